@@ -1,0 +1,91 @@
+// Copyright (C) 2026 The Bothways developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <optional>
+#include <span>
+#include <string>
+#include <string_view>
+#include <vector>
+
+/// What screening says about a run. (Method, section 9.)
+namespace bothways::core {
+
+enum class Rule {
+    accessoryChange,
+    accessoryTimer,
+    overspeed,
+    loadLost,
+    driveSlip,
+    outputDrop,
+    settingMismatch,
+    settingChanged,
+    vibration,
+    roadSpeed,
+    interrupted,
+    notCruising,
+    stretch,
+    passingTraffic,
+    sensorLost,
+    traceEndsEarly,
+    batteryBalance,
+    warmingUp,
+    sameRunTwice,
+    adjusted
+};
+
+enum class Grade { note, doubtful, spoils };
+
+/// "accessory_change", ...: the name in files, JSON, limits, marks and reasons.
+[[nodiscard]] std::string_view ruleName(Rule rule);
+[[nodiscard]] std::optional<Rule> ruleFromName(std::string_view name);
+[[nodiscard]] std::span<const Rule> allRules();
+[[nodiscard]] std::string_view gradeName(Grade grade);
+
+struct Finding {
+    Rule rule = Rule::accessoryChange;
+    int run = 0;                        ///< the run's number
+    std::optional<double> from_s, to_s; ///< s of the run; none for a finding from the sheet alone
+    std::optional<double> value, limit; ///< both in `unit`
+    std::string unit;
+    Grade grade = Grade::note;
+    std::string detail = {}; ///< facts for the sentence: channel, accessory, words of a mark
+    std::optional<double> length_s, output_w; ///< for the sentence of overspeed
+    friend bool operator==(const Finding&, const Finding&) = default;
+};
+
+/// Why a rule said nothing about a run: never to be read as "passed".
+enum class WhyNotChecked {
+    noTrace,
+    noChannel,
+    noLimit,
+    notNoted,
+    recordedTooSlowly,
+    noSpread,
+    noSetTime
+};
+
+struct NotChecked {
+    int run = 0;
+    Rule rule = Rule::accessoryChange;
+    WhyNotChecked why = WhyNotChecked::noTrace;
+    std::string what; ///< the channel, limit or column that is missing
+    friend bool operator==(const NotChecked&, const NotChecked&) = default;
+};
+
+/// Where over-speeds gather over the whole study. (Method, section 9, "Pattern".)
+struct OverspeedPattern {
+    double first_output_w = 0.0;
+    int reached = 0;
+    int oversped = 0;
+    double share = 0.0, low = 0.0, high = 0.0; ///< Clopper-Pearson at the study's confidence
+    friend bool operator==(const OverspeedPattern&, const OverspeedPattern&) = default;
+};
+
+struct Screening {
+    std::vector<Finding> findings; ///< in order of run, from_s, rule
+    std::vector<NotChecked> not_checked;
+    std::optional<OverspeedPattern> pattern;
+};
+
+} // namespace bothways::core

@@ -1,0 +1,94 @@
+// Copyright (C) 2026 The Bothways developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/result.h"
+#include "core/study.h"
+
+#include <cstdint>
+#include <filesystem>
+#include <functional>
+#include <memory>
+#include <string>
+#include <string_view>
+#include <vector>
+
+struct sqlite3;
+
+/// The study file: one SQLite database, whole after every commit. Its schema is in DEVELOPERS.md.
+namespace bothways::storage {
+
+using core::Outcome;
+using core::Result;
+
+/// One line of the history. Nothing is ever taken out of it.
+struct HistoryEntry {
+    std::int64_t id = 0;
+    std::string at; ///< ISO 8601, UTC
+    std::string
+        kind; ///< "add_run", "edit_run", "discard", "count", "pair", "set", "import", "look", ...
+    std::string detail; ///< "run 9: overspeed, rotor 3410 rpm"
+    bool undone = false;
+};
+
+/// What a finding was answered with.
+struct Overruled {
+    int run = 0;
+    std::string rule;
+    std::string words;
+};
+
+/// An open study. Every changing call is one transaction (data, history line, undo information, or
+/// none of it) that is on disk when it returns. Not for use from two threads at once.
+class StudyFile {
+public:
+    /// Makes an empty study. An Error when the file exists.
+    static Result<StudyFile> create(const std::filesystem::path& file,
+                                    const core::StudyProperties& properties = {});
+    /// Opens a study. Refuses, unharmed: what is no study, a newer version, a damaged file, one
+    /// that another program is writing (with the holder's name where it can be known).
+    static Result<StudyFile> open(const std::filesystem::path& file, bool readOnly = false);
+    /// True when the file begins like a study, so that a caller can tell it from a run sheet.
+    static bool isStudyFile(const std::filesystem::path& file);
+
+    StudyFile(StudyFile&&) noexcept;
+    StudyFile& operator=(StudyFile&&) noexcept;
+    ~StudyFile();
+
+    [[nodiscard]] const std::filesystem::path& path() const;
+    [[nodiscard]] Result<core::Study> study() const;
+
+    [[nodiscard]] Result<core::RunId> addRun(const core::Run& run);
+    [[nodiscard]] Outcome updateRun(const core::Run& run); ///< by its id
+    [[nodiscard]] Outcome removeRuns(const std::vector<core::RunId>& runs);
+    [[nodiscard]] Outcome discard(const std::vector<core::RunId>& runs, const core::Discard& why);
+    [[nodiscard]] Outcome count(const std::vector<core::RunId>& runs);
+    [[nodiscard]] Outcome pair(core::RunId one, core::RunId other);
+    [[nodiscard]] Outcome unpair(core::RunId run);
+    [[nodiscard]] Outcome setProperties(const core::StudyProperties& properties,
+                                        std::string_view detail);
+    /// Adds the runs of a sheet, all or none. Runs must fit the study (see readRunSheet's
+    /// `existing`).
+    [[nodiscard]] Outcome importRuns(const core::Study& sheet, std::string_view sourceName);
+    [[nodiscard]] Outcome overrule(const Overruled& overruled);
+    [[nodiscard]] Result<std::vector<Overruled>> overruled() const;
+
+    /// Takes back the newest change that stands. An Error (wrongUse) when there is none.
+    [[nodiscard]] Result<HistoryEntry> undo();
+    [[nodiscard]] Result<HistoryEntry> redo();
+    [[nodiscard]] bool canUndo() const;
+    [[nodiscard]] bool canRedo() const;
+    [[nodiscard]] Result<std::vector<HistoryEntry>> history() const;
+    /// Puts a line into the history that changes nothing (a look at the verdict, blind mode on).
+    [[nodiscard]] Outcome note(std::string_view kind, std::string_view detail);
+
+    /// Handle for the other jobs of storage/ (traces); never leaves storage/.
+    [[nodiscard]] sqlite3* handle() const;
+
+private:
+    struct Private;
+    explicit StudyFile(std::unique_ptr<Private> p);
+    std::unique_ptr<Private> d;
+};
+
+} // namespace bothways::storage
