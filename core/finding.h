@@ -56,13 +56,13 @@ struct Finding {
 
 /// Why a rule said nothing about a run: never to be read as "passed".
 enum class WhyNotChecked {
-    noTrace,
-    noChannel,
-    noLimit,
-    notNoted,
-    recordedTooSlowly,
-    noSpread,
-    noSetTime
+    noTrace,           ///< the run has no recording
+    noChannel,         ///< the recording has no sample of channel `what` in this run
+    noLimit,           ///< limit `what` has no default and is not set
+    notNoted,          ///< column (or study property) `what` is empty
+    recordedTooSlowly, ///< channel `what` has fewer samples than the rule's time needs
+    noSpread,          ///< channel `what` does not vary: its robust deviation is 0
+    noSetTime          ///< the switch-on time of a timed accessory is not noted: column `what`
 };
 
 struct NotChecked {

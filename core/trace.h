@@ -2,18 +2,55 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <cstddef>
+#include <initializer_list>
 #include <limits>
 #include <memory>
 #include <string>
 #include <string_view>
+#include <utility>
 #include <vector>
 
 /// What a data logger recorded during one run, as the screening rules read it.
 namespace bothways::core {
 
+/// Times of samples, s. Copies share one array, so channels that were recorded row by row hold it
+/// once, and whoever reads them can tell (data() is the same) and look at the times once.
+class SampleTimes {
+public:
+    SampleTimes() = default;
+    SampleTimes(std::vector<double> times)
+        : m_times(std::make_shared<std::vector<double>>(std::move(times)))
+    {
+    }
+    SampleTimes(std::initializer_list<double> times) : SampleTimes(std::vector<double>(times)) {}
+    [[nodiscard]] std::size_t size() const { return m_times ? m_times->size() : 0; }
+    [[nodiscard]] bool empty() const { return size() == 0; }
+    [[nodiscard]] const double* data() const { return m_times ? m_times->data() : nullptr; }
+    [[nodiscard]] const double* begin() const { return data(); }
+    [[nodiscard]] const double* end() const { return data() + size(); }
+    [[nodiscard]] double operator[](std::size_t i) const { return (*m_times)[i]; }
+    [[nodiscard]] double front() const { return m_times->front(); }
+    [[nodiscard]] double back() const { return m_times->back(); }
+    /// Building sample by sample; never changes what a copy sees.
+    void push_back(double time_s) { own().push_back(time_s); }
+    void reserve(std::size_t size) { own().reserve(size); }
+
+private:
+    std::vector<double>& own()
+    {
+        if (!m_times)
+            m_times = std::make_shared<std::vector<double>>();
+        else if (m_times.use_count() > 1)
+            m_times = std::make_shared<std::vector<double>>(*m_times);
+        return *m_times;
+    }
+    std::shared_ptr<std::vector<double>> m_times;
+};
+
 /// Samples of one channel. Times ascend strictly; an empty cell of the recording is no sample.
 struct Samples {
-    std::vector<double> time_s; ///< from the run's start; negative: the approach
+    SampleTimes time_s; ///< from the run's start; negative: the approach
     std::vector<double> value;
     [[nodiscard]] std::size_t size() const { return value.size(); }
 };

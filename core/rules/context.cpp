@@ -1,0 +1,93 @@
+// Copyright (C) 2026 The Bothways developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/rules/context.h"
+
+#include "core/screening.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace bothways::core::rules {
+namespace {
+
+double roundingOf(double value, double limit)
+{
+    return 1e-9 * std::max(std::abs(value), std::abs(limit));
+}
+
+} // namespace
+
+bool exceeds(double value, double limit)
+{
+    return value > limit + roundingOf(value, limit);
+}
+
+bool reaches(double value, double limit)
+{
+    return value >= limit - roundingOf(value, limit);
+}
+
+std::optional<double> RunContext::limit(std::string_view name) const
+{
+    return limitOf(study.properties.limits, name);
+}
+
+double RunContext::limitWithDefault(std::string_view name) const
+{
+    return limit(name).value();
+}
+
+std::optional<double> RunContext::neededLimit(Rule rule, std::string_view name)
+{
+    const std::optional<double> value = limit(name);
+    if (!value)
+        notChecked(rule, WhyNotChecked::noLimit, name);
+    return value;
+}
+
+void RunContext::notChecked(Rule rule, WhyNotChecked why, std::string_view what)
+{
+    not_checked.push_back({run().number, rule, why, std::string(what)});
+}
+
+Finding& RunContext::found(Rule rule, Grade grade, std::optional<double> value,
+                           std::optional<double> limit, std::string_view unit)
+{
+    Finding finding;
+    finding.rule = rule;
+    finding.run = run().number;
+    finding.value = value;
+    finding.limit = limit;
+    finding.unit = unit;
+    finding.grade = grade;
+    return findings.emplace_back(std::move(finding));
+}
+
+Grade gradeOf(Rule rule)
+{
+    switch (rule) {
+    case Rule::accessoryChange:
+    case Rule::accessoryTimer:
+    case Rule::overspeed:
+    case Rule::loadLost:
+    case Rule::driveSlip:
+    case Rule::settingChanged:
+    case Rule::interrupted:
+    case Rule::notCruising:
+    case Rule::sameRunTwice:
+    case Rule::adjusted: return Grade::spoils;
+    case Rule::outputDrop:
+    case Rule::settingMismatch:
+    case Rule::vibration:
+    case Rule::roadSpeed:
+    case Rule::stretch:
+    case Rule::passingTraffic:
+    case Rule::sensorLost:
+    case Rule::batteryBalance: return Grade::doubtful;
+    case Rule::traceEndsEarly:
+    case Rule::warmingUp: return Grade::note;
+    }
+    return Grade::note;
+}
+
+} // namespace bothways::core::rules
