@@ -1,0 +1,25 @@
+// Copyright (C) 2026 The Bothways developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/analysis.h"
+#include "core/finding.h"
+#include "core/study.h"
+
+#include <QMetaType>
+
+#include <memory>
+
+namespace bothways::app {
+
+/// One whole answer and the study that it is the answer to: made off the user-interface thread,
+/// then shared and never changed.
+struct ResultSet {
+    core::Study study;
+    core::Analysis analysis;
+    core::Screening screening;
+};
+
+} // namespace bothways::app
+
+Q_DECLARE_METATYPE(std::shared_ptr<const bothways::app::ResultSet>)
