@@ -1,0 +1,63 @@
+// Copyright (C) 2026 The Bothways developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <cstddef>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+/// Comma-separated values as in RFC 4180, with the freedoms that spreadsheets take: another
+/// separator, any line end, comment lines, blanks around a field.
+namespace bothways::storage::csv {
+
+struct Field {
+    std::string text;    ///< blanks around an unquoted field are dropped; within quotes they stay
+    bool quoted = false; ///< so that an empty text in quotes can be told from nothing
+};
+
+enum class RecordFault { none, quoteNeverCloses, textAfterQuote };
+
+struct Record {
+    int line = 0; ///< where it starts, from 1; line breaks within quotes and comments count
+    std::vector<Field> fields;
+    RecordFault fault = RecordFault::none;
+    std::size_t faultField = 0; ///< where the fault is, from 0
+};
+
+/// Reads record after record. Skips comment lines (first character '#') and lines of blanks.
+/// A quote inside an unquoted field is an ordinary character. The text must outlive the reader.
+class Reader {
+public:
+    /// @param text       without a byte order mark
+    /// @param separator  ',', ';' or tab
+    Reader(std::string_view text, char separator) : m_text(text), m_separator(separator) {}
+    /// The next record; nothing at the end.
+    std::optional<Record> next();
+
+private:
+    bool skipCommentOrBlankLine();
+    bool takeLineEnd();
+    void takeField(Record& record);
+    void takeQuoted(Record& record, Field& field);
+    [[nodiscard]] bool atFieldEnd() const;
+    [[nodiscard]] bool atLineEnd() const;
+
+    std::string_view m_text;
+    std::size_t m_at = 0;
+    int m_line = 1;
+    char m_separator;
+};
+
+/// Appends `text` as a field of comma-separated values: in quotes where a reader would else see
+/// something different.
+void appendField(std::string& out, std::string_view text, bool firstOfLine);
+
+/// True when every byte belongs to well-formed UTF-8 (RFC 3629).
+[[nodiscard]] bool isUtf8(std::string_view text);
+
+/// Blanks and tabs at both ends dropped.
+[[nodiscard]] std::string_view trimmed(std::string_view text);
+
+} // namespace bothways::storage::csv
