@@ -207,7 +207,8 @@ enum class NoteKind {
     mixedUnits,
     dateAssumed,
     sheetDialect,
-    densityOutsideRange
+    densityOutsideRange,
+    pairingNotExact ///< too many runs within reach of one another; `text` is the block
 };
 struct Note {
     NoteKind kind;

@@ -40,23 +40,42 @@ struct Plan {
 };
 
 /// @return  an Error (wrongUse) for a sequence without both letters, too few pairs, or numbers out
-/// of range
+/// of range; it says which and what is permitted
 [[nodiscard]] Result<Plan> makePlan(const PlanOptions& options);
 /// The fewest pairs a block whose detectable effect is at most `want_log` (> 0); at most 1,000.
 [[nodiscard]] Result<Plan> planFor(double want_log, PlanOptions options);
 
+inline constexpr int kMostPairsPerBlock = 1000;
+
 /// Smallest |delta| with the asked power at level alpha = 1 - confidence, both tails counted.
 ///
-/// Non-central t with ncp = delta/(s sqrt_v); solved to 1e-10 relative.
-/// Checked against R's power.t.test(strict=TRUE): tests/published/power_test.cpp.
+/// Non-central t with ncp = delta/(s sqrt_v); solved to 1e-12 of ncp. 0 where alpha alone has the
+/// power. Infinite without degrees of freedom or spread.
+/// Checked against R's power.t.test(strict=TRUE): tests/core/plan_test.cpp.
 [[nodiscard]] double detectableEffect_log(double s, double sqrt_v, double df,
                                           double confidence = 0.95, double power = 0.80);
-/// Power to see `effect_log`.
+/// Power to see `effect_log`, in [0, 1].
 [[nodiscard]] double powerToSee(double effect_log, double s, double sqrt_v, double df,
                                 double confidence);
 
-/// More pairs a block that the sequence of blocks just driven would need to detect the margin;
-/// empty where 1,000 would not do. Method, section 6, "undecided".
+/// What the plan's arithmetic knows of a sequence with `pairs_per_block` pairs a letter.
+struct PlannedDesign {
+    int pairs = 0;
+    int df = 0;          ///< may be below 1
+    double sqrt_v = 0.0; ///< infinite where the effect cannot be told from the drift
+    double road_hours = 0.0;
+};
+/// Section 8: the pair time is the middle of its slot, slots follow one another, a switch between
+/// unequal neighbours. Closed from two switches on, as a study would be. Several days, parted by
+/// '/', each have their own intercept and slope, and one effect: "ABA/BAB".
+///
+/// In closed form from the letters' mean times and spreads, so that the inverse plan is quick.
+/// @param sequence  A and B (any case) and '/'
+[[nodiscard]] PlannedDesign plannedDesign(std::string_view sequence, int pairs_per_block,
+                                          double pair_min, double switch_min);
+
+/// Pairs a block with which the sequence of blocks just driven would detect the margin with power
+/// 0.80 (the plan of section 8 with its default times); empty where 1,000 would not do.
 [[nodiscard]] std::optional<int> pairsPerBlockToDetect(std::string_view sequence, double s,
                                                        double margin_log, double confidence);
 

@@ -112,7 +112,9 @@ std::optional<double> duration_s(const Run& run)
 
 std::int64_t midTime_us(const Run& run)
 {
-    return run.start.us + std::llround(duration_s(run).value_or(0.0) * 0.5e6);
+    constexpr double kLongest_us = 1e18; // keeps the sum in 64 bits, whatever was typed
+    const double half_us = duration_s(run).value_or(0.0) * 0.5e6;
+    return run.start.us + (half_us > 0.0 ? std::llround(std::min(half_us, kLongest_us)) : 0);
 }
 
 void sortByStart(Study& study)
