@@ -10,7 +10,7 @@
 #include <string>
 
 /// Builders for tests: a day of driving in a few readable lines.
-namespace bothways::testing {
+namespace bothways::test {
 
 /// One run; what is not said is a counted run of 240 s over 5 km at 8 L/100 km.
 class RunBuilder {
@@ -159,4 +159,4 @@ private:
     return builder.build();
 }
 
-} // namespace bothways::testing
+} // namespace bothways::test
