@@ -10,15 +10,16 @@
 #include <fstream>
 
 // Expected values: tests/published/data/examples, calculated in R from the definitions
-// (SOURCES.md). Tolerance 1e-10 relative: both sides solve the same well-conditioned problem in
-// doubles, and the detectable effect is solved to that.
+// (SOURCES.md). Tolerance 2e-9 relative: both sides solve the same well-conditioned problem in
+// doubles, but the expected values turn miles a gallon with 235.214583, which is 1.4e-9 short of
+// the exact factor.
 
 using namespace bothways;
 using nlohmann::json;
 
 namespace {
 
-constexpr double kRelative = 1e-10;
+constexpr double kRelative = 2e-9;
 
 class WorkedExample : public ::testing::TestWithParam<const char*> {
 protected:
