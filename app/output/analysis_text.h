@@ -2,17 +2,42 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "app/output/analysis_json.h"
 #include "app/output/english.h"
 #include "core/analysis.h"
 
+#include <optional>
+#include <span>
 #include <string>
+#include <string_view>
+#include <vector>
 
-/// The result for people at a terminal.
+/// What people read at a terminal: some 96 columns wide, no control characters unless `colour`.
 namespace bothways::app {
 
-/// @param colour  ANSI colours; only for a terminal
+struct TextOptions {
+    english::ShownUnit unit = english::ShownUnit::lPer100km;
+    bool colour = false;                 ///< ANSI colours; only for a terminal
+    std::vector<std::string> notes = {}; ///< of the caller, before those of the analysis
+};
+
+/// The whole result: verdict, numbers, companions, checks, sensitivity, findings, notes.
 [[nodiscard]] std::string analysisText(const core::Analysis& analysis,
-                                       const core::Screening& screening, english::ShownUnit unit,
-                                       bool colour);
+                                       const core::Screening& screening,
+                                       const TextOptions& options = {});
+/// Findings, what was not checked and why, the pattern.
+[[nodiscard]] std::string screeningText(const core::Screening& screening, bool colour = false);
+[[nodiscard]] std::string planText(const core::Plan& plan);
+[[nodiscard]] std::string ledgerText(const core::Ledger& ledger,
+                                     std::optional<double> watts_to_see);
+[[nodiscard]] std::string pooledText(std::span<const StudyRow> studies,
+                                     const std::optional<core::Pooled>& pooled, double confidence);
+/// The run list as the day was: blocks, pairs, discards with their reason, findings.
+[[nodiscard]] std::string runsText(const core::Study& study, const core::Analysis& analysis,
+                                   const core::Screening& screening, bool colour = false);
+
+/// `text` broken at blanks so that no line is longer than `width`; further lines are indented.
+[[nodiscard]] std::string wrapped(std::string_view text, std::size_t indent,
+                                  std::size_t width = 96);
 
 } // namespace bothways::app

@@ -8,25 +8,58 @@
 #include "core/plan.h"
 #include "core/pooled.h"
 
+#include <optional>
 #include <string>
+#include <string_view>
 
 /// The sentences of the program in English: for the command line, JSON and the report. The desktop
 /// says the same from the same class and numbers through tr(), in app/desktop/words.h.
+///
+/// Every function is total: a value that is not there gives a sentence that says so, never a NaN.
+/// Sizes are in words ("1.2 % less"), never signed.
 namespace bothways::app::english {
 
 /// Units in which a person reads consumption. Files and JSON never use them.
 enum class ShownUnit { lPer100km, mpgUs, mpgImp, kmPerL };
 
+/// "l_per_100km", "mpg_us", "mpg_imp", "km_per_l": as the option --unit takes them.
+[[nodiscard]] std::optional<ShownUnit> shownUnitFromName(std::string_view name);
+/// What the study's own runs are given in, as near as a shown unit comes: that of the first run.
+[[nodiscard]] ShownUnit shownUnitOf(const core::Study& study);
+/// "L/100 km", "mpg (US)", ...; "kWh/100 km" with electric drive.
+[[nodiscard]] std::string unitText(ShownUnit unit, bool electric);
+/// Consumption in a shown unit, without the unit's name.
+[[nodiscard]] std::string consumptionText(double l_per_100km, ShownUnit unit, int decimals,
+                                          bool electric);
+
+// The answer.
 [[nodiscard]] std::string verdictSentence(const core::Analysis& analysis,
                                           ShownUnit unit = ShownUnit::lPer100km);
 [[nodiscard]] std::string qualifierSentence(core::Qualifier qualifier,
                                             const core::Analysis& analysis);
 [[nodiscard]] std::string noVerdictSentence(core::NoVerdict reason, const core::Analysis& analysis);
+/// What a study of this size and noise can show, and what it cannot.
+[[nodiscard]] std::string detectableSentence(const core::Analysis& analysis);
+[[nodiscard]] std::string leaveOneOutSentence(const core::Analysis& analysis);
+[[nodiscard]] std::string discardsRestoredSentence(const core::Analysis& analysis);
+/// What the companion is, what it finds here, and how far it is to be trusted.
+[[nodiscard]] std::string companionSentence(core::Companion companion,
+                                            const core::Analysis& analysis);
+[[nodiscard]] std::string noteSentence(const core::Note& note);
+/// A class in words: "less", "more", "no difference as large as the margin", "cannot tell", "no
+/// verdict".
+[[nodiscard]] std::string classWords(core::VerdictClass cls);
+/// A configuration's name as it stands in a sentence: B, 'roof box'.
+[[nodiscard]] std::string quoted(std::string_view name);
+
+// Screening.
 [[nodiscard]] std::string findingSentence(const core::Finding& finding);
+/// Why a rule said nothing, without run and rule: "no limit is set (overspeed.rpm)".
+[[nodiscard]] std::string whyNotChecked(const core::NotChecked& notChecked);
 [[nodiscard]] std::string notCheckedSentence(const core::NotChecked& notChecked);
 [[nodiscard]] std::string patternSentence(const core::OverspeedPattern& pattern);
-[[nodiscard]] std::string noteSentence(const core::Note& note);
-/// One sentence each, that says what it means for this study.
+
+// The checks: one sentence each, that says what it means for this study and what to do.
 [[nodiscard]] std::string normalSentence(const core::Analysis& analysis);
 [[nodiscard]] std::string outlierSentence(const core::Analysis& analysis);
 [[nodiscard]] std::string orderSentence(const core::Analysis& analysis);
@@ -36,5 +69,7 @@ enum class ShownUnit { lPer100km, mpgUs, mpgImp, kmPerL };
 [[nodiscard]] std::string directionSentence(const core::Analysis& analysis);
 [[nodiscard]] std::string resolutionSentence(const core::Analysis& analysis);
 [[nodiscard]] std::string airSentence(const core::Analysis& analysis);
+/// How much the checks can see with so few pairs; empty where there are many.
+[[nodiscard]] std::string checksPowerSentence(const core::Analysis& analysis);
 
 } // namespace bothways::app::english

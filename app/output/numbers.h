@@ -1,0 +1,43 @@
+// Copyright (C) 2026 The Bothways developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <optional>
+#include <string>
+
+/// How the program writes numbers for people: sensible digits, words in place of signs, never the
+/// locale. Files and JSON do not use these.
+namespace bothways::app {
+
+/// With a fixed number of decimals; a value that rounds to nothing has no minus.
+[[nodiscard]] std::string fixed(double value, int decimals);
+/// The same with commas between thousands: "3,410".
+[[nodiscard]] std::string grouped(double value, int decimals = 0);
+/// The shortest text: "1", "0.5", "95". Rounded to 9 digits, so that 100 * 0.95 is "95".
+[[nodiscard]] std::string shortest(double value);
+/// `value` with about `digits` significant digits and no exponent: "0.064", "12", "3,400".
+[[nodiscard]] std::string significant(double value, int digits = 2);
+
+/// Decimals that give `uncertainty` two significant digits; 0 to 4.
+///
+/// Source of the habit: JCGM 100:2008 (GUM), 7.2.6: an uncertainty is quoted to at most two
+/// significant digits.
+[[nodiscard]] int decimalsFor(double uncertainty);
+
+/// "1.2 % less", "1.2 % more"; "0.0 %" when it rounds to nothing.
+[[nodiscard]] std::string change(double pct, int decimals);
+/// "0.4 % to 2.0 % less" (small to large), "0.1 % less to 1.7 % more".
+///
+/// An end that rounds to nothing gets the digits that show on which side of zero it lies.
+[[nodiscard]] std::string changeRange(double low_pct, double high_pct, int decimals);
+/// The same after "between": "0.1 % less and 1.7 % more".
+[[nodiscard]] std::string changeBetween(double low_pct, double high_pct, int decimals);
+
+/// "p = 0.064", "p < 0.001".
+[[nodiscard]] std::string pText(double p);
+/// "95 %" of 0.95.
+[[nodiscard]] std::string percentText(double share);
+/// "1 pair", "3 pairs".
+[[nodiscard]] std::string counted(long long n, const std::string& one, const std::string& many);
+
+} // namespace bothways::app

@@ -1,0 +1,125 @@
+// Copyright (C) 2026 The Bothways developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/output/analysis_json.h"
+
+#include "app/output/json_text.h"
+#include "core/units.h"
+
+namespace bothways::app {
+namespace {
+
+using core::pctFromLog;
+
+Json rangeJson(const core::Range& range)
+{
+    return {{"low", range.low}, {"middle", range.middle}, {"high", range.high}};
+}
+
+} // namespace
+
+std::string jsonText(const Json& json)
+{
+    return json.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
+}
+
+Json findingsArray(const std::vector<core::Finding>& findings)
+{
+    Json json = Json::array();
+    for (const core::Finding& finding : findings)
+        json.push_back({{"rule", core::ruleName(finding.rule)},
+                        {"run", finding.run},
+                        {"from_s", orNull(finding.from_s)},
+                        {"to_s", orNull(finding.to_s)},
+                        {"value", orNull(finding.value)},
+                        {"limit", orNull(finding.limit)},
+                        {"unit", finding.unit.empty() ? Json(nullptr) : Json(finding.unit)},
+                        {"grade", core::gradeName(finding.grade)},
+                        {"sentence", english::findingSentence(finding)}});
+    return json;
+}
+
+std::string findingsJson(const core::Screening& screening)
+{
+    Json json;
+    json["schema"] = "bothways.findings/1";
+    json["findings"] = findingsArray(screening.findings);
+    json["not_checked"] = Json::array();
+    for (const core::NotChecked& notChecked : screening.not_checked)
+        json["not_checked"].push_back({{"run", notChecked.run},
+                                       {"rule", core::ruleName(notChecked.rule)},
+                                       {"why", english::whyNotChecked(notChecked)}});
+    json["pattern"] = nullptr;
+    if (screening.pattern)
+        json["pattern"] = {{"first_output_w", screening.pattern->first_output_w},
+                           {"reached", screening.pattern->reached},
+                           {"oversped", screening.pattern->oversped},
+                           {"share", screening.pattern->share},
+                           {"low", screening.pattern->low},
+                           {"high", screening.pattern->high}};
+    return jsonText(json);
+}
+
+std::string planJson(const core::Plan& plan)
+{
+    const auto pct = [](const std::optional<double>& log) {
+        return log ? Json(pctFromLog(*log)) : Json(nullptr);
+    };
+    Json json;
+    json["schema"] = "bothways.plan/1";
+    json["sequence"] = plan.sequence;
+    json["pairs_per_block"] = plan.pairs_per_block;
+    json["pairs"] = plan.pairs;
+    json["df"] = plan.df;
+    json["half_width_pct"] = pctFromLog(plan.half_width_log);
+    json["detectable_pct"] = pctFromLog(plan.detectable_log);
+    json["road_hours"] = plan.road_hours;
+    json["distance_km"] = plan.distance_km;
+    json["s"] = plan.options.s;
+    json["s_upper80"] = orNull(plan.s_upper80);
+    json["half_width_upper80_pct"] = pct(plan.half_width_upper80_log);
+    json["detectable_upper80_pct"] = pct(plan.detectable_upper80_log);
+    json["confidence"] = plan.options.confidence;
+    json["power"] = plan.options.power;
+    return jsonText(json);
+}
+
+std::string ledgerJson(const core::Ledger& ledger, std::optional<double> watts_to_see)
+{
+    Json json;
+    json["schema"] = "bothways.ledger/1";
+    json["relief_l_per_100km"] = rangeJson(ledger.relief_l_per_100km);
+    json["cost_l_per_100km"] = rangeJson(ledger.cost_l_per_100km);
+    json["net_l_per_100km"] = rangeJson(ledger.net_l_per_100km);
+    json["net_pct"] = rangeJson(ledger.net_pct);
+    json["watts_to_see"] = orNull(watts_to_see);
+    return jsonText(json);
+}
+
+std::string pooledJson(std::span<const StudyRow> studies, const std::optional<core::Pooled>& pooled)
+{
+    Json json;
+    json["schema"] = "bothways.pooled/1";
+    json["studies"] = Json::array();
+    for (const StudyRow& row : studies) {
+        const bool has = row.effect.has_value();
+        json["studies"].push_back(
+            {{"name", row.name},
+             {"effect_log", has ? Json(row.effect->effect_log) : Json(nullptr)},
+             {"se_log", has ? Json(row.effect->se_log) : Json(nullptr)},
+             {"df", has ? Json(row.effect->df) : Json(nullptr)}});
+    }
+    Json& answer = json["pooled"];
+    for (const char* key : {"effect_pct", "low_pct", "high_pct", "df", "p", "tau", "i2"})
+        answer[key] = nullptr;
+    if (pooled)
+        answer = {{"effect_pct", pctFromLog(pooled->effect_log)},
+                  {"low_pct", pctFromLog(pooled->low_log)},
+                  {"high_pct", pctFromLog(pooled->high_log)},
+                  {"df", pooled->df},
+                  {"p", pooled->p},
+                  {"tau", pooled->tau},
+                  {"i2", pooled->i2}};
+    return jsonText(json);
+}
+
+} // namespace bothways::app

@@ -1,0 +1,172 @@
+// Copyright (C) 2026 The Bothways developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/output/analysis_text.h"
+
+#include "app/output/numbers.h"
+#include "app/output/text_layout.h"
+#include "core/units.h"
+
+#include <fmt/format.h>
+
+#include <map>
+#include <set>
+#include <tuple>
+
+namespace bothways::app {
+namespace {
+
+using core::pctFromLog;
+
+std::string sized(double log)
+{
+    return significant(pctFromLog(log), 3) + " %";
+}
+
+/// What was not checked, a line for each rule and reason with the runs that it concerns.
+std::string notCheckedText(const core::Screening& screening)
+{
+    std::map<std::tuple<core::Rule, std::string>, std::vector<int>> runs;
+    std::set<int> all;
+    for (const core::NotChecked& notChecked : screening.not_checked) {
+        runs[{notChecked.rule, english::whyNotChecked(notChecked)}].push_back(notChecked.run);
+        all.insert(notChecked.run);
+    }
+    std::string text;
+    for (const auto& [what, numbers] : runs) {
+        const std::string whom = numbers.size() == all.size() && numbers.size() > 1
+                                     ? std::string()
+                                     : fmt::format(", run {}", fmt::join(numbers, ", "));
+        text += wrapped(fmt::format("  {:<18}{}{}", core::ruleName(std::get<0>(what)),
+                                    std::get<1>(what), whom),
+                        20) +
+                "\n";
+    }
+    return text;
+}
+
+std::string rangeText(const core::Range& range, int decimals)
+{
+    return fmt::format("{} / {} / {}", fixed(range.low, decimals), fixed(range.middle, decimals),
+                       fixed(range.high, decimals));
+}
+
+} // namespace
+
+std::string screeningText(const core::Screening& screening, bool colour)
+{
+    const Paint paint(colour);
+    std::string text;
+    if (screening.findings.empty())
+        text = "Nothing was found in what could be checked.\n";
+    for (const core::Finding& finding : screening.findings) {
+        const std::string grade = fmt::format("{:<9}", core::gradeName(finding.grade));
+        std::string line =
+            wrapped(fmt::format("{}{} ({})", grade, english::findingSentence(finding),
+                                core::ruleName(finding.rule)),
+                    9);
+        if (finding.grade == core::Grade::spoils)
+            line.replace(0, grade.size(), paint.alarm(grade));
+        text += line + "\n";
+    }
+    if (screening.pattern)
+        text += "\n" + wrapped(english::patternSentence(*screening.pattern), 0) + "\n";
+    if (!screening.not_checked.empty())
+        text += heading("Not checked (which is not the same as passed)", paint) +
+                notCheckedText(screening);
+    return text;
+}
+
+std::string planText(const core::Plan& plan)
+{
+    std::string text = fmt::format("{} with {} a block: {}, {} h on the road, {} km.\n",
+                                   plan.sequence, counted(plan.pairs_per_block, "pair", "pairs"),
+                                   counted(plan.pairs, "pair", "pairs"), fixed(plan.road_hours, 1),
+                                   grouped(plan.distance_km));
+    text += fmt::format("  one pair scatters by      {}\n", sized(plan.options.s));
+    text += fmt::format("  {} interval           plus or minus {}\n",
+                        percentText(plan.options.confidence), sized(plan.half_width_log));
+    text += fmt::format("  found {} times in 100     an effect of {} or more\n",
+                        shortest(100.0 * plan.options.power), sized(plan.detectable_log));
+    if (plan.s_upper80)
+        text +=
+            wrapped(fmt::format("  The noise was measured on few pairs and may well be {}; then "
+                                "the interval is plus or minus {} and {} or more is found.",
+                                sized(*plan.s_upper80),
+                                sized(plan.half_width_upper80_log.value_or(0.0)),
+                                sized(plan.detectable_upper80_log.value_or(0.0))),
+                    2) +
+            "\n";
+    if (plan.sequence == "AB" || plan.sequence == "BA")
+        text += wrapped("  Caution: one switch only. Whatever drifts over the day is taken for an "
+                        "effect, and more pairs do not help.",
+                        2) +
+                "\n";
+    else if (plan.sequence == "ABBA" || plan.sequence == "ABA")
+        text += wrapped(plan.sequence == "ABBA"
+                            ? "  Caution: short on the road, but the design that a curved drift "
+                              "(an engine that is not warm yet) fools most."
+                            : "  Caution: a straight drift is taken out, a curved one (an engine "
+                              "that is not warm yet) is not.",
+                        2) +
+                "\n";
+    return text;
+}
+
+std::string ledgerText(const core::Ledger& ledger, std::optional<double> watts_to_see)
+{
+    TextTable table({"L/100 km", "low / middle / high"});
+    if (ledger.options.relief)
+        table.add({"relief of the alternator", rangeText(ledger.relief_l_per_100km, 3)});
+    if (ledger.options.cost)
+        table.add({"cost of the drag", rangeText(ledger.cost_l_per_100km, 3)});
+    table.add({"net", rangeText(ledger.net_l_per_100km, 3)});
+    table.add({"net, per cent", rangeText(ledger.net_pct, 2)});
+    std::string text =
+        fmt::format("What {} W at {} km/h should change, from first principles (not from runs):\n",
+                    grouped(ledger.options.output_w), shortest(ledger.options.speed_kmh));
+    text += table.text();
+    text += "  Positive: more fuel. Low and high are the smallest and largest over all corners of "
+            "the\n  efficiencies, which are factors in use, not measurements of this vehicle.\n";
+    if (watts_to_see)
+        text += fmt::format("  To be seen by the study it would have to deliver {} W.\n",
+                            significant(*watts_to_see));
+    return text;
+}
+
+std::string pooledText(std::span<const StudyRow> studies, const std::optional<core::Pooled>& pooled,
+                       double confidence)
+{
+    TextTable table({"study", "effect", "standard error", "df", "says"});
+    for (const StudyRow& row : studies) {
+        if (!row.effect) {
+            table.add({row.name, "-", "-", "-", english::classWords(row.cls)});
+            continue;
+        }
+        const int decimals = decimalsFor(100.0 * row.effect->se_log);
+        table.add({row.name, change(pctFromLog(row.effect->effect_log), decimals),
+                   fixed(100.0 * row.effect->se_log, decimals) + " %", shortest(row.effect->df),
+                   english::classWords(row.cls)});
+    }
+    std::string text = table.text(0);
+    if (!pooled)
+        return text + "\nNothing to pool: it takes two studies with an effect.\n";
+    const double low = pctFromLog(pooled->low_log);
+    const double high = pctFromLog(pooled->high_log);
+    const int decimals = decimalsFor(0.5 * (high - low));
+    text += "\n" +
+            wrapped(fmt::format("Pooled, if they ask the same question: {} ({} interval: {}; {}).",
+                                change(pctFromLog(pooled->effect_log), decimals),
+                                percentText(confidence), changeRange(low, high, decimals),
+                                pText(pooled->p)),
+                    0) +
+            "\n";
+    text += wrapped(fmt::format("Between the studies the true effect scatters by {} % (I² = {} %). "
+                                "With few studies neither is known well, and a study left in the "
+                                "drawer is in no table.",
+                                significant(100.0 * pooled->tau), significant(100.0 * pooled->i2)),
+                    0) +
+            "\n";
+    return text;
+}
+
+} // namespace bothways::app
