@@ -2,33 +2,20 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/descriptive.h"
 
+#include "core/robust.h"
+
 #include <boost/accumulators/accumulators.hpp>
 #include <boost/accumulators/statistics/count.hpp>
 #include <boost/accumulators/statistics/mean.hpp>
 #include <boost/accumulators/statistics/stats.hpp>
 #include <boost/accumulators/statistics/variance.hpp>
 
-#include <algorithm>
 #include <cmath>
-#include <limits>
-#include <vector>
 
 namespace bothways::core {
 namespace {
 
 namespace ba = boost::accumulators;
-
-double medianOf(std::vector<double>& values)
-{
-    if (values.empty())
-        return std::numeric_limits<double>::quiet_NaN();
-    const auto middle = values.begin() + static_cast<std::ptrdiff_t>(values.size() / 2);
-    std::nth_element(values.begin(), middle, values.end());
-    if (values.size() % 2 == 1)
-        return *middle;
-    const double below = *std::max_element(values.begin(), middle);
-    return below + (*middle - below) / 2.0;
-}
 
 } // namespace
 
@@ -57,17 +44,17 @@ Moments moments(std::span<const double> values)
 
 double median(std::span<const double> values)
 {
-    std::vector<double> copy(values.begin(), values.end());
-    return medianOf(copy);
+    return medianOf(values.size(), [&](std::size_t i) { return values[i]; });
 }
 
 double medianAbsoluteDeviation(std::span<const double> values)
 {
-    std::vector<double> copy(values.begin(), values.end());
-    const double centre = medianOf(copy);
-    for (double& value : copy)
-        value = std::abs(value - centre);
-    return medianOf(copy);
+    return medianAbsoluteDeviation(values, median(values));
+}
+
+double medianAbsoluteDeviation(std::span<const double> values, double centre)
+{
+    return medianOf(values.size(), [&](std::size_t i) { return std::abs(values[i] - centre); });
 }
 
 } // namespace bothways::core

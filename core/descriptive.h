@@ -2,9 +2,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <cstddef>
 #include <span>
 
-/// Descriptions of a handful of numbers.
+/// Descriptions of numbers, few or millions.
 namespace bothways::core {
 
 /// Mean and spread, through Boost.Accumulators (recursions of Welford's kind).
@@ -16,10 +17,13 @@ struct Moments {
 };
 [[nodiscard]] Moments moments(std::span<const double> values);
 
-/// The exact median: the middle number, or the mean of the middle two. NaN without numbers.
+/// The exact median: the middle number, or the mean of the middle two. NaN without numbers. Time
+/// linear in their count (core/robust.h).
 [[nodiscard]] double median(std::span<const double> values);
 
 /// Median of |value - median|, as it is (not scaled). NaN without numbers.
 [[nodiscard]] double medianAbsoluteDeviation(std::span<const double> values);
+/// The same around another centre.
+[[nodiscard]] double medianAbsoluteDeviation(std::span<const double> values, double centre);
 
 } // namespace bothways::core

@@ -3,6 +3,7 @@
 #include "core/screening.h"
 
 #include "core/rules/marks.h"
+#include "core/rules/pattern.h"
 #include "core/rules/rules.h"
 
 #include <fmt/format.h>
@@ -16,24 +17,29 @@
 namespace bothways::core {
 namespace {
 
-/// Rules that nothing but a recording can check.
-constexpr Rule kTraceRules[] = {Rule::loadLost,        Rule::driveSlip,      Rule::outputDrop,
-                                Rule::settingMismatch, Rule::settingChanged, Rule::vibration,
-                                Rule::roadSpeed,       Rule::interrupted,    Rule::notCruising,
-                                Rule::passingTraffic,  Rule::sensorLost,     Rule::traceEndsEarly};
-
 void screenRun(rules::RunContext& context)
 {
-    rules::accessoryChangeFromSheet(context);
+    // In families, so that a channel is read once and can be forgotten after.
+    rules::accessoryChange(context);
     rules::accessoryTimer(context);
-    rules::overspeedFromSheet(context);
-    rules::stretchFromSheet(context);
+    rules::overspeed(context);
+    rules::loadLost(context);
+    rules::driveSlip(context);
+    rules::outputDrop(context);
+    rules::settingMismatch(context);
+    rules::settingChanged(context);
+    rules::vibration(context);
+    rules::roadSpeed(context);
+    rules::interrupted(context);
+    rules::notCruising(context);
+    rules::stretch(context);
+    rules::passingTraffic(context);
+    rules::sensorLost(context);
+    rules::traceEndsEarly(context);
     rules::batteryBalance(context);
     rules::warmingUp(context);
     rules::sameRunTwice(context);
     rules::marks(context);
-    for (const Rule rule : kTraceRules)
-        context.notChecked(rule, WhyNotChecked::noTrace, "");
 }
 
 /// A rule that found something was checked, if only by a mark.
@@ -83,18 +89,41 @@ std::string evidenceOf(const Finding& finding)
 
 } // namespace
 
-Screening screen(const Study& study, const TraceProvider&,
+Screening screen(const Study& study, const TraceProvider& traces,
                  const std::function<void(double)>& progress, std::stop_token stop)
 {
-    Screening screening;
-    for (std::size_t place = 0; place < study.runs.size() && !stop.stop_requested(); ++place) {
-        rules::RunContext context{study, place, screening.findings, screening.not_checked};
-        screenRun(context);
+    const std::vector<Run>& runs = study.runs;
+    const std::size_t passes = traces ? 2 : 1;
+    std::size_t done = 0;
+    const auto step = [&] {
+        ++done;
         if (progress)
-            progress(static_cast<double>(place + 1) / static_cast<double>(study.runs.size()));
+            progress(static_cast<double>(done) / static_cast<double>(passes * runs.size()));
+    };
+    const auto recordingOf = [&](const Run& run) {
+        return traces ? traces(run) : std::unique_ptr<RunTrace>();
+    };
+
+    rules::UsualValues usual;
+    for (std::size_t i = 0; traces && i < runs.size() && !stop.stop_requested(); ++i, step()) {
+        const std::unique_ptr<RunTrace> trace = recordingOf(runs[i]);
+        rules::RunChannels channels(trace.get(), duration_s(runs[i]));
+        usual.add(runs[i], channels);
     }
+    Screening screening;
+    std::vector<rules::Leftover> leftovers(runs.size());
+    for (std::size_t i = 0; i < runs.size() && !stop.stop_requested(); ++i, step()) {
+        const std::unique_ptr<RunTrace> trace = recordingOf(runs[i]);
+        rules::RunChannels channels(trace.get(), duration_s(runs[i]));
+        rules::RunContext context{
+            study, i, channels, usual, screening.findings, screening.not_checked, leftovers[i]};
+        screenRun(context);
+    }
+    rules::channelsNeverFilled(study, leftovers, screening.findings);
     dropWhatWasFound(screening);
     putInOrder(screening);
+    screening.pattern =
+        rules::overspeedPattern(study, screening.findings, leftovers, study.properties.confidence);
     return screening;
 }
 

@@ -50,6 +50,14 @@ void RunContext::notChecked(Rule rule, WhyNotChecked why, std::string_view what)
     not_checked.push_back({run().number, rule, why, std::string(what)});
 }
 
+void RunContext::notNoted(Rule rule, std::string_view column, std::string_view channel)
+{
+    if (channels.hasTrace())
+        notChecked(rule, WhyNotChecked::noChannel, channel);
+    else
+        notChecked(rule, WhyNotChecked::notNoted, column);
+}
+
 Finding& RunContext::found(Rule rule, Grade grade, std::optional<double> value,
                            std::optional<double> limit, std::string_view unit)
 {
@@ -61,6 +69,33 @@ Finding& RunContext::found(Rule rule, Grade grade, std::optional<double> value,
     finding.unit = unit;
     finding.grade = grade;
     return findings.emplace_back(std::move(finding));
+}
+
+Finding& RunContext::found(Rule rule, const Channel& channel, const Stretch& event, double value,
+                           double limit, std::string_view unit)
+{
+    Finding& finding = found(rule, gradeOf(rule), value, limit, unit);
+    finding.from_s = channel.at_s(event.first);
+    finding.to_s = channel.at_s(event.last);
+    return finding;
+}
+
+const Channel* RunContext::needed(Rule rule, std::string_view channel)
+{
+    const Channel* found = channels.find(channel);
+    if (!found && channels.hasTrace())
+        notChecked(rule, WhyNotChecked::noChannel, channel);
+    else if (!found)
+        notChecked(rule, WhyNotChecked::noTrace, "");
+    return found;
+}
+
+bool RunContext::fastEnough(Rule rule, const Channel& channel, double seconds)
+{
+    if (!channel.tooSlowFor(seconds))
+        return true;
+    notChecked(rule, WhyNotChecked::recordedTooSlowly, channel.name);
+    return false;
 }
 
 Grade gradeOf(Rule rule)

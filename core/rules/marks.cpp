@@ -10,9 +10,6 @@
 namespace bothways::core::rules {
 namespace {
 
-constexpr double kApart_s = 1.0;
-constexpr double kGrace_s = 1e-6;
-
 /// How far beyond its limit; marks have neither and come last.
 double excess(const Finding& finding)
 {
@@ -22,10 +19,18 @@ double excess(const Finding& finding)
     return finding.limit && *finding.limit != 0.0 ? size / std::abs(*finding.limit) : size;
 }
 
-std::optional<Rule> ruleOf(const Mark& mark)
+std::string_view trimmed(std::string_view text)
+{
+    const std::size_t first = std::min(text.find_first_not_of(" \t"), text.size());
+    const std::size_t last = text.find_last_not_of(" \t");
+    return last == std::string_view::npos ? std::string_view()
+                                          : text.substr(first, last + 1 - first);
+}
+
+std::optional<Rule> ruleOf(std::string_view word)
 {
     for (const Rule rule : allRules())
-        if (sameWord(ruleName(rule), mark.word))
+        if (sameWord(ruleName(rule), word))
             return rule;
     return std::nullopt;
 }
@@ -60,13 +65,22 @@ void marks(RunContext& context)
 {
     const Run& run = context.run();
     const double end_s = duration_s(run).value_or(std::numeric_limits<double>::infinity());
-    for (const Mark& mark : run.marks) {
-        const std::optional<Rule> rule = ruleOf(mark);
-        if (!rule || mark.at_s < 0.0 || mark.at_s > end_s)
-            continue;
+    const auto take = [&](double at_s, std::string_view word, std::string_view words) {
+        const std::optional<Rule> rule = ruleOf(word);
+        if (!rule || at_s < 0.0 || at_s > end_s)
+            return;
         Finding& finding = context.found(*rule, gradeOf(*rule), std::nullopt, std::nullopt, "");
-        finding.from_s = finding.to_s = mark.at_s;
-        finding.detail = mark.words;
+        finding.from_s = finding.to_s = at_s;
+        finding.detail = words;
+    };
+    for (const Mark& mark : run.marks)
+        take(mark.at_s, mark.word, mark.words);
+    if (!context.channels.hasTrace())
+        return;
+    for (const RunTrace::TextMark& mark : context.channels.trace().marks()) {
+        const std::string_view text = trimmed(mark.words);
+        const std::size_t blank = std::min(text.find_first_of(" \t"), text.size());
+        take(mark.at_s, text.substr(0, blank), trimmed(text.substr(blank)));
     }
 }
 
@@ -83,7 +97,7 @@ void joinNeighbours(std::vector<Finding>& findings)
         const bool near = !joined.empty() && finding.rule != Rule::accessoryTimer &&
                           joined.back().run == finding.run && joined.back().rule == finding.rule &&
                           joined.back().to_s && finding.from_s &&
-                          *finding.from_s - *joined.back().to_s < kApart_s - kGrace_s;
+                          *finding.from_s - *joined.back().to_s < kApart_s - kTimeGrace_s;
         if (near)
             absorb(joined.back(), finding);
         else

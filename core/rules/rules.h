@@ -7,7 +7,7 @@
 /// One function a rule; each adds its findings, or says why it could not check.
 namespace bothways::core::rules {
 
-// rules/sheet.cpp: the run sheet alone
+// sheet.cpp: the run sheet alone
 void accessoryChangeFromSheet(RunContext& context);
 void accessoryTimer(RunContext& context);
 void overspeedFromSheet(RunContext& context);
@@ -15,5 +15,32 @@ void stretchFromSheet(RunContext& context);
 void batteryBalance(RunContext& context);
 void warmingUp(RunContext& context);
 void sameRunTwice(RunContext& context);
+
+// accessory.cpp; without a recording of it, the sheet's word
+void accessoryChange(RunContext& context);
+
+// device.cpp; overspeed without a recording of it: the sheet's word
+void overspeed(RunContext& context);
+void loadLost(RunContext& context);
+void driveSlip(RunContext& context);
+void outputDrop(RunContext& context);
+void vibration(RunContext& context);
+
+// setting.cpp
+void settingMismatch(RunContext& context);
+void settingChanged(RunContext& context);
+
+// road.cpp; stretch where the sheet has no distance: from the recording
+void roadSpeed(RunContext& context);
+void interrupted(RunContext& context);
+void notCruising(RunContext& context);
+void stretch(RunContext& context);
+
+// traffic.cpp
+void passingTraffic(RunContext& context);
+
+// sensor.cpp
+void sensorLost(RunContext& context);
+void traceEndsEarly(RunContext& context);
 
 } // namespace bothways::core::rules

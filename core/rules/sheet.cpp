@@ -75,7 +75,7 @@ void accessoryChangeFromSheet(RunContext& context)
 {
     const Run& run = context.run();
     if (!run.accessory_w) {
-        context.notChecked(Rule::accessoryChange, WhyNotChecked::notNoted, "accessory_w");
+        context.notNoted(Rule::accessoryChange, "accessory_w", "accessory_w");
         return;
     }
     const auto declared_w =
@@ -104,7 +104,7 @@ void overspeedFromSheet(RunContext& context)
         return;
     const Run& run = context.run();
     if (!run.rotor_rpm_max)
-        context.notChecked(Rule::overspeed, WhyNotChecked::notNoted, "rotor_rpm_max");
+        context.notNoted(Rule::overspeed, "rotor_rpm_max", "rotor_rpm");
     else if (*run.rotor_rpm_max > *limit_rpm)
         context.found(Rule::overspeed, Grade::spoils, *run.rotor_rpm_max, *limit_rpm, "rpm");
 }

@@ -1,0 +1,165 @@
+// Copyright (C) 2026 The Bothways developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/rules/channels.h"
+
+#include "core/robust.h"
+
+#include <algorithm>
+#include <bit>
+#include <cmath>
+#include <cstdint>
+#include <limits>
+
+namespace bothways::core::rules {
+namespace {
+
+constexpr double kInfinite = std::numeric_limits<double>::infinity();
+
+bool allFinite(const std::vector<double>& values)
+{
+    // All bits of the exponent set: infinite or not a number. No branch, so it runs vectorised.
+    constexpr std::uint64_t kExponent = 0x7ff0'0000'0000'0000;
+    std::uint64_t odd = 0;
+    for (const double value : values)
+        odd |= std::uint64_t{(std::bit_cast<std::uint64_t>(value) & kExponent) == kExponent};
+    return odd == 0;
+}
+
+std::shared_ptr<const Samples> withoutNonFinite(const Samples& samples)
+{
+    Samples kept;
+    std::vector<double> times;
+    for (std::size_t i = 0; i < samples.size(); ++i) {
+        if (!std::isfinite(samples.value[i]))
+            continue;
+        times.push_back(samples.time_s[i]);
+        kept.value.push_back(samples.value[i]);
+    }
+    kept.time_s = SampleTimes(std::move(times));
+    return std::make_shared<const Samples>(std::move(kept));
+}
+
+} // namespace
+
+double longestGap_s(double interval_s)
+{
+    return std::max(1.0, 3.0 * interval_s);
+}
+
+double Channel::at_s(std::size_t i) const
+{
+    return std::max(0.0, owner->time_s[begin + i]);
+}
+
+std::span<const double> Channel::between(double from_s, double to_s) const
+{
+    const SampleTimes& times = owner->time_s;
+    const auto first = std::lower_bound(times.begin(), times.end(), from_s - kTimeGrace_s);
+    const auto last = std::lower_bound(first, times.end(), to_s - kTimeGrace_s);
+    return std::span(owner->value)
+        .subspan(static_cast<std::size_t>(first - times.begin()),
+                 static_cast<std::size_t>(last - first));
+}
+
+std::optional<double> medianAtStart(const Channel& channel)
+{
+    const auto start = channel.between(0.0, kStart_s);
+    return start.empty() ? std::nullopt : std::optional(median(start));
+}
+
+double furthestFromZero(std::span<const double> values, const Stretch& event)
+{
+    double furthest = values[event.first];
+    for (std::size_t i = event.first; i <= event.last; ++i)
+        if (std::abs(values[i]) > std::abs(furthest))
+            furthest = values[i];
+    return furthest;
+}
+
+Held::Held(const Channel& channel, Age age)
+    : m_time(channel.owner->time_s.data()),
+      m_value(channel.owner->value.data()),
+      m_count(channel.end),
+      m_oldest_s(age == Age::limited ? longestGap_s(channel.interval_s) + kTimeGrace_s : kInfinite)
+{
+}
+
+RunChannels::RunChannels(const RunTrace* trace, std::optional<double> duration_s)
+    : m_trace(trace), m_duration_s(duration_s)
+{
+    if (m_trace && m_trace->last_s() > 0.0)
+        m_last_s = m_trace->last_s();
+}
+
+double RunChannels::runEnd_s() const
+{
+    return m_duration_s.value_or(m_last_s);
+}
+
+double RunChannels::end_s() const
+{
+    return std::min(runEnd_s(), m_last_s);
+}
+
+const Channel* RunChannels::find(std::string_view name)
+{
+    if (!m_trace)
+        return nullptr;
+    auto known = m_channels.find(name);
+    if (known == m_channels.end()) {
+        std::shared_ptr<const Samples> samples = m_trace->samples(name);
+        std::unique_ptr<Channel> channel;
+        if (samples && samples->size() > 0)
+            channel = std::make_unique<Channel>(cut(std::string(name), std::move(samples)));
+        if (channel && channel->size() == 0)
+            channel.reset();
+        known = m_channels.emplace(std::string(name), std::move(channel)).first;
+    }
+    return known->second.get();
+}
+
+const Channel* RunChannels::deviceSpeed()
+{
+    const Channel* rotor = find("rotor_rpm");
+    return rotor ? rotor : find("generator_rpm");
+}
+
+void RunChannels::release(std::string_view name)
+{
+    if (const auto known = m_channels.find(name); known != m_channels.end())
+        m_channels.erase(known);
+}
+
+Channel RunChannels::cut(std::string name, std::shared_ptr<const Samples> samples)
+{
+    Channel channel;
+    channel.name = std::move(name);
+    channel.owner = allFinite(samples->value) ? std::move(samples) : withoutNonFinite(*samples);
+    const SampleTimes& times = channel.owner->time_s;
+    const auto first = std::lower_bound(times.begin(), times.end(), -kTimeGrace_s);
+    const auto last = m_duration_s
+                          ? std::upper_bound(first, times.end(), *m_duration_s + kTimeGrace_s)
+                          : times.end();
+    channel.begin = static_cast<std::size_t>(first - times.begin());
+    channel.end = static_cast<std::size_t>(last - times.begin());
+    channel.interval_s = intervalOf(channel);
+    return channel;
+}
+
+double RunChannels::intervalOf(const Channel& channel)
+{
+    if (channel.size() < 2)
+        return kInfinite;
+    const SampleTimes& times = channel.owner->time_s;
+    for (const KnownInterval& known : m_intervals)
+        if (known.times.data() == times.data() && known.begin == channel.begin &&
+            known.end == channel.end)
+            return known.interval_s;
+    const std::span<const double> inside = channel.time_s();
+    const double interval_s =
+        medianOf(inside.size() - 1, [&](std::size_t i) { return inside[i + 1] - inside[i]; });
+    m_intervals.push_back({times, channel.begin, channel.end, interval_s});
+    return interval_s;
+}
+
+} // namespace bothways::core::rules

@@ -1,0 +1,189 @@
+// Copyright (C) 2026 The Bothways developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/robust.h"
+#include "core/rules/rules.h"
+#include "core/screening.h"
+
+#include <algorithm>
+#include <cmath>
+
+// Rules about the recording itself.
+namespace bothways::core::rules {
+namespace {
+
+constexpr double kFrozen_s = 5.0;
+constexpr double kStopped_s = 2.0;
+constexpr std::size_t kLively = 20; ///< distinct values of a channel that ought to move
+
+/// A lost sensor spoils the run whose consumption was taken from it.
+bool gaveConsumption(const RunContext& context, std::string_view channel)
+{
+    const auto& consumption = context.run().consumption;
+    if (!consumption || !consumption->from_trace)
+        return false;
+    const auto fuel = fuelFromTrace(context.channels.trace(), context.channels.runEnd_s());
+    return fuel && fuel->channel == channel;
+}
+
+void lost(RunContext& context, const Channel& channel, double from_s, double to_s, double limit_s,
+          std::string_view how)
+{
+    const bool spoils = gaveConsumption(context, channel.name);
+    Finding& finding =
+        context.found(Rule::sensorLost, spoils ? Grade::spoils : gradeOf(Rule::sensorLost),
+                      to_s - from_s, limit_s, "s");
+    finding.from_s = from_s;
+    finding.to_s = to_s;
+    finding.detail = channel.name + ':' + std::string(how);
+}
+
+/// No sample for too long, at the run's start and before its end too.
+void gaps(RunContext& context, const Channel& channel)
+{
+    const auto time_s = channel.time_s();
+    if (time_s.size() < 2)
+        return; // its pace is not known
+    const double limit_s = longestGap_s(channel.interval_s);
+    const auto check = [&](double from_s, double to_s) {
+        if (to_s - from_s > limit_s + kTimeGrace_s)
+            lost(context, channel, from_s, to_s, limit_s, "gap");
+    };
+    check(0.0, channel.at_s(0));
+    for (std::size_t i = 1; i < time_s.size(); ++i)
+        if (time_s[i] - time_s[i - 1] > limit_s)
+            check(channel.at_s(i - 1), time_s[i]);
+    check(channel.at_s(time_s.size() - 1), context.channels.end_s());
+}
+
+bool hasDistinctValues(std::span<const double> values, std::size_t wanted)
+{
+    std::vector<double> seen;
+    for (std::size_t i = 0; i < values.size() && seen.size() < wanted; ++i) {
+        if (i > 0 && values[i] == values[i - 1])
+            continue;
+        if (std::find(seen.begin(), seen.end(), values[i]) == seen.end())
+            seen.push_back(values[i]);
+    }
+    return seen.size() >= wanted;
+}
+
+bool varies(const Channel& channel, double from_s, double to_s)
+{
+    const auto values = channel.between(from_s, to_s + 2.0 * kTimeGrace_s);
+    return std::adjacent_find(values.begin(), values.end(), std::not_equal_to<>()) != values.end();
+}
+
+/// Stretches of equal values, not 0, of at least kFrozen_s.
+std::vector<Stretch> equalStretches(const Channel& channel)
+{
+    const auto time_s = channel.time_s();
+    const auto values = channel.value();
+    std::vector<Stretch> found;
+    std::size_t first = 0;
+    for (std::size_t i = 1; i <= values.size(); ++i) {
+        if (i < values.size() && values[i] == values[first])
+            continue;
+        if (values[first] != 0.0 && time_s[i - 1] - time_s[first] >= kFrozen_s - kTimeGrace_s)
+            found.push_back({first, i - 1});
+        first = i;
+    }
+    return found;
+}
+
+/// Median time for which the channel usually keeps a value: a counter with coarse steps stands
+/// still for a while without being frozen.
+double usualDwell_s(const Channel& channel)
+{
+    const auto time_s = channel.time_s();
+    const auto values = channel.value();
+    std::vector<double> dwells;
+    std::size_t first = 0;
+    for (std::size_t i = 1; i < values.size(); ++i) {
+        if (values[i] == values[first])
+            continue;
+        dwells.push_back(time_s[i] - time_s[first]);
+        first = i;
+    }
+    return median(dwells);
+}
+
+void frozen(RunContext& context, const Channel& channel, const Channel* roadSpeed)
+{
+    if (!roadSpeed || channel.name == "setting_set" || channel.tooSlowFor(kFrozen_s))
+        return;
+    const std::vector<Stretch> still = equalStretches(channel);
+    if (still.empty() || !hasDistinctValues(channel.value(), kLively))
+        return;
+    const double longest_s = std::max(kFrozen_s, 3.0 * usualDwell_s(channel));
+    for (const Stretch& stretch : still) {
+        const double from_s = channel.at_s(stretch.first);
+        const double to_s = channel.at_s(stretch.last);
+        if (to_s - from_s >= longest_s - kTimeGrace_s && varies(*roadSpeed, from_s, to_s))
+            lost(context, channel, from_s, to_s, longest_s, "frozen");
+    }
+}
+
+/// The device gives power but is said not to turn.
+void stopped(RunContext& context)
+{
+    const Channel* speed = context.channels.deviceSpeed();
+    const Channel* output = context.channels.find("output_w");
+    if (!speed || !output || speed->tooSlowFor(kStopped_s) || output->tooSlowFor(kStopped_s))
+        return;
+    const double little_w = 0.05 * context.usual.of(context.run(), output->name).value_or(0.0);
+    const auto time_s = speed->time_s();
+    const auto rpm = speed->value();
+    Held output_w(*output);
+    const auto still = [&](std::size_t i) {
+        const double watts = output_w.at(time_s[i]);
+        return rpm[i] == 0.0 && watts > little_w && watts > 0.0;
+    };
+    for (const Stretch& event : joined(time_s, stretches(time_s, kStopped_s, still)))
+        lost(context, *speed, speed->at_s(event.first), speed->at_s(event.last), kStopped_s,
+             "zero");
+}
+
+} // namespace
+
+void sensorLost(RunContext& context)
+{
+    if (!context.channels.hasTrace()) {
+        context.notChecked(Rule::sensorLost, WhyNotChecked::noTrace, "");
+        return;
+    }
+    const Channel* roadSpeed = context.needed(Rule::sensorLost, "road_speed_kmh");
+    for (const ChannelInfo& info : context.channels.trace().channels()) {
+        const Channel* channel = context.channels.find(info.name);
+        if (!channel) {
+            context.leftover.empty.push_back(info.name);
+            continue;
+        }
+        context.leftover.channels.push_back(info.name);
+        gaps(context, *channel);
+        frozen(context, *channel, roadSpeed);
+    }
+    stopped(context);
+    context.leftover.end_s = context.channels.end_s();
+}
+
+void traceEndsEarly(RunContext& context)
+{
+    if (!context.channels.hasTrace()) {
+        context.notChecked(Rule::traceEndsEarly, WhyNotChecked::noTrace, "");
+        return;
+    }
+    const std::optional<double> end_s = duration_s(context.run());
+    if (!end_s) {
+        context.notChecked(Rule::traceEndsEarly, WhyNotChecked::notNoted, "duration_s");
+        return;
+    }
+    const double seconds = context.limitWithDefault("trace_ends_early.seconds");
+    const double missing_s = *end_s - context.channels.last_s();
+    if (!exceeds(missing_s, seconds + kTimeGrace_s))
+        return;
+    Finding& finding = context.found(Rule::traceEndsEarly, Grade::note, missing_s, seconds, "s");
+    finding.from_s = context.channels.last_s();
+    finding.to_s = *end_s;
+}
+
+} // namespace bothways::core::rules
