@@ -42,11 +42,12 @@ struct Overruled {
 /// none of it) that is on disk when it returns. Not for use from two threads at once.
 class StudyFile {
 public:
-    /// Makes an empty study. An Error when the file exists.
+    /// Makes an empty study. An Error when the file exists. Open for writing then.
     static Result<StudyFile> create(const std::filesystem::path& file,
                                     const core::StudyProperties& properties = {});
     /// Opens a study. Refuses, unharmed: what is no study, a newer version, a damaged file, one
-    /// that another program is writing (with the holder's name where it can be known).
+    /// that another program is writing (with the holder's name where it can be known). Any number
+    /// of programs may have it open for reading, and read it between the writer's commits.
     static Result<StudyFile> open(const std::filesystem::path& file, bool readOnly = false);
     /// True when the file begins like a study, so that a caller can tell it from a run sheet.
     static bool isStudyFile(const std::filesystem::path& file);
@@ -55,11 +56,19 @@ public:
     StudyFile& operator=(StudyFile&&) noexcept;
     ~StudyFile();
 
+    /// A second connection to the same study under the same hold, for another thread. Its changes
+    /// and ours wait for each other, two seconds at most.
+    [[nodiscard]] Result<StudyFile> another() const;
+
     [[nodiscard]] const std::filesystem::path& path() const;
+    /// Where the times of the history come from: ISO 8601 in UTC. For tests.
+    void setClock(std::function<std::string()> now);
     [[nodiscard]] Result<core::Study> study() const;
 
+    /// Faults are those of faultsOf() in run_sheet.h; a run without a number gets the next one.
     [[nodiscard]] Result<core::RunId> addRun(const core::Run& run);
     [[nodiscard]] Outcome updateRun(const core::Run& run); ///< by its id
+    /// Takes runs out, with what was overruled on them; their partners stay, untied.
     [[nodiscard]] Outcome removeRuns(const std::vector<core::RunId>& runs);
     [[nodiscard]] Outcome discard(const std::vector<core::RunId>& runs, const core::Discard& why);
     [[nodiscard]] Outcome count(const std::vector<core::RunId>& runs);
@@ -85,8 +94,10 @@ public:
     /// Handle for the other jobs of storage/ (traces); never leaves storage/.
     [[nodiscard]] sqlite3* handle() const;
 
+    struct Private; ///< storage/study_database.h
+    [[nodiscard]] Private& database() const { return *d; }
+
 private:
-    struct Private;
     explicit StudyFile(std::unique_ptr<Private> p);
     std::unique_ptr<Private> d;
 };

@@ -1,0 +1,585 @@
+// Copyright (C) 2026 The Bothways developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "storage/study_file.h"
+
+#include "core/clock.h"
+#include "core/finding.h"
+#include "core/properties.h"
+#include "storage/history.h"
+#include "storage/run_columns.h"
+#include "storage/run_rules.h"
+#include "storage/run_sheet.h"
+#include "storage/seal.h"
+#include "storage/study_database.h"
+#include "storage/study_rows.h"
+
+#include <SQLiteCpp/Statement.h>
+#include <SQLiteCpp/Transaction.h>
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <fstream>
+#include <set>
+
+namespace bothways::storage {
+namespace {
+
+using core::Done;
+using core::Error;
+using core::ErrorCode;
+using core::Run;
+using core::RunId;
+using core::Study;
+
+Run* find(Study& study, RunId id)
+{
+    const auto at = std::find_if(study.runs.begin(), study.runs.end(),
+                                 [id](const Run& run) { return run.id == id; });
+    return at == study.runs.end() ? nullptr : &*at;
+}
+
+/// The runs with these identities, in order of start; an Error when one is not there.
+Result<std::vector<Run*>> findAll(Study& study, const std::vector<RunId>& ids,
+                                  const std::filesystem::path& file)
+{
+    const std::set<RunId> wanted(ids.begin(), ids.end());
+    std::vector<Run*> runs;
+    for (Run& run : study.runs)
+        if (wanted.contains(run.id))
+            runs.push_back(&run);
+    if (runs.size() != wanted.size() || wanted.empty())
+        return Error{ErrorCode::wrongUse, "the study has no such run", file.string()};
+    return runs;
+}
+
+std::string numbersOf(const std::vector<Run*>& runs)
+{
+    std::string text = runs.size() == 1 ? "run" : "runs";
+    for (std::size_t i = 0; i < runs.size(); ++i)
+        text += fmt::format("{} {}", i == 0 ? "" : ",", runs[i]->number);
+    return text;
+}
+
+Error inOne(std::vector<Error> errors)
+{
+    Error first = errors.front();
+    first.others.assign(errors.begin() + 1, errors.end());
+    return first;
+}
+
+std::string factsOf(const Run& run)
+{
+    std::string text = fmt::format("run {}: {} {} {}", run.number, run.configuration, run.direction,
+                                   core::formatDateTime(run.start));
+    if (run.consumption)
+        text +=
+            fmt::format(", {} {}", formatNumber(run.consumption->value, run.consumption->decimals),
+                        core::unitName(run.consumption->unit));
+    return text;
+}
+
+/// The cells of a run as a sheet would have them, by column.
+std::vector<std::pair<std::string, std::string>> cellsOf(const Run& run)
+{
+    std::vector<std::pair<std::string, std::string>> cells = {
+        {"run", std::to_string(run.number)},
+        {"configuration", run.configuration},
+        {"direction", run.direction},
+        {"start", core::formatDateTime(run.start)},
+        {"consumption",
+         run.consumption
+             ? fmt::format("{} {}{}",
+                           formatNumber(run.consumption->value, run.consumption->decimals),
+                           core::unitName(run.consumption->unit),
+                           run.consumption->from_trace ? " from trace" : "")
+             : std::string()},
+        {"status", run.counted() ? "counted" : "discarded"},
+        {"reason", run.discard ? run.discard->reason : ""},
+        {"evidence", run.discard ? run.discard->evidence : ""},
+        {"pair", run.pair_mark},
+        {"marks", formatMarks(run.marks)}};
+    for (const NumberColumn& column : numberColumns())
+        if (column.factor == 1.0)
+            cells.emplace_back(column.name,
+                               run.*column.field ? formatNumber(*(run.*column.field)) : "");
+    for (const TextColumn& column : textColumns())
+        cells.emplace_back(column.name, run.*column.field);
+    std::string others;
+    for (const auto& [name, on_s] : run.accessory_on_s)
+        others += fmt::format("{}_on_s {} ", name, formatNumber(on_s));
+    for (const auto& [name, value] : run.extra)
+        others += fmt::format("{} {} ", name, value);
+    cells.emplace_back("other columns", others);
+    return cells;
+}
+
+/// "run 9: duration_s '211' -> '213'".
+std::string differences(const Run& before, const Run& after)
+{
+    std::string text = fmt::format("run {}:", before.number);
+    const auto was = cellsOf(before);
+    const auto is = cellsOf(after);
+    for (std::size_t i = 0; i < was.size(); ++i)
+        if (was[i].second != is[i].second)
+            text += fmt::format("{} {} {} -> {}", text.back() == ':' ? "" : ",", was[i].first,
+                                inQuotes(was[i].second), inQuotes(is[i].second));
+    return text;
+}
+
+/// The properties in the form in which they are kept; an Error where one is not permitted.
+Result<core::StudyProperties> checked(const core::StudyProperties& given)
+{
+    core::StudyProperties kept;
+    for (const auto& [name, value] : core::propertiesAsText(given))
+        if (const Outcome outcome = core::setProperty(kept, name, value); !outcome)
+            return outcome.error();
+    return kept;
+}
+
+std::string differences(const core::StudyProperties& before, const core::StudyProperties& after)
+{
+    std::string text;
+    const auto was = core::propertiesAsText(before);
+    const auto is = core::propertiesAsText(after);
+    const auto valueIn = [](const auto& texts, const std::string& name) {
+        const auto at = std::find_if(texts.begin(), texts.end(),
+                                     [&](const auto& t) { return t.first == name; });
+        return at == texts.end() ? std::string() : at->second;
+    };
+    const auto add = [&text](std::string_view name, const std::string& value) {
+        text += fmt::format("{}{}={}", text.empty() ? "" : ", ", name, inQuotes(value));
+    };
+    for (const auto& [name, value] : is)
+        if (valueIn(was, name) != value)
+            add(name, value);
+    for (const auto& [name, value] : was)
+        if (valueIn(is, name).empty() && !value.empty())
+            add(name, {});
+    return text;
+}
+
+/// A word that no pair of the study uses yet.
+std::string freePairMark(const Study& study)
+{
+    std::set<std::string> used;
+    for (const Run& run : study.runs)
+        used.insert(run.pair_mark);
+    int i = 1;
+    while (used.contains(fmt::format("p{}", i)))
+        ++i;
+    return fmt::format("p{}", i);
+}
+
+Run* partnerOf(Study& study, const Run& run)
+{
+    for (Run& other : study.runs)
+        if (!run.pair_mark.empty() && other.pair_mark == run.pair_mark && other.id != run.id)
+            return &other;
+    return nullptr;
+}
+
+void untie(SQLite::Database& db, Run& run)
+{
+    run.pair_mark.clear();
+    rewriteRun(db, run);
+}
+
+} // namespace
+
+StudyFile::StudyFile(std::unique_ptr<Private> p) : d(std::move(p)) {}
+StudyFile::StudyFile(StudyFile&&) noexcept = default;
+StudyFile& StudyFile::operator=(StudyFile&&) noexcept = default;
+StudyFile::~StudyFile() = default;
+
+Result<StudyFile> StudyFile::create(const std::filesystem::path& file,
+                                    const core::StudyProperties& properties)
+{
+    const auto kept = checked(properties);
+    if (!kept)
+        return kept.error();
+    auto p = std::make_unique<Private>();
+    p->file = file;
+    p->now = nowInUtc;
+    auto database = createDatabase(file, kept.value(), p->now());
+    if (!database)
+        return database.error();
+    p->database = std::move(database).take();
+    auto hold = Hold::take(file, p->now());
+    if (!hold)
+        return hold.error();
+    p->hold = hold.value();
+    return StudyFile(std::move(p));
+}
+
+Result<StudyFile> StudyFile::open(const std::filesystem::path& file, bool readOnly)
+{
+    auto p = std::make_unique<Private>();
+    p->file = file;
+    p->readOnly = readOnly;
+    p->now = nowInUtc;
+    if (!readOnly) {
+        auto hold = Hold::take(file, p->now());
+        if (!hold)
+            return hold.error();
+        p->hold = hold.value();
+    }
+    auto database = openDatabase(file, readOnly);
+    if (!database)
+        return database.error();
+    p->database = std::move(database).take();
+    return StudyFile(std::move(p));
+}
+
+Result<StudyFile> StudyFile::another() const
+{
+    auto p = std::make_unique<Private>();
+    p->file = d->file;
+    p->readOnly = d->readOnly;
+    p->now = d->now;
+    p->hold = d->hold;
+    auto database = openDatabase(d->file, d->readOnly);
+    if (!database)
+        return database.error();
+    p->database = std::move(database).take();
+    return StudyFile(std::move(p));
+}
+
+bool StudyFile::isStudyFile(const std::filesystem::path& file)
+{
+    if (file.extension() == ".bothways")
+        return true;
+    std::ifstream stream(file, std::ios::binary);
+    std::string head(15, '\0');
+    stream.read(head.data(), static_cast<std::streamsize>(head.size()));
+    return head == "SQLite format 3";
+}
+
+const std::filesystem::path& StudyFile::path() const
+{
+    return d->file;
+}
+
+void StudyFile::setClock(std::function<std::string()> now)
+{
+    d->now = std::move(now);
+}
+
+Result<Study> StudyFile::study() const
+{
+    return d->guarded<Study>([&]() -> Result<Study> {
+        const SQLite::Transaction oneState(*d->database);
+        return readStudy(*d->database);
+    });
+}
+
+Result<RunId> StudyFile::addRun(const Run& given)
+{
+    RunId id{};
+    std::string detail;
+    const Outcome outcome = d->change("add_run", detail, [&](SQLite::Database& db) -> Outcome {
+        const Study study = readStudy(db);
+        Spellings spellings = Spellings::of(study);
+        Run run = normalised(given, spellings);
+        run.id = {};
+        if (auto faults = faultsOf(study, run); !faults.empty())
+            return inOne(std::move(faults));
+        if (study.runs.size() >= kMostRuns)
+            return d->error(ErrorCode::badInput,
+                            fmt::format("a study holds at most {} runs", kMostRuns));
+        numberRuns(study, {&run, 1});
+        id = insertRun(db, run);
+        detail = factsOf(run);
+        return Done{};
+    });
+    if (!outcome)
+        return outcome.error();
+    return id;
+}
+
+Outcome StudyFile::updateRun(const Run& given)
+{
+    std::string detail;
+    return d->change("edit_run", detail, [&](SQLite::Database& db) -> Outcome {
+        Study study = readStudy(db);
+        const Run* before = find(study, given.id);
+        if (!before)
+            return d->error(ErrorCode::wrongUse, "the study has no such run");
+        Study others = study;
+        std::erase_if(others.runs, [&](const Run& run) { return run.id == given.id; });
+        Spellings spellings = Spellings::of(others);
+        Run run = normalised(given, spellings);
+        if (run.number == 0)
+            run.number = before->number;
+        if (auto faults = faultsOf(study, run); !faults.empty())
+            return inOne(std::move(faults));
+        detail = differences(*before, run);
+        rewriteRun(db, run);
+        return Done{};
+    });
+}
+
+Outcome StudyFile::removeRuns(const std::vector<RunId>& ids)
+{
+    std::string detail;
+    return d->change("remove_runs", detail, [&](SQLite::Database& db) -> Outcome {
+        Study study = readStudy(db);
+        const auto runs = findAll(study, ids, d->file);
+        if (!runs)
+            return runs.error();
+        for (Run* run : runs.value()) {
+            if (Run* partner = partnerOf(study, *run))
+                untie(db, *partner);
+            run->pair_mark.clear();
+            detail += (detail.empty() ? "" : "; ") + factsOf(*run);
+            deleteRun(db, run->id);
+        }
+        return Done{};
+    });
+}
+
+Outcome StudyFile::discard(const std::vector<RunId>& ids, const core::Discard& why)
+{
+    std::string detail;
+    return d->change("discard", detail, [&](SQLite::Database& db) -> Outcome {
+        Study study = readStudy(db);
+        const auto runs = findAll(study, ids, d->file);
+        if (!runs)
+            return runs.error();
+        for (Run* run : runs.value()) {
+            run->discard = core::Discard{canonicalColumn(why.reason), why.evidence};
+            if (auto faults = faultsOf(study, *run); !faults.empty())
+                return inOne(std::move(faults));
+            rewriteRun(db, *run);
+        }
+        detail = fmt::format("{}: {}", numbersOf(runs.value()), canonicalColumn(why.reason));
+        if (!why.evidence.empty())
+            detail += ", " + why.evidence;
+        return Done{};
+    });
+}
+
+Outcome StudyFile::count(const std::vector<RunId>& ids)
+{
+    std::string detail;
+    return d->change("count", detail, [&](SQLite::Database& db) -> Outcome {
+        Study study = readStudy(db);
+        const auto runs = findAll(study, ids, d->file);
+        if (!runs)
+            return runs.error();
+        for (Run* run : runs.value()) {
+            if (!run->discard)
+                continue;
+            if (!run->consumption && run->trace.empty())
+                return d->error(
+                    ErrorCode::badInput,
+                    fmt::format("run {} has no consumption and cannot be counted", run->number));
+            run->discard.reset();
+            rewriteRun(db, *run);
+        }
+        detail = numbersOf(runs.value());
+        return Done{};
+    });
+}
+
+Outcome StudyFile::pair(RunId one, RunId other)
+{
+    std::string detail;
+    return d->change("pair", detail, [&](SQLite::Database& db) -> Outcome {
+        Study study = readStudy(db);
+        const auto runs = findAll(study, {one, other}, d->file);
+        if (!runs)
+            return runs.error();
+        if (runs.value().size() != 2)
+            return d->error(ErrorCode::wrongUse, "a run cannot be tied to itself");
+        detail = numbersOf(runs.value());
+        const std::string mark = freePairMark(study);
+        for (Run* run : runs.value()) {
+            if (!run->pair_mark.empty())
+                return d->error(ErrorCode::badInput,
+                                fmt::format("run {} is tied already; untie it first", run->number));
+        }
+        for (Run* run : runs.value())
+            run->pair_mark = mark;
+        if (auto faults = faultsOf(study, *runs.value().back()); !faults.empty())
+            return inOne(std::move(faults));
+        for (Run* run : runs.value())
+            rewriteRun(db, *run);
+        return Done{};
+    });
+}
+
+Outcome StudyFile::unpair(RunId id)
+{
+    std::string detail;
+    return d->change("unpair", detail, [&](SQLite::Database& db) -> Outcome {
+        Study study = readStudy(db);
+        Run* run = find(study, id);
+        if (!run)
+            return d->error(ErrorCode::wrongUse, "the study has no such run");
+        Run* partner = partnerOf(study, *run);
+        if (!partner)
+            return d->error(ErrorCode::wrongUse,
+                            fmt::format("run {} is not tied by hand", run->number));
+        detail = numbersOf({run, partner});
+        untie(db, *run);
+        untie(db, *partner);
+        return Done{};
+    });
+}
+
+Outcome StudyFile::setProperties(const core::StudyProperties& properties, std::string_view words)
+{
+    const auto kept = checked(properties);
+    if (!kept)
+        return kept.error();
+    std::string detail(words);
+    return d->change("set", detail, [&](SQLite::Database& db) -> Outcome {
+        if (detail.empty())
+            detail = differences(readStudy(db).properties, kept.value());
+        rewriteProperties(db, kept.value());
+        return Done{};
+    });
+}
+
+Outcome StudyFile::importRuns(const Study& sheet, std::string_view sourceName)
+{
+    std::string detail;
+    return d->change("import", detail, [&](SQLite::Database& db) -> Outcome {
+        const Study study = readStudy(db);
+        Spellings spellings = Spellings::of(study);
+        std::vector<Run> runs;
+        std::vector<Error> errors;
+        for (const Run& run : sheet.runs)
+            runs.push_back(normalised(run, spellings));
+        if (runs.size() + study.runs.size() > kMostRuns)
+            return d->error(ErrorCode::badInput,
+                            fmt::format("a study holds at most {} runs", kMostRuns));
+        const auto note = [&](const Run& run, const RunFault& wrong) {
+            errors.push_back(Error{ErrorCode::badInput, wrong.message,
+                                   fmt::format("{}: run {}: column {}", sourceName, run.number,
+                                               inQuotes(wrong.column))});
+        };
+        for (const Run& run : runs)
+            for (const RunFault& wrong : ownFaults(run))
+                note(run, wrong);
+        for (const RunFault& wrong : faultsAmong(study, runs))
+            note(runs[wrong.run], wrong);
+        if (!errors.empty())
+            return inOne(std::move(errors));
+        numberRuns(study, runs);
+        for (const Run& run : runs)
+            insertRun(db, run);
+        detail = fmt::format("{}: {} runs", sourceName, runs.size());
+        return Done{};
+    });
+}
+
+Outcome StudyFile::overrule(const Overruled& overruled)
+{
+    std::string detail =
+        fmt::format("run {}: {}, {}", overruled.run, overruled.rule, overruled.words);
+    return d->change("overrule", detail, [&](SQLite::Database& db) -> Outcome {
+        if (!core::ruleFromName(overruled.rule))
+            return d->error(ErrorCode::wrongUse,
+                            fmt::format("{} is no rule", inQuotes(overruled.rule)));
+        if (overruled.words.find_first_not_of(" \t\r\n") == std::string::npos)
+            return d->error(ErrorCode::badInput, "overruling a finding needs words");
+        SQLite::Statement row(db, "INSERT INTO overruled (run, rule, words) "
+                                  "SELECT id, ?, ? FROM run WHERE run = ? "
+                                  "ON CONFLICT DO UPDATE SET words = excluded.words");
+        row.bind(1, overruled.rule);
+        row.bind(2, overruled.words);
+        row.bind(3, overruled.run);
+        if (row.exec() != 1)
+            return d->error(ErrorCode::wrongUse,
+                            fmt::format("the study has no run {}", overruled.run));
+        return Done{};
+    });
+}
+
+Result<std::vector<Overruled>> StudyFile::overruled() const
+{
+    using List = std::vector<Overruled>;
+    return d->guarded<List>([&]() -> Result<List> {
+        List list;
+        SQLite::Statement rows(*d->database, "SELECT run.run, rule, words FROM overruled "
+                                             "JOIN run ON run.id = overruled.run "
+                                             "ORDER BY run.run, rule");
+        while (rows.executeStep())
+            list.push_back({rows.getColumn(0).getInt(), rows.getColumn(1).getString(),
+                            rows.getColumn(2).getString()});
+        return list;
+    });
+}
+
+Result<HistoryEntry> StudyFile::undo()
+{
+    HistoryEntry taken;
+    const Outcome outcome = d->inTransaction([&](SQLite::Database& db) -> Outcome {
+        const auto entry = nextUndo(db);
+        if (!entry)
+            return d->error(ErrorCode::wrongUse, "there is nothing to undo");
+        takeBack(db, *entry, d->now());
+        renewSeal(db);
+        taken = *entry;
+        taken.undone = true;
+        return Done{};
+    });
+    if (!outcome)
+        return outcome.error();
+    return taken;
+}
+
+Result<HistoryEntry> StudyFile::redo()
+{
+    HistoryEntry done;
+    const Outcome outcome = d->inTransaction([&](SQLite::Database& db) -> Outcome {
+        const auto entry = nextRedo(db);
+        if (!entry)
+            return d->error(ErrorCode::wrongUse, "there is nothing to redo");
+        doAgain(db, *entry, d->now());
+        renewSeal(db);
+        done = *entry;
+        done.undone = false;
+        return Done{};
+    });
+    if (!outcome)
+        return outcome.error();
+    return done;
+}
+
+bool StudyFile::canUndo() const
+{
+    const auto can = d->guarded<bool>(
+        [&]() -> Result<bool> { return !d->readOnly && nextUndo(*d->database).has_value(); });
+    return can && can.value();
+}
+
+bool StudyFile::canRedo() const
+{
+    const auto can = d->guarded<bool>(
+        [&]() -> Result<bool> { return !d->readOnly && nextRedo(*d->database).has_value(); });
+    return can && can.value();
+}
+
+Result<std::vector<HistoryEntry>> StudyFile::history() const
+{
+    using List = std::vector<HistoryEntry>;
+    return d->guarded<List>([&]() -> Result<List> { return readHistory(*d->database); });
+}
+
+Outcome StudyFile::note(std::string_view kind, std::string_view detail)
+{
+    return d->inTransaction([&](SQLite::Database& db) -> Outcome {
+        appendNote(db, d->now(), kind, detail);
+        renewSeal(db);
+        return Done{};
+    });
+}
+
+sqlite3* StudyFile::handle() const
+{
+    return d->database->getHandle();
+}
+
+} // namespace bothways::storage
