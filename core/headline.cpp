@@ -11,9 +11,6 @@
 namespace bothways::core {
 namespace {
 
-constexpr int kFewestPairs = 2; ///< in either configuration
-constexpr int kLeastDf = 2;
-
 /// mu at the mean pair time, and over the days their mean.
 double meanBaselineLog(const std::vector<Observation>& pairs, const PreparedStudy& prepared,
                        const LeastSquaresFit& fit)

@@ -32,6 +32,8 @@ using HeadlineOrReason = std::variant<HeadlineFit, NoVerdict>;
 [[nodiscard]] HeadlineOrReason headlineOf(const PreparedStudy& prepared,
                                           const AnalysisOptions& options);
 
+inline constexpr int kFewestPairs = 2; ///< in either configuration
+inline constexpr int kLeastDf = 2;     ///< degrees of freedom
 /// s below this is no variation: all readings alike.
 inline constexpr double kNoVariation = 1e-12;
 

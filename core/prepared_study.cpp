@@ -2,19 +2,20 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/prepared_study.h"
 
-#include "core/pairing.h"
+#include "core/block_pairing.h"
 
 #include <algorithm>
 #include <cmath>
 #include <map>
 #include <numeric>
+#include <span>
+#include <string_view>
+#include <utility>
 
 namespace bothways::core {
 namespace {
 
 constexpr double kUsPerHour = 3.6e9;
-constexpr double kUsPerMs = 1e3;
-constexpr double kMsPerMin = 60e3;
 
 bool usable(std::optional<double> consumption)
 {
@@ -39,6 +40,7 @@ public:
         nameConfigurations();
         decideControl();
         codeRuns();
+        tieByHand();
         matchPairs();
         numberPairs();
         listUnpaired();
@@ -93,6 +95,7 @@ private:
     /// Days and blocks are formed over all runs, discarded ones too.
     void codeRuns()
     {
+        m_blockOf.assign(m_study.runs.size(), 0);
         const Run* before = nullptr;
         for (const std::size_t index : m_order) {
             const Run& run = m_study.runs[index];
@@ -106,6 +109,7 @@ private:
                 m_prepared.blocks.push_back(std::move(block));
             }
             before = &run;
+            m_blockOf[index] = m_prepared.blocks.back().block;
             if (counts(index)) {
                 ++m_prepared.blocks.back().runs;
                 codeRun(index, m_prepared.blocks.back());
@@ -141,81 +145,50 @@ private:
         m_prepared.runs.push_back(std::move(coded));
     }
 
-    void matchPairs()
-    {
-        m_mate.assign(m_prepared.runs.size(), kAlone);
-        m_fixed.assign(m_prepared.runs.size(), false);
-        tieFixedPairs();
-        std::size_t first = 0;
-        while (first < m_prepared.runs.size()) {
-            std::size_t end = first;
-            while (end < m_prepared.runs.size() &&
-                   m_prepared.runs[end].block == m_prepared.runs[first].block)
-                ++end;
-            matchBlock(first, end);
-            first = end;
-        }
-    }
-
-    void tie(std::size_t a, std::size_t b)
-    {
-        m_mate[a] = b;
-        m_mate[b] = a;
-    }
-
-    /// A mark on exactly two runs of the study, an out and a return of one block, ties them. While
-    /// one of them does not count the mark rests.
-    void tieFixedPairs()
+    /// A mark on exactly two runs of the study, an out and a return of one block, ties them.
+    void tieByHand()
     {
         std::map<std::string_view, std::vector<std::size_t>> marked;
-        for (std::size_t index = 0; index < m_study.runs.size(); ++index)
+        for (const std::size_t index : m_order)
             if (!m_study.runs[index].pair_mark.empty())
                 marked[m_study.runs[index].pair_mark].push_back(index);
         if (marked.empty())
             return;
-        std::map<std::size_t, std::size_t> coded;
-        for (std::size_t k = 0; k < m_prepared.runs.size(); ++k)
-            coded[m_prepared.runs[k].index] = k;
+        std::vector<std::size_t>& tied = m_prepared.tied_with;
+        tied.assign(m_study.runs.size(), kNotTied);
         for (const auto& [mark, indexes] : marked) {
-            if (indexes.size() == 2 && (!counts(indexes[0]) || !counts(indexes[1])))
-                continue;
-            if (indexes.size() == 2 && coded.contains(indexes[0]) && coded.contains(indexes[1])) {
-                const std::size_t a = coded[indexes[0]], b = coded[indexes[1]];
-                const CodedRun &one = m_prepared.runs[a], &other = m_prepared.runs[b];
-                if (one.block == other.block && one.out != other.out) {
-                    tie(a, b);
-                    m_fixed[a] = m_fixed[b] = true;
-                    continue;
-                }
+            const std::size_t a = indexes.front(), b = indexes.back();
+            if (indexes.size() == 2 && m_blockOf[a] == m_blockOf[b] &&
+                sameWord(m_study.runs[a].direction, m_out) !=
+                    sameWord(m_study.runs[b].direction, m_out)) {
+                tied[a] = b;
+                tied[b] = a;
+            } else {
+                m_prepared.notes.push_back({NoteKind::pairMarkIgnored, std::string(mark)});
             }
-            m_prepared.notes.push_back({NoteKind::pairMarkIgnored, std::string(mark)});
         }
     }
 
-    void matchBlock(std::size_t first, std::size_t end)
+    void matchPairs()
     {
-        std::vector<PairingPoint> outs, returns;
-        for (std::size_t k = first; k < end; ++k) {
-            if (m_mate[k] != kAlone)
-                continue;
-            const auto mid_ms = static_cast<std::int64_t>(
-                std::llround(static_cast<double>(m_prepared.runs[k].mid_us) / kUsPerMs));
-            (m_prepared.runs[k].out ? outs : returns).push_back({mid_ms, k});
+        const std::vector<CodedRun>& runs = m_prepared.runs;
+        for (std::size_t first = 0, end = 0; first < runs.size(); first = end) {
+            while (end < runs.size() && runs[end].block == runs[first].block)
+                ++end;
+            const BlockPairing pairing = pairBlock(std::span(runs).subspan(first, end - first),
+                                                   m_prepared.tied_with, m_options.max_gap_min);
+            for (const BlockPair& pair : pairing.pairs)
+                m_matched.push_back({first + pair.out, first + pair.back, pair.fixed});
+            if (!pairing.exact)
+                m_prepared.notes.push_back(
+                    {NoteKind::pairingNotExact, std::to_string(runs[first].block)});
         }
-        const double widest = std::min(m_options.max_gap_min * kMsPerMin, 1e15);
-        const Matching matching =
-            matchRuns(std::move(outs), std::move(returns),
-                      widest > 0.0 ? static_cast<std::int64_t>(std::llround(widest)) : 0);
-        for (const MatchedPair& pair : matching.pairs)
-            tie(pair.out, pair.back);
-        if (!matching.exact)
-            m_prepared.notes.push_back(
-                {NoteKind::pairingNotExact, std::to_string(m_prepared.runs[first].block)});
     }
 
-    Pair makePair(std::size_t k, std::size_t l) const
+    Pair makePair(const BlockPair& matched) const
     {
-        const CodedRun &out = m_prepared.runs[k], &back = m_prepared.runs[l];
+        const CodedRun &out = m_prepared.runs[matched.out], &back = m_prepared.runs[matched.back];
+        const PairValue value = pairValue(out, back);
         Pair pair;
         pair.out_index = out.index;
         pair.return_index = back.index;
@@ -225,43 +198,32 @@ private:
         pair.day = out.day;
         pair.device = out.device;
         pair.configuration = out.device ? m_prepared.device : m_prepared.baseline;
-        pair.time_h = static_cast<double>(out.mid_us + back.mid_us) / 2.0 / kUsPerHour;
-        const bool weighed = out.distance_km && back.distance_km;
-        const double d1 = weighed ? *out.distance_km : 1.0;
-        const double d2 = weighed ? *back.distance_km : 1.0;
-        const auto together = [&](double c1, double c2) { return (c1 * d1 + c2 * d2) / (d1 + d2); };
-        pair.l_per_100km = together(out.l_per_100km, back.l_per_100km);
-        pair.log = std::log(pair.l_per_100km);
-        if (m_prepared.control)
-            pair.log -= std::log(together(*out.control_l_per_100km, *back.control_l_per_100km));
+        pair.time_h = value.time_h;
+        pair.l_per_100km = value.l_per_100km;
+        pair.log = value.log;
         pair.mixed_setting =
             !sameSetting(m_study.runs[out.index].setting, m_study.runs[back.index].setting);
-        pair.fixed = m_fixed[k];
+        pair.fixed = matched.fixed;
         return pair;
     }
 
     /// By pair time, ties by the earlier run.
     void numberPairs()
     {
-        struct Place {
-            std::int64_t twice_us;
-            std::size_t earlier, out, back;
+        std::vector<CodedRun>& runs = m_prepared.runs;
+        const auto key = [&](const BlockPair& pair) {
+            return std::pair(runs[pair.out].mid_us + runs[pair.back].mid_us,
+                             std::min(pair.out, pair.back));
         };
-        std::vector<Place> places;
-        for (std::size_t k = 0; k < m_mate.size(); ++k)
-            if (m_prepared.runs[k].out && m_mate[k] != kAlone)
-                places.push_back({m_prepared.runs[k].mid_us + m_prepared.runs[m_mate[k]].mid_us,
-                                  std::min(k, m_mate[k]), k, m_mate[k]});
-        std::sort(places.begin(), places.end(), [](const Place& a, const Place& b) {
-            return a.twice_us != b.twice_us ? a.twice_us < b.twice_us : a.earlier < b.earlier;
-        });
-        for (const Place& place : places) {
-            Pair pair = makePair(place.out, place.back);
+        std::sort(m_matched.begin(), m_matched.end(),
+                  [&](const BlockPair& a, const BlockPair& b) { return key(a) < key(b); });
+        for (const BlockPair& matched : m_matched) {
+            Pair pair = makePair(matched);
             pair.number = static_cast<int>(m_prepared.pairs.size()) + 1;
-            m_prepared.runs[place.out].pair = m_prepared.runs[place.back].pair = pair.number;
+            runs[matched.out].pair = runs[matched.back].pair = pair.number;
             ++m_prepared.blocks[static_cast<std::size_t>(pair.block) - 1].pairs;
             m_prepared.pairs.push_back(std::move(pair));
-            m_prepared.pairRuns.insert(m_prepared.pairRuns.end(), {place.out, place.back});
+            m_prepared.pairRuns.insert(m_prepared.pairRuns.end(), {matched.out, matched.back});
         }
     }
 
@@ -309,22 +271,20 @@ private:
         }
         bool closed = false;
         for (const int blocks : blocksOfDay) {
-            m_prepared.day_closed.push_back(blocks >= 3);
-            closed = closed || blocks >= 3;
+            m_prepared.day_closed.push_back(blocks >= kClosedBlocks);
+            closed = closed || blocks >= kClosedBlocks;
         }
         if (m_prepared.pairsOf(false) > 0 && m_prepared.pairsOf(true) > 0)
             m_prepared.design = closed ? Design::closed : Design::open;
     }
-
-    static constexpr std::size_t kAlone = static_cast<std::size_t>(-1);
 
     const Study& m_study;
     const AnalysisOptions& m_options;
     const PrepareOptions& m_which;
     std::vector<std::size_t> m_order; ///< places in Study::runs, in order of start
     std::string m_out, m_return;
-    std::vector<std::size_t> m_mate; ///< a coded run each
-    std::vector<bool> m_fixed;
+    std::vector<int> m_blockOf;       ///< a run each of Study::runs
+    std::vector<BlockPair> m_matched; ///< places in PreparedStudy::runs
     PreparedStudy m_prepared;
 };
 

@@ -32,6 +32,8 @@ struct CodedRun {
     int pair = 0;                              ///< Pair::number; 0: stays alone
 };
 
+inline constexpr std::size_t kNotTied = static_cast<std::size_t>(-1);
+
 /// What counts as one block for the design, `bracket`, `blocks` and `baseline`: a block with pairs,
 /// or neighbours of one configuration on one day among such.
 struct DesignBlock {
@@ -56,7 +58,10 @@ struct PreparedStudy {
     std::vector<bool> day_closed; ///< a day each: three or more design blocks, so it has a slope
     int counted = 0;
     bool electric = false; ///< every consumption is in kWh/100 km
-    bool control = false;  ///< `y` and Pair::log are ratios to the control vehicle
+    /// A run each of Study::runs: the place of the run it is tied to by hand, or kNotTied. Ties
+    /// hold whether or not the runs count.
+    std::vector<std::size_t> tied_with;
+    bool control = false; ///< `y` and Pair::log are ratios to the control vehicle
     std::vector<Note> notes;
 
     [[nodiscard]] int pairsOf(bool ofDevice) const; ///< number of pairs of one configuration
@@ -73,6 +78,8 @@ struct PrepareOptions {
 [[nodiscard]] PreparedStudy prepareStudy(const Study& study, const AnalysisOptions& options,
                                          const PrepareOptions& which = {});
 
+/// A day with this many design blocks, so two switches, is closed.
+inline constexpr int kClosedBlocks = 3;
 /// More than this between the starts of successive runs begins a new day.
 inline constexpr std::int64_t kNewDay_us = std::int64_t{6} * 3600 * 1'000'000;
 

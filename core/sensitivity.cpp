@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/sensitivity.h"
 
+#include "core/block_pairing.h"
+#include "core/effect_by_days.h"
 #include "core/effect_model.h"
 #include "core/verdict.h"
 
@@ -11,19 +13,16 @@
 namespace bothways::core {
 namespace {
 
-constexpr int kFewestPairs = 2;
-constexpr double kLeastDf = 2.0;
-
 /// Leverage this near to 1, or a residual sum of squares that falls below this share, and the
 /// update is left for a fit.
 constexpr double kTooNear = 1e-6;
 
-struct Turn {
-    double effect_log = 0.0, se_log = 0.0, df = 0.0;
-};
+/// An effect that moves by less than this (log) has not moved: a run without a partner, or on a day
+/// of one configuration, changes nothing but the rounding.
+constexpr double kNoMove = 1e-10;
 
 /// The fit without pair i, by the update; nothing where that would lose digits.
-std::optional<Turn> updated(const HeadlineFit& headline, std::size_t i)
+std::optional<EffectEstimate> updated(const HeadlineFit& headline, std::size_t i)
 {
     const LeastSquaresFit& fit = headline.fit;
     const double left = 1.0 - fit.leverage[i];
@@ -33,33 +32,131 @@ std::optional<Turn> updated(const HeadlineFit& headline, std::size_t i)
     if (rss < kTooNear * fit.rss)
         return std::nullopt;
     const double v = fit.cov(kEffectColumn, kEffectColumn) + fit.weights[i] * fit.weights[i] / left;
-    const double df = fit.df - 1.0;
-    return Turn{fit.coefficients[kEffectColumn] - fit.weights[i] * fit.residuals[i] / left,
-                std::sqrt(rss / df * v), df};
+    const int df = fit.df - 1;
+    return EffectEstimate{fit.coefficients[kEffectColumn] -
+                              fit.weights[i] * fit.residuals[i] / left,
+                          std::sqrt(rss / df * v), df};
 }
 
-std::optional<Turn> refitted(const PreparedStudy& prepared, std::size_t i)
+std::vector<EffectByDays::Day> daysOf(const PreparedStudy& prepared)
 {
-    std::vector<Observation> pairs = pairObservations(prepared);
-    pairs.erase(pairs.begin() + static_cast<std::ptrdiff_t>(i));
-    const Columns columns = effectColumns(pairs, prepared.day_closed);
-    const LeastSquaresFit fit = leastSquares(columns, responses(pairs));
-    const bool dependent =
-        prepared.days == 1 && fit.rank < static_cast<int>(fit.coefficients.size());
-    if (fit.df < kLeastDf || dependent || !fit.estimable[kEffectColumn] ||
-        !(fit.s() >= kNoVariation))
-        return std::nullopt;
-    return Turn{fit.coefficients[kEffectColumn],
-                fit.s() * std::sqrt(fit.cov(kEffectColumn, kEffectColumn)),
-                static_cast<double>(fit.df)};
+    std::vector<EffectByDays::Day> days(static_cast<std::size_t>(prepared.days));
+    for (std::size_t day = 0; day < days.size(); ++day)
+        days[day].closed = prepared.day_closed[day];
+    for (const Observation& pair : pairObservations(prepared))
+        days[static_cast<std::size_t>(pair.day)].pairs.push_back(pair);
+    return days;
 }
 
-/// The headline's effect and class from one set of restored runs.
-RestoredAll answerWith(const Study& study, const AnalysisOptions& options, bool control,
-                       std::vector<std::size_t> restored)
+/// The fits without one pair that the update is not for.
+class Refits {
+public:
+    explicit Refits(const PreparedStudy& prepared)
+        : m_days(daysOf(prepared)), m_effect(m_days), m_next(m_days.size(), 0)
+    {
+        for (const Pair& pair : prepared.pairs)
+            m_places.push_back(m_next[static_cast<std::size_t>(pair.day)]++);
+    }
+
+    [[nodiscard]] std::optional<EffectEstimate> without(const Pair& pair, std::size_t i) const
+    {
+        const auto day = static_cast<std::size_t>(pair.day);
+        EffectByDays::Day left = m_days[day];
+        left.pairs.erase(left.pairs.begin() + static_cast<std::ptrdiff_t>(m_places[i]));
+        return m_effect.estimateWith(day, left);
+    }
+
+private:
+    std::vector<EffectByDays::Day> m_days;
+    EffectByDays m_effect;
+    std::vector<std::size_t> m_next;
+    std::vector<std::size_t> m_places; ///< a pair each: its place within its day
+};
+
+/// Discarded runs counted again, one at a time: only the run's block is paired anew, and only its
+/// day computed anew.
+class Restoring {
+public:
+    /// @param everything  the study with all runs that can be put back
+    Restoring(const Study& study, const PreparedStudy& prepared, const PreparedStudy& everything,
+              const AnalysisOptions& options)
+        : m_study(study),
+          m_prepared(prepared),
+          m_everything(everything),
+          m_options(options),
+          m_days(daysOf(prepared)),
+          m_effect(m_days),
+          m_blockOfPair(m_days.size()),
+          m_firstRun(prepared.blocks.size() + 2, everything.runs.size())
+    {
+        for (const Pair& pair : prepared.pairs)
+            m_blockOfPair[static_cast<std::size_t>(pair.day)].push_back(pair.block);
+        for (std::size_t k = everything.runs.size(); k-- > 0;)
+            m_firstRun[static_cast<std::size_t>(everything.runs[k].block)] = k;
+    }
+
+    [[nodiscard]] std::optional<EffectEstimate> with(std::size_t index) const
+    {
+        const auto restored = std::find_if(m_everything.runs.begin(), m_everything.runs.end(),
+                                           [&](const CodedRun& r) { return r.index == index; });
+        if (restored == m_everything.runs.end())
+            return std::nullopt;
+        const std::vector<CodedRun> block = runsOfBlock(restored->block, index);
+        const BlockPairing pairing =
+            pairBlock(block, m_everything.tied_with, m_options.max_gap_min);
+
+        const auto day = static_cast<std::size_t>(restored->day);
+        EffectByDays::Day anew;
+        anew.closed =
+            closedWith(restored->day, restored->block, static_cast<int>(pairing.pairs.size()));
+        for (std::size_t k = 0; k < m_days[day].pairs.size(); ++k)
+            if (m_blockOfPair[day][k] != restored->block)
+                anew.pairs.push_back(m_days[day].pairs[k]);
+        for (const BlockPair& pair : pairing.pairs) {
+            const PairValue value = pairValue(block[pair.out], block[pair.back]);
+            anew.pairs.push_back({value.time_h, restored->day, restored->device, value.log});
+        }
+        return m_effect.estimateWith(day, anew);
+    }
+
+private:
+    [[nodiscard]] std::vector<CodedRun> runsOfBlock(int block, std::size_t restored) const
+    {
+        std::vector<CodedRun> runs;
+        for (std::size_t k = m_firstRun[static_cast<std::size_t>(block)];
+             k < m_everything.runs.size() && m_everything.runs[k].block == block; ++k)
+            if (m_everything.runs[k].index == restored ||
+                m_study.runs[m_everything.runs[k].index].counted())
+                runs.push_back(m_everything.runs[k]);
+        return runs;
+    }
+
+    /// Whether the day has three design blocks or more when `block` has that many pairs.
+    [[nodiscard]] bool closedWith(int day, int block, int pairs) const
+    {
+        int designBlocks = 0;
+        std::optional<bool> before;
+        for (const Block& b : m_prepared.blocks) {
+            if (b.day != day || (b.block == block ? pairs : b.pairs) == 0)
+                continue;
+            designBlocks += before != b.device ? 1 : 0;
+            before = b.device;
+        }
+        return designBlocks >= kClosedBlocks;
+    }
+
+    const Study& m_study;
+    const PreparedStudy& m_prepared;
+    const PreparedStudy& m_everything;
+    const AnalysisOptions& m_options;
+    std::vector<EffectByDays::Day> m_days;
+    EffectByDays m_effect;
+    std::vector<std::vector<int>> m_blockOfPair; ///< as m_days[].pairs
+    std::vector<std::size_t> m_firstRun;         ///< a block each: its first run in m_everything
+};
+
+RestoredAll answerOf(const PreparedStudy& prepared, const AnalysisOptions& options)
 {
-    const PreparedStudy prepared =
-        prepareStudy(study, options, {.restored = std::move(restored), .control = control});
     const HeadlineOrReason answer = headlineOf(prepared, options);
     RestoredAll all;
     if (const auto* fit = std::get_if<HeadlineFit>(&answer)) {
@@ -83,17 +180,17 @@ LeaveOneOut leaveOneOut(const PreparedStudy& prepared, const HeadlineFit& headli
 {
     const int ofDevice = prepared.pairsOf(true);
     const int ofBaseline = static_cast<int>(prepared.pairs.size()) - ofDevice;
+    const Refits refits(prepared);
     LeaveOneOut result;
     for (std::size_t i = 0; i < prepared.pairs.size(); ++i) {
         LeaveOneOutTurn turn;
         turn.pair = prepared.pairs[i].number;
         const int left = (prepared.pairs[i].device ? ofDevice : ofBaseline) - 1;
-        std::optional<Turn> fit;
-        if (left >= kFewestPairs && headline.headline.df - 1.0 >= kLeastDf) {
+        std::optional<EffectEstimate> fit;
+        if (left >= kFewestPairs && headline.fit.df - 1 >= kLeastDf)
             fit = updated(headline, i);
-            if (!fit)
-                fit = refitted(prepared, i);
-        }
+        if (!fit)
+            fit = refits.without(prepared.pairs[i], i);
         if (fit) {
             turn.effect_log = fit->effect_log;
             turn.cls = intervalOf(fit->effect_log, fit->se_log, fit->df, options).cls;
@@ -111,37 +208,40 @@ LeaveOneOut leaveOneOut(const PreparedStudy& prepared, const HeadlineFit& headli
 DiscardsRestored discardsRestored(const Study& study, const PreparedStudy& prepared,
                                   const Headline* headline, const AnalysisOptions& options)
 {
+    std::vector<std::size_t> discarded, possible;
+    for (std::size_t index = 0; index < study.runs.size(); ++index) {
+        const Run& run = study.runs[index];
+        if (run.counted())
+            continue;
+        discarded.push_back(index);
+        if (positive(lPer100km(run)) && (!prepared.control || positive(controlLPer100km(run))))
+            possible.push_back(index);
+    }
     DiscardsRestored result;
-    std::vector<std::size_t> possible;
-    std::vector<std::size_t> order;
-    for (std::size_t index = 0; index < study.runs.size(); ++index)
-        if (!study.runs[index].counted())
-            order.push_back(index);
-    std::stable_sort(order.begin(), order.end(), [&](std::size_t a, std::size_t b) {
+    if (discarded.empty())
+        return result;
+    const PreparedStudy everything =
+        prepareStudy(study, options, {.restored = possible, .control = prepared.control});
+    if (!possible.empty())
+        result.all = answerOf(everything, options);
+
+    const Restoring restoring(study, prepared, everything, options);
+    std::stable_sort(discarded.begin(), discarded.end(), [&](std::size_t a, std::size_t b) {
         return study.runs[a].start.us < study.runs[b].start.us;
     });
-    for (const std::size_t index : order) {
-        const Run& run = study.runs[index];
+    for (const std::size_t index : discarded) {
         RestoredTurn turn;
-        turn.run = run.number;
-        turn.possible =
-            positive(lPer100km(run)) && (!prepared.control || positive(controlLPer100km(run)));
-        if (turn.possible) {
-            possible.push_back(index);
-            const RestoredAll alone = answerWith(study, options, prepared.control, {index});
-            turn.effect_log = alone.effect_log;
-            turn.cls = alone.cls;
+        turn.run = study.runs[index].number;
+        turn.possible = std::binary_search(possible.begin(), possible.end(), index);
+        if (const auto fit = turn.possible ? restoring.with(index) : std::nullopt) {
+            turn.effect_log = fit->effect_log;
+            turn.cls = intervalOf(fit->effect_log, fit->se_log, fit->df, options).cls;
         }
         if (headline && turn.effect_log) {
-            // A run that finds no partner changes nothing: that much is exact.
-            result.up += *turn.effect_log > headline->effect_log ? 1 : 0;
-            result.down += *turn.effect_log < headline->effect_log ? 1 : 0;
+            result.up += *turn.effect_log > headline->effect_log + kNoMove ? 1 : 0;
+            result.down += *turn.effect_log < headline->effect_log - kNoMove ? 1 : 0;
         }
         result.each.push_back(turn);
-    }
-    if (!possible.empty()) {
-        std::sort(possible.begin(), possible.end());
-        result.all = answerWith(study, options, prepared.control, std::move(possible));
     }
     return result;
 }
