@@ -99,7 +99,7 @@ void judge(const Study& study, const PreparedStudy& prepared, const HeadlineFit&
     const AnalysisOptions& options = analysis.options;
     analysis.headline = fit.headline;
     analysis.verdict.cls = fit.cls;
-    analysis.companions = companionsOf(prepared, fit.headline, options);
+    analysis.companions = companionsOf(study, prepared, options);
     analysis.checks = checksOf(study, prepared, fit.headline, options);
     Detectable detectable;
     detectable.log = detectableEffect_log(fit.headline.s, fit.headline.sqrt_v, fit.headline.df,

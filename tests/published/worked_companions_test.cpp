@@ -1,0 +1,150 @@
+// Copyright (C) 2026 The Bothways developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/analysis.h"
+#include "core/units.h"
+#include "tests/support/plain_sheet.h"
+
+#include <gtest/gtest.h>
+#include <nlohmann/json.hpp>
+
+#include <cmath>
+#include <fstream>
+
+// Companions and checks of the worked examples in tests/published/data/examples, calculated in
+// R 4.2.2 from the definitions alone (lm, shapiro.test, pt, complete enumeration; SOURCES.md
+// there). Tolerance 2e-9 relative, for the same reason as in tests/core/worked_examples_test.cpp;
+// 1e-8 for the Durbin-Watson p, which the method promises to that.
+
+using namespace bothways;
+using nlohmann::json;
+
+namespace {
+
+class WorkedCompanions : public ::testing::TestWithParam<const char*> {
+protected:
+    void SetUp() override
+    {
+        const std::string stem =
+            std::string(BOTHWAYS_SOURCE_DIR "/tests/published/data/examples/") + GetParam();
+        std::ifstream(stem + ".json") >> m_expected;
+        core::AnalysisOptions options;
+        if (GetParam() == std::string("roof_box_open"))
+            options.baseline = "off";
+        m_analysis = core::analyse(test::PlainSheet::read(stem + ".csv"), options);
+    }
+
+    static std::optional<double> pct(std::optional<double> log)
+    {
+        return log ? std::optional(core::pctFromLog(*log)) : std::nullopt;
+    }
+
+    static void expectNumber(const json& expected, std::optional<double> actual,
+                             const std::string& what, double relative = 2e-9)
+    {
+        ASSERT_EQ(actual.has_value(), !expected.is_null()) << what;
+        if (actual) {
+            const auto value = expected.get<double>();
+            EXPECT_NEAR(*actual, value, relative * std::abs(value)) << what;
+        }
+    }
+
+    static void expectInterval(const json& expected, const std::optional<core::Interval>& actual,
+                               const std::string& what)
+    {
+        ASSERT_EQ(actual.has_value(), !expected.is_null()) << what;
+        if (!actual)
+            return;
+        expectNumber(expected["effect_pct"], pct(actual->effect_log), what + " effect_pct");
+        expectNumber(expected["low_pct"], pct(actual->low_log), what + " low_pct");
+        expectNumber(expected["high_pct"], pct(actual->high_log), what + " high_pct");
+        expectNumber(expected["df"], actual->df, what + " df");
+        expectNumber(expected["p"], actual->p, what + " p");
+        EXPECT_EQ(core::name(actual->cls), expected["class"].get<std::string>()) << what;
+    }
+
+    void expectCheck(const std::string& name, const core::Check& actual, double pTolerance = 2e-9)
+    {
+        const json& expected = m_expected["checks"][name];
+        expectNumber(expected["statistic"], actual.statistic, name + " statistic");
+        expectNumber(expected["p"], actual.p, name + " p", pTolerance);
+        EXPECT_EQ(core::name(actual.state), expected["state"].get<std::string>()) << name;
+    }
+
+    json m_expected;
+    core::Analysis m_analysis;
+};
+
+std::string exampleName(const ::testing::TestParamInfo<const char*>& info)
+{
+    return info.param;
+}
+
+} // namespace
+
+TEST_P(WorkedCompanions, OtherWaysToTheSameNumber)
+{
+    const json& expected = m_expected["companions"];
+    const core::Companions& companions = m_analysis.companions;
+    expectInterval(expected["bracket"], companions.bracket, "bracket");
+    expectInterval(expected["runs"], companions.runs, "runs");
+    expectInterval(expected["blocks"], companions.blocks, "blocks");
+    EXPECT_TRUE(companions.settings.empty());
+    ASSERT_TRUE(companions.labels);
+    expectNumber(expected["labels"]["p"], companions.labels->p, "labels p");
+    EXPECT_EQ(companions.labels->deals, expected["labels"]["deals"].get<long long>());
+    EXPECT_EQ(companions.labels->exact, expected["labels"]["exact"].get<bool>());
+}
+
+TEST_P(WorkedCompanions, ChecksOfTheAssumptions)
+{
+    const core::Checks& checks = m_analysis.checks;
+    expectCheck("normal", checks.normal);
+    expectCheck("outlier", checks.outlier);
+    EXPECT_EQ(checks.outlier.pair, m_expected["checks"]["outlier"]["pair"].get<int>());
+    expectCheck("order", checks.order, 1e-8);
+    expectNumber(m_expected["checks"]["order"]["lag1"], checks.order.lag1, "lag1");
+    expectCheck("curve", checks.curve);
+    expectCheck("spread", checks.spread);
+    expectCheck("direction", checks.direction);
+    const json& direction = m_expected["checks"]["direction"];
+    expectNumber(direction["slope_per_h"], checks.direction.slope_per_h, "slope_per_h");
+    expectNumber(direction["df"], checks.direction.df, "direction df");
+}
+
+TEST_P(WorkedCompanions, HowFarTheDayItselfMoved)
+{
+    const json& expected = m_expected["checks"]["baseline"];
+    const core::BaselineCheck& actual = m_analysis.checks.baseline;
+    ASSERT_EQ(actual.effect_log.has_value(), !expected.is_null());
+    if (!actual.effect_log)
+        return;
+    expectNumber(expected["effect_pct"], pct(actual.effect_log), "effect_pct");
+    expectNumber(expected["low_pct"], pct(actual.low_log), "low_pct");
+    expectNumber(expected["high_pct"], pct(actual.high_log), "high_pct");
+    expectNumber(expected["df"], actual.df, "df");
+    expectNumber(expected["p"], actual.p, "p");
+}
+
+INSTANTIATE_TEST_SUITE_P(Published, WorkedCompanions, ::testing::Values("morning", "roof_box_open"),
+                         exampleName);
+
+TEST(WorkedCompanions, TheMorningIsFragileAndSensitive)
+{
+    const core::Analysis morning = core::analyse(
+        test::PlainSheet::read(BOTHWAYS_SOURCE_DIR "/tests/published/data/examples/morning.csv"),
+        {});
+    EXPECT_EQ(morning.verdict.fragile_by, std::vector{core::Companion::runs});
+    EXPECT_EQ(morning.verdict.qualifiers,
+              (std::vector{core::Qualifier::fragile, core::Qualifier::sensitive}));
+}
+
+TEST(WorkedCompanions, NoVerdictHasNeitherCompanionsNorChecks)
+{
+    const core::Analysis few = core::analyse(
+        test::PlainSheet::read(BOTHWAYS_SOURCE_DIR "/tests/published/data/examples/too_few.csv"),
+        {});
+    EXPECT_FALSE(few.headline);
+    EXPECT_FALSE(few.companions.bracket || few.companions.runs || few.companions.blocks ||
+                 few.companions.labels || few.companions.correlated);
+    EXPECT_EQ(few.checks.normal.state, core::CheckState::notComputed);
+}
