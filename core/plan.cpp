@@ -221,6 +221,26 @@ PlannedDesign plannedDesign(std::string_view sequence, int pairs_per_block, doub
     return design;
 }
 
+std::vector<PlannedPair> plannedPairs(std::string_view sequence, int pairs_per_block,
+                                      double pair_min, double switch_min)
+{
+    std::vector<PlannedPair> pairs;
+    double begin_min = 0.0;
+    int block = 0;
+    for (std::size_t i = 0; i < sequence.size(); ++i) {
+        if (i > 0 && !sameLetter(sequence[i], sequence[i - 1])) {
+            begin_min += switch_min;
+            ++block;
+        }
+        for (int k = 0; k < pairs_per_block; ++k) {
+            pairs.push_back({block, isB(sequence[i]), begin_min / kMinPerHour,
+                             (begin_min + pair_min / 2.0) / kMinPerHour});
+            begin_min += pair_min;
+        }
+    }
+    return pairs;
+}
+
 Result<Plan> makePlan(const PlanOptions& options)
 {
     if (auto fault = faultIn(options))

@@ -74,6 +74,17 @@ struct PlannedDesign {
 [[nodiscard]] PlannedDesign plannedDesign(std::string_view sequence, int pairs_per_block,
                                           double pair_min, double switch_min);
 
+/// One pair of a planned day: where it stands and when its slot's middle is.
+struct PlannedPair {
+    int block = 0; ///< from 0; equal neighbours in the sequence are one block
+    bool device = false;
+    double begin_h = 0.0; ///< of its slot, h since the first slot began
+    double time_h = 0.0;  ///< its middle
+};
+/// The pairs of a plan of one day, in order of time.
+[[nodiscard]] std::vector<PlannedPair> plannedPairs(std::string_view sequence, int pairs_per_block,
+                                                    double pair_min, double switch_min);
+
 /// Pairs a block with which the sequence of blocks just driven would detect the margin with power
 /// 0.80 (the plan of section 8 with its default times); empty where 1,000 would not do.
 [[nodiscard]] std::optional<int> pairsPerBlockToDetect(std::string_view sequence, double s,
