@@ -189,23 +189,24 @@ std::string formatNumber(double value, int decimals)
 std::string inQuotes(std::string_view cell)
 {
     constexpr std::size_t kLongest = 60;
+    const bool cut = cell.size() > kLongest;
+    cell = cell.substr(0, kLongest);
+    while (cut && !cell.empty() && static_cast<unsigned char>(cell.back()) >= 0x80U)
+        cell.remove_suffix(1); // half a letter, perhaps
+    const bool readable = csv::isUtf8(cell);
     std::string text = "'";
-    for (const char c : cell.substr(0, kLongest)) {
+    for (const char c : cell) {
+        const auto byte = static_cast<unsigned char>(c);
         if (c == '\n')
             text += "\\n";
         else if (c == '\r')
             text += "\\r";
-        else if (static_cast<unsigned char>(c) < 0x20U || c == 0x7F)
+        else if (byte < 0x20U || byte == 0x7FU || (byte >= 0x80U && !readable))
             text += '?';
         else
             text += c;
     }
-    if (cell.size() > kLongest) {
-        while (static_cast<unsigned char>(text.back()) >= 0x80U)
-            text.pop_back(); // half a letter, perhaps
-        text += "...";
-    }
-    return text + '\'';
+    return text + (cut ? "...'" : "'");
 }
 
 std::optional<std::vector<core::Mark>> parseMarks(std::string_view text, bool decimalComma)
