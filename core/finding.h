@@ -49,7 +49,10 @@ struct Finding {
     std::optional<double> value, limit; ///< both in `unit`
     std::string unit;
     Grade grade = Grade::note;
-    std::string detail = {}; ///< facts for the sentence: channel, accessory, words of a mark
+    /// Facts for the sentence, several parted by ", ": the accessory's name (accessory_timer), the
+    /// channel (passing_traffic), "CHANNEL:gap", "CHANNEL:frozen" or "CHANNEL:zero" (sensor_lost),
+    /// "mean" where it is the run's mean that is off (road_speed), the words of a mark.
+    std::string detail = {};
     std::optional<double> length_s, output_w; ///< for the sentence of overspeed
     friend bool operator==(const Finding&, const Finding&) = default;
 };

@@ -16,6 +16,34 @@
 
 /// The screening rules over a study: run sheet columns, marks and traces alike. (Method,
 /// section 9.)
+///
+/// Where the method leaves a choice, this is the one taken:
+/// - Every run is screened, discarded ones too. Only a trace's samples with 0 <= time <= duration
+///   count (1 us of grace); without a duration the run lasts as long as its trace. The start [0,
+///   5), the 5 s level and the usual values are taken from these samples alone; the approach serves
+///   not_cruising, and the output in the second before an over-speed.
+/// - A condition on two channels is asked at the samples of the first (device speed, generator,
+///   measured setting) against the latest sample of the second, as long as that is no older than a
+///   lost sensor; a set point holds until the next. The ratio of drive_slip is taken at the
+///   generator's samples.
+/// - An event must last its time by itself before it is joined to a neighbour. Joined findings of
+///   one rule (wind and yaw, several lost channels, marks) keep the value furthest beyond its limit
+///   and the graver grade. Timed accessories are never joined.
+/// - `limit` is the parameter, positive, also where `value` is negative; load_lost: half the usual
+///   speed in rpm; interrupted: the share of the target in km/h; accessory_timer, same_run_twice
+///   and marks have none.
+/// - accessory_timer: `to_s` is the run's end; going off exactly at the end is not in the run.
+/// - road_speed: where the mean of the samples is off, that is the finding, for the whole run.
+/// - not_cruising: the approach counts from 1 s on; `to_s` is the first sample within; the value is
+///   on the line between the samples around 0 s.
+/// - setting_mismatch needs the channel `setting_set`: the sheet's setting may be a mere name.
+/// - sensor_lost: gaps count from 0 s and up to the end of the run or of the whole trace. "While
+///   road speed moves" is: it takes more than one value meanwhile. A value frozen for less than
+///   three times as long as the channel usually keeps one (coarse counters) is none. A channel that
+///   a run's recording names without a single sample, and that other runs have, is lost throughout.
+/// - stretch takes no distance from a trace that does not cover the run.
+/// - Of what is missing, the recording is named first, then the channel, then the limit; for rules
+///   that may read the sheet alone, the limit first.
 namespace bothways::core {
 
 /// A limit that can be set for a study: "overspeed.rpm".
@@ -41,8 +69,11 @@ using TraceProvider = std::function<std::unique_ptr<RunTrace>(const Run&)>;
                                const std::function<void(double)>& progress = {},
                                std::stop_token stop = {});
 
-/// Fuel of a run from its trace, in L (kWh where the channel is energy): fuel_used_l last minus
-/// first, else fuel_rate_l_per_h by the trapezoid rule, both interpolated to the run's ends.
+/// Fuel of a run from its trace, in L (kWh where the channel is energy): the first of fuel_used_l,
+/// fuel_rate_l_per_h, energy_used_kwh, power_kw that gives a positive amount. Counters are last
+/// minus first, rates are integrated by the trapezoid rule, both interpolated to the run's ends. A
+/// trace that lacks either end by more than a lost sensor (max(1 s, 3 median intervals)) gives
+/// nothing; a smaller lack is filled at the mean rate (counters) or the last rate.
 struct FuelFromTrace {
     double fuel_l = 0.0;
     std::string channel;
@@ -50,7 +81,7 @@ struct FuelFromTrace {
 [[nodiscard]] std::optional<FuelFromTrace> fuelFromTrace(const RunTrace& trace, double duration_s);
 
 /// Distance of a run from its trace, km: distance_m last minus first; else the integral of speed;
-/// else along positions. Nothing where there is no such channel.
+/// else along positions (WGS84). Nothing where no such channel covers the run, as above.
 [[nodiscard]] std::optional<double> distanceFromTrace_km(const RunTrace& trace, double duration_s);
 
 /// Discards every counted run that a *spoils* finding names: its first such finding is the reason.
