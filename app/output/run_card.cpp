@@ -1,0 +1,183 @@
+// Copyright (C) 2026 The Bothways developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/output/run_card.h"
+
+#include "app/output/report_pictures.h"
+#include "core/clock.h"
+#include "core/screening.h"
+
+#include <fmt/format.h>
+
+#include <cmath>
+
+namespace bothways::app {
+namespace {
+
+constexpr std::string_view kStyle = R"css(
+body { margin: 1rem auto; max-width: 48rem; background: #fff; color: #000; font: 15px/1.4 system-ui, "DejaVu Sans", sans-serif; }
+h1 { font-size: 1.4rem; margin: 0 0 0.3rem; }
+h2 { font-size: 1.05rem; margin: 1.2rem 0 0.3rem; }
+table { border-collapse: collapse; width: 100%; }
+th, td { border: 1px solid #555; padding: 0.35rem 0.4rem; text-align: left; }
+td.write { min-width: 5rem; }
+tr.switch td { background: #ddd; font-weight: 700; }
+tr.device td:nth-child(3) { font-weight: 700; }
+.box { display: inline-block; width: 0.9em; height: 0.9em; border: 1px solid #000; }
+@page { margin: 12mm; }
+@media print { body { font-size: 11px; margin: 0; max-width: none; } tr { break-inside: avoid; } }
+)css";
+
+std::string clockText(double minutes)
+{
+    const auto whole = static_cast<long long>(std::floor(minutes + 1e-9));
+    return fmt::format("{:02}:{:02}", whole / 60 % 24, whole % 60);
+}
+
+class Card {
+public:
+    Card(const RunCardInput& input, double begin_min) : m_in(input), m_begin_min(begin_min) {}
+
+    std::string html()
+    {
+        head();
+        before();
+        runs();
+        accessories();
+        limits();
+        cautions();
+        m_text += "</body>\n</html>\n";
+        return std::move(m_text);
+    }
+
+private:
+    const core::PlanOptions& plan() const { return m_in.plan.options; }
+    void item(std::string_view words)
+    {
+        m_text += fmt::format("<li><span class=\"box\"></span> {}</li>\n", escaped(words));
+    }
+
+    void head()
+    {
+        const std::string title =
+            m_in.properties.name.empty() ? "Run card" : "Run card: " + m_in.properties.name;
+        m_text =
+            fmt::format("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n"
+                        "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n"
+                        "<title>{0}</title>\n<style>{1}</style>\n</head>\n<body>\n<h1>{0}</h1>\n",
+                        escaped(title), kStyle);
+        m_text += fmt::format(
+            "<p>{} with {} pairs a block: {} pairs, {:.1f} h on the road, {:.0f} km. With a "
+            "noise of {:.2g} % a pair this day can show {:.2g} % or more.</p>\n",
+            escaped(m_in.plan.sequence), m_in.plan.pairs_per_block, m_in.plan.pairs,
+            m_in.plan.road_hours, m_in.plan.distance_km, 100.0 * plan().s,
+            core::pctFromLog(m_in.plan.detectable_log));
+    }
+
+    void before()
+    {
+        m_text += "<h2>Before the first run</h2>\n<ul>\n";
+        item("Engine and tyres warm; time of the cold start: ________");
+        item("Tyre pressures: ________   Fuel: ________   Load: ________");
+        item("Windows and vents set, and left alone");
+        item("Temperature ________   Pressure at the place ________   Wind ________");
+        item("Logger runs, memory card empty, clock right");
+        m_text += "</ul>\n";
+    }
+
+    void runRow(int number, double at_min, const core::PlannedPair& pair,
+                const std::string& direction)
+    {
+        m_text += fmt::format(
+            "<tr{}><td>{}</td><td>{}</td><td>{}</td><td>{}</td><td class=\"write\"></td>"
+            "<td class=\"write\"></td><td class=\"write\"></td></tr>\n",
+            pair.device ? " class=\"device\"" : "", number, clockText(at_min),
+            escaped(pair.device ? m_in.device : m_in.baseline), escaped(direction));
+    }
+
+    void runs()
+    {
+        m_text +=
+            "<h2>The runs</h2>\n<p>Reset the meter only when already cruising. Note what happens "
+            "when it "
+            "happens.</p>\n<table>\n<thead><tr><th>run</th><th>about</th><th>configuration</th>"
+            "<th>direction</th><th>setting</th><th>consumption</th><th>what "
+            "happened</th></tr></thead>\n"
+            "<tbody>\n";
+        int number = 0;
+        int block = 0;
+        for (const core::PlannedPair& pair : core::plannedPairs(
+                 plan().sequence, plan().pairs_per_block, plan().pair_min, plan().switch_min)) {
+            const double begin_min = m_begin_min + 60.0 * pair.begin_h;
+            if (pair.block != block) {
+                block = pair.block;
+                m_text += fmt::format(
+                    "<tr class=\"switch\"><td colspan=\"7\"><span class=\"box\"></span> Switch to "
+                    "{}: {:.4g} min, until {}. Note what was changed.</td></tr>\n",
+                    escaped(pair.device ? m_in.device : m_in.baseline), plan().switch_min,
+                    clockText(begin_min));
+            }
+            runRow(++number, begin_min, pair, m_in.out);
+            runRow(++number, begin_min + plan().pair_min / 2.0, pair, m_in.back);
+        }
+        m_text += "</tbody>\n</table>\n";
+    }
+
+    void accessories()
+    {
+        if (m_in.properties.timed_accessories.empty())
+            return;
+        m_text += "<h2>Accessories on a timer</h2>\n<ul>\n";
+        for (const core::TimedAccessory& accessory : m_in.properties.timed_accessories) {
+            std::string name = accessory.name;
+            for (char& c : name)
+                if (c == '_')
+                    c = ' ';
+            item(fmt::format("{} ({:.4g} W, {:.4g} min): leave it off. Switched on at {} it would "
+                             "drop out at {}. "
+                             "On at ________, off at ________",
+                             name, accessory.watts, accessory.minutes, clockText(m_begin_min),
+                             clockText(m_begin_min + accessory.minutes)));
+        }
+        m_text += "</ul>\n";
+    }
+
+    void limits()
+    {
+        if (m_in.properties.limits.empty())
+            return;
+        m_text += "<h2>Limits of this study</h2>\n<ul>\n";
+        for (const auto& [name, value] : m_in.properties.limits) {
+            const core::LimitInfo* info = core::findLimit(name);
+            m_text += fmt::format("<li>{}: {} {}</li>\n", escaped(name), value,
+                                  info ? escaped(info->unit) : "");
+        }
+        m_text += "</ul>\n";
+    }
+
+    void cautions()
+    {
+        m_text += "<h2>Cautions</h2>\n<p>The driver drives, the companion writes. Obey traffic "
+                  "law; let faster traffic "
+                  "pass. Nobody stands in the plane of a rotor; stop at once on strange vibration "
+                  "or noise. What is "
+                  "fitted to the vehicle may touch its insurance and inspection: ask first. This "
+                  "is not a "
+                  "certification procedure.</p>\n";
+    }
+
+    const RunCardInput& m_in;
+    double m_begin_min;
+    std::string m_text;
+};
+
+} // namespace
+
+core::Result<std::string> runCardHtml(const RunCardInput& input)
+{
+    const core::Result<std::int64_t> begin = core::parseTimeOfDay_us(input.begin);
+    if (!begin)
+        return core::Error{core::ErrorCode::wrongUse, begin.error().message, {}};
+    return Card(input, static_cast<double>(begin.value()) / 60e6).html();
+}
+
+} // namespace bothways::app

@@ -1,0 +1,28 @@
+// Copyright (C) 2026 The Bothways developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/plan.h"
+#include "core/result.h"
+#include "core/study.h"
+
+#include <string>
+
+/// The run card: the planned day on paper, for the roadside. One self-contained HTML page.
+namespace bothways::app {
+
+struct RunCardInput {
+    const core::StudyProperties& properties; ///< name, limits, timed accessories
+    core::Plan plan;
+    std::string begin = "06:00"; ///< time of day of the first run, HH:MM
+    std::string baseline = "A", device = "B";
+    std::string out = "out", back = "return";
+};
+
+/// The sequence with times, directions and boxes to tick, what to switch on or off (timed
+/// accessories with the time at which they would drop out), the limits, the cautions.
+///
+/// @return  an Error (wrongUse) when `begin` is no time of day
+[[nodiscard]] core::Result<std::string> runCardHtml(const RunCardInput& input);
+
+} // namespace bothways::app
