@@ -36,6 +36,62 @@ std::vector<bool> estimableCoefficients(const Eigen::ColPivHouseholderQR<Matrix>
     return estimable;
 }
 
+struct Solution {
+    Vector coefficients; ///< of the kept columns
+    Vector residuals;
+};
+
+/// What is wrong with a solution, in more digits than it has: y - r - X b and -X'r.
+struct Defect {
+    Vector response, normal;
+};
+
+Defect defectOf(const Columns& x, std::span<const double> y, const Solution& solution,
+                const Eigen::ColPivHouseholderQR<Matrix>& qr)
+{
+    const auto n = static_cast<Index>(x.rows());
+    const Index rank = solution.coefficients.size();
+    std::vector<long double> response(x.rows());
+    for (Index i = 0; i < n; ++i)
+        response[static_cast<std::size_t>(i)] =
+            static_cast<long double>(y[static_cast<std::size_t>(i)]) - solution.residuals(i);
+    Defect defect{Vector(n), Vector(rank)};
+    for (Index k = 0; k < rank; ++k) {
+        const auto values = x.column(static_cast<std::size_t>(qr.colsPermutation().indices()(k)));
+        long double sum = 0.0L;
+        for (std::size_t i = 0; i < values.size(); ++i) {
+            const auto value = static_cast<long double>(values[i]);
+            response[i] -= value * solution.coefficients(k);
+            sum += value * solution.residuals(static_cast<Index>(i));
+        }
+        defect.normal(k) = static_cast<double>(-sum);
+    }
+    for (Index i = 0; i < n; ++i)
+        defect.response(i) = static_cast<double>(response[static_cast<std::size_t>(i)]);
+    return defect;
+}
+
+/// Two steps of refinement on the augmented system r + X b = y, X'r = 0.
+/// @param q       orthonormal basis of the kept columns
+/// @param length  of the kept columns, which `qr` has at length 1
+Solution solve(const Columns& x, std::span<const double> y, const Matrix& q,
+               const Eigen::ColPivHouseholderQR<Matrix>& qr, const Vector& length)
+{
+    const Index rank = length.size();
+    const auto r11 = qr.matrixR().topLeftCorner(rank, rank).triangularView<Eigen::Upper>();
+    const Eigen::Map<const Vector> response(y.data(), q.rows());
+    const Vector qty = q.transpose() * response;
+    Solution solution{Vector(r11.solve(qty)).cwiseQuotient(length), response - q * qty};
+    for (int round = 0; round < 2; ++round) {
+        const Defect defect = defectOf(x, y, solution, qr);
+        const Vector h = r11.transpose().solve(Vector(defect.normal.cwiseQuotient(length)));
+        const Vector d = q.transpose() * defect.response;
+        solution.coefficients += Vector(r11.solve(Vector(d - h))).cwiseQuotient(length);
+        solution.residuals += defect.response + q * (h - d);
+    }
+    return solution;
+}
+
 } // namespace
 
 std::span<double> Columns::add()
@@ -90,29 +146,25 @@ LeastSquaresFit leastSquares(const Columns& x, std::span<const double> y,
     q.applyOnTheLeft(qr.householderQ().setLength(rank));
     const auto r11 = qr.matrixR().topLeftCorner(rank, rank).triangularView<Eigen::Upper>();
     const Matrix inverse = r11.solve(Matrix::Identity(rank, rank));
-    const Vector qty = q.transpose() * response;
-    const Vector solution = r11.solve(qty);
-    const Vector fitted = q * qty;
-    // One step of refinement: Q'y loses digits to the mean, which is large beside the noise.
-    const Vector correction = q.transpose() * (response - fitted);
-    const Vector refined = fitted + q * correction;
-    const Vector residuals = response - refined;
-    const Vector solved = solution + Vector(r11.solve(correction));
+    const auto column = [&](Index k) { return qr.colsPermutation().indices()(k); };
+    Vector kept(rank); // lengths of the columns that stay
+    for (Index k = 0; k < rank; ++k)
+        kept(k) = length(column(k));
+    const Solution solution = solve(x, y, q, qr, kept);
     const Matrix covariance = inverse * inverse.transpose();
 
-    const auto column = [&](Index k) { return qr.colsPermutation().indices()(k); };
     for (Index k = 0; k < rank; ++k) {
         const auto j = static_cast<std::size_t>(column(k));
-        fit.coefficients[j] = solved(k) / length(column(k));
+        fit.coefficients[j] = solution.coefficients(k);
         for (Index l = 0; l < rank; ++l)
             fit.covariance[j * x.count() + static_cast<std::size_t>(column(l))] =
-                covariance(k, l) / (length(column(k)) * length(column(l)));
+                covariance(k, l) / (kept(k) * kept(l));
         if (column(k) == options.weightsOf)
-            fit.weights = toStd(q * inverse.row(k).transpose() / length(column(k)));
+            fit.weights = toStd(q * inverse.row(k).transpose() / kept(k));
     }
-    fit.fitted = toStd(refined);
-    fit.residuals = toStd(residuals);
-    fit.rss = residuals.squaredNorm();
+    fit.fitted = toStd(response - solution.residuals);
+    fit.residuals = toStd(solution.residuals);
+    fit.rss = solution.residuals.squaredNorm();
     fit.leverage = toStd(q.rowwise().squaredNorm());
     return fit;
 }

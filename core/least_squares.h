@@ -12,7 +12,7 @@ namespace bothways::core {
 class Columns {
 public:
     explicit Columns(std::size_t rows) : m_rows(rows) {}
-    /// A new column of zeros, to be filled by the caller.
+    /// A new column of zeros, to be filled by the caller before the next add().
     std::span<double> add();
     [[nodiscard]] std::size_t rows() const { return m_rows; }
     [[nodiscard]] std::size_t count() const
@@ -59,7 +59,10 @@ struct LeastSquaresOptions {
 };
 
 /// Minimises |y - X b|: Householder QR with column pivoting (Businger & Golub 1965) on columns
-/// scaled to length 1, never normal equations. Columns of time must come centred.
+/// scaled to length 1, never normal equations; two steps of iterative refinement with residuals in
+/// extended precision (A. Bjorck, "Iterative refinement of linear least squares solutions", BIT 7
+/// (1967) 257-278). Columns of time must come centred. Digits reached on NIST's data sets:
+/// tests/published/nist_regression_test.cpp.
 ///
 /// Every size is allowed, more columns than rows and no rows included. A coefficient is `estimable`
 /// when its unit vector is orthogonal to the null space of X; the fitted values, residuals, rank

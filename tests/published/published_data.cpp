@@ -36,14 +36,14 @@ bool isNumber(std::string_view text, double& value)
 
 } // namespace
 
-Columns readColumns(const std::string& file)
+Table readTable(const std::string& file)
 {
     std::ifstream stream(std::string(BOTHWAYS_SOURCE_DIR) + "/tests/published/data/" + file);
     std::string line;
     if (!std::getline(stream, line))
         throw std::runtime_error("cannot read " + file);
     const std::vector<std::string> names = cells(line);
-    Columns columns;
+    Table columns;
     while (std::getline(stream, line)) {
         const std::vector<std::string> row = cells(line);
         for (std::size_t i = 0; i < names.size(); ++i)
@@ -63,12 +63,12 @@ std::vector<double> asNumbers(const std::vector<std::string>& texts)
 
 std::vector<double> readColumn(const std::string& file, const std::string& column)
 {
-    return asNumbers(readColumns(file).at(column));
+    return asNumbers(readTable(file).at(column));
 }
 
 std::map<std::string, double> certified(const std::string& dataset)
 {
-    const Columns all = readColumns("nist_strd/certified.csv");
+    const Table all = readTable("nist_strd/certified.csv");
     std::map<std::string, double> values;
     for (std::size_t i = 0; i < all.at("dataset").size(); ++i) {
         double value = 0.0;

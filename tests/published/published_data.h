@@ -10,8 +10,8 @@
 namespace bothways::published {
 
 /// Columns of a CSV file, by name. Throws with the file's name when it cannot be read.
-using Columns = std::map<std::string, std::vector<std::string>>;
-Columns readColumns(const std::string& file);
+using Table = std::map<std::string, std::vector<std::string>>;
+Table readTable(const std::string& file);
 
 /// One column as numbers.
 std::vector<double> readColumn(const std::string& file, const std::string& column);
