@@ -13,6 +13,7 @@ namespace bothways::core {
 namespace {
 
 constexpr std::size_t kMostPairs = 20'000;
+constexpr double kAllRounding = 1e-13;
 
 /// xoshiro256** of D. Blackman and S. Vigna (2018), seeded by splitmix64 as they advise.
 class Generator {
@@ -90,6 +91,8 @@ public:
             rest -= q * (q.transpose() * rest);
         m_rank = static_cast<std::size_t>(qr.rank());
         m_square = rest.squaredNorm();
+        m_varies =
+            rest.norm() > kAllRounding * Eigen::Map<const Eigen::VectorXd>(y.data(), n).norm();
         m_rows.reserve(y.size() * (m_rank + 1));
         for (Eigen::Index i = 0; i < n; ++i) {
             m_rows.push_back(rest(i));
@@ -100,6 +103,8 @@ public:
     }
 
     [[nodiscard]] std::size_t rank() const { return m_rank; }
+    /// False when the nuisance columns alone account for everything but rounding.
+    [[nodiscard]] bool varies() const { return m_varies; }
 
     /// 0 for labels that depend on the nuisance columns.
     double squared(std::span<const std::uint32_t> labelled)
@@ -142,6 +147,7 @@ private:
 
     std::size_t m_rank = 0;
     double m_square = 0.0;
+    bool m_varies = false;
     std::vector<double> m_rows, m_sum;
 };
 
@@ -188,7 +194,7 @@ std::optional<LabelsTest> dealLabelsAgain(std::span<const double> y,
     Correlation correlation(y, nuisance);
     const double df = static_cast<double>(n) - static_cast<double>(correlation.rank()) - 1.0;
     const double observed = correlation.squared(labelled);
-    if (labelled.empty() || df < 1.0 || !std::isfinite(observed))
+    if (labelled.empty() || df < 1.0 || !correlation.varies() || !std::isfinite(observed))
         return std::nullopt;
     const double atLeast = threshold(observed, df);
 
