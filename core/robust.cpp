@@ -27,22 +27,4 @@ Bracket bracketOf(std::span<double> sample)
     return {sample[middle - reach], sample[middle + reach]};
 }
 
-bool Split::find(std::size_t rank, const Bracket& bracket, double& value)
-{
-    if (rank < below)
-        return false;
-    rank -= below;
-    if (rank < atLow) {
-        value = bracket.low;
-        return true;
-    }
-    rank -= atLow;
-    if (rank < inside.size()) {
-        value = meanOfRanks(inside, rank, rank);
-        return true;
-    }
-    value = bracket.high;
-    return rank - inside.size() < atHigh;
-}
-
 } // namespace bothways::core::detail

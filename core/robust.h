@@ -40,43 +40,52 @@ struct Bracket {
 /// Values of the sample around its middle; reorders it.
 [[nodiscard]] Bracket bracketOf(std::span<double> sample);
 
-inline constexpr std::size_t kSampleSize = 2048;
-inline constexpr std::size_t kSmall = 4 * kSampleSize;
+inline constexpr std::size_t kSampleSize = 4096;
+inline constexpr std::size_t kSmall = 2 * kSampleSize;
 
 /// The values counted against a bracket.
 struct Split {
-    std::size_t below = 0, atLow = 0, atHigh = 0; ///< `inside` holds what lies strictly between
-    std::vector<double> inside;
+    std::size_t below = 0;
+    std::size_t within = 0;     ///< low <= value <= high
+    std::vector<double> inside; ///< those; empty where low = high, as they are all alike
 
-    /// The order statistic `rank`, if it is not outside the bracket.
-    [[nodiscard]] bool find(std::size_t rank, const Bracket& bracket, double& value);
+    /// Are the order statistics `low` and `high` within the bracket?
+    [[nodiscard]] bool holds(std::size_t low, std::size_t high) const
+    {
+        return low >= below && high < below + within;
+    }
 };
 
 template <class At>
 Split split(std::size_t count, const Bracket& bracket, At at)
 {
     constexpr std::size_t kBlock = 512;
+    const double low = bracket.low, high = bracket.high;
     Split parts;
-    parts.inside.resize(kBlock);
-    std::size_t kept = 0;
+    if (low == high) {
+        for (std::size_t i = 0; i < count; ++i) {
+            parts.below += at(i) < low;
+            parts.within += at(i) == low;
+        }
+        return parts;
+    }
+    parts.inside.resize(count / 16 + kBlock);
+    std::size_t below = 0, kept = 0;
     for (std::size_t begin = 0; begin < count; begin += kBlock) {
         const std::size_t end = std::min(begin + kBlock, count);
         if (parts.inside.size() < kept + kBlock)
             parts.inside.resize(2 * parts.inside.size());
-        std::size_t below = 0, atLow = 0, atHigh = 0;
         double* const inside = parts.inside.data();
         for (std::size_t i = begin; i < end; ++i) {
             const double value = at(i);
-            below += value < bracket.low;
-            atLow += value == bracket.low;
-            atHigh += value == bracket.high;
-            inside[kept] = value;
-            kept += value > bracket.low && value < bracket.high;
+            inside[kept] = value; // no branch: overwritten unless it is kept
+            kept +=
+                static_cast<std::size_t>(value >= low) & static_cast<std::size_t>(value <= high);
+            below += value < low;
         }
-        parts.below += below;
-        parts.atLow += atLow;
-        parts.atHigh += bracket.high > bracket.low ? atHigh : 0;
     }
+    parts.below = below;
+    parts.within = kept;
     parts.inside.resize(kept);
     return parts;
 }
@@ -96,9 +105,10 @@ double medianOf(std::size_t count, At at)
             sample[i] = at(i * count / sample.size());
         const detail::Bracket bracket = detail::bracketOf(sample);
         detail::Split parts = detail::split(count, bracket, at);
-        double lower = 0.0, upper = 0.0;
-        if (parts.find(low, bracket, lower) && parts.find(high, bracket, upper))
-            return std::midpoint(lower, upper);
+        if (parts.holds(low, high))
+            return parts.inside.empty()
+                       ? bracket.low
+                       : detail::meanOfRanks(parts.inside, low - parts.below, high - parts.below);
     }
     std::vector<double> all(count);
     for (std::size_t i = 0; i < count; ++i)

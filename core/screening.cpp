@@ -17,23 +17,35 @@
 namespace bothways::core {
 namespace {
 
+/// Channels by family: what their rules have read is looked through for lost sensors and forgotten.
+constexpr std::string_view kAccessory[] = {"accessory_w"};
+constexpr std::string_view kDevice[] = {"rotor_rpm", "generator_rpm", "output_w"};
+constexpr std::string_view kSetting[] = {"setting", "setting_set"};
+constexpr std::string_view kVibration[] = {"vibration_ms2"};
+constexpr std::string_view kAir[] = {"wind_ms", "yaw_deg_per_s"};
+
 void screenRun(rules::RunContext& context)
 {
-    // In families, so that a channel is read once and can be forgotten after.
     rules::accessoryChange(context);
     rules::accessoryTimer(context);
+    rules::sensorsLost(context, kAccessory);
     rules::overspeed(context);
     rules::loadLost(context);
     rules::driveSlip(context);
     rules::outputDrop(context);
+    rules::deviceStopped(context);
+    rules::sensorsLost(context, kDevice);
     rules::settingMismatch(context);
     rules::settingChanged(context);
+    rules::sensorsLost(context, kSetting);
     rules::vibration(context);
+    rules::sensorsLost(context, kVibration);
+    rules::passingTraffic(context);
+    rules::sensorsLost(context, kAir);
     rules::roadSpeed(context);
     rules::interrupted(context);
     rules::notCruising(context);
     rules::stretch(context);
-    rules::passingTraffic(context);
     rules::sensorLost(context);
     rules::traceEndsEarly(context);
     rules::batteryBalance(context);

@@ -5,9 +5,8 @@
 #include "core/robust.h"
 
 #include <algorithm>
-#include <bit>
+#include <array>
 #include <cmath>
-#include <cstdint>
 #include <limits>
 
 namespace bothways::core::rules {
@@ -17,12 +16,16 @@ constexpr double kInfinite = std::numeric_limits<double>::infinity();
 
 bool allFinite(const std::vector<double>& values)
 {
-    // All bits of the exponent set: infinite or not a number. No branch, so it runs vectorised.
-    constexpr std::uint64_t kExponent = 0x7ff0'0000'0000'0000;
-    std::uint64_t odd = 0;
-    for (const double value : values)
-        odd |= std::uint64_t{(std::bit_cast<std::uint64_t>(value) & kExponent) == kExponent};
-    return odd == 0;
+    // x - x is 0 for finite numbers alone. Eight sums at once, so that none waits for another.
+    constexpr std::size_t kLanes = 8;
+    std::array<double, kLanes> sums{};
+    std::size_t i = 0;
+    for (; i + kLanes <= values.size(); i += kLanes)
+        for (std::size_t lane = 0; lane < kLanes; ++lane)
+            sums[lane] += values[i + lane] - values[i + lane];
+    for (; i < values.size(); ++i)
+        sums[0] += values[i] - values[i];
+    return std::all_of(sums.begin(), sums.end(), [](double sum) { return sum == 0.0; });
 }
 
 std::shared_ptr<const Samples> withoutNonFinite(const Samples& samples)
@@ -65,15 +68,6 @@ std::optional<double> medianAtStart(const Channel& channel)
 {
     const auto start = channel.between(0.0, kStart_s);
     return start.empty() ? std::nullopt : std::optional(median(start));
-}
-
-double furthestFromZero(std::span<const double> values, const Stretch& event)
-{
-    double furthest = values[event.first];
-    for (std::size_t i = event.first; i <= event.last; ++i)
-        if (std::abs(values[i]) > std::abs(furthest))
-            furthest = values[i];
-    return furthest;
 }
 
 Held::Held(const Channel& channel, Age age)
@@ -142,24 +136,42 @@ Channel RunChannels::cut(std::string name, std::shared_ptr<const Samples> sample
                           : times.end();
     channel.begin = static_cast<std::size_t>(first - times.begin());
     channel.end = static_cast<std::size_t>(last - times.begin());
-    channel.interval_s = intervalOf(channel);
+    channel.interval_s = paceOf(channel).interval_s;
     return channel;
 }
 
-double RunChannels::intervalOf(const Channel& channel)
+const RunChannels::Pace& RunChannels::paceOf(const Channel& channel)
 {
-    if (channel.size() < 2)
-        return kInfinite;
     const SampleTimes& times = channel.owner->time_s;
-    for (const KnownInterval& known : m_intervals)
+    for (const Pace& known : m_paces)
         if (known.times.data() == times.data() && known.begin == channel.begin &&
             known.end == channel.end)
-            return known.interval_s;
+            return known;
     const std::span<const double> inside = channel.time_s();
-    const double interval_s =
-        medianOf(inside.size() - 1, [&](std::size_t i) { return inside[i + 1] - inside[i]; });
-    m_intervals.push_back({times, channel.begin, channel.end, interval_s});
-    return interval_s;
+    Pace pace{times, channel.begin, channel.end, kInfinite, {}, {}};
+    if (inside.size() >= 2)
+        pace.interval_s =
+            medianOf(inside.size() - 1, [&](std::size_t i) { return inside[i + 1] - inside[i]; });
+    const double longest_s = longestGap_s(pace.interval_s) + kTimeGrace_s;
+    double moment_s = inside.empty() ? 0.0 : inside.front();
+    for (std::size_t i = 0; i < inside.size(); ++i) {
+        const double next_s = i + 1 < inside.size() ? inside[i + 1] : kInfinite;
+        if (next_s - inside[i] > longest_s && next_s < kInfinite)
+            pace.gaps.push_back(i);
+        for (; moment_s < next_s && moment_s - kMoments_s < inside.back(); moment_s += kMoments_s)
+            pace.moments.push_back(i);
+    }
+    return m_paces.emplace_back(std::move(pace));
+}
+
+const std::vector<std::size_t>& RunChannels::gapsOf(const Channel& channel)
+{
+    return paceOf(channel).gaps;
+}
+
+const std::vector<std::size_t>& RunChannels::momentsOf(const Channel& channel)
+{
+    return paceOf(channel).moments;
 }
 
 } // namespace bothways::core::rules

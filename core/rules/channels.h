@@ -5,7 +5,9 @@
 #include "core/events.h"
 #include "core/trace.h"
 
+#include <cmath>
 #include <cstddef>
+#include <deque>
 #include <limits>
 #include <map>
 #include <memory>
@@ -21,6 +23,9 @@ namespace bothways::core::rules {
 
 /// Gaps longer than this are a lost sensor: max(1 s, 3 x the channel's median interval).
 [[nodiscard]] double longestGap_s(double interval_s);
+
+/// Distance of the moments at which a recording is looked at first for standing still.
+inline constexpr double kMoments_s = 2.49;
 
 /// Samples of one channel: all of them, and those of the run, 0 <= time <= end. Samples that are
 /// no finite number are left out, as empty cells are.
@@ -43,6 +48,13 @@ struct Channel {
     [[nodiscard]] double at_s(std::size_t i) const;
     /// Values at from_s <= time < to_s, in the approach and after the end too.
     [[nodiscard]] std::span<const double> between(double from_s, double to_s) const;
+    /// Both were recorded row by row: sample i of one is of the same moment as sample i of the
+    /// other.
+    [[nodiscard]] bool sameTimes(const Channel& other) const
+    {
+        return owner->time_s.data() == other.owner->time_s.data() && begin == other.begin &&
+               end == other.end;
+    }
     [[nodiscard]] bool tooSlowFor(double seconds) const
     {
         return interval_s > seconds + kTimeGrace_s;
@@ -54,8 +66,16 @@ inline constexpr double kStart_s = 5.0;
 /// Median of the samples in the start, [0, 5) s; nothing without one.
 [[nodiscard]] std::optional<double> medianAtStart(const Channel& channel);
 
-/// The value of an event that lies furthest from 0, with its sign.
-[[nodiscard]] double furthestFromZero(std::span<const double> values, const Stretch& event);
+/// at(i) of the event that lies furthest from 0, with its sign. Asked once a sample, in order.
+template <class At>
+[[nodiscard]] double furthestFromZero(const Stretch& event, At at)
+{
+    double furthest = 0.0;
+    for (std::size_t i = event.first; i <= event.last; ++i)
+        if (const double value = at(i); std::abs(value) > std::abs(furthest))
+            furthest = value;
+    return furthest;
+}
 
 /// What a second channel last said: the value of its latest sample at or before a time. Times must
 /// be asked in ascending order.
@@ -97,6 +117,10 @@ public:
     [[nodiscard]] const Channel* deviceSpeed();
     /// Forgets a channel's samples: pointers to it end.
     void release(std::string_view name);
+    /// Neighbouring samples of the run further apart than longestGap_s(): index of the first.
+    [[nodiscard]] const std::vector<std::size_t>& gapsOf(const Channel& channel);
+    /// The latest sample of the run at moments kMoments_s apart, from the first sample to the last.
+    [[nodiscard]] const std::vector<std::size_t>& momentsOf(const Channel& channel);
 
     [[nodiscard]] double last_s() const { return m_last_s; } ///< last sample of all, at least 0
     /// Where the rules stop looking: the run's end or the last sample, whichever is first.
@@ -105,20 +129,21 @@ public:
     [[nodiscard]] double runEnd_s() const;
 
 private:
+    /// What the times alone say, kept for all channels that share them.
+    struct Pace {
+        SampleTimes times;
+        std::size_t begin, end;
+        double interval_s;
+        std::vector<std::size_t> gaps, moments;
+    };
     Channel cut(std::string name, std::shared_ptr<const Samples> samples);
-    double intervalOf(const Channel& channel);
+    const Pace& paceOf(const Channel& channel);
 
     const RunTrace* m_trace;
     std::optional<double> m_duration_s;
     double m_last_s = 0.0;
     std::map<std::string, std::unique_ptr<Channel>, std::less<>> m_channels;
-    /// Median intervals by the array of times they came from, which `times` keeps alive.
-    struct KnownInterval {
-        SampleTimes times;
-        std::size_t begin, end;
-        double interval_s;
-    };
-    std::vector<KnownInterval> m_intervals;
+    std::deque<Pace> m_paces;
 };
 
 } // namespace bothways::core::rules

@@ -4,29 +4,7 @@
 
 #include "core/screening.h"
 
-#include <algorithm>
-#include <cmath>
-
 namespace bothways::core::rules {
-namespace {
-
-double roundingOf(double value, double limit)
-{
-    return 1e-9 * std::max(std::abs(value), std::abs(limit));
-}
-
-} // namespace
-
-bool exceeds(double value, double limit)
-{
-    return value > limit + roundingOf(value, limit);
-}
-
-bool reaches(double value, double limit)
-{
-    return value >= limit - roundingOf(value, limit);
-}
-
 std::optional<double> RunContext::limit(std::string_view name) const
 {
     return limitOf(study.properties.limits, name);

@@ -6,6 +6,8 @@
 #include "core/rules/channels.h"
 #include "core/study.h"
 
+#include <algorithm>
+#include <cmath>
 #include <cstddef>
 #include <map>
 #include <optional>
@@ -19,8 +21,18 @@ namespace bothways::core::rules {
 /// Two readings that are equal in decimals may differ by rounding once they are subtracted or
 /// scaled (12.3 - 12.1 > 0.2 in binary). Computed values are therefore compared with limits within
 /// 1e-9 of their size; samples as they stand are compared exactly.
-[[nodiscard]] bool exceeds(double value, double limit); ///< value > limit
-[[nodiscard]] bool reaches(double value, double limit); ///< value >= limit
+[[nodiscard]] inline double roundingOf(double value, double limit)
+{
+    return 1e-9 * std::max(std::abs(value), std::abs(limit));
+}
+[[nodiscard]] inline bool exceeds(double value, double limit) ///< value > limit
+{
+    return value > limit + roundingOf(value, limit);
+}
+[[nodiscard]] inline bool reaches(double value, double limit) ///< value >= limit
+{
+    return value >= limit - roundingOf(value, limit);
+}
 
 /// The usual value of a quantity in a configuration: the median of the medians of all its runs,
 /// discarded ones too, so that a fault as long as a run is still seen.
@@ -35,6 +47,7 @@ public:
 
 private:
     void addMedian(const Run& run, std::string_view quantity, std::span<const double> values);
+    void addRatio(const Run& run, const Channel& generator, const Channel& rotor);
     std::map<std::pair<std::string, std::string>, std::vector<double>> m_medians;
 };
 

@@ -127,16 +127,16 @@ void driveSlip(RunContext& context)
     const double pct = context.limitWithDefault("drive_slip.pct");
     const auto time_s = generator->time_s();
     const auto rpm = generator->value();
-    std::vector<double> departure_pct(rpm.size());
-    Held held(*rotor);
-    const auto slips = [&](std::size_t i) {
+    const auto departure_pct = [&, held = Held(*rotor)](std::size_t i) mutable {
         const double turning = held.at(time_s[i]);
         const bool both = rpm[i] > 0.0 && turning > 0.0;
-        departure_pct[i] = both ? 100.0 * (rpm[i] / turning / *usual - 1.0) : 0.0;
-        return reaches(std::abs(departure_pct[i]), pct);
+        return both ? 100.0 * (rpm[i] / turning / *usual - 1.0) : 0.0;
+    };
+    const auto slips = [&, departure = departure_pct](std::size_t i) mutable {
+        return reaches(std::abs(departure(i)), pct);
     };
     for (const Stretch& event : joined(time_s, stretches(time_s, kSeconds, slips)))
-        context.found(Rule::driveSlip, *generator, event, furthestFromZero(departure_pct, event),
+        context.found(Rule::driveSlip, *generator, event, furthestFromZero(event, departure_pct),
                       pct, "%");
 }
 

@@ -99,11 +99,8 @@ void roadSpeed(RunContext& context)
     if (!context.fastEnough(Rule::roadSpeed, channel, kSeconds))
         return;
     for (const Stretch& event : offTarget(driven, channel.time_s(), speed, pct, kSeconds)) {
-        double furthest = driven.target_kmh;
-        for (std::size_t i = event.first; i <= event.last; ++i)
-            if (std::abs(speed[i] - driven.target_kmh) > std::abs(furthest - driven.target_kmh))
-                furthest = speed[i];
-        context.found(Rule::roadSpeed, channel, event, driven.off_pct(furthest), pct, "%");
+        const auto off_pct = [&](std::size_t i) { return driven.off_pct(speed[i]); };
+        context.found(Rule::roadSpeed, channel, event, furthestFromZero(event, off_pct), pct, "%");
     }
 }
 

@@ -39,7 +39,10 @@ void stretch(RunContext& context);
 // traffic.cpp
 void passingTraffic(RunContext& context);
 
-// sensor.cpp
+// sensor.cpp. sensorsLost() looks at the channels named and forgets them, so that a long recording
+// is held in memory a family at a time; sensorLost() looks at what is left.
+void sensorsLost(RunContext& context, std::span<const std::string_view> channels);
+void deviceStopped(RunContext& context);
 void sensorLost(RunContext& context);
 void traceEndsEarly(RunContext& context);
 

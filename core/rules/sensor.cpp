@@ -49,9 +49,8 @@ void gaps(RunContext& context, const Channel& channel)
             lost(context, channel, from_s, to_s, limit_s, "gap");
     };
     check(0.0, channel.at_s(0));
-    for (std::size_t i = 1; i < time_s.size(); ++i)
-        if (time_s[i] - time_s[i - 1] > limit_s)
-            check(channel.at_s(i - 1), time_s[i]);
+    for (const std::size_t i : context.channels.gapsOf(channel))
+        check(channel.at_s(i), time_s[i + 1]);
     check(channel.at_s(time_s.size() - 1), context.channels.end_s());
 }
 
@@ -73,19 +72,27 @@ bool varies(const Channel& channel, double from_s, double to_s)
     return std::adjacent_find(values.begin(), values.end(), std::not_equal_to<>()) != values.end();
 }
 
-/// Stretches of equal values, not 0, of at least kFrozen_s.
-std::vector<Stretch> equalStretches(const Channel& channel)
+/// Stretches of equal values, not 0, of at least kFrozen_s. Only where the channel says the same at
+/// two neighbouring moments are the samples between looked at.
+std::vector<Stretch> equalStretches(const Channel& channel, std::span<const std::size_t> moments)
 {
+    static_assert(2.0 * kMoments_s < kFrozen_s - kTimeGrace_s); // so each one holds two moments
     const auto time_s = channel.time_s();
     const auto values = channel.value();
     std::vector<Stretch> found;
-    std::size_t first = 0;
-    for (std::size_t i = 1; i <= values.size(); ++i) {
-        if (i < values.size() && values[i] == values[first])
+    std::size_t done = 0;
+    for (std::size_t k = 0; k + 1 < moments.size(); ++k) {
+        const double value = values[moments[k]];
+        if (value != values[moments[k + 1]] || value == 0.0 || moments[k] < done)
             continue;
-        if (values[first] != 0.0 && time_s[i - 1] - time_s[first] >= kFrozen_s - kTimeGrace_s)
-            found.push_back({first, i - 1});
-        first = i;
+        std::size_t first = moments[k], last = moments[k];
+        while (first > 0 && values[first - 1] == value)
+            --first;
+        while (last + 1 < values.size() && values[last + 1] == value)
+            ++last;
+        if (time_s[last] - time_s[first] >= kFrozen_s - kTimeGrace_s)
+            found.push_back({first, last});
+        done = last + 1;
     }
     return found;
 }
@@ -111,7 +118,7 @@ void frozen(RunContext& context, const Channel& channel, const Channel* roadSpee
 {
     if (!roadSpeed || channel.name == "setting_set" || channel.tooSlowFor(kFrozen_s))
         return;
-    const std::vector<Stretch> still = equalStretches(channel);
+    const std::vector<Stretch> still = equalStretches(channel, context.channels.momentsOf(channel));
     if (still.empty() || !hasDistinctValues(channel.value(), kLively))
         return;
     const double longest_s = std::max(kFrozen_s, 3.0 * usualDwell_s(channel));
@@ -123,8 +130,33 @@ void frozen(RunContext& context, const Channel& channel, const Channel* roadSpee
     }
 }
 
-/// The device gives power but is said not to turn.
-void stopped(RunContext& context)
+} // namespace
+
+void sensorsLost(RunContext& context, std::span<const std::string_view> channels)
+{
+    if (!context.channels.hasTrace())
+        return;
+    const Channel* roadSpeed = context.channels.find("road_speed_kmh");
+    for (const ChannelInfo& info : context.channels.trace().channels()) {
+        auto& seen = context.leftover.channels;
+        const bool asked =
+            channels.empty()
+                ? std::find(seen.begin(), seen.end(), info.name) == seen.end()
+                : std::find(channels.begin(), channels.end(), info.name) != channels.end();
+        const Channel* channel = asked ? context.channels.find(info.name) : nullptr;
+        if (channel) {
+            seen.push_back(info.name);
+            gaps(context, *channel);
+            frozen(context, *channel, roadSpeed);
+            if (channel != roadSpeed)
+                context.channels.release(info.name);
+        } else if (asked && channels.empty()) {
+            context.leftover.empty.push_back(info.name);
+        }
+    }
+}
+
+void deviceStopped(RunContext& context)
 {
     const Channel* speed = context.channels.deviceSpeed();
     const Channel* output = context.channels.find("output_w");
@@ -135,15 +167,15 @@ void stopped(RunContext& context)
     const auto rpm = speed->value();
     Held output_w(*output);
     const auto still = [&](std::size_t i) {
+        if (rpm[i] != 0.0)
+            return false;
         const double watts = output_w.at(time_s[i]);
-        return rpm[i] == 0.0 && watts > little_w && watts > 0.0;
+        return watts > little_w && watts > 0.0;
     };
     for (const Stretch& event : joined(time_s, stretches(time_s, kStopped_s, still)))
         lost(context, *speed, speed->at_s(event.first), speed->at_s(event.last), kStopped_s,
              "zero");
 }
-
-} // namespace
 
 void sensorLost(RunContext& context)
 {
@@ -151,18 +183,8 @@ void sensorLost(RunContext& context)
         context.notChecked(Rule::sensorLost, WhyNotChecked::noTrace, "");
         return;
     }
-    const Channel* roadSpeed = context.needed(Rule::sensorLost, "road_speed_kmh");
-    for (const ChannelInfo& info : context.channels.trace().channels()) {
-        const Channel* channel = context.channels.find(info.name);
-        if (!channel) {
-            context.leftover.empty.push_back(info.name);
-            continue;
-        }
-        context.leftover.channels.push_back(info.name);
-        gaps(context, *channel);
-        frozen(context, *channel, roadSpeed);
-    }
-    stopped(context);
+    (void)context.needed(Rule::sensorLost, "road_speed_kmh");
+    sensorsLost(context, {});
     context.leftover.end_s = context.channels.end_s();
 }
 

@@ -34,21 +34,25 @@ void settingMismatch(RunContext& context)
     const double tolerance = context.limitWithDefault("setting_mismatch.tolerance");
     const auto time_s = measured->time_s();
     const auto values = measured->value();
-    std::vector<double> difference(values.size());
-    Held held(*set, Held::Age::unlimited);
-    for (std::size_t i = 0; i < values.size(); ++i) {
+    const auto difference = [&, held = Held(*set, Held::Age::unlimited)](std::size_t i) mutable {
         const double wanted = held.at(time_s[i]);
-        difference[i] = std::isnan(wanted) ? 0.0 : values[i] - wanted;
-    }
-    const auto off = [&](std::size_t i) { return exceeds(std::abs(difference[i]), tolerance); };
+        return std::isnan(wanted) ? 0.0 : values[i] - wanted;
+    };
+    const auto off = [&, apart = difference](std::size_t i) mutable {
+        return exceeds(std::abs(apart(i)), tolerance);
+    };
     for (const Stretch& event : joined(time_s, stretches(time_s, kSeconds, off)))
-        context.found(Rule::settingMismatch, *measured, event, furthestFromZero(difference, event),
+        context.found(Rule::settingMismatch, *measured, event, furthestFromZero(event, difference),
                       tolerance, kUnit);
 
     const double last_s = std::min(context.channels.end_s(), time_s.back()) - 1.0 - kTimeGrace_s;
     const auto last = static_cast<std::size_t>(
         std::lower_bound(time_s.begin(), time_s.end(), last_s) - time_s.begin());
-    const double atEnd = median(std::span(difference).subspan(last));
+    std::vector<double> lastSecond;
+    auto apart = difference;
+    for (std::size_t i = last; i < values.size(); ++i)
+        lastSecond.push_back(apart(i));
+    const double atEnd = median(lastSecond);
     if (exceeds(std::abs(atEnd), tolerance))
         context.found(Rule::settingMismatch, *measured, {last, values.size() - 1}, atEnd, tolerance,
                       kUnit);
@@ -67,12 +71,11 @@ void settingChanged(RunContext& context)
     }
     const double tolerance = context.limitWithDefault("setting_changed.tolerance");
     const auto time_s = set->time_s();
-    std::vector<double> change(set->value().begin(), set->value().end());
-    for (double& value : change)
-        value -= *started;
-    const auto changed = [&](std::size_t i) { return reaches(std::abs(change[i]), tolerance); };
+    const auto values = set->value();
+    const auto change = [&](std::size_t i) { return values[i] - *started; };
+    const auto changed = [&](std::size_t i) { return reaches(std::abs(change(i)), tolerance); };
     for (const Stretch& event : joined(time_s, stretches(time_s, kSeconds, changed)))
-        context.found(Rule::settingChanged, *set, event, furthestFromZero(change, event), tolerance,
+        context.found(Rule::settingChanged, *set, event, furthestFromZero(event, change), tolerance,
                       kUnit);
 }
 

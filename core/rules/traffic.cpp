@@ -30,12 +30,11 @@ void departures(RunContext& context, const Channel& channel)
         return departure > surely && reaches(departure / sigma, sigmas);
     };
     for (const Stretch& event : joined(time_s, stretches(time_s, kSeconds, far))) {
-        double furthest = 0.0;
-        for (std::size_t i = event.first; i <= event.last; ++i)
-            if (std::abs(values[i] - centre) > std::abs(furthest))
-                furthest = values[i] - centre;
-        context.found(Rule::passingTraffic, channel, event, furthest / sigma, sigmas, "σ").detail =
-            channel.name;
+        const auto departure = [&](std::size_t i) { return (values[i] - centre) / sigma; };
+        context
+            .found(Rule::passingTraffic, channel, event, furthestFromZero(event, departure), sigmas,
+                   "σ")
+            .detail = channel.name;
     }
 }
 

@@ -18,6 +18,15 @@ std::pair<std::string, std::string> keyOf(const Run& run, std::string_view quant
     return {std::move(configuration), std::string(quantity)};
 }
 
+bool allAbove0(std::span<const double> values)
+{
+    double lowest = values.front();
+    for (const double value : values)
+        lowest = value < lowest ? value : lowest;
+    return lowest > 0.0;
+}
+
+/// Ratios while both turn.
 std::vector<double> ratios(const Channel& generator, const Channel& rotor)
 {
     std::vector<double> ratio;
@@ -42,6 +51,17 @@ void UsualValues::addMedian(const Run& run, std::string_view quantity,
         m_medians[keyOf(run, quantity)].push_back(median(values));
 }
 
+void UsualValues::addRatio(const Run& run, const Channel& generator, const Channel& rotor)
+{
+    const auto above = generator.value();
+    const auto below = rotor.value();
+    if (generator.sameTimes(rotor) && allAbove0(above) && allAbove0(below))
+        m_medians[keyOf(run, kRatio)].push_back(
+            medianOf(above.size(), [&](std::size_t i) { return above[i] / below[i]; }));
+    else
+        addMedian(run, kRatio, ratios(generator, rotor));
+}
+
 void UsualValues::add(const Run& run, RunChannels& channels)
 {
     if (const Channel* output = channels.find("output_w"))
@@ -51,7 +71,7 @@ void UsualValues::add(const Run& run, RunChannels& channels)
     const Channel* rotor = channels.find("rotor_rpm");
     const Channel* generator = channels.find("generator_rpm");
     if (rotor && generator)
-        addMedian(run, kRatio, ratios(*generator, *rotor));
+        addRatio(run, *generator, *rotor);
 }
 
 std::optional<double> UsualValues::of(const Run& run, std::string_view quantity) const
