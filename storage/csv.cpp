@@ -74,6 +74,14 @@ std::string_view trimmed(std::string_view text)
     return text;
 }
 
+std::string_view trimmedLines(std::string_view text)
+{
+    const std::size_t first = text.find_first_not_of(" \t\r\n");
+    if (first == std::string_view::npos)
+        return {};
+    return text.substr(first, text.find_last_not_of(" \t\r\n") + 1 - first);
+}
+
 bool Reader::atLineEnd() const
 {
     return m_at == m_text.size() || isLineBreak(m_text[m_at]);

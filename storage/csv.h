@@ -59,5 +59,7 @@ void appendField(std::string& out, std::string_view text, bool firstOfLine);
 
 /// Blanks and tabs at both ends dropped.
 [[nodiscard]] std::string_view trimmed(std::string_view text);
+/// Line breaks as well.
+[[nodiscard]] std::string_view trimmedLines(std::string_view text);
 
 } // namespace bothways::storage::csv

@@ -66,9 +66,9 @@ bool isDigit(char c)
 std::optional<core::Mark> parseMark(std::string_view text, bool decimalComma)
 {
     const auto takeWord = [&text] {
-        const std::size_t end = std::min(text.find_first_of(" \t"), text.size());
+        const std::size_t end = std::min(text.find_first_of(" \t\r\n"), text.size());
         const std::string_view word = text.substr(0, end);
-        text = csv::trimmed(text.substr(end));
+        text = csv::trimmedLines(text.substr(end));
         return word;
     };
     const std::string_view seconds = takeWord();
@@ -215,7 +215,7 @@ std::optional<std::vector<core::Mark>> parseMarks(std::string_view text, bool de
     std::string entry;
     const auto finish = [&] {
         const std::string whole = std::exchange(entry, {});
-        const std::string_view words = csv::trimmed(whole);
+        const std::string_view words = csv::trimmedLines(whole);
         if (words.empty())
             return true;
         const auto mark = parseMark(words, decimalComma);

@@ -140,7 +140,7 @@ void checkTexts(const Run& run, Faults& faults)
     for (const core::Mark& mark : run.marks) {
         storable("marks", mark.word + mark.words);
         faults.addIf(!std::isfinite(mark.at_s) || mark.word.empty() ||
-                         mark.word.find_first_of(" \t") != std::string::npos,
+                         mark.word.find_first_of(" \t\r\n") != std::string::npos,
                      "marks", "expected seconds and a word for each mark");
     }
     std::set<std::string> names;
@@ -359,7 +359,7 @@ Run normalised(Run run, Spellings& spellings)
     if (run.discard)
         run.discard->reason = canonicalColumn(run.discard->reason);
     for (core::Mark& mark : run.marks)
-        mark.words = std::string(csv::trimmed(mark.words));
+        mark.words = std::string(csv::trimmedLines(mark.words));
     std::map<std::string, double> on_s;
     for (const auto& [name, seconds] : run.accessory_on_s)
         on_s.emplace(canonicalColumn(name), seconds);
@@ -391,6 +391,7 @@ void numberRuns(const Study& existing, std::span<Run> added)
                 ++last;
             while (used.contains(last));
             run.number = last;
+            used.insert(last);
         } else {
             last = run.number;
         }

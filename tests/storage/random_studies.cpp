@@ -19,7 +19,7 @@ constexpr std::array kPieces = {
 
 std::string trimmedBlanks(std::string text)
 {
-    const auto blank = [](char c) { return c == ' ' || c == '\t'; };
+    const auto blank = [](char c) { return c == ' ' || c == '\t' || c == '\r' || c == '\n'; };
     while (!text.empty() && blank(text.front()))
         text.erase(text.begin());
     while (!text.empty() && blank(text.back()))

@@ -125,3 +125,165 @@ TEST(RunSheet, WhatIsWrittenReadsBackTheSame)
     const std::string text = storage::writeRunSheet(sheet.study);
     EXPECT_EQ(read(text).study, sheet.study) << text;
 }
+
+TEST(RunSheet, ColumnNamesAreCaseBlindAndBlanksAreUnderscores)
+{
+    const RunSheet sheet = read("\xEF\xBB\xBF" // a byte order mark
+                                "Configuration, Direction ,START,L per 100km,Distance mi\n"
+                                "A,out,05:40,8.4,3.1\n");
+    EXPECT_EQ(sheet.study.runs.at(0).consumption->value, 8.4);
+    EXPECT_EQ(sheet.study.runs.at(0).distance_km, 3.1 * core::kKmPerMile);
+}
+
+TEST(RunSheet, NamesAreShownAsFirstWritten)
+{
+    const RunSheet sheet = read("configuration,direction,start,l_per_100km\n"
+                                "Roof box,East,05:40,8\nROOF BOX,west,05:47,8\n"
+                                "none, east ,05:54,8\nNone,WEST,06:01,8\n");
+    EXPECT_THAT(core::configurations(sheet.study), testing::ElementsAre("Roof box", "none"));
+    EXPECT_EQ(sheet.study.runs.at(1).configuration, "Roof box");
+    EXPECT_EQ(sheet.study.runs.at(2).direction, "East");
+    EXPECT_EQ(sheet.study.runs.at(3).direction, "west");
+}
+
+TEST(RunSheet, TakesEveryUnitOfConsumption)
+{
+    for (const ConsumptionUnit unit : core::kConsumptionUnits) {
+        const RunSheet sheet = read("configuration,direction,start,distance_km," +
+                                    std::string(core::unitName(unit)) + "\nA,out,05:40,5,1.250\n");
+        EXPECT_EQ(sheet.study.runs.at(0).consumption, (core::Consumption{1.25, unit, 3, false}))
+            << core::unitName(unit);
+    }
+}
+
+TEST(RunSheet, WithDateTimesTheOrderIsThatOfTheStarts)
+{
+    const RunSheet sheet = read("configuration,direction,start,l_per_100km\n"
+                                "B,out,2026-05-09T07:00:00Z,8\n"
+                                "A,return,2026-05-09T05:47+02:00,8\n"
+                                "A,out,2026-05-09 05:40:00.5+02:00,8\n");
+    EXPECT_FALSE(sheet.dateAssumed);
+    EXPECT_EQ(sheet.study.runs.at(0).direction, "out");
+    EXPECT_EQ(sheet.study.runs.at(0).number, 1) << "numbers go by start, not by line";
+    EXPECT_EQ(sheet.study.runs.at(2).configuration, "B");
+}
+
+TEST(RunSheet, RunsWithoutANumberGetTheNextOneThatIsFree)
+{
+    const RunSheet sheet = read("run,configuration,direction,start,l_per_100km\n"
+                                "4,A,out,05:40,8\n,A,return,05:47,8\n5,A,out,05:54,8\n"
+                                ",A,return,06:01,8\n");
+    std::vector<int> numbers;
+    for (const core::Run& run : sheet.study.runs)
+        numbers.push_back(run.number);
+    EXPECT_THAT(numbers, testing::ElementsAre(4, 6, 5, 7));
+}
+
+TEST(RunSheet, AsksForADateOnlyWhereTimesOfDayNeedIt)
+{
+    const std::string text = "configuration,direction,start,l_per_100km\nA,out,05:40,8\n";
+    const auto startWith = [&](const SheetOptions& options, const core::Study* existing = nullptr) {
+        const auto sheet = parseRunSheet(text, "x.csv", options, existing);
+        return sheet ? core::formatDateTime(sheet.value().study.runs.at(0).start)
+                     : core::describe(sheet.error());
+    };
+    core::Study study;
+    study.properties.date = "2026-03-14";
+    EXPECT_EQ(startWith({.date = "2026-01-02", .today = "2026-05-09", .baseline = {}}, &study),
+              "2026-01-02T05:40:00");
+    EXPECT_EQ(startWith(kToday, &study), "2026-03-14T05:40:00");
+    EXPECT_EQ(startWith(kToday), "2026-05-09T05:40:00");
+    EXPECT_EQ(startWith({}), "x.csv:1: column 'start': has times of day; expected a date "
+                             "(YYYY-MM-DD) with them");
+}
+
+TEST(RunSheet, ALineWithATraceMayLeaveItsConsumptionEmpty)
+{
+    const RunSheet sheet = read("configuration,direction,start,l_per_100km,trace\n"
+                                "A,out,05:40,,r1.csv\nA,return,05:47,8.1,\n");
+    EXPECT_FALSE(sheet.study.runs.at(0).consumption);
+    EXPECT_TRUE(sheet.study.runs.at(0).counted());
+    EXPECT_EQ(sheet.study.runs.at(0).trace, "r1.csv");
+    EXPECT_EQ(read("configuration,direction,start,trace\nA,out,05:40,r1.csv\n").study.runs.size(),
+              1u)
+        << "no column of consumption at all";
+}
+
+TEST(RunSheet, ADiscardedRunMayHaveNoConsumption)
+{
+    const RunSheet sheet =
+        read("configuration,direction,start,l_per_100km,status,reason,evidence\n"
+             "A,out,05:40,,Discarded,Sensor lost,\nA,out,05:47,8,DISCARDED,other,a bee\n");
+    EXPECT_EQ(sheet.study.runs.at(0).discard, (core::Discard{"sensor_lost", ""}));
+    EXPECT_EQ(sheet.study.runs.at(1).discard, (core::Discard{"other", "a bee"}));
+}
+
+TEST(RunSheet, SettingsStayTextButNumbersGetAPoint)
+{
+    const RunSheet sheet = read("configuration;direction;start;l_per_100km;setting;notes\n"
+                                "B;out;05:40;8,4;20,0;1,5 wet\nB;return;05:47;8,1;steil, fest;\n");
+    EXPECT_EQ(sheet.study.runs.at(0).setting, "20.0");
+    EXPECT_EQ(sheet.study.runs.at(0).notes, "1,5 wet");
+    EXPECT_EQ(sheet.study.runs.at(1).setting, "steil, fest");
+    EXPECT_TRUE(core::sameSetting(sheet.study.runs.at(0).setting, "20"));
+}
+
+TEST(RunSheet, MarksMayHoldSemicolonsAndLines)
+{
+    const RunSheet sheet = read("configuration,direction,start,l_per_100km,marks\n"
+                                "A,out,05:40,8,\" ; 3 gust strong\\; from left ;; -2.5 x\n y;\"\n");
+    EXPECT_THAT(sheet.study.runs.at(0).marks,
+                testing::ElementsAre(core::Mark{3, "gust", "strong; from left"},
+                                     core::Mark{-2.5, "x", "y"}));
+}
+
+TEST(RunSheet, PairsAreTiedByAMarkOnTwoLines)
+{
+    const std::string text = "pair,configuration,direction,start,l_per_100km\n"
+                             "x,A,out,05:40,8\n,A,out,05:47,8\nx,A,return,05:54,8\n";
+    const RunSheet sheet = read(text);
+    EXPECT_EQ(sheet.study.runs.at(0).pair_mark, "x");
+    EXPECT_EQ(sheet.study.runs.at(2).pair_mark, "x");
+
+    const auto second = parseRunSheet(
+        text, "again.csv", {.date = "2026-05-10", .today = {}, .baseline = {}}, &sheet.study);
+    ASSERT_TRUE(second) << core::describe(second.error());
+    EXPECT_EQ(second.value().study.runs.at(0).pair_mark, "x-2") << "another pair, another mark";
+    EXPECT_EQ(second.value().study.runs.at(0).number, 4);
+}
+
+TEST(RunSheet, ABaselineThatIsNoConfigurationIsAFault)
+{
+    const std::string text = "configuration,direction,start,l_per_100km\n"
+                             "off,out,05:40,8\non,return,05:47,8\n";
+    EXPECT_TRUE(
+        parseRunSheet(text, "x.csv", {.date = {}, .today = "2026-05-09", .baseline = "OFF"}));
+    const auto wrong =
+        parseRunSheet(text, "x.csv", {.date = {}, .today = "2026-05-09", .baseline = "A"});
+    ASSERT_FALSE(wrong);
+    EXPECT_EQ(core::describe(wrong.error()),
+              "x.csv:1: column 'configuration': has no baseline 'A'; expected 'off' or 'on'");
+}
+
+TEST(RunSheet, ARunTypedByHandIsJudgedLikeALine)
+{
+    core::Study study = read("configuration,direction,start,l_per_100km\n"
+                             "A,out,2026-05-09T05:40,8\nB,return,2026-05-09T05:47,8\n")
+                            .study;
+    core::Run run = study.runs.at(1);
+    run.number = 3;
+    EXPECT_TRUE(storage::faultsOf(study, run).empty());
+    run.configuration = "C";
+    run.consumption.reset();
+    run.start.utc_offset_min = 0;
+    const auto faults = storage::faultsOf(study, run);
+    ASSERT_EQ(faults.size(), 3u);
+    EXPECT_EQ(faults[0].where, "column 'l_per_100km'");
+    EXPECT_EQ(faults[1].message, "'C' is a third configuration; expected 'A' or 'B'");
+    EXPECT_EQ(faults[2].where, "column 'start'");
+
+    study.runs.at(1).id = run.id = core::RunId{2};
+    run = study.runs.at(1);
+    run.configuration = "C";
+    EXPECT_TRUE(storage::faultsOf(study, run).empty()) << "an edit replaces its own name";
+}
