@@ -16,9 +16,10 @@
 namespace bothways::test {
 
 struct Noise {
-    double sd = 0.01;  ///< marginal, of a pair, log
-    double rho = 0.0;  ///< first-order autoregression in pair order
-    double t_df = 0.0; ///< above 2: Student's t scaled to `sd`; 0: normal
+    double sd = 0.01;    ///< marginal, of a pair, log
+    double rho = 0.0;    ///< first-order autoregression in pair order
+    double t_df = 0.0;   ///< above 2: Student's t scaled to `sd`; 0: normal
+    bool shared = false; ///< the two runs of a pair have one noise; else one each
     std::function<double(double hours)> drift = {}; ///< log, of hours from the middle of the day
 };
 
@@ -52,8 +53,10 @@ public:
             core::Pair& pair = m_prepared.pairs[k];
             const double drift = noise.drift ? noise.drift(pair.time_h - middle) : 0.0;
             double total = 0.0;
+            double innovation = noise.shared ? noise.sd * value(noise) : 0.0;
             for (std::size_t way = 0; way < 2; ++way) {
-                const double innovation = std::sqrt(2.0) * noise.sd * value(noise);
+                if (!noise.shared)
+                    innovation = std::sqrt(2.0) * noise.sd * value(noise);
                 double& state = states[way];
                 state = k == 0 ? innovation
                                : noise.rho * state +
@@ -66,6 +69,22 @@ public:
             pair.log = std::log(10.0) + drift + 0.5 * total;
             pair.l_per_100km = std::exp(pair.log);
         }
+        averageBlocks();
+    }
+
+    /// The readings of the longer day's first pairs.
+    void copyReadings(const SimulatedDay& longer)
+    {
+        for (std::size_t k = 0; k < m_prepared.pairs.size(); ++k) {
+            m_prepared.pairs[k].log = longer.m_prepared.pairs[k].log;
+            m_prepared.pairs[k].l_per_100km = longer.m_prepared.pairs[k].l_per_100km;
+        }
+        averageBlocks();
+    }
+
+private:
+    void averageBlocks()
+    {
         for (core::DesignBlock& block : m_prepared.design_blocks) {
             block.m = 0.0;
             for (const std::size_t k : block.pairs)
@@ -73,7 +92,6 @@ public:
         }
     }
 
-private:
     double value(const Noise& noise)
     {
         if (noise.t_df <= 2.0)
