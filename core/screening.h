@@ -38,9 +38,10 @@
 ///   on the line between the samples around 0 s.
 /// - setting_mismatch needs the channel `setting_set`: the sheet's setting may be a mere name.
 /// - sensor_lost: gaps count from 0 s and up to the end of the run or of the whole trace. "While
-///   road speed moves" is: it takes more than one value meanwhile. A value frozen for less than
-///   three times as long as the channel usually keeps one (coarse counters) is none. A channel that
-///   a run's recording names without a single sample, and that other runs have, is lost throughout.
+///   road speed moves" is: for 5 s on end it never keeps one value for 5 s. A value frozen for less
+///   than three times as long as the channel usually keeps one (coarse counters) is none. A channel
+///   that a run's recording names without a single sample, and that other runs have, is lost
+///   throughout.
 /// - stretch takes no distance from a trace that does not cover the run.
 /// - Of what is missing, the recording is named first, then the channel, then the limit; for rules
 ///   that may read the sheet alone, the limit first.

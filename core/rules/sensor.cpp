@@ -66,10 +66,30 @@ bool hasDistinctValues(std::span<const double> values, std::size_t wanted)
     return seen.size() >= wanted;
 }
 
-bool varies(const Channel& channel, double from_s, double to_s)
+/// Does road speed move for kFrozen_s on end somewhere in from_s..to_s? Where it stays the same for
+/// that long itself the vehicle stands, or the speed is held too well to tell.
+bool moves(const Channel& roadSpeed, double from_s, double to_s)
 {
-    const auto values = channel.between(from_s, to_s + 2.0 * kTimeGrace_s);
-    return std::adjacent_find(values.begin(), values.end(), std::not_equal_to<>()) != values.end();
+    const auto time_s = roadSpeed.time_s();
+    const auto values = roadSpeed.value();
+    const auto at = [&](double moment_s) {
+        return static_cast<std::size_t>(std::lower_bound(time_s.begin(), time_s.end(), moment_s) -
+                                        time_s.begin());
+    };
+    const std::size_t begin = at(from_s - kTimeGrace_s), end = at(to_s + kTimeGrace_s);
+    double movingSince_s = from_s;
+    for (std::size_t first = begin, i = begin; i < end; ++i) {
+        if (i + 1 < end && values[i + 1] == values[first])
+            continue;
+        const bool still = time_s[i] - time_s[first] >= kFrozen_s - kTimeGrace_s;
+        const double movedUntil_s = still ? time_s[first] : time_s[i];
+        if (i > begin && movedUntil_s - movingSince_s >= kFrozen_s - kTimeGrace_s)
+            return true;
+        if (still)
+            movingSince_s = time_s[i];
+        first = i + 1;
+    }
+    return false;
 }
 
 /// Stretches of equal values, not 0, of at least kFrozen_s. Only where the channel says the same at
@@ -125,7 +145,7 @@ void frozen(RunContext& context, const Channel& channel, const Channel* roadSpee
     for (const Stretch& stretch : still) {
         const double from_s = channel.at_s(stretch.first);
         const double to_s = channel.at_s(stretch.last);
-        if (to_s - from_s >= longest_s - kTimeGrace_s && varies(*roadSpeed, from_s, to_s))
+        if (to_s - from_s >= longest_s - kTimeGrace_s && moves(*roadSpeed, from_s, to_s))
             lost(context, channel, from_s, to_s, longest_s, "frozen");
     }
 }

@@ -115,6 +115,21 @@ TEST(SensorLost, LeavesWhatMayStandStill)
         << "a counter whose steps are coarse";
 }
 
+TEST(SensorLost, LeavesTheDistanceOfAVehicleThatStands)
+{
+    // Rolls to a halt and off again: for a moment either side the counter stands and speed moves.
+    const auto halt = [](double kmh) {
+        return found(aHealthyTrace()
+                         .edit("road_speed_kmh", 80.0, 120.0,
+                               [=](double t, double) {
+                                   return t > 82.0 && t < 118.0 ? kmh : kmh + 4.0 + noise(t, 1);
+                               })
+                         .set("distance_m", 80.0, 120.0, 2300.0));
+    };
+    EXPECT_THAT(halt(0.0), IsEmpty());
+    EXPECT_THAT(found(aHealthyTrace().set("distance_m", 80.0, 120.0, 2300.0)), SizeIs(1));
+}
+
 TEST(SensorLost, SeesADeviceThatGivesPowerWithoutTurning)
 {
     const auto stopped = [](double to_s, double watts) {
