@@ -160,8 +160,8 @@ CREATE VIEW run_list AS
 SELECT run, configuration, setting, direction, start, duration_s, distance_km, speed_kmh,
        CASE consumption_unit
            WHEN 'l_per_100km' THEN consumption
-           WHEN 'mpg_us' THEN 235.214583333333 / consumption
-           WHEN 'mpg_imp' THEN 282.480936331822 / consumption
+           WHEN 'mpg_us' THEN 112903.0 / 480.0 / consumption
+           WHEN 'mpg_imp' THEN 56826125.0 / 201168.0 / consumption
            WHEN 'km_per_l' THEN 100.0 / consumption
            WHEN 'fuel_l' THEN 100.0 * consumption / distance_km
            WHEN 'fuel_gal_us' THEN 378.5411784 * consumption / distance_km

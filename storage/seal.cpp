@@ -10,26 +10,33 @@
 #include <fmt/format.h>
 
 #include <array>
-#include <cstring>
+#include <bit>
+#include <cstdint>
 
 namespace bothways::storage {
 namespace {
 
-/// Type and length go before each value, so that no two contents give the same bytes.
-void add(Sha256& hash, char type, std::string_view bytes)
+/// Low byte first, on every machine.
+std::array<char, 8> bytesOf(std::uint64_t bits)
 {
-    std::array<char, 9> head{type};
-    const std::uint64_t size = bytes.size();
-    std::memcpy(head.data() + 1, &size, sizeof size);
-    hash.add(std::string_view(head.data(), head.size()));
-    hash.add(bytes);
+    std::array<char, 8> bytes{};
+    for (std::size_t i = 0; i < bytes.size(); ++i)
+        bytes[i] = static_cast<char>(bits >> (8 * i) & 0xFFU);
+    return bytes;
 }
 
-template <class T>
-void addBits(Sha256& hash, char type, T value)
+/// Type and length go before each value, so that no two contents give the same bytes.
+void add(Sha256& hash, char type, std::string_view value)
 {
-    std::array<char, sizeof value> bytes{};
-    std::memcpy(bytes.data(), &value, sizeof value);
+    const auto length = bytesOf(value.size());
+    hash.add(std::string_view(&type, 1));
+    hash.add(std::string_view(length.data(), length.size()));
+    hash.add(value);
+}
+
+void addBits(Sha256& hash, char type, std::uint64_t bits)
+{
+    const auto bytes = bytesOf(bits);
     add(hash, type, std::string_view(bytes.data(), bytes.size()));
 }
 
@@ -38,9 +45,9 @@ void addRow(Sha256& hash, const SQLite::Statement& row)
     for (int i = 0; i < row.getColumnCount(); ++i) {
         const SQLite::Column column = row.getColumn(i);
         if (column.isInteger())
-            addBits(hash, 'i', column.getInt64());
+            addBits(hash, 'i', static_cast<std::uint64_t>(column.getInt64()));
         else if (column.isFloat())
-            addBits(hash, 'f', column.getDouble());
+            addBits(hash, 'f', std::bit_cast<std::uint64_t>(column.getDouble()));
         else if (column.isNull())
             add(hash, 'n', {});
         else

@@ -4,6 +4,8 @@
 
 #include "tests/storage/study_builders.h"
 
+#include <SQLiteCpp/Database.h>
+#include <SQLiteCpp/Statement.h>
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
@@ -195,4 +197,22 @@ TEST_F(AStudy, ASecondWriterIsRefusedWithTheNameOfTheHolder)
     add(aRun().at_min(7));
     EXPECT_EQ(taken(reader.study()).runs.size(), 2u) << "a reader sees each commit";
     EXPECT_FALSE(reader.addRun(aRun()));
+}
+
+// The view is for people with another program; its factors must be ours.
+TEST_F(AStudy, ShowsEveryRunInLitresToWhoeverOpensTheFile)
+{
+    for (const core::ConsumptionUnit unit : core::kConsumptionUnits) {
+        core::Run run = aRun().at_min(static_cast<int>(unit));
+        run.distance_km = 5.2;
+        run.consumption = core::Consumption{7.3, unit, 1, false};
+        if (unit != core::ConsumptionUnit::kwhPer100km)
+            add(run);
+    }
+    SQLite::Database shell(file.path().string());
+    SQLite::Statement rows(shell, "SELECT l_per_100km FROM run_list");
+    for (const core::Run& run : study().runs) {
+        ASSERT_TRUE(rows.executeStep());
+        EXPECT_DOUBLE_EQ(rows.getColumn(0).getDouble(), core::lPer100km(run).value());
+    }
 }
