@@ -14,26 +14,33 @@ namespace {
 
 constexpr double kInfinite = std::numeric_limits<double>::infinity();
 
-bool allFinite(const std::vector<double>& values)
+/// No sensor says more; beyond, sums and differences could overflow.
+constexpr double kLargest = 1e100;
+
+bool allReadings(const std::vector<double>& values)
 {
-    // x - x is 0 for finite numbers alone. Eight sums at once, so that none waits for another.
+    // x - x is 0 for finite numbers alone, and x is not finite from kLargest on. Eight sums at
+    // once, so that none waits for another.
+    constexpr double kToOverflow = 1.7e308 / kLargest;
     constexpr std::size_t kLanes = 8;
     std::array<double, kLanes> sums{};
     std::size_t i = 0;
     for (; i + kLanes <= values.size(); i += kLanes)
-        for (std::size_t lane = 0; lane < kLanes; ++lane)
-            sums[lane] += values[i + lane] - values[i + lane];
+        for (std::size_t lane = 0; lane < kLanes; ++lane) {
+            const double x = values[i + lane] * kToOverflow;
+            sums[lane] += x - x;
+        }
     for (; i < values.size(); ++i)
-        sums[0] += values[i] - values[i];
+        sums[0] += values[i] * kToOverflow - values[i] * kToOverflow;
     return std::all_of(sums.begin(), sums.end(), [](double sum) { return sum == 0.0; });
 }
 
-std::shared_ptr<const Samples> withoutNonFinite(const Samples& samples)
+std::shared_ptr<const Samples> readingsOf(const Samples& samples)
 {
     Samples kept;
     std::vector<double> times;
     for (std::size_t i = 0; i < samples.size(); ++i) {
-        if (!std::isfinite(samples.value[i]))
+        if (!(std::abs(samples.value[i]) < kLargest))
             continue;
         times.push_back(samples.time_s[i]);
         kept.value.push_back(samples.value[i]);
@@ -128,7 +135,7 @@ Channel RunChannels::cut(std::string name, std::shared_ptr<const Samples> sample
 {
     Channel channel;
     channel.name = std::move(name);
-    channel.owner = allFinite(samples->value) ? std::move(samples) : withoutNonFinite(*samples);
+    channel.owner = allReadings(samples->value) ? std::move(samples) : readingsOf(*samples);
     const SampleTimes& times = channel.owner->time_s;
     const auto first = std::lower_bound(times.begin(), times.end(), -kTimeGrace_s);
     const auto last = m_duration_s

@@ -28,7 +28,7 @@ namespace bothways::core::rules {
 inline constexpr double kMoments_s = 2.49;
 
 /// Samples of one channel: all of them, and those of the run, 0 <= time <= end. Samples that are
-/// no finite number are left out, as empty cells are.
+/// no number below 1e100 are left out, as empty cells are.
 struct Channel {
     std::string name;
     std::shared_ptr<const Samples> owner;

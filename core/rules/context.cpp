@@ -42,7 +42,7 @@ Finding& RunContext::found(Rule rule, Grade grade, std::optional<double> value,
     Finding finding;
     finding.rule = rule;
     finding.run = run().number;
-    finding.value = value;
+    finding.value = value && std::isfinite(*value) ? value : std::nullopt;
     finding.limit = limit;
     finding.unit = unit;
     finding.grade = grade;
