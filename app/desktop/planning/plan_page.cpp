@@ -1,0 +1,345 @@
+// Copyright (C) 2026 The Bothways developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/desktop/planning/plan_page.h"
+
+#include "app/desktop/pages/page_parts.h"
+#include "app/desktop/planning/form_parts.h"
+#include "app/desktop/planning/power_plot.h"
+#include "core/units.h"
+
+#include <QBoxLayout>
+#include <QCheckBox>
+#include <QComboBox>
+#include <QDoubleSpinBox>
+#include <QFormLayout>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QScrollArea>
+#include <QSpinBox>
+#include <QTableWidget>
+#include <QTimer>
+#include <QtConcurrent>
+
+namespace bothways::app {
+namespace {
+
+constexpr int kSettle_ms = 250; ///< until the sequences are simulated after the last change
+constexpr int kRepeats = 2000;
+
+} // namespace
+
+PlanPage::PlanPage(QWidget* parent)
+    : QWidget(parent),
+      m_later(new QTimer(this)),
+      m_watcher(new QFutureWatcher<std::shared_ptr<core::Result<SequenceRows>>>(this))
+{
+    setObjectName(QStringLiteral("planPage"));
+    auto* row = new QHBoxLayout(this);
+    row->addWidget(makeForm());
+    row->addWidget(makeAnswer(), 1);
+    m_later->setSingleShot(true);
+    m_later->setInterval(kSettle_ms);
+    connect(m_later, &QTimer::timeout, this, &PlanPage::startSequences);
+    connect(m_watcher, &QFutureWatcherBase::finished, this, &PlanPage::showSequences);
+    recompute();
+}
+
+PlanPage::~PlanPage()
+{
+    m_stop.request_stop();
+    m_watcher->waitForFinished();
+}
+
+QWidget* PlanPage::makeForm()
+{
+    auto* widget = new QWidget;
+    widget->setMaximumWidth(30 * fontMetrics().averageCharWidth() + 160);
+    auto* form = new QFormLayout(widget);
+    form->setRowWrapPolicy(QFormLayout::WrapLongRows);
+    m_sequence = new QComboBox;
+    m_sequence->setObjectName(QStringLiteral("planSequence"));
+    m_sequence->setEditable(true);
+    m_sequence->addItems({QStringLiteral("ABA"), QStringLiteral("ABBA"), QStringLiteral("ABABA"),
+                          QStringLiteral("ABABABA"), QStringLiteral("AB")});
+    m_sequence->setToolTip(tr("A is the baseline, B the device. Equal neighbours are one block."));
+    parts::addRow(*form, tr("Sequence"), m_sequence);
+    m_pairs = parts::countField(QStringLiteral("planPairs"), 1, 1000, 4);
+    parts::addRow(*form, tr("Pairs a block"), m_pairs);
+    m_pairMinutes =
+        parts::numberField(QStringLiteral("planPairMinutes"), 0.5, 1000.0, 15.0, 1, tr(" min"));
+    parts::addRow(*form, tr("Time for a pair"), m_pairMinutes);
+    m_switchMinutes =
+        parts::numberField(QStringLiteral("planSwitchMinutes"), 0.0, 1000.0, 20.0, 1, tr(" min"));
+    parts::addRow(*form, tr("Time for a switch"), m_switchMinutes);
+    m_stretch = parts::numberField(QStringLiteral("planStretch"), 0.1, 1000.0, 5.0, 1, tr(" km"));
+    parts::addRow(*form, tr("Length of the stretch"), m_stretch);
+    addNoiseFields(*form);
+    connect(m_sequence, &QComboBox::currentTextChanged, this, &PlanPage::recompute);
+    connect(m_pairs, &QSpinBox::valueChanged, this, &PlanPage::recompute);
+    for (QDoubleSpinBox* field :
+         {m_pairMinutes, m_switchMinutes, m_stretch, m_want, m_power, m_confidence, m_hours})
+        connect(field, &QDoubleSpinBox::valueChanged, this, &PlanPage::recompute);
+    return widget;
+}
+
+void PlanPage::addNoiseFields(QFormLayout& form)
+{
+    m_noise = parts::numberField(QStringLiteral("planNoise"), 0.001, 100.0, 1.0, 3, tr(" %"));
+    m_noise->setToolTip(
+        tr("How much one pair differs from the next when nothing changes. 1 % is a careful day "
+           "(common practice, no source)."));
+    parts::addRow(form, tr("Noise of a pair"), m_noise);
+    m_noiseOfStudy = new QPushButton(tr("Noise of this study"));
+    m_noiseOfStudy->setObjectName(QStringLiteral("planNoiseOfStudy"));
+    m_noiseOfStudy->setEnabled(false);
+    form.addRow(QString(), m_noiseOfStudy);
+    m_confidence =
+        parts::numberField(QStringLiteral("planConfidence"), 50.1, 99.99, 95.0, 2, tr(" %"));
+    parts::addRow(form, tr("Confidence"), m_confidence);
+    m_power = parts::numberField(QStringLiteral("planPowerField"), 50.0, 99.9, 80.0, 1, tr(" %"));
+    m_power->setToolTip(tr("Of 100 such days, how many should show the effect."));
+    parts::addRow(form, tr("Power"), m_power);
+    m_wanted = new QCheckBox(tr("Find the pairs for an effect of"));
+    m_wanted->setObjectName(QStringLiteral("planWanted"));
+    m_want = parts::numberField(QStringLiteral("planWant"), 0.01, 99.0, 1.0, 2, tr(" %"));
+    m_want->setAccessibleName(tr("Effect to be seen"));
+    m_want->setEnabled(false);
+    form.addRow(m_wanted);
+    form.addRow(QString(), m_want);
+    m_hours = parts::numberField(QStringLiteral("planHours"), 0.1, 100.0, 4.0, 1, tr(" h"));
+    parts::addRow(form, tr("Hours there are"), m_hours);
+    connect(m_noiseOfStudy, &QPushButton::clicked, this, &PlanPage::takeNoiseOfStudy);
+    connect(m_noise, &QDoubleSpinBox::valueChanged, this, [this] {
+        m_noiseDf.reset();
+        recompute();
+    });
+    connect(m_wanted, &QCheckBox::toggled, this, [this](bool on) {
+        m_want->setEnabled(on);
+        m_pairs->setEnabled(!on);
+        recompute();
+    });
+}
+
+QWidget* PlanPage::makeAnswer()
+{
+    auto* column = new QVBoxLayout;
+    m_answer = parts::sentence(QStringLiteral("planAnswer"));
+    parts::enlarge(*m_answer, 1.2, true);
+    column->addWidget(m_answer);
+    m_upper = parts::sentence(QStringLiteral("planUpper"));
+    column->addWidget(m_upper);
+    auto* buttons = new QHBoxLayout;
+    m_tie = new QPushButton(tr("Tie this plan to the study"));
+    m_tie->setObjectName(QStringLiteral("planTie"));
+    m_tie->setToolTip(
+        tr("Until it is fulfilled the verdict says interim, and looks at it are on record."));
+    m_tie->setEnabled(false);
+    m_card = new QPushButton(tr("Run card…"));
+    m_card->setObjectName(QStringLiteral("planCard"));
+    buttons->addWidget(m_tie);
+    buttons->addWidget(m_card);
+    buttons->addStretch();
+    column->addLayout(buttons);
+    m_plot = new PowerPlot;
+    m_plot->setObjectName(QStringLiteral("planPower"));
+    m_plot->setMinimumHeight(240);
+    column->addWidget(m_plot);
+    auto* heading = parts::heading(QStringLiteral("planSequencesHeading"));
+    heading->setText(tr("What fits into the hours, and what it is weak against"));
+    column->addWidget(heading);
+    m_sequencesState = parts::sentence(QStringLiteral("planSequencesState"));
+    column->addWidget(m_sequencesState);
+    m_sequences = parts::readingTable(QStringLiteral("planSequences"));
+    m_sequences->setAccessibleName(heading->text());
+    column->addWidget(m_sequences);
+    m_weak = parts::sentence(QStringLiteral("planWeak"));
+    m_weak->setText(
+        tr("Per cent of the intervals that held the truth in simulated days without an effect: "
+           "with nothing else going on; with a drift of 1 % an hour; with a curved drift of 1 % an "
+           "hour "
+           "squared, as a warm-up makes; with a level of its own for each block (0.5 %); with "
+           "successive "
+           "pairs that resemble each other (autocorrelation 0.6). Lower than the confidence asked "
+           "for is worse."));
+    column->addWidget(m_weak);
+    column->addStretch();
+    connect(m_tie, &QPushButton::clicked, this, [this] {
+        if (m_plan)
+            emit tieRequested({m_plan->sequence, m_plan->pairs_per_block,
+                               m_result ? m_result->analysis.options.margin_pct : 1.0,
+                               m_plan->options.confidence});
+    });
+    connect(m_card, &QPushButton::clicked, this, [this] {
+        if (m_plan)
+            emit runCardRequested(*m_plan);
+    });
+    return parts::scrolled(column);
+}
+
+void PlanPage::setResult(std::shared_ptr<const ResultSet> result)
+{
+    m_result = std::move(result);
+    m_noiseOfStudy->setEnabled(m_result && m_result->analysis.headline);
+    m_tie->setEnabled(m_result != nullptr);
+    if (m_result) {
+        const core::Limits& limits = m_result->study.properties.limits;
+        if (const auto km = limits.find("stretch.km"); km != limits.end())
+            m_stretch->setValue(km->second);
+    }
+}
+
+void PlanPage::setUnits(const UnitsShown& units)
+{
+    m_numbers = NumberWords(units);
+    recompute();
+}
+
+void PlanPage::setTheme(const Theme& theme)
+{
+    m_plot->setTheme(theme);
+    recompute();
+}
+
+void PlanPage::takeNoiseOfStudy()
+{
+    if (!m_result || !m_result->analysis.headline)
+        return;
+    m_noise->setValue(100.0 * m_result->analysis.headline->s);
+    m_noiseDf = m_result->analysis.headline->df;
+    recompute();
+}
+
+core::PlanOptions PlanPage::options() const
+{
+    core::PlanOptions options;
+    options.sequence = m_sequence->currentText().trimmed().toUpper().toStdString();
+    options.pairs_per_block = m_pairs->value();
+    options.pair_min = m_pairMinutes->value();
+    options.switch_min = m_switchMinutes->value();
+    options.stretch_km = m_stretch->value();
+    options.s = m_noise->value() / 100.0;
+    options.s_df = m_noiseDf;
+    options.confidence = m_confidence->value() / 100.0;
+    options.power = m_power->value() / 100.0;
+    return options;
+}
+
+void PlanPage::recompute()
+{
+    if (!m_answer || !m_sequences)
+        return; // still being built
+    const core::Result<core::Plan> plan =
+        m_wanted->isChecked() ? core::planFor(core::logFromPct(m_want->value()), options())
+                              : core::makePlan(options());
+    m_stop.request_stop();
+    m_later->start();
+    m_card->setEnabled(static_cast<bool>(plan));
+    m_tie->setEnabled(plan && m_result);
+    if (!plan) {
+        m_plan.reset();
+        showFault(QString::fromStdString(plan.error().message));
+        return;
+    }
+    m_plan = plan.value();
+    showPlan();
+}
+
+void PlanPage::showFault(const QString& words)
+{
+    m_answer->setText(tr("No plan: %1.").arg(words));
+    parts::setSentence(*m_upper, {});
+    m_plot->setVisible(false);
+}
+
+void PlanPage::showPlan()
+{
+    const core::Plan& plan = *m_plan;
+    const QString sequence = QString::fromStdString(plan.sequence);
+    const QString blocks = plan.pairs_per_block == 1
+                               ? tr("%1 with one pair a block").arg(sequence)
+                               : tr("%1 with %2 pairs a block")
+                                     .arg(sequence, m_numbers.fixed(plan.pairs_per_block, 0));
+    m_answer->setText(tr("%1: %2 pairs, %3 hours on the road, %4. The interval will reach %5 % to "
+                         "either side; an effect of %6 % "
+                         "or more would be shown by %7 of 100 such days.")
+                          .arg(blocks, m_numbers.fixed(plan.pairs, 0),
+                               m_numbers.fixed(plan.road_hours, 1),
+                               m_numbers.units().distanceWithUnit(plan.distance_km, 0),
+                               m_numbers.significant(core::pctFromLog(plan.half_width_log)),
+                               m_numbers.significant(core::pctFromLog(plan.detectable_log)),
+                               m_numbers.fixed(100.0 * plan.options.power, 0)));
+    QString upper;
+    if (plan.s_upper80 && plan.detectable_upper80_log)
+        upper = tr("The noise of %1 % is itself uncertain. At its upper 80 % limit of %2 %, the "
+                   "day would show %3 % "
+                   "or more.")
+                    .arg(m_numbers.significant(100.0 * plan.options.s),
+                         m_numbers.significant(100.0 * *plan.s_upper80),
+                         m_numbers.significant(core::pctFromLog(*plan.detectable_upper80_log)));
+    if (plan.sequence == "AB" || plan.sequence == "BA")
+        upper = tr("One switch only: a drift of the day cannot be told from the effect.") +
+                QLatin1Char(' ') + upper;
+    parts::setSentence(*m_upper, upper.trimmed());
+    m_plot->setVisible(true);
+    m_plot->show(plan, m_numbers);
+}
+
+void PlanPage::startSequences()
+{
+    m_stop.request_stop();
+    m_watcher->waitForFinished();
+    m_stop = std::stop_source();
+    m_sequencesState->setText(tr("Simulating days…"));
+    m_sequencesState->setVisible(true);
+    m_watcher->setFuture(QtConcurrent::run(
+        [options = options(), hours = m_hours->value(), stop = m_stop.get_token()] {
+            using Answer = core::Result<SequenceRows>;
+            const auto plans = core::sequencesFor(hours, options);
+            if (!plans)
+                return std::make_shared<Answer>(plans.error());
+            SequenceRows rows;
+            for (const core::Plan& plan : plans.value()) {
+                const auto weakness =
+                    core::simulateWeakness(plan.options, {}, kRepeats, 20260314, stop);
+                if (!weakness)
+                    return std::make_shared<Answer>(weakness.error());
+                rows.push_back({plan, weakness.value()});
+            }
+            return std::make_shared<Answer>(std::move(rows));
+        }));
+}
+
+void PlanPage::showSequences()
+{
+    const auto answer = m_watcher->result();
+    if (!*answer && answer->error().code == core::ErrorCode::stopped)
+        return;
+    m_sequences->setRowCount(0);
+    if (!*answer) {
+        m_sequencesState->setText(QString::fromStdString(answer->error().message));
+        parts::fitToRows(*m_sequences);
+        return;
+    }
+    parts::setSentence(*m_sequencesState, {});
+    const QStringList head{tr("sequence"),     tr("pairs a block"), tr("hours"),
+                           tr("shows, %"),     tr("nothing else"),  tr("straight drift"),
+                           tr("curved drift"), tr("block changes"), tr("correlated")};
+    m_sequences->setColumnCount(static_cast<int>(head.size()));
+    m_sequences->setHorizontalHeaderLabels(head);
+    for (const SequenceRow& row : answer->value()) {
+        const int at = m_sequences->rowCount();
+        m_sequences->insertRow(at);
+        QStringList cells{QString::fromStdString(row.plan.sequence),
+                          m_numbers.fixed(row.plan.pairs_per_block, 0),
+                          m_numbers.fixed(row.plan.road_hours, 1),
+                          m_numbers.significant(core::pctFromLog(row.plan.detectable_log))};
+        for (const double coverage : row.weakness.coverage)
+            cells.append(m_numbers.fixed(100.0 * coverage, 0));
+        for (int column = 0; column < static_cast<int>(cells.size()); ++column)
+            m_sequences->setItem(at, column, new QTableWidgetItem(cells[column]));
+    }
+    parts::fitToRows(*m_sequences);
+}
+
+} // namespace bothways::app

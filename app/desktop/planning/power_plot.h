@@ -1,0 +1,20 @@
+// Copyright (C) 2026 The Bothways developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "app/desktop/pages/plot_view.h"
+#include "app/desktop/pages/words.h"
+#include "core/plan.h"
+
+namespace bothways::app {
+
+/// The power curve of a plan: how often such a day would show an effect of a given size.
+class PowerPlot final : public PlotView {
+    Q_OBJECT
+
+public:
+    using PlotView::PlotView;
+    void show(const core::Plan& plan, const NumberWords& numbers);
+};
+
+} // namespace bothways::app
