@@ -1,0 +1,151 @@
+// Copyright (C) 2026 The Bothways developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/cutting.h"
+
+#include "core/clock.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <charconv>
+#include <cmath>
+#include <cstdlib>
+
+namespace bothways::core {
+namespace {
+
+constexpr std::int64_t kSecond_us = 1'000'000;
+constexpr std::int64_t kMinute_us = 60 * kSecond_us;
+/// A recorder that is switched on as the run starts may say so a moment later.
+constexpr double kLateStart_s = 5.0;
+constexpr int kEarliestOffset_min = -12 * 60, kLatestOffset_min = 14 * 60;
+
+bool holds(const RecordingSpan& recording, double start_s)
+{
+    return start_s >= recording.from_s - kLateStart_s && start_s <= recording.to_s;
+}
+
+/// Start of a run in the recording's time, both clocks taken to say the same.
+double startIn(const RecordingSpan& recording, const Run& run, const ClockOptions& options)
+{
+    return static_cast<double>(run.start.us - recording.first->us) / 1e6 + options.ahead_s;
+}
+
+bool holdsAll(const RecordingSpan& recording, std::span<const Run> runs, double shift_s,
+              const ClockOptions& options)
+{
+    return std::all_of(runs.begin(), runs.end(), [&](const Run& run) {
+        return holds(recording, startIn(recording, run, options) + shift_s);
+    });
+}
+
+bool bothSame(const RecordingSpan& recording, const Run& run)
+{
+    return recording.first->utc_offset_min.has_value() == run.start.utc_offset_min.has_value();
+}
+
+/// What is to be added to startIn() where one clock tells UTC and the other local time.
+double shiftFor(const RecordingSpan& recording, int utcOffset_min)
+{
+    // A local run of 05:40 at +02:00 is 03:40 UTC; a run in UTC is two hours later by local time.
+    const double offset_s = 60.0 * utcOffset_min;
+    return recording.first->utc_offset_min ? -offset_s : offset_s;
+}
+
+std::optional<int> knownOffset(const RecordingSpan& recording, const Run& run,
+                               const ClockOptions& options)
+{
+    if (options.utc_offset_min)
+        return options.utc_offset_min;
+    return recording.first->utc_offset_min ? std::nullopt : run.start.utc_offset_min;
+}
+
+/// The quarter of an hour that alone puts all runs into the recording.
+std::optional<int> guessedOffset(const RecordingSpan& recording, std::span<const Run> runs,
+                                 const ClockOptions& options)
+{
+    std::optional<int> found;
+    for (int offset = kEarliestOffset_min; offset <= kLatestOffset_min; offset += 15) {
+        if (!holdsAll(recording, runs, shiftFor(recording, offset), options))
+            continue;
+        if (found)
+            return std::nullopt;
+        found = offset;
+    }
+    return found;
+}
+
+std::string hoursAndMinutes(int minutes)
+{
+    return fmt::format("{}:{:02} h", std::abs(minutes) / 60, std::abs(minutes) % 60);
+}
+
+Error outside(const RecordingSpan& recording, const Run& run, std::span<const Run> runs,
+              double shift_s, const ClockOptions& options)
+{
+    const auto at = [&](double time_s) {
+        Instant instant = *recording.first;
+        instant.us += std::llround(time_s * 1e6);
+        return instant;
+    };
+    Instant start = run.start;
+    if (!bothSame(recording, run)) { // said in the recording's kind of time
+        start = at(startIn(recording, run, options) + shift_s);
+    }
+    std::string message = fmt::format(
+        "run {} starts at {}, the recording lasts from {} to {}", run.number, formatDateTime(start),
+        formatDateTime(at(recording.from_s)), formatDateTime(at(recording.to_s)));
+    for (int minutes = 30; minutes <= 14 * 60; minutes += 30)
+        for (const int sign : {1, -1})
+            if (holdsAll(recording, runs, shift_s + 60.0 * sign * minutes, options)) {
+                message += fmt::format("; it would fit if the recorder's clock were {} {}",
+                                       hoursAndMinutes(minutes), sign > 0 ? "fast" : "slow");
+                return Error{ErrorCode::badInput, std::move(message), {}};
+            }
+    return Error{ErrorCode::badInput, std::move(message), {}};
+}
+
+/// How a whole recording relates to the study: what to add to startIn().
+struct Shift {
+    double shift_s = 0.0;
+    std::optional<int> guessed_min;
+};
+
+Result<Shift> shiftBetween(const RecordingSpan& recording, std::span<const Run> runs,
+                           const ClockOptions& options)
+{
+    if (bothSame(recording, runs.front()))
+        return Shift{};
+    if (const auto known = knownOffset(recording, runs.front(), options))
+        return Shift{shiftFor(recording, *known), std::nullopt};
+    if (const auto guessed = guessedOffset(recording, runs, options))
+        return Shift{shiftFor(recording, *guessed), guessed};
+    return Error{ErrorCode::badInput,
+                 "the recording tells the time in UTC and the study in local time; expected the "
+                 "local time's offset from UTC, like +02:00",
+                 {}};
+}
+
+} // namespace
+
+Result<std::vector<ClockMatch>> matchClocks(const RecordingSpan& recording,
+                                            std::span<const Run> runs, const ClockOptions& options)
+{
+    std::vector<ClockMatch> matches;
+    if (!recording.first) {
+        matches.resize(runs.size());
+        return matches;
+    }
+    const auto shift = shiftBetween(recording, runs, options);
+    if (!shift)
+        return shift.error();
+    for (const Run& run : runs) {
+        const double start_s = startIn(recording, run, options) + shift.value().shift_s;
+        if (!holds(recording, start_s))
+            return outside(recording, run, runs, shift.value().shift_s, options);
+        matches.push_back({start_s, shift.value().guessed_min});
+    }
+    return matches;
+}
+
+} // namespace bothways::core
