@@ -171,6 +171,7 @@ std::optional<Record> Reader::next()
         return std::nullopt;
     Record record;
     record.line = m_line;
+    record.begin = m_at;
     takeField(record);
     while (!atLineEnd()) {
         ++m_at; // the separator

@@ -21,6 +21,7 @@ enum class RecordFault { none, quoteNeverCloses, textAfterQuote };
 
 struct Record {
     int line = 0; ///< where it starts, from 1; line breaks within quotes and comments count
+    std::size_t begin = 0; ///< byte of the text where it starts
     std::vector<Field> fields;
     RecordFault fault = RecordFault::none;
     std::size_t faultField = 0; ///< where the fault is, from 0

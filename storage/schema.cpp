@@ -92,36 +92,52 @@ CREATE TABLE overruled (
     PRIMARY KEY (run, rule)
 ) STRICT;
 
-CREATE TABLE recording (
-    id             INTEGER PRIMARY KEY AUTOINCREMENT,
-    name           TEXT NOT NULL,
-    clock_start_us INTEGER,
-    utc_offset_min INTEGER,
-    length_s       REAL NOT NULL DEFAULT 0,
-    rows           INTEGER NOT NULL DEFAULT 0,
-    state          TEXT NOT NULL CHECK (state IN ('unfinished', 'complete', 'dropped'))
-) STRICT;
-
-CREATE TABLE channel (
-    id        INTEGER PRIMARY KEY AUTOINCREMENT,
-    recording INTEGER NOT NULL REFERENCES recording (id),
-    name      TEXT NOT NULL CHECK (name <> ''),
-    unit      TEXT NOT NULL DEFAULT '',
-    UNIQUE (recording, name)
+CREATE TABLE trace_data (
+    id    INTEGER PRIMARY KEY AUTOINCREMENT,
+    state TEXT NOT NULL CHECK (state IN ('unfinished', 'complete'))
 ) STRICT;
 
 CREATE TABLE chunk (
-    channel  INTEGER NOT NULL REFERENCES channel (id),
-    seq      INTEGER NOT NULL,
-    first_s  REAL,
-    last_s   REAL,
-    count    INTEGER NOT NULL,
-    minimum  REAL,
-    maximum  REAL,
-    encoding INTEGER NOT NULL,
-    checksum INTEGER NOT NULL,
-    data     BLOB NOT NULL,
-    PRIMARY KEY (channel, seq)
+    data      INTEGER NOT NULL REFERENCES trace_data (id),
+    place     INTEGER NOT NULL CHECK (place >= 0),
+    first_row INTEGER NOT NULL,
+    rows      INTEGER NOT NULL,
+    samples   INTEGER NOT NULL,
+    minimum   REAL,
+    maximum   REAL,
+    bytes     BLOB NOT NULL,
+    PRIMARY KEY (data, place, first_row)
+) STRICT;
+
+CREATE TABLE recording (
+    id             INTEGER PRIMARY KEY,
+    name           TEXT NOT NULL,
+    format         TEXT NOT NULL CHECK (format IN ('csv', 'gpx', 'nmea')),
+    clock_start_us INTEGER,
+    utc_offset_min INTEGER,
+    from_s         REAL NOT NULL,
+    to_s           REAL NOT NULL,
+    rows           INTEGER NOT NULL
+) STRICT;
+
+CREATE TABLE channel (
+    recording INTEGER NOT NULL REFERENCES recording (id),
+    place     INTEGER NOT NULL CHECK (place > 0),
+    name      TEXT NOT NULL CHECK (name <> ''),
+    unit      TEXT NOT NULL DEFAULT '',
+    factor    REAL NOT NULL DEFAULT 1,
+    "offset"  REAL NOT NULL DEFAULT 0,
+    samples   INTEGER NOT NULL,
+    PRIMARY KEY (recording, place),
+    UNIQUE (recording, name)
+) STRICT;
+
+CREATE TABLE recording_mark (
+    recording INTEGER NOT NULL REFERENCES recording (id),
+    place     INTEGER NOT NULL,
+    at_s      REAL NOT NULL,
+    words     TEXT NOT NULL CHECK (words <> ''),
+    PRIMARY KEY (recording, place)
 ) STRICT;
 
 CREATE TABLE run_trace (
@@ -171,8 +187,9 @@ SELECT run, configuration, setting, direction, start, duration_s, distance_km, s
 FROM run ORDER BY start, id;
 )sql";
 
-constexpr std::array<std::string_view, 7> kUndoable = {
-    "property", "run", "mark", "accessory_on", "extra", "overruled", "run_trace"};
+constexpr std::array<std::string_view, 10> kUndoable = {
+    "property",  "run",       "mark",    "accessory_on",   "extra",
+    "overruled", "recording", "channel", "recording_mark", "run_trace"};
 
 } // namespace
 

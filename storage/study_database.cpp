@@ -111,22 +111,6 @@ std::optional<Error> refuseDamage(SQLite::Database& database, const fs::path& fi
     return std::nullopt;
 }
 
-/// What a long import left behind when it was stopped.
-void removeUnfinished(SQLite::Database& database)
-{
-    SQLite::Statement any(database, "SELECT 1 FROM recording WHERE state = 'unfinished'");
-    if (!any.executeStep())
-        return;
-    any.reset();
-    SQLite::Transaction transaction(database, SQLite::TransactionBehavior::IMMEDIATE);
-    database.exec("DELETE FROM chunk WHERE channel IN (SELECT channel.id FROM channel JOIN "
-                  "recording ON recording.id = channel.recording WHERE state = 'unfinished')");
-    database.exec("DELETE FROM channel WHERE recording IN "
-                  "(SELECT id FROM recording WHERE state = 'unfinished')");
-    database.exec("DELETE FROM recording WHERE state = 'unfinished'");
-    transaction.commit();
-}
-
 DatabasePtr connect(const fs::path& file, int flags)
 {
     // Absolute, so that no name means anything special to SQLite.
@@ -162,7 +146,6 @@ Result<DatabasePtr> openChecked(const fs::path& file, bool readOnly)
         renewSeal(*database);
         transaction.commit();
     }
-    removeUnfinished(*database);
     return database;
 }
 

@@ -12,6 +12,7 @@
 #include "storage/seal.h"
 #include "storage/study_database.h"
 #include "storage/study_rows.h"
+#include "storage/trace_store.h"
 
 #include <SQLiteCpp/Statement.h>
 #include <SQLiteCpp/Transaction.h>
@@ -227,6 +228,9 @@ Result<StudyFile> StudyFile::open(const std::filesystem::path& file, bool readOn
     if (!database)
         return database.error();
     p->database = std::move(database).take();
+    if (!readOnly)
+        if (const Outcome tidied = removeUnfinishedTraces(*p); !tidied)
+            return tidied.error();
     return StudyFile(std::move(p));
 }
 
