@@ -208,7 +208,9 @@ enum class NoteKind {
     dateAssumed,
     sheetDialect,
     densityOutsideRange,
-    pairingNotExact ///< too many runs within reach of one another; `text` is the block
+    consumptionFromTrace, ///< `text` lists the runs
+    consumptionLacking,   ///< counted, and neither typed nor recorded; `text` lists the runs
+    pairingNotExact       ///< too many runs within reach of one another; `text` is the block
 };
 struct Note {
     NoteKind kind;

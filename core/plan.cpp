@@ -301,4 +301,14 @@ std::optional<int> pairsPerBlockToDetect(std::string_view sequence, double s, do
                        usual.power);
 }
 
+Noise pooledNoise(std::span<const Noise> studies)
+{
+    double squares = 0.0, df = 0.0;
+    for (const Noise& study : studies) {
+        squares += study.df * study.s * study.s;
+        df += study.df;
+    }
+    return df > 0.0 ? Noise{std::sqrt(squares / df), df} : Noise{};
+}
+
 } // namespace bothways::core

@@ -5,6 +5,7 @@
 #include "core/result.h"
 
 #include <optional>
+#include <span>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -38,6 +39,19 @@ struct Plan {
     std::optional<double> s_upper80; ///< s sqrt(df/chi2(0.2, df))
     std::optional<double> half_width_upper80_log, detectable_upper80_log;
 };
+
+/// Noise of a pair, as a study found it or a person thinks it is.
+struct Noise {
+    double s = 0.0;  ///< residual standard deviation of a pair, log
+    double df = 0.0; ///< degrees of freedom behind it
+};
+/// One noise from several studies: the mean of s^2, weighted by df. Empty studies give zeros.
+[[nodiscard]] Noise pooledNoise(std::span<const Noise> studies);
+/// Method, section 8: s = noise/100.
+[[nodiscard]] constexpr double noiseFromPct(double noise_pct)
+{
+    return noise_pct / 100.0;
+}
 
 /// @return  an Error (wrongUse) for a sequence without both letters, too few pairs, or numbers out
 /// of range; it says which and what is permitted

@@ -300,24 +300,35 @@ Result<RunId> StudyFile::addRun(const Run& given)
     return id;
 }
 
-Outcome StudyFile::updateRun(const Run& given)
+Outcome StudyFile::updateRun(const Run& run)
+{
+    return updateRuns({run});
+}
+
+Outcome StudyFile::updateRuns(const std::vector<Run>& given)
 {
     std::string detail;
     return d->change("edit_run", detail, [&](SQLite::Database& db) -> Outcome {
         Study study = readStudy(db);
-        const Run* before = find(study, given.id);
-        if (!before)
-            return d->error(ErrorCode::wrongUse, "the study has no such run");
-        Study others = study;
-        std::erase_if(others.runs, [&](const Run& run) { return run.id == given.id; });
-        Spellings spellings = Spellings::of(others);
-        Run run = normalised(given, spellings);
-        if (run.number == 0)
-            run.number = before->number;
-        if (auto faults = faultsOf(study, run); !faults.empty())
-            return inOne(std::move(faults));
-        detail = differences(*before, run);
-        rewriteRun(db, run);
+        for (const Run& wanted : given) {
+            Run* before = find(study, wanted.id);
+            if (!before)
+                return d->error(ErrorCode::wrongUse, "the study has no such run");
+            Study others = study;
+            std::erase_if(others.runs, [&](const Run& run) { return run.id == wanted.id; });
+            Spellings spellings = Spellings::of(others);
+            Run run = normalised(wanted, spellings);
+            if (run.number == 0)
+                run.number = before->number;
+            if (auto faults = faultsOf(study, run); !faults.empty())
+                return inOne(std::move(faults));
+            if (run == *before)
+                continue;
+            detail += (detail.empty() ? "" : "; ") + differences(*before, run);
+            rewriteRun(db, run);
+            *before = std::move(run);
+            core::sortByStart(study);
+        }
         return Done{};
     });
 }
@@ -358,6 +369,28 @@ Outcome StudyFile::discard(const std::vector<RunId>& ids, const core::Discard& w
         detail = fmt::format("{}: {}", numbersOf(runs.value()), canonicalColumn(why.reason));
         if (!why.evidence.empty())
             detail += ", " + why.evidence;
+        return Done{};
+    });
+}
+
+Outcome StudyFile::discardEach(const std::vector<std::pair<RunId, core::Discard>>& runs)
+{
+    std::string detail;
+    return d->change("discard", detail, [&](SQLite::Database& db) -> Outcome {
+        Study study = readStudy(db);
+        for (const auto& [id, why] : runs) {
+            Run* run = find(study, id);
+            if (!run)
+                return d->error(ErrorCode::wrongUse, "the study has no such run");
+            run->discard = core::Discard{canonicalColumn(why.reason), why.evidence};
+            if (auto faults = faultsOf(study, *run); !faults.empty())
+                return inOne(std::move(faults));
+            rewriteRun(db, *run);
+            detail += fmt::format("{}run {}: {}", detail.empty() ? "" : "; ", run->number,
+                                  run->discard->reason);
+            if (!why.evidence.empty())
+                detail += ", " + why.evidence;
+        }
         return Done{};
     });
 }
@@ -480,23 +513,32 @@ Outcome StudyFile::importRuns(const Study& sheet, std::string_view sourceName)
 
 Outcome StudyFile::overrule(const Overruled& overruled)
 {
-    std::string detail =
-        fmt::format("run {}: {}, {}", overruled.run, overruled.rule, overruled.words);
+    return overrule(std::vector{overruled});
+}
+
+Outcome StudyFile::overrule(const std::vector<Overruled>& list)
+{
+    std::string detail;
+    for (const Overruled& overruled : list)
+        detail += fmt::format("{}run {}: {}, {}", detail.empty() ? "" : "; ", overruled.run,
+                              overruled.rule, overruled.words);
     return d->change("overrule", detail, [&](SQLite::Database& db) -> Outcome {
-        if (!core::ruleFromName(overruled.rule))
-            return d->error(ErrorCode::wrongUse,
-                            fmt::format("{} is no rule", inQuotes(overruled.rule)));
-        if (overruled.words.find_first_not_of(" \t\r\n") == std::string::npos)
-            return d->error(ErrorCode::badInput, "overruling a finding needs words");
-        SQLite::Statement row(db, "INSERT INTO overruled (run, rule, words) "
-                                  "SELECT id, ?, ? FROM run WHERE run = ? "
-                                  "ON CONFLICT DO UPDATE SET words = excluded.words");
-        row.bind(1, overruled.rule);
-        row.bind(2, overruled.words);
-        row.bind(3, overruled.run);
-        if (row.exec() != 1)
-            return d->error(ErrorCode::wrongUse,
-                            fmt::format("the study has no run {}", overruled.run));
+        for (const Overruled& overruled : list) {
+            if (!core::ruleFromName(overruled.rule))
+                return d->error(ErrorCode::wrongUse,
+                                fmt::format("{} is no rule", inQuotes(overruled.rule)));
+            if (overruled.words.find_first_not_of(" \t\r\n") == std::string::npos)
+                return d->error(ErrorCode::badInput, "overruling a finding needs words");
+            SQLite::Statement row(db, "INSERT INTO overruled (run, rule, words) "
+                                      "SELECT id, ?, ? FROM run WHERE run = ? "
+                                      "ON CONFLICT DO UPDATE SET words = excluded.words");
+            row.bind(1, overruled.rule);
+            row.bind(2, overruled.words);
+            row.bind(3, overruled.run);
+            if (row.exec() != 1)
+                return d->error(ErrorCode::wrongUse,
+                                fmt::format("the study has no run {}", overruled.run));
+        }
         return Done{};
     });
 }
@@ -520,7 +562,7 @@ Result<HistoryEntry> StudyFile::undo()
 {
     HistoryEntry taken;
     const Outcome outcome = d->inTransaction([&](SQLite::Database& db) -> Outcome {
-        const auto entry = nextUndo(db);
+        const auto entry = storage::nextUndo(db);
         if (!entry)
             return d->error(ErrorCode::wrongUse, "there is nothing to undo");
         takeBack(db, *entry, d->now());
@@ -538,7 +580,7 @@ Result<HistoryEntry> StudyFile::redo()
 {
     HistoryEntry done;
     const Outcome outcome = d->inTransaction([&](SQLite::Database& db) -> Outcome {
-        const auto entry = nextRedo(db);
+        const auto entry = storage::nextRedo(db);
         if (!entry)
             return d->error(ErrorCode::wrongUse, "there is nothing to redo");
         doAgain(db, *entry, d->now());
@@ -554,16 +596,30 @@ Result<HistoryEntry> StudyFile::redo()
 
 bool StudyFile::canUndo() const
 {
-    const auto can = d->guarded<bool>(
-        [&]() -> Result<bool> { return !d->readOnly && nextUndo(*d->database).has_value(); });
-    return can && can.value();
+    return nextUndo().has_value();
 }
 
 bool StudyFile::canRedo() const
 {
-    const auto can = d->guarded<bool>(
-        [&]() -> Result<bool> { return !d->readOnly && nextRedo(*d->database).has_value(); });
-    return can && can.value();
+    return nextRedo().has_value();
+}
+
+std::optional<HistoryEntry> StudyFile::nextUndo() const
+{
+    using Entry = std::optional<HistoryEntry>;
+    const auto entry = d->guarded<Entry>([&]() -> Result<Entry> {
+        return d->readOnly ? std::nullopt : storage::nextUndo(*d->database);
+    });
+    return entry ? entry.value() : std::nullopt;
+}
+
+std::optional<HistoryEntry> StudyFile::nextRedo() const
+{
+    using Entry = std::optional<HistoryEntry>;
+    const auto entry = d->guarded<Entry>([&]() -> Result<Entry> {
+        return d->readOnly ? std::nullopt : storage::nextRedo(*d->database);
+    });
+    return entry ? entry.value() : std::nullopt;
 }
 
 Result<std::vector<HistoryEntry>> StudyFile::history() const

@@ -9,8 +9,10 @@
 #include <filesystem>
 #include <functional>
 #include <memory>
+#include <optional>
 #include <string>
 #include <string_view>
+#include <utility>
 #include <vector>
 
 struct sqlite3;
@@ -68,9 +70,14 @@ public:
     /// Faults are those of faultsOf() in run_sheet.h; a run without a number gets the next one.
     [[nodiscard]] Result<core::RunId> addRun(const core::Run& run);
     [[nodiscard]] Outcome updateRun(const core::Run& run); ///< by its id
+    /// Several runs in one change, all or none.
+    [[nodiscard]] Outcome updateRuns(const std::vector<core::Run>& runs);
     /// Takes runs out, with what was overruled on them; their partners stay, untied.
     [[nodiscard]] Outcome removeRuns(const std::vector<core::RunId>& runs);
     [[nodiscard]] Outcome discard(const std::vector<core::RunId>& runs, const core::Discard& why);
+    /// Each run with a reason of its own; one change.
+    [[nodiscard]] Outcome
+    discardEach(const std::vector<std::pair<core::RunId, core::Discard>>& runs);
     [[nodiscard]] Outcome count(const std::vector<core::RunId>& runs);
     [[nodiscard]] Outcome pair(core::RunId one, core::RunId other);
     [[nodiscard]] Outcome unpair(core::RunId run);
@@ -80,6 +87,8 @@ public:
     /// `existing`).
     [[nodiscard]] Outcome importRuns(const core::Study& sheet, std::string_view sourceName);
     [[nodiscard]] Outcome overrule(const Overruled& overruled);
+    /// Several findings in one change.
+    [[nodiscard]] Outcome overrule(const std::vector<Overruled>& overruled);
     [[nodiscard]] Result<std::vector<Overruled>> overruled() const;
 
     /// Takes back the newest change that stands. An Error (wrongUse) when there is none.
@@ -87,6 +96,9 @@ public:
     [[nodiscard]] Result<HistoryEntry> redo();
     [[nodiscard]] bool canUndo() const;
     [[nodiscard]] bool canRedo() const;
+    /// The change that undo() would take back, or redo() do again.
+    [[nodiscard]] std::optional<HistoryEntry> nextUndo() const;
+    [[nodiscard]] std::optional<HistoryEntry> nextRedo() const;
     [[nodiscard]] Result<std::vector<HistoryEntry>> history() const;
     /// Puts a line into the history that changes nothing (a look at the verdict, blind mode on).
     [[nodiscard]] Outcome note(std::string_view kind, std::string_view detail);

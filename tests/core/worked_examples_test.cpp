@@ -133,6 +133,14 @@ TEST_P(WorkedExample, ReachesTheVerdict)
     }
 }
 
+TEST_P(WorkedExample, QualifiesTheVerdict)
+{
+    std::vector<std::string> names;
+    for (const core::Qualifier qualifier : m_analysis.verdict.qualifiers)
+        names.emplace_back(core::name(qualifier));
+    EXPECT_EQ(names, m_expected["verdict"].value("qualifiers", std::vector<std::string>{}));
+}
+
 TEST_P(WorkedExample, SaysWhatItCouldHaveSeen)
 {
     if (!m_expected.contains("detectable")) {

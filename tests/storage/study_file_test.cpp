@@ -216,3 +216,51 @@ TEST_F(AStudy, ShowsEveryRunInLitresToWhoeverOpensTheFile)
         EXPECT_DOUBLE_EQ(rows.getColumn(0).getDouble(), core::lPer100km(run).value());
     }
 }
+
+TEST_F(AStudy, ChangesSeveralRunsInOneStepOrNone)
+{
+    const RunId first = add(aRun().at_min(0));
+    const RunId second = add(aRun().returning().at_min(7));
+    std::vector<core::Run> runs = study().runs;
+    runs[0].notes = "gusty";
+    runs[1].notes = "calm";
+    ASSERT_TRUE(file.updateRuns(runs));
+    EXPECT_EQ(study().runs[1].notes, "calm");
+    ASSERT_TRUE(file.undo());
+    EXPECT_EQ(study().runs[0].notes, "");
+    EXPECT_EQ(study().runs[1].notes, "");
+
+    runs[1].consumption->value = -1.0;
+    EXPECT_FALSE(file.updateRuns(runs));
+    EXPECT_EQ(study().runs[0].notes, "") << "the first was kept although the second was refused";
+    EXPECT_EQ(study().runs[0].id, first);
+    EXPECT_EQ(study().runs[1].id, second);
+}
+
+TEST_F(AStudy, DiscardsEachRunWithItsOwnReasonInOneStep)
+{
+    const RunId first = add(aRun().at_min(0));
+    const RunId second = add(aRun().returning().at_min(7));
+    ASSERT_TRUE(file.discardEach({{first, {"overspeed", "3410 rpm"}}, {second, {"adjusted", ""}}}));
+    EXPECT_EQ(study().runs[0].discard->evidence, "3410 rpm");
+    EXPECT_EQ(study().runs[1].discard->reason, "adjusted");
+    ASSERT_TRUE(file.undo());
+    EXPECT_TRUE(study().runs[0].counted());
+    EXPECT_TRUE(study().runs[1].counted());
+}
+
+TEST_F(AStudy, SaysWhatUndoAndRedoWouldDo)
+{
+    EXPECT_FALSE(file.nextUndo());
+    add(aRun().at_min(0));
+    add(aRun().returning().at_min(7));
+    ASSERT_TRUE(file.undo());
+    ASSERT_TRUE(file.undo());
+    add(aRun().at_min(14)); // what was undone is gone now
+    ASSERT_TRUE(file.note("look", "undecided"));
+    EXPECT_EQ(file.nextUndo()->kind, "add_run");
+    EXPECT_FALSE(file.nextRedo());
+    ASSERT_TRUE(file.undo());
+    EXPECT_FALSE(file.nextUndo());
+    EXPECT_EQ(file.nextRedo()->kind, "add_run");
+}
