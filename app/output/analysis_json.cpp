@@ -171,9 +171,21 @@ Json checkJson(const core::Check& check)
             {"state", core::name(check.state)}};
 }
 
-Json checksJson(const core::Checks& checks)
+/// Null as a whole where there is a verdict but no second baseline block, as in an open design.
+Json baselineJson(const core::BaselineCheck& baseline, bool verdict)
 {
-    const core::BaselineCheck& baseline = checks.baseline;
+    if (verdict && baseline.state == core::CheckState::notComputed)
+        return nullptr;
+    return {{"effect_pct", pct(baseline.effect_log)},
+            {"low_pct", pct(baseline.low_log)},
+            {"high_pct", pct(baseline.high_log)},
+            {"df", orNull(baseline.df)},
+            {"p", orNull(baseline.p)},
+            {"state", core::name(baseline.state)}};
+}
+
+Json checksJson(const core::Checks& checks, bool verdict)
+{
     const core::DirectionCheck& direction = checks.direction;
     return {{"normal", checkJson(checks.normal)},
             {"outlier",
@@ -188,13 +200,7 @@ Json checksJson(const core::Checks& checks)
               {"state", core::name(checks.order.state)}}},
             {"curve", checkJson(checks.curve)},
             {"spread", checkJson(checks.spread)},
-            {"baseline",
-             {{"effect_pct", pct(baseline.effect_log)},
-              {"low_pct", pct(baseline.low_log)},
-              {"high_pct", pct(baseline.high_log)},
-              {"df", orNull(baseline.df)},
-              {"p", orNull(baseline.p)},
-              {"state", core::name(baseline.state)}}},
+            {"baseline", baselineJson(checks.baseline, verdict)},
             {"direction",
              {{"statistic", orNull(direction.statistic)},
               {"slope_per_h", orNull(direction.slope_per_h)},
@@ -274,7 +280,7 @@ std::string analysisJson(const core::Analysis& analysis, const core::Screening& 
     json["headline"] = headlineJson(analysis);
     json["verdict"] = verdictJson(analysis, unit);
     json["companions"] = companionsJson(analysis.companions);
-    json["checks"] = checksJson(analysis.checks);
+    json["checks"] = checksJson(analysis.checks, analysis.headline.has_value());
     json["detectable"] = detectableJson(analysis.detectable);
     json["leave_one_out"] = leaveOneOutJson(analysis.leave_one_out);
     json["discards_restored"] = discardsRestoredJson(analysis.discards_restored);

@@ -80,7 +80,11 @@ std::string intervalSentence(core::Companion companion, const core::Interval* in
 
 std::string besides(int n, const char* way)
 {
-    return fmt::format("{} would have moved it {}", n == 0 ? "none" : std::to_string(n), way);
+    return fmt::format("{} it {}",
+                       n == 0   ? "none moves"
+                       : n == 1 ? "1 moves"
+                                : fmt::format("{} move", n),
+                       way);
 }
 
 } // namespace
@@ -108,7 +112,7 @@ std::string leaveOneOutSentence(const Analysis& analysis)
     return fmt::format(
         "Without any one of the {} pairs the effect stays between {}; the verdict {}.",
         turns.turns.size(), changeBetween(low, high, shownDecimals(analysis)),
-        turns.changes_class ? "does not stay" : "stays, too");
+        turns.changes_class ? "does not stay the same" : "stays the same");
 }
 
 std::string discardsRestoredSentence(const Analysis& analysis)
@@ -168,6 +172,11 @@ std::string noteSentence(const core::Note& note)
     case core::NoteKind::pairMarkIgnored:
         return fmt::format("The pair tied by hand as '{}' is set aside: it takes one out and one "
                            "return run of one block, both counted.",
+                           note.text);
+    case core::NoteKind::consumptionFromTrace:
+        return fmt::format("Consumption taken from the recording: run {}.", note.text);
+    case core::NoteKind::consumptionLacking:
+        return fmt::format("No consumption, neither typed nor recorded, so not used: run {}.",
                            note.text);
     case core::NoteKind::pairingNotExact:
         return fmt::format("In block {} there are more runs within reach of one another than exact "

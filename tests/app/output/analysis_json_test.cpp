@@ -74,7 +74,11 @@ const std::set<std::string>& promisedKeys()
 TEST(AnalysisJson, HasEveryPromisedKeyWithAVerdictAndWithout)
 {
     for (const Analysis& analysis :
-         {Analysis(AnAnalysis().effect(0.8, -0.1, 1.7).verdict(VerdictClass::undecided)),
+         {Analysis(
+              AnAnalysis()
+                  .effect(0.8, -0.1, 1.7)
+                  .verdict(VerdictClass::undecided)
+                  .with([](Analysis& a) { a.checks.baseline.state = core::CheckState::holds; })),
           Analysis(AnAnalysis().noVerdict(core::NoVerdict::tooFewPairs)), Analysis()}) {
         std::set<std::string> keys;
         collectKeys(written(analysis), "", keys);
@@ -94,6 +98,11 @@ TEST(AnalysisJson, WritesNullAndNotComputedWhereThereIsNoVerdict)
         EXPECT_TRUE(value.is_null()) << key;
     for (const auto& [key, check] : json["checks"].items())
         EXPECT_EQ(check["state"], "not_computed") << key;
+}
+
+TEST(AnalysisJson, WritesNullForTheBaselineWhereThereIsNoSecondBaselineBlock)
+{
+    EXPECT_TRUE(written(AnAnalysis().effect(0.8, -0.1, 1.7))["checks"]["baseline"].is_null());
 }
 
 TEST(AnalysisJson, GivesBackEveryDigit)

@@ -1,0 +1,40 @@
+// Copyright (C) 2026 The Bothways developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/result.h"
+
+#include <iosfwd>
+#include <optional>
+#include <string>
+
+/// What every verb is handed: where to write, what day it is. No globals, no clock inside.
+namespace bothways::cli {
+
+using core::Done;
+using core::Error;
+using core::ErrorCode;
+using core::Outcome;
+using core::Result;
+
+struct Surroundings {
+    std::ostream& out; ///< results
+    std::ostream& err; ///< errors, progress
+    bool outIsTerminal = false;
+    bool errIsTerminal = false;
+    bool colour = false;    ///< `out` is a terminal that may be coloured
+    std::string today = {}; ///< YYYY-MM-DD, for sheets with times of day
+};
+
+/// What a verb came to; empty until one has run.
+using VerbResult = std::optional<Outcome>;
+
+struct Context {
+    Surroundings& io;
+    VerbResult result = {};
+};
+
+/// An Error of wrong use.
+[[nodiscard]] Error wrongUse(std::string message, std::string where = {});
+
+} // namespace bothways::cli

@@ -1,0 +1,50 @@
+// Copyright (C) 2026 The Bothways developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/cli/program.h"
+
+#include <fmt/chrono.h>
+#include <fmt/format.h>
+
+#include <cstdlib>
+#include <ctime>
+#include <exception>
+#include <iostream>
+#include <string_view>
+
+#include <unistd.h>
+
+namespace {
+
+/// https://no-color.org: any value of NO_COLOR switches colour off.
+bool mayColour()
+{
+    const char* none = std::getenv("NO_COLOR");
+    const char* terminal = std::getenv("TERM");
+    return (none == nullptr || *none == '\0') && terminal != nullptr &&
+           std::string_view(terminal) != "dumb";
+}
+
+std::string today()
+{
+    const std::time_t now = std::time(nullptr);
+    std::tm local{};
+    if (localtime_r(&now, &local) == nullptr)
+        return "1970-01-01";
+    return fmt::format("{:%Y-%m-%d}", local);
+}
+
+} // namespace
+
+int main(int argc, char** argv)
+try {
+    std::ios::sync_with_stdio(false);
+    bothways::cli::Surroundings io{std::cout, std::cerr};
+    io.outIsTerminal = isatty(STDOUT_FILENO) == 1;
+    io.errIsTerminal = isatty(STDERR_FILENO) == 1;
+    io.colour = io.outIsTerminal && mayColour();
+    io.today = today();
+    return bothways::cli::runProgram({argv + 1, argv + argc}, io);
+} catch (const std::exception& problem) {
+    std::cerr << "bothways: stopped by a fault of its own: " << problem.what() << "\n";
+    return 1;
+}

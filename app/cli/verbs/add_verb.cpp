@@ -1,0 +1,130 @@
+// Copyright (C) 2026 The Bothways developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/cli/input.h"
+#include "app/cli/verbs/verbs.h"
+#include "core/clock.h"
+#include "storage/run_sheet.h"
+
+#include <CLI/CLI.hpp>
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <memory>
+#include <ostream>
+
+namespace bothways::cli {
+namespace {
+
+using Assignments = std::vector<std::pair<std::string, std::string>>;
+
+struct AddOptions {
+    std::string study;
+    std::vector<std::string> columns;
+};
+
+constexpr const char* kTyped = "typed";
+
+std::string quoted(const std::string& cell)
+{
+    std::string text = "\"";
+    for (const char c : cell)
+        text += c == '"' ? std::string("\"\"") : std::string(1, c);
+    return text + '"';
+}
+
+/// What was typed, as a sheet of one line: so it is checked as a line of a sheet would be.
+std::string asSheet(const Assignments& columns)
+{
+    std::string header, line;
+    for (const auto& [column, value] : columns) {
+        const char* separator = header.empty() ? "" : ",";
+        header += separator + quoted(column);
+        line += separator + quoted(value);
+    }
+    return header + "\n" + line + "\n";
+}
+
+bool has(const Assignments& columns, std::string_view wanted)
+{
+    return std::any_of(columns.begin(), columns.end(),
+                       [&](const auto& column) { return core::sameWord(column.first, wanted); });
+}
+
+/// Configuration as in the last run, direction the other one: what the next run mostly is.
+void fillIn(Assignments& columns, const core::Study& study)
+{
+    if (study.runs.empty())
+        return;
+    const core::Run& last = study.runs.back();
+    if (!has(columns, "configuration"))
+        columns.emplace_back("configuration", last.configuration);
+    const std::vector<std::string> names = core::directions(study);
+    if (!has(columns, "direction") && names.size() == 2)
+        columns.emplace_back("direction", last.direction == names[0] ? names[1] : names[0]);
+}
+
+/// "typed:2: column 'x'" is of no use to someone who typed no sheet: "column 'x'" is.
+Error withoutLines(Error error)
+{
+    const auto strip = [](std::string& where) {
+        const std::size_t colon = where.rfind(": ");
+        if (where.rfind(kTyped, 0) == 0)
+            where = colon == std::string::npos ? std::string("the run") : where.substr(colon + 2);
+    };
+    strip(error.where);
+    for (Error& other : error.others)
+        strip(other.where);
+    return error;
+}
+
+Outcome addRun(const AddOptions& options, Surroundings& io)
+{
+    Assignments columns;
+    for (const std::string& text : options.columns) {
+        auto assignment = splitAssignment(text);
+        if (!assignment)
+            return assignment.error();
+        columns.push_back(assignment.value());
+    }
+    auto file = openForChange(options.study);
+    if (!file)
+        return file.error();
+    const auto study = file.value().study();
+    if (!study)
+        return study.error();
+    fillIn(columns, study.value());
+    storage::SheetOptions sheetOptions;
+    sheetOptions.date = study.value().properties.date;
+    if (sheetOptions.date.empty() && !study.value().runs.empty())
+        sheetOptions.date = core::formatDate(study.value().runs.back().start);
+    sheetOptions.today = io.today;
+    const auto sheet =
+        storage::parseRunSheet(asSheet(columns), kTyped, sheetOptions, &study.value());
+    if (!sheet)
+        return withoutLines(sheet.error());
+    const core::Run& run = sheet.value().study.runs.front();
+    if (auto added = file.value().addRun(run); !added)
+        return added.error();
+    io.out << fmt::format("added run {}: {}, {}, {}\n", run.number, run.configuration,
+                          run.direction, core::formatDateTime(run.start));
+    return Done{};
+}
+
+} // namespace
+
+void addAdd(CLI::App& program, Context& context)
+{
+    auto options = std::make_shared<AddOptions>();
+    CLI::App* verb = program.add_subcommand("add", "Add one run to a study");
+    verb->add_option("STUDY", options->study, "The study")->required();
+    verb->add_option("COLUMNS", options->columns, "The run, by the columns of a run sheet")
+        ->option_text("COLUMN=VALUE ... REQUIRED")
+        ->required();
+    verb->footer(
+        "Example:\n  bothways add day.bothways configuration=B direction=out start=06:57:29 "
+        "duration_s=211 distance_km=5.2 l_per_100km=8.41\n\nWithout configuration it is "
+        "that of the last run; without direction, the other one.");
+    onCall(*verb, context, [options, &context] { return addRun(*options, context.io); });
+}
+
+} // namespace bothways::cli

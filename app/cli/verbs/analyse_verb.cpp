@@ -1,0 +1,149 @@
+// Copyright (C) 2026 The Bothways developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/cli/input.h"
+#include "app/cli/verbs/verbs.h"
+#include "app/output/analysis_json.h"
+#include "app/output/analysis_text.h"
+#include "core/analysis.h"
+#include "core/pooled.h"
+
+#include <CLI/CLI.hpp>
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <limits>
+#include <memory>
+#include <ostream>
+
+namespace bothways::cli {
+namespace {
+
+struct AnalyseOptions {
+    std::vector<std::string> files;
+    bool json = false, csv = false, applyScreening = false;
+    std::optional<std::uint64_t> seed;
+    std::optional<app::english::ShownUnit> unit;
+    Overrides overrides;
+};
+
+struct Analysed {
+    core::Analysis analysis;
+    core::Screening screening;
+};
+
+/// "run 9 (overspeed), run 12 (accessory_timer)"
+std::string discardedWords(const core::Study& study, const std::vector<int>& numbers)
+{
+    std::string words;
+    for (const core::Run& run : study.runs)
+        if (std::find(numbers.begin(), numbers.end(), run.number) != numbers.end())
+            words += fmt::format("{}run {} ({})", words.empty() ? "" : ", ", run.number,
+                                 run.discard->reason);
+    return words.empty() ? "nothing" : words;
+}
+
+Analysed analyseInput(Input& input, const AnalyseOptions& options, const Surroundings& io)
+{
+    Analysed result;
+    result.screening = screenWithProgress(input, io);
+    std::vector<core::Note> notes = input.notes;
+    if (options.applyScreening) {
+        const auto discarded =
+            core::applyScreening(input.study, withoutOverruled(result.screening, input.overruled));
+        notes.push_back(
+            {core::NoteKind::discardedByScreening, discardedWords(input.study, discarded)});
+    }
+    core::AnalysisOptions settings = core::AnalysisOptions::of(input.study.properties);
+    if (options.seed)
+        settings.seed = *options.seed;
+    result.analysis = core::analyse(input.study, settings);
+    result.analysis.notes.insert(result.analysis.notes.begin(), notes.begin(), notes.end());
+    return result;
+}
+
+/// Of a study with a plan, every look at the verdict is on record (method, section 8).
+void recordLook(const Input& input, const core::Analysis& analysis, Surroundings& io)
+{
+    if (input.isSheet() || !input.study.properties.plan)
+        return;
+    auto file = storage::StudyFile::open(input.path);
+    const Outcome noted = file ? file.value().note("look", app::english::verdictSentence(analysis))
+                               : Outcome(file.error());
+    if (!noted)
+        io.err << fmt::format("warning: this look at a planned study could not be recorded: {}\n",
+                              core::describe(noted.error()));
+}
+
+Outcome analyseOne(const AnalyseOptions& options, Surroundings& io)
+{
+    auto input = readInput(options.files.front(), options.overrides, io);
+    if (!input)
+        return input.error();
+    const Analysed result = analyseInput(input.value(), options, io);
+    const auto unit = options.unit.value_or(app::english::shownUnitOf(input.value().study));
+    if (options.json)
+        io.out << app::analysisJson(result.analysis, result.screening, input.value().sha256, unit);
+    else if (options.csv)
+        io.out << app::pairsCsv(result.analysis);
+    else
+        io.out << app::analysisText(result.analysis, result.screening, {unit, io.colour});
+    io.out.flush();
+    recordLook(input.value(), result.analysis, io);
+    return Done{};
+}
+
+Outcome analyseSeveral(const AnalyseOptions& options, Surroundings& io)
+{
+    if (options.csv)
+        return wrongUse("--csv lists the pairs of one study; several were given",
+                        "bothways analyse");
+    std::vector<app::StudyRow> rows;
+    std::vector<core::StudyEffect> effects;
+    double confidence = core::AnalysisOptions{}.confidence;
+    for (const std::string& path : options.files) {
+        auto input = readInput(path, options.overrides, io);
+        if (!input)
+            return input.error();
+        const Analysed result = analyseInput(input.value(), options, io);
+        app::StudyRow row{input.value().name(), {}, result.analysis.verdict.cls};
+        if (const auto& headline = result.analysis.headline) {
+            row.effect =
+                core::StudyEffect{row.name, headline->effect_log, headline->se_log, headline->df};
+            effects.push_back(*row.effect);
+        }
+        confidence = rows.empty() ? result.analysis.options.confidence : confidence;
+        rows.push_back(std::move(row));
+        recordLook(input.value(), result.analysis, io);
+    }
+    const auto pooled = core::pool(effects, confidence);
+    io.out << (options.json ? app::pooledJson(rows, pooled)
+                            : app::pooledText(rows, pooled, confidence));
+    return Done{};
+}
+
+} // namespace
+
+void addAnalyse(CLI::App& program, Context& context)
+{
+    auto options = std::make_shared<AnalyseOptions>();
+    CLI::App* verb = program.add_subcommand(
+        "analyse", "Is there an effect, how large, how sure? Several files: a table, and pooled");
+    verb->add_option("FILE", options->files, "Studies or run sheets")->required();
+    CLI::Option* json = verb->add_flag("--json", options->json, "As JSON, for programs");
+    verb->add_flag("--csv", options->csv, "The pairs as CSV")->excludes(json);
+    addAnalysisOverrides(*verb, options->overrides);
+    verb->add_flag("--apply-screening", options->applyScreening,
+                   "Leave out what a finding spoils, for this call");
+    addWhole(*verb, "--fix-seed", options->seed, 0, std::numeric_limits<std::uint64_t>::max(),
+             "Seed of the random deals; the same seed gives the same answer");
+    addUnit(*verb, options->unit);
+    verb->footer("Example:\n  bothways analyse morning.csv --margin 1\n\nVerdicts: less, more, no "
+                 "difference as large as the margin, cannot tell, no verdict.\nNone of them is an "
+                 "error: the exit code is 0.");
+    onCall(*verb, context, [options, &context] {
+        return options->files.size() == 1 ? analyseOne(*options, context.io)
+                                          : analyseSeveral(*options, context.io);
+    });
+}
+
+} // namespace bothways::cli

@@ -1,0 +1,112 @@
+// Copyright (C) 2026 The Bothways developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/cli/input.h"
+#include "app/cli/verbs/verbs.h"
+#include "core/finding.h"
+
+#include <CLI/CLI.hpp>
+#include <fmt/format.h>
+
+#include <memory>
+#include <ostream>
+
+namespace bothways::cli {
+namespace {
+
+struct DiscardOptions {
+    std::string study;
+    std::vector<int> runs;
+    std::string reason, evidence;
+};
+
+std::string runsWords(const std::vector<int>& numbers)
+{
+    return fmt::format("run{} {}", numbers.size() == 1 ? "" : "s", fmt::join(numbers, ", "));
+}
+
+std::string reasonNames()
+{
+    std::string names;
+    for (const core::Rule rule : core::allRules())
+        names += std::string(core::ruleName(rule)) + ", ";
+    return names + "other";
+}
+
+Outcome checkReason(const DiscardOptions& options)
+{
+    if (options.reason != "other" && !core::ruleFromName(options.reason))
+        return wrongUse(
+            fmt::format("'{}' is no reason; expected one of {}", options.reason, reasonNames()));
+    if (options.reason == "other" && options.evidence.empty())
+        return wrongUse("the reason 'other' needs words: --evidence 'what was seen'");
+    return Done{};
+}
+
+Outcome discard(const DiscardOptions& options, Surroundings& io)
+{
+    if (Outcome checked = checkReason(options); !checked)
+        return checked;
+    auto file = openForChange(options.study);
+    if (!file)
+        return file.error();
+    const auto study = file.value().study();
+    if (!study)
+        return study.error();
+    const auto ids = runsByNumber(study.value(), options.runs, options.study);
+    if (!ids)
+        return ids.error();
+    const core::Discard why{options.reason, options.evidence};
+    if (Outcome discarded = file.value().discard(ids.value(), why); !discarded)
+        return discarded;
+    io.out << fmt::format("discarded {}: {}{}{}\n", runsWords(options.runs), options.reason,
+                          options.evidence.empty() ? "" : ", ", options.evidence);
+    return Done{};
+}
+
+Outcome countAgain(const DiscardOptions& options, Surroundings& io)
+{
+    auto file = openForChange(options.study);
+    if (!file)
+        return file.error();
+    const auto study = file.value().study();
+    if (!study)
+        return study.error();
+    const auto ids = runsByNumber(study.value(), options.runs, options.study);
+    if (!ids)
+        return ids.error();
+    if (Outcome counted = file.value().count(ids.value()); !counted)
+        return counted;
+    io.out << fmt::format("counting {} again\n", runsWords(options.runs));
+    return Done{};
+}
+
+} // namespace
+
+void addDiscard(CLI::App& program, Context& context)
+{
+    auto options = std::make_shared<DiscardOptions>();
+    CLI::App* verb = program.add_subcommand("discard", "Set runs aside, with a reason");
+    verb->add_option("STUDY", options->study, "The study")->required();
+    verb->add_option("RUN", options->runs, "Numbers of the runs")->required();
+    verb->add_option("--reason", options->reason, "A rule's name, or other")
+        ->required()
+        ->type_name("REASON");
+    verb->add_option("--evidence", options->evidence, "What was seen; 'other' needs it")
+        ->type_name("WORDS");
+    verb->footer(
+        "Example:\n  bothways discard day.bothways 9 --reason overspeed --evidence 'rotor "
+        "3410 rpm beside a road train'\n\nReasons: " +
+        reasonNames() +
+        ".\nDecide by what was seen in the run, never by its consumption: the result shows "
+        "what\nputting each discard back would do.");
+    onCall(*verb, context, [options, &context] { return discard(*options, context.io); });
+
+    CLI::App* count = program.add_subcommand("count", "Lift a discard: the runs count again");
+    count->add_option("STUDY", options->study, "The study")->required();
+    count->add_option("RUN", options->runs, "Numbers of the runs")->required();
+    count->footer("Example:\n  bothways count day.bothways 9\n\nThe history keeps the discard and "
+                  "its lifting.");
+    onCall(*count, context, [options, &context] { return countAgain(*options, context.io); });
+}
+
+} // namespace bothways::cli

@@ -1,0 +1,187 @@
+// Copyright (C) 2026 The Bothways developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/cli/input.h"
+#include "app/cli/verbs/verbs.h"
+#include "app/output/analysis_json.h"
+#include "app/output/analysis_text.h"
+#include "core/analysis.h"
+#include "core/ledger.h"
+#include "core/screening.h"
+#include "core/units.h"
+#include "storage/run_columns.h"
+
+#include <CLI/CLI.hpp>
+#include <fmt/format.h>
+
+#include <limits>
+#include <memory>
+#include <ostream>
+
+namespace bothways::cli {
+namespace {
+
+constexpr double kNoLimit = std::numeric_limits<double>::infinity();
+
+struct LedgerVerbOptions {
+    std::string file, only;
+    std::optional<core::Fuel> fuel;
+    std::optional<double> output_w, speed_kmh, consumption, induction, heating_mj_per_l, see_pct;
+    std::optional<core::Range> alternator, marginal, generator, drive;
+    bool json = false;
+    Overrides overrides;
+};
+
+std::optional<core::Fuel> fuelFromName(const std::string& name)
+{
+    if (name == "petrol")
+        return core::Fuel::petrol;
+    if (name == "e10")
+        return core::Fuel::e10;
+    if (name == "diesel")
+        return core::Fuel::diesel;
+    return std::nullopt;
+}
+
+/// "LOW,MIDDLE,HIGH", or one number for all three.
+std::optional<core::Range> rangeFrom(const std::string& text)
+{
+    std::vector<double> numbers;
+    for (std::size_t from = 0; from <= text.size();) {
+        const std::size_t comma = std::min(text.find(',', from), text.size());
+        const auto number = storage::parseNumber(text.substr(from, comma - from));
+        if (!number)
+            return std::nullopt;
+        numbers.push_back(number->value);
+        from = comma + 1;
+    }
+    if (numbers.size() == 1)
+        return core::Range{numbers[0], numbers[0], numbers[0]};
+    if (numbers.size() == 3 && numbers[0] <= numbers[1] && numbers[1] <= numbers[2])
+        return core::Range{numbers[0], numbers[1], numbers[2]};
+    return std::nullopt;
+}
+
+void addRange(CLI::App& app, const std::string& option, std::optional<core::Range>& range,
+              const std::string& description)
+{
+    app.add_option_function<std::string>(
+           option,
+           [&range, option](const std::string& text) {
+               range = rangeFrom(text);
+               if (!range)
+                   throw CLI::ValidationError(
+                       option, fmt::format("'{}' is not LOW,MIDDLE,HIGH in rising order", text));
+           },
+           description)
+        ->type_name("L,M,H");
+}
+
+/// What a study knows: its consumption, its target speed, its fuel, and what it could have shown.
+Outcome takeFromStudy(LedgerVerbOptions& given, const Surroundings& io)
+{
+    auto input = readInput(given.file, given.overrides, io);
+    if (!input)
+        return input.error();
+    const core::Study& study = input.value().study;
+    const core::Analysis analysis =
+        core::analyse(study, core::AnalysisOptions::of(study.properties));
+    if (!given.fuel && study.properties.fuel != core::Fuel::electric)
+        given.fuel = study.properties.fuel;
+    if (!given.speed_kmh)
+        given.speed_kmh = core::limitOf(study.properties.limits, "road_speed.target_kmh");
+    if (analysis.headline && !given.consumption)
+        given.consumption = analysis.headline->baseline_l_per_100km;
+    if (analysis.detectable && !given.see_pct)
+        given.see_pct = core::pctFromLog(analysis.detectable->log);
+    return Done{};
+}
+
+core::LedgerOptions ledgerOptions(const LedgerVerbOptions& given)
+{
+    core::LedgerOptions options =
+        core::LedgerOptions::forFuel(given.fuel.value_or(core::Fuel::petrol));
+    options.output_w = given.output_w.value_or(options.output_w);
+    options.speed_kmh = given.speed_kmh.value_or(options.speed_kmh);
+    options.consumption_l_per_100km = given.consumption.value_or(options.consumption_l_per_100km);
+    options.induction = given.induction.value_or(options.induction);
+    options.heating_value_mj_per_l =
+        given.heating_mj_per_l.value_or(options.heating_value_mj_per_l);
+    options.alternator = given.alternator.value_or(options.alternator);
+    options.marginal = given.marginal.value_or(options.marginal);
+    options.generator = given.generator.value_or(options.generator);
+    options.drive = given.drive.value_or(options.drive);
+    options.relief = given.only != "cost";
+    options.cost = given.only != "relief";
+    return options;
+}
+
+Outcome ledger(LedgerVerbOptions given, Surroundings& io)
+{
+    if (!given.file.empty())
+        if (Outcome taken = takeFromStudy(given, io); !taken)
+            return taken;
+    const core::LedgerOptions options = ledgerOptions(given);
+    const auto made = core::makeLedger(options);
+    if (!made)
+        return made.error();
+    const std::optional<double> watts =
+        given.see_pct ? core::wattsToSee(options, *given.see_pct) : std::nullopt;
+    io.out << (given.json ? app::ledgerJson(made.value(), watts)
+                          : app::ledgerText(made.value(), watts));
+    return Done{};
+}
+
+void addFactors(CLI::App& verb, LedgerVerbOptions& options)
+{
+    addRange(verb, "--alternator", options.alternator, "Efficiency of the alternator");
+    addRange(verb, "--marginal", options.marginal,
+             "Efficiency of the engine for a little more work");
+    addRange(verb, "--generator", options.generator, "Efficiency of the device's generator");
+    addRange(verb, "--drive", options.drive, "Efficiency from the engine to the wheels");
+    addNumber(verb, "--induction", options.induction,
+              {0.0, 0.5, true, true, "a number from 0 to 0.5"},
+              "How far the rotor slows the air (default 1/3)");
+    addNumber(verb, "--heating-value", options.heating_mj_per_l,
+              {0.0, kNoLimit, false, false, "MJ/L above 0"},
+              "Lower heating value of the fuel, MJ/L");
+}
+
+} // namespace
+
+void addLedger(CLI::App& program, Context& context)
+{
+    auto options = std::make_shared<LedgerVerbOptions>();
+    CLI::App* verb = program.add_subcommand(
+        "ledger", "The effect to expect from first principles, beside the measured one");
+    verb->add_option("FILE", options->file,
+                     "A study or run sheet: gives consumption, and the effect that it could show");
+    addNumber(*verb, "--output-w", options->output_w,
+              {0.0, kNoLimit, false, false, "watts above 0"}, "Electrical output (default 600)");
+    addNumber(*verb, "--speed-kmh", options->speed_kmh,
+              {0.0, kNoLimit, false, false, "km/h above 0"}, "Road speed (default 100)");
+    addNumber(*verb, "--consumption", options->consumption,
+              {0.0, kNoLimit, false, false, "L/100 km above 0"},
+              "Consumption of the baseline, L/100 km (default 8)");
+    verb->add_option_function<std::string>(
+            "--fuel",
+            [options](const std::string& text) {
+                options->fuel = fuelFromName(text);
+                if (!options->fuel)
+                    throw CLI::ValidationError(
+                        "--fuel", fmt::format("'{}' is not petrol, e10 or diesel", text));
+            },
+            "petrol, e10 or diesel (default petrol)")
+        ->type_name("FUEL");
+    verb->add_option("--only", options->only, "relief or cost: an accessory has one of them")
+        ->check(CLI::IsMember({"relief", "cost"}))
+        ->type_name("TERM");
+    addNumber(*verb, "--see", options->see_pct,
+              {0.0, 100.0, false, false, "a per cent above 0 and below 100"},
+              "The effect to be seen, per cent: how many watts is that? (default: the study's)");
+    addFactors(*verb, *options);
+    verb->add_flag("--json", options->json, "As JSON, for programs");
+    verb->footer("Example:\n  bothways ledger --output-w 600 --speed-kmh 100 --consumption 8");
+    onCall(*verb, context, [options, &context] { return ledger(*options, context.io); });
+}
+
+} // namespace bothways::cli

@@ -1,0 +1,131 @@
+// Copyright (C) 2026 The Bothways developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/cli/input.h"
+#include "app/cli/verbs/verbs.h"
+#include "app/output/analysis_json.h"
+#include "app/output/analysis_text.h"
+#include "core/analysis.h"
+#include "core/plan.h"
+#include "core/units.h"
+
+#include <CLI/CLI.hpp>
+#include <fmt/format.h>
+
+#include <limits>
+#include <memory>
+#include <ostream>
+
+namespace bothways::cli {
+namespace {
+
+constexpr double kNoLimit = std::numeric_limits<double>::infinity();
+
+struct PlanVerbOptions {
+    std::vector<std::string> files;
+    std::string sequence;
+    std::optional<std::uint64_t> pairs;
+    std::optional<double> noise_pct, pair_min, switch_min, stretch_km, want_pct, power, confidence;
+    bool json = false;
+    Overrides overrides;
+};
+
+/// Noise of a pair as the studies found it.
+Result<core::Noise> noiseOf(const PlanVerbOptions& options, const Surroundings& io)
+{
+    std::vector<core::Noise> noises;
+    for (const std::string& path : options.files) {
+        auto input = readInput(path, options.overrides, io);
+        if (!input)
+            return input.error();
+        const core::Study& study = input.value().study;
+        const core::Analysis analysis =
+            core::analyse(study, core::AnalysisOptions::of(study.properties));
+        if (!analysis.headline)
+            return Error{ErrorCode::badInput,
+                         "there is no verdict in it, so the noise of a pair is not known; give it "
+                         "with --noise",
+                         path};
+        noises.push_back({analysis.headline->s, analysis.headline->df});
+    }
+    return core::pooledNoise(noises);
+}
+
+Result<core::PlanOptions> planOptions(const PlanVerbOptions& given, const Surroundings& io)
+{
+    core::PlanOptions options;
+    if (!given.sequence.empty())
+        options.sequence = given.sequence;
+    if (given.pairs)
+        options.pairs_per_block = static_cast<int>(*given.pairs);
+    options.pair_min = given.pair_min.value_or(options.pair_min);
+    options.switch_min = given.switch_min.value_or(options.switch_min);
+    options.stretch_km = given.stretch_km.value_or(options.stretch_km);
+    options.power = given.power.value_or(options.power);
+    options.confidence = given.confidence.value_or(options.confidence);
+    if (given.noise_pct) {
+        options.s = core::noiseFromPct(*given.noise_pct);
+    } else if (!given.files.empty()) {
+        const auto noise = noiseOf(given, io);
+        if (!noise)
+            return noise.error();
+        options.s = noise.value().s;
+        options.s_df = noise.value().df;
+    }
+    return options;
+}
+
+Outcome plan(const PlanVerbOptions& given, Surroundings& io)
+{
+    const auto options = planOptions(given, io);
+    if (!options)
+        return options.error();
+    const auto made = given.want_pct
+                          ? core::planFor(core::logFromPct(*given.want_pct), options.value())
+                          : core::makePlan(options.value());
+    if (!made)
+        return made.error();
+    io.out << (given.json ? app::planJson(made.value()) : app::planText(made.value()));
+    return Done{};
+}
+
+} // namespace
+
+void addPlan(CLI::App& program, Context& context)
+{
+    auto options = std::make_shared<PlanVerbOptions>();
+    CLI::App* verb =
+        program.add_subcommand("plan", "What a day of driving could show, before it is driven");
+    verb->add_option("FILE", options->files,
+                     "Studies or run sheets to take the noise of a pair from");
+    verb->add_option("--sequence", options->sequence, "Blocks in driving order (default ABA)")
+        ->type_name("AB...");
+    CLI::Option* pairs = addWhole(*verb, "--pairs", options->pairs, 1, core::kMostPairsPerBlock,
+                                  "Pairs a block (default 4)");
+    addNumber(*verb, "--noise", options->noise_pct,
+              {0.0, 100.0, false, false, "a per cent above 0 and below 100"},
+              "Scatter of a pair, per cent (default 1)");
+    addNumber(*verb, "--pair-min", options->pair_min,
+              {0.0, kNoLimit, false, false, "minutes above 0"}, "Minutes a pair (default 15)");
+    addNumber(*verb, "--switch-min", options->switch_min,
+              {0.0, kNoLimit, true, false, "minutes, 0 or more"}, "Minutes a switch (default 20)");
+    addNumber(*verb, "--stretch-km", options->stretch_km,
+              {0.0, kNoLimit, false, false, "kilometres above 0"},
+              "Length of the stretch (default 5)");
+    addNumber(*verb, "--want", options->want_pct,
+              {0.0, 100.0, false, false, "a per cent above 0 and below 100"},
+              "Find the fewest pairs a block that show this effect, per cent")
+        ->excludes(pairs);
+    addNumber(*verb, "--power", options->power, {0.0, 1.0, false, false, "a share between 0 and 1"},
+              "How often it should be found (default 0.8)");
+    addNumber(*verb, "--confidence", options->confidence,
+              {0.5, 1.0, false, false, "a share between 0.5 and 1"},
+              "Confidence of the interval (default 0.95)");
+    verb->add_flag("--json", options->json, "As JSON, for programs");
+    verb->footer(
+        "Example:\n  bothways plan --sequence ABA --noise 1 --want 1\n\nTo tie a plan to a "
+        "study before its first run:\n  bothways set day.bothways plan.sequence=ABA "
+        "plan.pairs=4");
+    onCall(*verb, context, [options, &context] { return plan(*options, context.io); });
+}
+
+} // namespace bothways::cli

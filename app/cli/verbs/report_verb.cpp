@@ -1,0 +1,78 @@
+// Copyright (C) 2026 The Bothways developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/cli/input.h"
+#include "app/cli/verbs/verbs.h"
+#include "app/output/report_html.h"
+#include "core/analysis.h"
+
+#include <CLI/CLI.hpp>
+
+#include <memory>
+#include <ostream>
+
+namespace bothways::cli {
+namespace {
+
+struct ReportOptions {
+    std::string file, to;
+    std::optional<app::english::ShownUnit> unit;
+    Overrides overrides;
+};
+
+/// What was done to the runs, and every look at the verdict, newest last.
+Result<std::vector<std::string>> historyLines(const Input& input)
+{
+    std::vector<std::string> lines;
+    if (input.isSheet())
+        return lines;
+    const auto history = input.file->history();
+    if (!history)
+        return history.error();
+    for (const storage::HistoryEntry& entry : history.value())
+        lines.push_back(entry.at + " " + entry.kind + (entry.detail.empty() ? "" : ": ") +
+                        entry.detail + (entry.undone ? " (undone)" : ""));
+    return lines;
+}
+
+Outcome report(const ReportOptions& options, Surroundings& io)
+{
+    auto input = readInput(options.file, options.overrides, io);
+    if (!input)
+        return input.error();
+    const core::Study& study = input.value().study;
+    const core::Screening screening = screenWithProgress(input.value(), io);
+    const core::Analysis analysis =
+        core::analyse(study, core::AnalysisOptions::of(study.properties));
+    auto lines = historyLines(input.value());
+    if (!lines)
+        return lines.error();
+    const std::string html =
+        app::reportHtml({study, analysis, screening, std::move(lines).take(), input.value().sha256,
+                         input.value().path.filename().string(),
+                         options.unit.value_or(app::english::shownUnitOf(study))});
+    if (options.to.empty()) {
+        io.out << html;
+        return Done{};
+    }
+    if (Outcome written = writeWholeFile(options.to, html); !written)
+        return written;
+    io.out << "wrote " << options.to << "\n";
+    return Done{};
+}
+
+} // namespace
+
+void addReport(CLI::App& program, Context& context)
+{
+    auto options = std::make_shared<ReportOptions>();
+    CLI::App* verb = program.add_subcommand(
+        "report", "One HTML page that a stranger can check: verdict, pictures, every run, method");
+    verb->add_option("FILE", options->file, "A study or a run sheet")->required();
+    verb->add_option("TO,--to", options->to, "Where to write (default: standard output)");
+    addAnalysisOverrides(*verb, options->overrides);
+    addUnit(*verb, options->unit);
+    verb->footer("Example:\n  bothways report day.bothways --to day.html");
+    onCall(*verb, context, [options, &context] { return report(*options, context.io); });
+}
+
+} // namespace bothways::cli

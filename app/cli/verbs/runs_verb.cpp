@@ -1,0 +1,47 @@
+// Copyright (C) 2026 The Bothways developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/cli/input.h"
+#include "app/cli/verbs/verbs.h"
+#include "app/output/analysis_text.h"
+#include "core/analysis.h"
+
+#include <CLI/CLI.hpp>
+
+#include <memory>
+#include <ostream>
+
+namespace bothways::cli {
+namespace {
+
+struct RunsOptions {
+    std::string file;
+    Overrides overrides;
+};
+
+Outcome listRuns(const RunsOptions& options, Surroundings& io)
+{
+    auto input = readInput(options.file, options.overrides, io);
+    if (!input)
+        return input.error();
+    const core::Study& study = input.value().study;
+    const core::Screening screening = screenWithProgress(input.value(), io);
+    io.out << app::runsText(study,
+                            core::analyse(study, core::AnalysisOptions::of(study.properties)),
+                            screening, io.colour);
+    return Done{};
+}
+
+} // namespace
+
+void addRuns(CLI::App& program, Context& context)
+{
+    auto options = std::make_shared<RunsOptions>();
+    CLI::App* verb =
+        program.add_subcommand("runs", "List the runs with state, reason, pair and findings");
+    verb->add_option("FILE", options->file, "A study or a run sheet")->required();
+    addSheetOverrides(*verb, options->overrides);
+    verb->footer("Example:\n  bothways runs day.bothways");
+    onCall(*verb, context, [options, &context] { return listRuns(*options, context.io); });
+}
+
+} // namespace bothways::cli

@@ -1,0 +1,77 @@
+// Copyright (C) 2026 The Bothways developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/cli/input.h"
+#include "app/cli/verbs/verbs.h"
+#include "app/output/analysis_json.h"
+#include "app/output/analysis_text.h"
+
+#include <CLI/CLI.hpp>
+#include <fmt/format.h>
+
+#include <memory>
+#include <ostream>
+
+namespace bothways::cli {
+namespace {
+
+struct ScreenOptions {
+    std::string file;
+    bool json = false, apply = false;
+    Overrides overrides;
+};
+
+/// Discards in the file what the screening names, each run with its own reason.
+Outcome discardSpoiled(const Input& input, const core::Screening& screening, Surroundings& io)
+{
+    auto file = openForChange(input.path);
+    if (!file)
+        return file.error();
+    core::Study study = input.study;
+    const std::vector<int> spoiled =
+        core::applyScreening(study, withoutOverruled(screening, input.overruled));
+    for (const core::Run& run : study.runs) {
+        if (std::find(spoiled.begin(), spoiled.end(), run.number) == spoiled.end())
+            continue;
+        if (Outcome done = file.value().discard({run.id}, *run.discard); !done)
+            return done;
+        io.err << fmt::format("discarded run {}: {}\n", run.number, run.discard->reason);
+    }
+    if (spoiled.empty())
+        io.err << "nothing to discard\n";
+    return Done{};
+}
+
+Outcome screenRuns(const ScreenOptions& options, Surroundings& io)
+{
+    auto input = readInput(options.file, options.overrides, io);
+    if (!input)
+        return input.error();
+    if (options.apply && input.value().isSheet())
+        return openForChange(options.file).error();
+    const core::Screening screening = screenWithProgress(input.value(), io);
+    io.out << (options.json ? app::findingsJson(screening)
+                            : app::screeningText(screening, io.colour));
+    if (!options.apply)
+        return Done{};
+    io.out.flush();
+    return discardSpoiled(input.value(), screening, io);
+}
+
+} // namespace
+
+void addScreen(CLI::App& program, Context& context)
+{
+    auto options = std::make_shared<ScreenOptions>();
+    CLI::App* verb = program.add_subcommand("screen", "Look for runs that cannot be used, and why");
+    verb->add_option("FILE", options->file, "A study or a run sheet")->required();
+    verb->add_flag("--json", options->json, "As JSON, for programs");
+    verb->add_flag("--apply", options->apply,
+                   "On a study: discard every counted run that a finding spoils");
+    addSheetOverrides(*verb, options->overrides);
+    verb->footer("Example:\n  bothways screen morning.csv --limit overspeed.rpm=3200 --limit "
+                 "stretch.km=5\n\nWhat cannot be checked is listed with the reason; it is not "
+                 "passed. 'bothways set --help' lists the limits.");
+    onCall(*verb, context, [options, &context] { return screenRuns(*options, context.io); });
+}
+
+} // namespace bothways::cli

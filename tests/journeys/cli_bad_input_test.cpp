@@ -1,0 +1,214 @@
+// Copyright (C) 2026 The Bothways developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "tests/journeys/cli_journey.h"
+
+#include <gmock/gmock.h>
+
+#include <unistd.h>
+
+// Bad input: one clear sentence on standard error, the exit code of the contract, nothing on
+// standard output, nothing changed.
+
+namespace bothways::test {
+namespace {
+
+using ::testing::HasSubstr;
+
+constexpr const char* kHeader = "run,configuration,direction,start,l_per_100km\n";
+constexpr const char* kGood = "1,A,out,2026-05-09T05:40:00,8.41\n";
+
+struct BadSheet {
+    const char* name;
+    std::string text;
+    const char* said; ///< part of the message
+};
+
+class BadSheets : public ::testing::TestWithParam<BadSheet> {};
+
+TEST_P(BadSheets, AreRefusedWithFileAndLine)
+{
+    const TempFolder folder;
+    const std::string sheet = folder.write("bad.csv", GetParam().text);
+    const Ran ran = bothwaysProgram({"analyse", sheet});
+    EXPECT_EQ(ran.code, 3) << ran.err;
+    EXPECT_EQ(ran.out, "");
+    EXPECT_THAT(ran.err, HasSubstr("bad.csv:"));
+    EXPECT_THAT(ran.err, HasSubstr(GetParam().said));
+}
+
+TEST_P(BadSheets, LeaveAStudyAsItWas)
+{
+    const TempFolder folder;
+    const std::string study = folder / "day.bothways";
+    ASSERT_EQ(bothwaysProgram({"new", study}).code, 0);
+    const std::string before = bothwaysProgram({"export", study, "--json"}).out;
+    EXPECT_EQ(bothwaysProgram({"import", study, folder.write("bad.csv", GetParam().text)}).code, 3);
+    EXPECT_EQ(bothwaysProgram({"export", study, "--json"}).out, before);
+}
+
+std::string rows(const std::string& lines)
+{
+    return std::string(kHeader) + lines;
+}
+
+INSTANTIATE_TEST_SUITE_P(
+    Sheets, BadSheets,
+    ::testing::Values(
+        BadSheet{"NegativeConsumption", rows("1,A,out,2026-05-09T05:40:00,-8.4\n"), "l_per_100km"},
+        BadSheet{"NoConsumption", rows("1,A,out,2026-05-09T05:40:00,\n"), "l_per_100km"},
+        BadSheet{"NotANumber", rows("1,A,out,2026-05-09T05:40:00,nan\n"), "l_per_100km"},
+        BadSheet{"TimeGoingBackwards",
+                 "configuration,direction,start,l_per_100km\nA,out,05:40,8.4\nA,return,05:20,8.4\n",
+                 ":3: column 'start'"},
+        BadSheet{"MissingColumn", "configuration,start,l_per_100km\nA,05:40,8.4\n", "direction"},
+        BadSheet{"TwoFuelColumns",
+                 "configuration,direction,start,l_per_100km,mpg_us\nA,out,05:40,8.4,28\n",
+                 "mpg_us"},
+        BadSheet{"ThirdConfiguration",
+                 rows(std::string(kGood) + "2,B,return,2026-05-09T05:50:00,8.4\n"
+                                           "3,C,out,2026-05-09T06:00:00,8.4\n"),
+                 ":4: column 'configuration'"},
+        BadSheet{"ThirdDirection",
+                 rows(std::string(kGood) + "2,A,return,2026-05-09T05:50:00,8.4\n"
+                                           "3,A,sideways,2026-05-09T06:00:00,8.4\n"),
+                 ":4: column 'direction'"},
+        BadSheet{"DiscardWithoutAReason",
+                 "configuration,direction,start,l_per_100km,status\nA,out,05:40,8.4,discarded\n",
+                 "reason"},
+        BadSheet{"OtherWithoutEvidence",
+                 "configuration,direction,start,l_per_100km,status,reason\n"
+                 "A,out,05:40,8.4,discarded,other\n",
+                 "evidence"},
+        BadSheet{"UnknownStatus",
+                 "configuration,direction,start,l_per_100km,status\nA,out,05:40,8.4,maybe\n",
+                 "status"},
+        BadSheet{"TooManyFields", rows("1,A,out,2026-05-09T05:40:00,8.4,9.9\n"), ":2"},
+        BadSheet{"OneNumberTwice",
+                 rows(std::string(kGood) + "1,A,return,2026-05-09T05:50:00,8.4\n"),
+                 ":3: column 'run'"},
+        BadSheet{"FuelWithoutADistance", "configuration,direction,start,fuel_l\nA,out,05:40,0.4\n",
+                 "distance"},
+        BadSheet{"EmptyFile", "", "bad.csv"}),
+    [](const auto& tested) { return std::string(tested.param.name); });
+
+TEST(BadSheetWithManyFaults, ListsThemAll)
+{
+    const TempFolder folder;
+    const std::string sheet = folder.write(
+        "bad.csv", rows("1,A,out,2026-05-09T05:40:00,-8.4\n2,A,return,yesterday,8.4\n"));
+    const Ran ran = bothwaysProgram({"analyse", sheet});
+    EXPECT_THAT(ran.err, HasSubstr("bad.csv:2: column 'l_per_100km'"));
+    EXPECT_THAT(ran.err, HasSubstr("bad.csv:3: column 'start'"));
+}
+
+struct WrongCall {
+    const char* name;
+    std::vector<std::string> arguments; ///< STUDY, SHEET and FOLDER stand for paths
+    int code;
+    const char* said;
+};
+
+class WrongCalls : public ::testing::TestWithParam<WrongCall> {
+protected:
+    void SetUp() override
+    {
+        m_study = m_folder / "day.bothways";
+        ASSERT_EQ(bothwaysProgram({"new", m_study}).code, 0);
+        ASSERT_EQ(bothwaysProgram({"import", m_study, exampleFile("morning.csv")}).code, 0);
+    }
+    std::vector<std::string> arguments() const
+    {
+        std::vector<std::string> filled = GetParam().arguments;
+        for (std::string& argument : filled) {
+            if (argument == "STUDY")
+                argument = m_study;
+            else if (argument == "SHEET")
+                argument = exampleFile("morning.csv");
+            else if (argument == "FOLDER")
+                argument = m_folder.path().string();
+            else if (argument == "GARBAGE")
+                argument = m_folder.write("garbage.bothways", "SQLite format 3, or so it says");
+        }
+        return filled;
+    }
+    TempFolder m_folder;
+    std::string m_study;
+};
+
+TEST_P(WrongCalls, GetOneSentenceAndTheExitCode)
+{
+    const Ran ran = bothwaysProgram(arguments());
+    EXPECT_EQ(ran.code, GetParam().code) << ran.err;
+    EXPECT_EQ(ran.out, "");
+    EXPECT_THAT(ran.err, HasSubstr(GetParam().said));
+}
+
+INSTANTIATE_TEST_SUITE_P(
+    Calls, WrongCalls,
+    ::testing::Values(
+        WrongCall{"NoVerb", {}, 2, "no verb was given"},
+        WrongCall{"UnknownVerb", {"analyze", "SHEET"}, 2, "there is no verb 'analyze'"},
+        WrongCall{"UnknownOption", {"analyse", "SHEET", "--fast"}, 2, "--fast"},
+        WrongCall{"NoFile", {"analyse"}, 2, "FILE"},
+        WrongCall{"MarginOfWords", {"analyse", "SHEET", "--margin", "much"}, 2, "margin"},
+        WrongCall{"MarginOfNothing", {"analyse", "SHEET", "--margin", "0"}, 2, "margin"},
+        WrongCall{
+            "ConfidenceOfACoin", {"analyse", "SHEET", "--confidence", "0.5"}, 2, "confidence"},
+        WrongCall{"SeedBelowZero", {"analyse", "SHEET", "--fix-seed", "-1"}, 2, "--fix-seed"},
+        WrongCall{
+            "UnknownLimit", {"screen", "SHEET", "--limit", "overspeed.mph=3"}, 2, "overspeed.mph"},
+        WrongCall{"UnknownUnit", {"analyse", "SHEET", "--unit", "furlongs"}, 2, "furlongs"},
+        WrongCall{"UnknownBaseline", {"analyse", "SHEET", "--baseline", "C"}, 3, "C"},
+        WrongCall{"NoSuchSheet", {"analyse", "no_such.csv"}, 3, "no_such.csv"},
+        WrongCall{"NoSuchStudy", {"analyse", "no_such.bothways"}, 4, "no_such.bothways"},
+        WrongCall{"FolderForASheet", {"analyse", "FOLDER"}, 3, "directory"},
+        WrongCall{"GarbageForAStudy", {"analyse", "GARBAGE"}, 4, "garbage.bothways"},
+        WrongCall{"SheetForAStudy",
+                  {"discard", "SHEET", "9", "--reason", "overspeed"},
+                  4,
+                  "is not a study"},
+        WrongCall{"ApplyOnASheet", {"screen", "SHEET", "--apply"}, 4, "is not a study"},
+        WrongCall{"NewOverAnOldOne", {"new", "STUDY"}, 4, "day.bothways"},
+        WrongCall{"NoSuchRun",
+                  {"discard", "STUDY", "99", "--reason", "overspeed"},
+                  2,
+                  "there is no run 99"},
+        WrongCall{"NoSuchReason", {"discard", "STUDY", "9", "--reason", "bad_luck"}, 2, "bad_luck"},
+        WrongCall{
+            "OtherWithoutWords", {"discard", "STUDY", "9", "--reason", "other"}, 2, "--evidence"},
+        WrongCall{"PairOfTwoBlocks", {"pair", "STUDY", "1", "8"}, 3, "block"},
+        WrongCall{"UnknownProperty", {"set", "STUDY", "colour=red"}, 2, "colour"},
+        WrongCall{"AddWithABadColumn",
+                  {"add", "STUDY", "start=2026-05-09T09:00", "l_per_100km=-3"},
+                  3,
+                  "column 'l_per_100km'"},
+        WrongCall{"AddWithoutAColumnName", {"add", "STUDY", "8.4"}, 2, "is not NAME=VALUE"},
+        WrongCall{"ExportOntoAFolder", {"export", "STUDY", "--to", "FOLDER"}, 4, "directory"},
+        WrongCall{"ExportOntoAStudy", {"export", "SHEET", "--to", "STUDY"}, 4, "it is a study"},
+        WrongCall{"ExportOntoAFullDisk", {"export", "SHEET", "--to", "/dev/full"}, 4, "/dev/full"},
+        WrongCall{"PlanWithOneLetter", {"plan", "--sequence", "AAA"}, 2, "sequence"},
+        WrongCall{"PlanWithoutNoise", {"plan", "--noise", "0"}, 2, "--noise"},
+        WrongCall{"LedgerBeyondOne", {"ledger", "--alternator", "1.5"}, 2, "alternator"}),
+    [](const auto& tested) { return std::string(tested.param.name); });
+
+TEST(BadPlace, ToMakeAStudyIsSaid)
+{
+    const Ran ran = bothwaysProgram({"new", "/no/such/folder/day.bothways"});
+    EXPECT_EQ(ran.code, 4);
+    EXPECT_THAT(ran.err, HasSubstr("/no/such/folder/day.bothways"));
+}
+
+TEST(ReadOnlyStudy, IsReadButNotChanged)
+{
+    if (geteuid() == 0)
+        GTEST_SKIP() << "root may write everywhere";
+    const TempFolder folder;
+    const std::string study = folder / "day.bothways";
+    ASSERT_EQ(bothwaysProgram({"new", study}).code, 0);
+    std::filesystem::permissions(study, std::filesystem::perms::owner_read);
+    EXPECT_EQ(bothwaysProgram({"runs", study}).code, 0);
+    EXPECT_EQ(bothwaysProgram({"set", study, "margin=2"}).code, 4);
+}
+
+} // namespace
+} // namespace bothways::test

@@ -1,0 +1,200 @@
+// Copyright (C) 2026 The Bothways developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "tests/journeys/cli_journey.h"
+
+#include <gmock/gmock.h>
+
+// A study's life on the command line: made, filled, screened, argued about, handed on.
+
+namespace bothways::test {
+namespace {
+
+using ::testing::HasSubstr;
+using ::testing::Not;
+
+class CliStudy : public ::testing::Test {
+protected:
+    Ran call(std::vector<std::string> arguments)
+    {
+        arguments.insert(arguments.begin() + 1, m_study);
+        return bothwaysProgram(arguments);
+    }
+    /// The call must succeed; gives its standard output.
+    std::string done(const std::vector<std::string>& arguments)
+    {
+        const Ran ran = call(arguments);
+        EXPECT_EQ(ran.code, 0) << ran.err;
+        EXPECT_EQ(ran.err, "");
+        return ran.out;
+    }
+    nlohmann::json analysed() { return nlohmann::json::parse(done({"analyse", "--json"})); }
+    /// Two pairs in each of three blocks, as they would be typed at the roadside.
+    void typeTwelveRuns()
+    {
+        const char* litres[] = {"8.41", "8.22", "8.44", "8.20", "8.31", "8.12",
+                                "8.33", "8.10", "8.40", "8.23", "8.42", "8.21"};
+        for (int i = 0; i < 12; ++i) {
+            const int minute = 40 + 7 * i + 20 * (i / 4);
+            std::vector<std::string> run = {"add",
+                                            "start=2026-05-09T" + two(5 + minute / 60) + ":" +
+                                                two(minute % 60),
+                                            "duration_s=210",
+                                            "distance_km=5.2",
+                                            std::string("l_per_100km=") + litres[i],
+                                            i / 4 == 1 ? "configuration=B" : "configuration=A"};
+            if (i < 2)
+                run.push_back(i == 0 ? "direction=out" : "direction=return");
+            done(run);
+        }
+    }
+    static std::string two(int number) { return (number < 10 ? "0" : "") + std::to_string(number); }
+
+    TempFolder m_folder;
+    std::string m_study = m_folder / "day.bothways";
+};
+
+TEST_F(CliStudy, GoesFromNothingToAVerdict)
+{
+    done({"new", "name=Levee", "margin=1"});
+    typeTwelveRuns();
+    const nlohmann::json json = analysed();
+    EXPECT_EQ(json["study"]["pairs"], 6);
+    EXPECT_EQ(json["study"]["design"], "closed");
+    EXPECT_EQ(json["pairs"][0]["runs"], nlohmann::json::parse("[1, 2]"));
+    EXPECT_NE(json["verdict"]["class"], "none");
+    EXPECT_THAT(done({"analyse"}),
+                HasSubstr(json["verdict"]["sentence"].get<std::string>().substr(0, 20)));
+}
+
+TEST_F(CliStudy, KeepsDiscardsWithTheirReasonAndLiftsThemAgain)
+{
+    done({"new"});
+    typeTwelveRuns();
+    done({"discard", "5", "--reason", "overspeed", "--evidence", "rotor 3410 rpm"});
+    EXPECT_THAT(done({"runs"}), HasSubstr("discarded: overspeed, rotor 3410 rpm"));
+    EXPECT_EQ(analysed()["study"]["discarded"], 1);
+    EXPECT_EQ(analysed()["discards_restored"]["each"][0]["run"], 5);
+    done({"count", "5"});
+    EXPECT_EQ(analysed()["study"]["discarded"], 0);
+}
+
+TEST_F(CliStudy, UndoesAndRedoes)
+{
+    done({"new"});
+    typeTwelveRuns();
+    done({"discard", "5", "6", "--reason", "other", "--evidence", "tyre low"});
+    EXPECT_THAT(done({"undo"}), HasSubstr("undone: "));
+    EXPECT_EQ(analysed()["study"]["discarded"], 0);
+    done({"redo"});
+    EXPECT_EQ(analysed()["study"]["discarded"], 2);
+}
+
+TEST_F(CliStudy, TiesAndUntiesAPair)
+{
+    done({"new"});
+    typeTwelveRuns();
+    done({"pair", "1", "4"});
+    EXPECT_EQ(analysed()["pairs"][0]["runs"], nlohmann::json::parse("[1, 4]"));
+    done({"unpair", "4"});
+    EXPECT_EQ(analysed()["pairs"][0]["runs"], nlohmann::json::parse("[1, 2]"));
+}
+
+TEST_F(CliStudy, GivesBackItsRunsAndReadsThemAgain)
+{
+    done({"new"});
+    ASSERT_EQ(bothwaysProgram({"import", m_study, demoFile("levee_generator.csv")}).code, 0);
+    const std::string sheet = m_folder / "out.csv";
+    done({"export", "--to", sheet});
+    const std::string again = m_folder / "again.bothways";
+    ASSERT_EQ(bothwaysProgram({"new", again}).code, 0);
+    ASSERT_EQ(bothwaysProgram({"import", again, sheet}).code, 0);
+    EXPECT_EQ(bothwaysProgram({"export", again}).out, readFile(sheet));
+    EXPECT_EQ(bothwaysProgram({"export", again, "--json"}).out, done({"export", "--json"}));
+}
+
+TEST_F(CliStudy, ScreensAppliesAndSaysWhatItLeftOut)
+{
+    done({"new", "overspeed.rpm=3200", "accessory_timer.windscreen=600,10"});
+    ASSERT_EQ(bothwaysProgram({"import", m_study, demoFile("levee_generator.csv")}).code, 0);
+    const Ran applied = call({"screen", "--apply"});
+    ASSERT_EQ(applied.code, 0);
+    EXPECT_THAT(applied.err, HasSubstr("discarded run 20: overspeed"));
+    EXPECT_THAT(done({"runs"}), HasSubstr("discarded: accessory_timer"));
+    EXPECT_THAT(call({"screen", "--apply"}).err, HasSubstr("nothing to discard"));
+}
+
+TEST_F(CliStudy, ListsThePropertiesThatWereSet)
+{
+    done({"new"});
+    done({"set", "overspeed.rpm=3200", "margin=0.5"});
+    const std::string listed = done({"set"});
+    EXPECT_THAT(listed, HasSubstr("overspeed.rpm=3200\n"));
+    EXPECT_THAT(listed, HasSubstr("margin=0.5\n"));
+    EXPECT_EQ(analysed()["options"]["margin_pct"], 0.5);
+    done({"set", "margin="});
+    EXPECT_THAT(done({"set"}), Not(HasSubstr("margin")));
+}
+
+TEST_F(CliStudy, SaysInterimUntilItsPlanIsDrivenAndRecordsEveryLook)
+{
+    done({"new", "plan.sequence=ABA", "plan.pairs=4"});
+    typeTwelveRuns(); // two pairs a block
+    EXPECT_THAT(analysed()["verdict"]["qualifiers"].dump(), HasSubstr("interim"));
+    const std::string page = m_folder / "page.html";
+    done({"report", "--to", page});
+    EXPECT_THAT(readFile(page), HasSubstr("look"));
+}
+
+TEST_F(CliStudy, GivesTheSameChecksumWhateverItsHistory)
+{
+    done({"new"});
+    typeTwelveRuns();
+    const auto before = analysed()["input_sha256"];
+    done({"discard", "5", "--reason", "adjusted"});
+    EXPECT_NE(analysed()["input_sha256"], before);
+    done({"undo"});
+    EXPECT_EQ(analysed()["input_sha256"], before);
+}
+
+TEST(CliSeveral, PutsStudiesIntoOneTableAndPoolsThem)
+{
+    const nlohmann::json json =
+        jsonOf({"analyse", exampleFile("morning.csv"), exampleFile("roof_box_open.csv"),
+                exampleFile("too_few.csv"), "--json"});
+    EXPECT_EQ(json["schema"], "bothways.pooled/1");
+    EXPECT_EQ(json["studies"].size(), 3U);
+    EXPECT_EQ(json["studies"][0]["name"], "morning");
+    EXPECT_TRUE(json["studies"][2]["effect_log"].is_null());
+    EXPECT_EQ(json["pooled"]["df"], 1.0);
+}
+
+TEST(CliPlan, PrintsTheHalfWidthOfTheMethod)
+{
+    // Method, section 12: A/B/A with 4 pairs a block and no switch time: 1.395 %.
+    const nlohmann::json json = jsonOf({"plan", "--sequence", "ABA", "--pairs", "4", "--noise", "1",
+                                        "--switch-min", "0", "--json"});
+    EXPECT_EQ(json["schema"], "bothways.plan/1");
+    EXPECT_EQ(json["pairs"], 12);
+    EXPECT_EQ(json["df"], 9.0);
+    EXPECT_NEAR(json["half_width_pct"].get<double>(), 1.395, 0.0005);
+    EXPECT_TRUE(json["s_upper80"].is_null());
+}
+
+TEST(CliPlan, TakesTheNoiseFromStudies)
+{
+    const nlohmann::json json = jsonOf({"plan", exampleFile("morning.csv"), "--json"});
+    EXPECT_NEAR(json["s"].get<double>(), 0.0050283271080282, 1e-9); // of the worked example
+    EXPECT_GT(json["s_upper80"].get<double>(), json["s"].get<double>());
+}
+
+TEST(CliLedger, CostsMoreThanItRelieves)
+{
+    const nlohmann::json json = jsonOf({"ledger", "--output-w", "600", "--speed-kmh", "100",
+                                        "--consumption", "8", "--see", "1", "--json"});
+    EXPECT_EQ(json["schema"], "bothways.ledger/1");
+    EXPECT_GT(json["net_pct"]["middle"].get<double>(), 0.0);
+    EXPECT_GT(json["watts_to_see"].get<double>(), 0.0);
+}
+
+} // namespace
+} // namespace bothways::test

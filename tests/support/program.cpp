@@ -1,0 +1,89 @@
+// Copyright (C) 2026 The Bothways developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "tests/support/program.h"
+
+#include <cstdlib>
+#include <fstream>
+#include <sstream>
+#include <stdexcept>
+
+#include <fcntl.h>
+#include <sys/wait.h>
+#include <unistd.h>
+
+namespace bothways::test {
+namespace {
+
+/// What the child does between fork and exec: only calls that are safe there.
+[[noreturn]] void become(const char* program, char* const* arguments, const char* out,
+                         const char* err, const Environment& environment)
+{
+    constexpr int kFlags = O_WRONLY | O_CREAT | O_TRUNC;
+    dup2(open("/dev/null", O_RDONLY), STDIN_FILENO);
+    dup2(open(out, kFlags, 0600), STDOUT_FILENO);
+    dup2(open(err, kFlags, 0600), STDERR_FILENO);
+    for (const auto& [name, value] : environment)
+        setenv(name.c_str(), value.c_str(), 1);
+    execv(program, arguments);
+    _exit(127);
+}
+
+} // namespace
+
+TempFolder::TempFolder()
+{
+    std::string form = (std::filesystem::temp_directory_path() / "bothways_XXXXXX").string();
+    if (mkdtemp(form.data()) == nullptr)
+        throw std::runtime_error("no temporary folder");
+    m_path = form;
+}
+
+TempFolder::~TempFolder()
+{
+    std::error_code ignored;
+    std::filesystem::remove_all(m_path, ignored);
+}
+
+std::string TempFolder::write(const std::string& name, const std::string& text) const
+{
+    std::ofstream(m_path / name, std::ios::binary) << text;
+    return *this / name;
+}
+
+std::string readFile(const std::filesystem::path& file)
+{
+    std::ifstream stream(file, std::ios::binary);
+    if (!stream)
+        throw std::runtime_error("cannot read " + file.string());
+    std::ostringstream text;
+    text << stream.rdbuf();
+    return text.str();
+}
+
+Ran run(const std::string& program, const std::vector<std::string>& arguments,
+        const Environment& environment)
+{
+    const TempFolder folder;
+    const std::string out = folder / "out", err = folder / "err";
+    std::vector<std::string> words = arguments;
+    words.insert(words.begin(), program);
+    std::vector<char*> pointers;
+    for (std::string& word : words)
+        pointers.push_back(word.data());
+    pointers.push_back(nullptr);
+    const pid_t child = fork();
+    if (child < 0)
+        throw std::runtime_error("cannot fork");
+    if (child == 0)
+        become(program.c_str(), pointers.data(), out.c_str(), err.c_str(), environment);
+    int status = 0;
+    while (waitpid(child, &status, 0) < 0 && errno == EINTR) {
+    }
+    Ran ran;
+    ran.code = WIFEXITED(status) ? WEXITSTATUS(status) : 128 + WTERMSIG(status);
+    ran.out = readFile(out);
+    ran.err = readFile(err);
+    return ran;
+}
+
+} // namespace bothways::test
