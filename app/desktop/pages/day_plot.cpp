@@ -3,6 +3,7 @@
 #include "app/desktop/pages/clock_axis.h"
 #include "app/desktop/pages/plot_parts.h"
 #include "app/desktop/pages/result_plots.h"
+#include "app/desktop/pages/study_values.h"
 
 #include "core/units.h"
 
@@ -14,13 +15,6 @@ namespace bothways::app {
 namespace {
 
 constexpr double kFarOff = 2.5; // of the spread of what counts: farther discards go to the edge
-
-bool usesControl(const core::Analysis& analysis)
-{
-    return std::any_of(analysis.notes.begin(), analysis.notes.end(), [](const core::Note& note) {
-        return note.kind == core::NoteKind::controlUsed;
-    });
-}
 
 /// A run that no pair shows: discarded, or without a partner.
 struct LoneRun {
@@ -69,19 +63,6 @@ public:
     }
 
 private:
-    std::optional<double> logOf(const core::Run& run) const
-    {
-        const std::optional<double> own = core::lPer100km(run);
-        if (!own || !(*own > 0.0))
-            return std::nullopt;
-        if (!m_control)
-            return std::log(*own);
-        const std::optional<double> control = core::controlLPer100km(run);
-        if (!control || !(*control > 0.0))
-            return std::nullopt;
-        return std::log(*own / *control);
-    }
-
     /// Half of the mean difference between out and return, so that a single run can be set beside
     /// pairs.
     void findDirectionHalf()
@@ -89,8 +70,8 @@ private:
         double sum = 0.0;
         int count = 0;
         for (const core::Pair& pair : m_analysis.pairs) {
-            const auto out = logOf(m_study.runs[pair.out_index]);
-            const auto back = logOf(m_study.runs[pair.return_index]);
+            const auto out = logOf(m_study.runs[pair.out_index], m_control);
+            const auto back = logOf(m_study.runs[pair.return_index], m_control);
             if (!out || !back)
                 continue;
             sum += 0.5 * (*out - *back);
@@ -109,7 +90,7 @@ private:
             if (paired[i])
                 continue;
             const core::Run& run = m_study.runs[i];
-            std::optional<double> log = logOf(run);
+            std::optional<double> log = logOf(run, m_control);
             if (log && !ways.empty())
                 *log += core::sameWord(run.direction, ways.front()) ? -m_directionHalf
                                                                     : m_directionHalf;

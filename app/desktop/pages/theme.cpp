@@ -40,6 +40,7 @@ Theme Theme::light()
     theme.device = QColor::fromRgb(okabe_ito::kVermilion);
     theme.result = theme.ink;
     theme.margin = withAlpha(okabe_ito::kSkyBlue, 64);
+    theme.interval = QColor(0x1c, 0x21, 0x27, 26);
     theme.block_tint = withAlpha(okabe_ito::kVermilion, 22);
     theme.holds = QColor::fromRgb(okabe_ito::kBluishGreen);
     theme.note = QColor::fromRgb(okabe_ito::kOrange);
@@ -62,6 +63,7 @@ Theme Theme::night()
     theme.device = QColor::fromRgb(okabe_ito::kOrange);
     theme.result = theme.ink;
     theme.margin = withAlpha(okabe_ito::kSkyBlue, 48);
+    theme.interval = QColor(0xe8, 0xea, 0xed, 30);
     theme.block_tint = withAlpha(okabe_ito::kOrange, 26);
     theme.holds = QColor(0x2f, 0xc2, 0x96); // bluish green, lighter for a dark ground
     theme.note = QColor::fromRgb(okabe_ito::kOrange);

@@ -137,7 +137,6 @@ private:
     [[nodiscard]] QString resolution() const;
     [[nodiscard]] QString air() const;
     [[nodiscard]] int decimals() const;
-    [[nodiscard]] bool usesControl() const;
 
     const core::Analysis& m_analysis;
     NumberWords m_numbers;

@@ -58,7 +58,7 @@ QString Words::discardsRestored() const
     }
     if (restored.up + restored.down == 0)
         return text;
-    const QString ways = tr("Put back singly, %1 would have moved the effect up and %2 down.")
+    const QString ways = tr("Put back singly, %1 of them would have moved the effect up and %2 down.")
                              .arg(units().number(restored.up, 0), units().number(restored.down, 0));
     //: two sentences after one another
     return tr("%1 %2").arg(text, ways);
@@ -156,6 +156,10 @@ QString Words::note(const core::Note& note) const
     case core::NoteKind::dateAssumed:
         return tr("The sheet has times of day only; %1 was taken as its date.").arg(text);
     case core::NoteKind::sheetDialect: return tr("The sheet was read with %1.").arg(text);
+    case core::NoteKind::consumptionFromTrace:
+        return tr("Consumption taken from the recording: run %1.").arg(text);
+    case core::NoteKind::consumptionLacking:
+        return tr("No consumption, neither typed nor recorded, so not used: run %1.").arg(text);
     case core::NoteKind::pairingNotExact:
         return tr("Block %1 has so many runs within reach of one another that its pairs were "
                   "chosen by a short cut.")

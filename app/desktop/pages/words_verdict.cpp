@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/pages/words.h"
 
+#include "app/desktop/pages/study_values.h"
 #include "core/units.h"
 
 #include <algorithm>
@@ -61,13 +62,6 @@ int Words::decimals() const
                                : 2;
 }
 
-bool Words::usesControl() const
-{
-    return std::any_of(
-        m_analysis.notes.begin(), m_analysis.notes.end(),
-        [](const core::Note& note) { return note.kind == core::NoteKind::controlUsed; });
-}
-
 QString Words::className(core::VerdictClass cls)
 {
     switch (cls) {
@@ -116,7 +110,7 @@ QString Words::moreOrLess() const
 
 QString Words::inUnits() const
 {
-    if (!m_analysis.headline || usesControl())
+    if (!m_analysis.headline || usesControl(m_analysis))
         return {};
     const core::Headline& headline = *m_analysis.headline;
     const double without = headline.baseline_l_per_100km;
