@@ -2,21 +2,127 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "app/desktop/run_draft.h"
+#include "app/desktop/study_document.h"
+#include "core/plan.h"
+
 #include <QMainWindow>
+
+#include <functional>
+#include <memory>
+
+class QDockWidget;
+class QLabel;
+class QMenu;
+class QProgressBar;
+class QStackedWidget;
+class QToolBar;
+class QToolButton;
 
 namespace bothways::app {
 
+class FindingsPanel;
+class MessageBar;
 class Preferences;
+class ResultTabs;
+class StudyPage;
 
+/// The window: the start page, or one open study with its list, result, findings and history.
+/// Says what went wrong in a bar above the work, never in a box in front of it.
 class MainWindow final : public QMainWindow {
     Q_OBJECT
 
 public:
-    explicit MainWindow(Preferences& preferences, QWidget* parent = nullptr);
+    explicit MainWindow(Preferences& preferences, Clock clock = {}, QWidget* parent = nullptr);
     ~MainWindow() override;
 
+    [[nodiscard]] StudyDocument* document() const { return m_document.get(); }
+    [[nodiscard]] StudyPage* page() const { return m_page; }
+    [[nodiscard]] QAction* action(const QString& objectName) const;
+
+    /// Opens a study, or makes one from a run sheet. False, with the reason on show, where it
+    /// cannot; what was open then stays open.
+    bool openFile(const QString& file);
+    void openDemo();
+    void newStudy();
+    /// Back to the start page. False where something typed keeps the study open.
+    bool closeStudy();
+    void importSheet(const QString& file);
+    /// Brings a part of the window to the front by its name; see pageNames().
+    bool showPage(const QString& name);
+    [[nodiscard]] static QStringList pageNames();
+    /// What the window looks like, an open dialog included.
+    [[nodiscard]] QPixmap picture();
+
+protected:
+    void closeEvent(QCloseEvent* event) override;
+    void dragEnterEvent(QDragEnterEvent* event) override;
+    void dropEvent(QDropEvent* event) override;
+
 private:
+    // main_window.cpp
+    void take(StudyDocument::Opened opened, const QString& news);
+    void showStudy();
+    void connectStudy();
+    void takeResult();
+    void dressResult();
+    void takeBusy(bool busy);
+    void say(const core::Error& error);
+    void follow();
+    void retitle();
+
+    // main_window_build.cpp
+    void build();
+    QDockWidget* addDock(const char* name, const QString& title, Qt::DockWidgetArea area);
+    QAction* add(QMenu* menu, const char* name, const QString& text, const QKeySequence& keys,
+                 const std::function<void()>& job, bool needsStudy = true);
+    QAction* addTag(QMenu* menu, const char* name, const QString& text, Qt::Key key,
+                    const std::function<void()>& job);
+    void buildFileMenu();
+    void buildEditMenu();
+    void buildRunMenu();
+    void buildTagMenu(QMenu* menu);
+    void buildStudyMenu();
+    void buildViewMenu();
+    void buildHelpMenu();
+    void buildToolBar();
+    void fillRecent();
+
+    // main_window_jobs.cpp
+    void chooseStudy();
+    void chooseNewStudy();
+    void chooseSheet();
+    void chooseExport();
+    void chooseCopy();
+    void chooseReport();
+    void chooseRunCard(const core::Plan& plan);
+    void writePage(const QString& title, const QString& name, std::string html);
+    void editProperties(const QString& page = {});
+    void editPreferences();
+    void nextFinding();
+    void showKeys();
+    void showAbout();
+    void setBlind(bool blind);
+    void showSheetFaults(const QString& file, const core::Error& error);
+
     Preferences& m_preferences;
+    Clock m_clock;
+    std::unique_ptr<StudyDocument> m_document;
+    StudyPage* m_page = nullptr;
+    FindingsPanel* m_findings = nullptr;
+    ResultTabs* m_result = nullptr;
+    MessageBar* m_messages = nullptr;
+    QStackedWidget* m_stack = nullptr;
+    QStackedWidget* m_resultStack = nullptr;
+    QDockWidget* m_resultDock = nullptr;
+    QDockWidget* m_findingsDock = nullptr;
+    QDockWidget* m_historyDock = nullptr;
+    QMenu* m_recentMenu = nullptr;
+    QToolBar* m_toolBar = nullptr;
+    QLabel* m_tally = nullptr;
+    QProgressBar* m_progress = nullptr;
+    QToolButton* m_stop = nullptr;
+    QList<QAction*> m_studyActions, m_tagActions;
 };
 
 } // namespace bothways::app

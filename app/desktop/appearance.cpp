@@ -1,0 +1,83 @@
+// Copyright (C) 2026 The Bothways developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/desktop/appearance.h"
+
+#include "app/desktop/pages/theme.h"
+#include "app/desktop/preferences.h"
+
+#include <QApplication>
+#include <QFont>
+#include <QLibraryInfo>
+#include <QTranslator>
+
+#include <string_view>
+
+/// Outside of every namespace, as Qt's macro wants it.
+static void initResources()
+{
+    Q_INIT_RESOURCE(bothways_translations);
+}
+
+namespace bothways::app {
+namespace {
+
+constexpr double kLarger = 1.35;
+
+/// lupdate names contexts without our namespace, moc with it.
+class Translator final : public QTranslator {
+public:
+    using QTranslator::QTranslator;
+    QString translate(const char* context, const char* source, const char* disambiguation,
+                      int n) const override
+    {
+        constexpr std::string_view kOurs = "bothways::app::";
+        std::string_view name = context ? context : "";
+        if (name.substr(0, kOurs.size()) == kOurs)
+            name.remove_prefix(kOurs.size());
+        return QTranslator::translate(name.data(), source, disambiguation, n);
+    }
+};
+
+void apply(QApplication& application, const Preferences& preferences, const QFont& usual)
+{
+    switch (preferences.theme()) {
+    case ThemeChoice::system: QApplication::setPalette(QPalette()); break;
+    case ThemeChoice::light: QApplication::setPalette(Theme::light().palette()); break;
+    case ThemeChoice::dark: QApplication::setPalette(Theme::night().palette()); break;
+    }
+    QFont font = usual;
+    if (preferences.largeText())
+        font.setPointSizeF(usual.pointSizeF() * kLarger);
+    if (application.font() != font)
+        QApplication::setFont(font);
+}
+
+} // namespace
+
+void followAppearance(QApplication& application, Preferences& preferences)
+{
+    const QFont usual = application.font();
+    const auto applyNow = [&application, &preferences, usual] {
+        apply(application, preferences, usual);
+    };
+    applyNow();
+    QObject::connect(&preferences, &Preferences::appearanceChanged, &application, applyNow);
+}
+
+void installTranslation(QApplication& application, const Preferences& preferences)
+{
+    initResources();
+    if (!preferences.language().isEmpty())
+        QLocale::setDefault(QLocale(preferences.language()));
+    // English has its plurals from a translation; it also stands in where a language has none.
+    for (const QLocale& locale : {QLocale(QLocale::English), QLocale()}) {
+        auto* ours = new Translator(&application);
+        if (ours->load(locale, "bothways", "_", ":/translations"))
+            QApplication::installTranslator(ours);
+        auto* qts = new QTranslator(&application);
+        if (qts->load(locale, "qtbase", "_", QLibraryInfo::path(QLibraryInfo::TranslationsPath)))
+            QApplication::installTranslator(qts);
+    }
+}
+
+} // namespace bothways::app

@@ -1,0 +1,66 @@
+// Copyright (C) 2026 The Bothways developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/desktop/history_words.h"
+
+#include <QCoreApplication>
+
+namespace bothways::app {
+namespace {
+
+struct History {
+    Q_DECLARE_TR_FUNCTIONS(History)
+};
+
+} // namespace
+
+QString historyKind(const std::string& kind)
+{
+    if (kind == "create")
+        return History::tr("Study made");
+    if (kind == "add_run")
+        return History::tr("Run added");
+    if (kind == "edit_run" || kind == "edit_runs")
+        return History::tr("Run changed");
+    if (kind == "remove_runs")
+        return History::tr("Run removed");
+    if (kind == "discard")
+        return History::tr("Discarded");
+    if (kind == "count")
+        return History::tr("Counted again");
+    if (kind == "pair")
+        return History::tr("Pair tied");
+    if (kind == "unpair")
+        return History::tr("Pair untied");
+    if (kind == "set")
+        return History::tr("Study properties");
+    if (kind == "import")
+        return History::tr("Run sheet imported");
+    if (kind == "overrule")
+        return History::tr("Finding overruled");
+    if (kind == "look")
+        return History::tr("Verdict looked at");
+    if (kind == "blind")
+        return History::tr("Blind screening");
+    if (kind == "undo")
+        return History::tr("Undone");
+    if (kind == "redo")
+        return History::tr("Done again");
+    return QString::fromStdString(kind);
+}
+
+QString historyLine(const storage::HistoryEntry& entry, int most)
+{
+    const QString kind = historyKind(entry.kind);
+    if (entry.detail.empty())
+        return kind;
+    const QString line =
+        History::tr("%1: %2").arg(kind, QString::fromStdString(entry.detail).simplified());
+    return line.size() <= most ? line : line.left(most - 1) + QChar(0x2026);
+}
+
+QDateTime historyTime(const storage::HistoryEntry& entry)
+{
+    return QDateTime::fromString(QString::fromStdString(entry.at), Qt::ISODateWithMs).toLocalTime();
+}
+
+} // namespace bothways::app

@@ -1,0 +1,307 @@
+// Copyright (C) 2026 The Bothways developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/desktop/main_window.h"
+
+#include "app/desktop/findings_panel.h"
+#include "app/desktop/import_problems_dialog.h"
+#include "app/desktop/message_bar.h"
+#include "app/desktop/paths.h"
+#include "app/desktop/preferences.h"
+#include "app/desktop/preferences_dialog.h"
+#include "app/desktop/study_files.h"
+#include "app/desktop/study_page.h"
+#include "app/desktop/study_properties_dialog.h"
+#include "app/output/report_html.h"
+#include "app/output/run_card.h"
+#include "storage/sha256.h"
+
+#include <QAction>
+#include <QApplication>
+#include <QDialogButtonBox>
+#include <QDockWidget>
+#include <QFileDialog>
+#include <QFileInfo>
+#include <QHeaderView>
+#include <QMenu>
+#include <QMenuBar>
+#include <QMessageBox>
+#include <QSaveFile>
+#include <QTableWidget>
+#include <QVBoxLayout>
+
+namespace bothways::app {
+namespace {
+
+constexpr const char* kEnding = ".bothways";
+
+QFileDialog* makeDialog(QWidget* parent, const QString& title, const QString& filter)
+{
+    auto* dialog = new QFileDialog(parent, title, studyFolder(), filter);
+    dialog->setObjectName("fileDialog");
+    dialog->setAttribute(Qt::WA_DeleteOnClose);
+    return dialog;
+}
+
+QString studyFilter()
+{
+    return MainWindow::tr("Studies (*.bothways);;All files (*)");
+}
+
+QString sheetFilter()
+{
+    return MainWindow::tr("Run sheets (*.csv *.txt *.tsv);;All files (*)");
+}
+
+} // namespace
+
+void MainWindow::chooseStudy()
+{
+    QFileDialog* dialog = makeDialog(this, tr("Open a study"), studyFilter());
+    dialog->setFileMode(QFileDialog::ExistingFile);
+    connect(dialog, &QFileDialog::fileSelected, this,
+            [this](const QString& file) { openFile(file); });
+    dialog->open();
+}
+
+void MainWindow::chooseNewStudy()
+{
+    QFileDialog* dialog = makeDialog(this, tr("New study"), studyFilter());
+    dialog->setAcceptMode(QFileDialog::AcceptSave);
+    dialog->setDefaultSuffix(QString(kEnding).mid(1));
+    connect(dialog, &QFileDialog::fileSelected, this, [this](const QString& file) {
+        if (!m_document || closeStudy())
+            take(StudyDocument::create(file, {}), {});
+    });
+    dialog->open();
+}
+
+void MainWindow::chooseSheet()
+{
+    QFileDialog* dialog = makeDialog(this, tr("Import a run sheet"), sheetFilter());
+    dialog->setFileMode(QFileDialog::ExistingFile);
+    connect(dialog, &QFileDialog::fileSelected, this, [this](const QString& file) {
+        m_document ? importSheet(file) : static_cast<void>(openFile(file));
+    });
+    dialog->open();
+}
+
+void MainWindow::importSheet(const QString& file)
+{
+    if (!m_document) {
+        openFile(file);
+        return;
+    }
+    const core::Study& study = m_document->study();
+    const auto sheet =
+        storage::readRunSheet(toPath(file), sheetOptions(study, m_clock().date()), &study);
+    if (!sheet) {
+        showSheetFaults(file, sheet.error());
+        return;
+    }
+    const QString name = QFileInfo(file).fileName();
+    if (m_document->importRuns(sheet.value().study, name))
+        m_messages->say(MessageBar::Kind::news,
+                        tr("%n run(s) came from %1.", nullptr,
+                           static_cast<int>(sheet.value().study.runs.size()))
+                            .arg(name));
+}
+
+void MainWindow::showSheetFaults(const QString& file, const core::Error& error)
+{
+    if (error.others.empty() && error.code != core::ErrorCode::badInput) {
+        say(error);
+        return;
+    }
+    auto* dialog = new ImportProblemsDialog(file, error, this);
+    connect(dialog, &ImportProblemsDialog::importAgain, this, &MainWindow::importSheet);
+    dialog->show();
+}
+
+void MainWindow::chooseExport()
+{
+    QFileDialog* dialog = makeDialog(this, tr("Export the run sheet"), sheetFilter());
+    dialog->setAcceptMode(QFileDialog::AcceptSave);
+    dialog->setDefaultSuffix("csv");
+    connect(dialog, &QFileDialog::fileSelected, this, [this](const QString& file) {
+        const core::Outcome written = exportSheet(m_document->study(), file);
+        if (!written)
+            say(written.error());
+        else
+            m_messages->say(MessageBar::Kind::news, tr("The run sheet is in %1.").arg(file));
+    });
+    dialog->open();
+}
+
+void MainWindow::writePage(const QString& title, const QString& name, std::string html)
+{
+    QFileDialog* dialog = makeDialog(this, title, tr("Web page (*.html)"));
+    dialog->setAcceptMode(QFileDialog::AcceptSave);
+    dialog->setDefaultSuffix("html");
+    dialog->selectFile(name);
+    connect(dialog, &QFileDialog::fileSelected, this,
+            [this, html = std::move(html)](const QString& path) {
+                // Whole or not at all: written beside the target, then put in its place.
+                QSaveFile file(path);
+                const auto size = static_cast<qint64>(html.size());
+                if (!file.open(QIODevice::WriteOnly) || file.write(html.data(), size) != size ||
+                    !file.commit())
+                    m_messages->say(MessageBar::Kind::problem,
+                                    tr("%1 cannot be written: %2.").arg(path, file.errorString()));
+                else
+                    m_messages->say(MessageBar::Kind::news, tr("The page is in %1.").arg(path));
+            });
+    dialog->open();
+}
+
+void MainWindow::chooseReport()
+{
+    const auto result = m_document->result();
+    if (!result)
+        return;
+    std::vector<std::string> lines;
+    for (const storage::HistoryEntry& entry : m_document->history())
+        lines.push_back(entry.at + " " + entry.kind + (entry.detail.empty() ? "" : ": ") +
+                        entry.detail + (entry.undone ? " (undone)" : ""));
+    const QFileInfo source(m_document->path());
+    writePage(tr("Save the report"), source.completeBaseName() + ".html",
+              reportHtml({result->study, result->analysis, result->screening, std::move(lines),
+                          storage::sha256OfStudy(result->study), source.fileName().toStdString(),
+                          english::shownUnitOf(result->study)}));
+}
+
+void MainWindow::chooseRunCard(const core::Plan& plan)
+{
+    const core::Study& study = m_document->study();
+    RunCardInput input{study.properties, plan};
+    if (const auto names = core::configurations(study); names.size() == 2) {
+        input.baseline = core::baselineName(study);
+        input.device = core::sameWord(names[0], input.baseline) ? names[1] : names[0];
+    }
+    if (const auto names = core::directions(study); names.size() == 2) {
+        input.out = names[0];
+        input.back = names[1];
+    }
+    core::Result<std::string> card = runCardHtml(input);
+    if (!card)
+        say(card.error());
+    else
+        writePage(tr("Save the run card"), tr("run card") + ".html", std::move(card).take());
+}
+
+void MainWindow::chooseCopy()
+{
+    QFileDialog* dialog = makeDialog(this, tr("Save a copy of the study"), studyFilter());
+    dialog->setAcceptMode(QFileDialog::AcceptSave);
+    dialog->setDefaultSuffix(QString(kEnding).mid(1));
+    connect(dialog, &QFileDialog::fileSelected, this, [this](const QString& file) {
+        m_document->settleOptions();
+        const core::Outcome copied = copyStudy(m_document->path(), file);
+        if (!copied)
+            say(copied.error());
+        else
+            m_messages->say(MessageBar::Kind::news, tr("A copy is in %1.").arg(file));
+    });
+    dialog->open();
+}
+
+void MainWindow::editProperties(const QString& page)
+{
+    m_document->settleOptions();
+    auto* dialog = new StudyPropertiesDialog(
+        m_document->study(), m_preferences.units(m_document->isElectric()),
+        [this](const core::StudyProperties& properties) -> core::Outcome {
+            core::Outcome outcome = core::Done{};
+            const auto catcher = connect(m_document.get(), &StudyDocument::failed, this,
+                                         [&outcome](const core::Error& error) { outcome = error; });
+            m_document->setProperties(properties, {});
+            disconnect(catcher);
+            return outcome;
+        },
+        this);
+    dialog->setAttribute(Qt::WA_DeleteOnClose);
+    dialog->showPage(page);
+    dialog->open();
+}
+
+void MainWindow::editPreferences()
+{
+    auto* dialog = new PreferencesDialog(m_preferences, this);
+    dialog->setAttribute(Qt::WA_DeleteOnClose);
+    dialog->open();
+}
+
+void MainWindow::nextFinding()
+{
+    m_findingsDock->show();
+    m_findingsDock->raise();
+    m_findings->showNextOpen();
+}
+
+void MainWindow::setBlind(bool blind)
+{
+    m_document->setBlind(blind);
+    follow();
+}
+
+void MainWindow::showKeys()
+{
+    auto* dialog = new QDialog(this);
+    dialog->setObjectName("keysDialog");
+    dialog->setWindowTitle(tr("Keys"));
+    dialog->setAttribute(Qt::WA_DeleteOnClose);
+    auto* table = new QTableWidget(0, 3, dialog);
+    table->setHorizontalHeaderLabels({tr("Menu"), tr("What"), tr("Key")});
+    table->setAccessibleName(tr("Keys"));
+    table->setEditTriggers(QAbstractItemView::NoEditTriggers);
+    table->setTabKeyNavigation(false);
+    table->verticalHeader()->hide();
+    const std::function<void(const QMenu*, const QString&)> list = [&](const QMenu* menu,
+                                                                       const QString& title) {
+        for (const QAction* action : menu->actions()) {
+            if (action->menu())
+                list(action->menu(), title);
+            if (action->shortcuts().isEmpty() || action->objectName() == "undo" ||
+                action->objectName() == "redo")
+                continue;
+            const int row = table->rowCount();
+            table->insertRow(row);
+            table->setItem(row, 0, new QTableWidgetItem(title));
+            table->setItem(row, 1, new QTableWidgetItem(action->text().remove(u'&')));
+            table->setItem(row, 2,
+                           new QTableWidgetItem(QKeySequence::listToString(
+                               action->shortcuts(), QKeySequence::NativeText)));
+        }
+    };
+    for (const QAction* top : menuBar()->actions())
+        if (top->menu())
+            list(top->menu(), top->text().remove(u'&'));
+    table->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
+    table->horizontalHeader()->setSectionResizeMode(1, QHeaderView::Stretch);
+    auto* buttons = new QDialogButtonBox(QDialogButtonBox::Close, dialog);
+    connect(buttons, &QDialogButtonBox::rejected, dialog, &QDialog::close);
+    auto* box = new QVBoxLayout(dialog);
+    box->addWidget(table);
+    box->addWidget(buttons);
+    dialog->resize(560, 560);
+    dialog->open();
+}
+
+void MainWindow::showAbout()
+{
+    auto* box = new QMessageBox(this);
+    box->setAttribute(Qt::WA_DeleteOnClose);
+    box->setWindowTitle(tr("About Bothways"));
+    box->setTextFormat(Qt::PlainText);
+    box->setText(tr("Bothways %1").arg(QCoreApplication::applicationVersion()));
+    box->setInformativeText(
+        tr("Logs fuel-economy runs driven out and back, and says honestly whether there is an "
+           "effect.\n\nCopyright (C) 2026 The Bothways developers. Free software under the GNU "
+           "General Public License, version 3 or later; it comes without any warranty. Not for "
+           "certification.\n\nMade with Qt %1, QCustomPlot, SQLite, SQLiteCpp, Boost, Eigen, "
+           "fast_float, fmt and zstd.")
+            .arg(qVersion()));
+    box->setStandardButtons(QMessageBox::Close);
+    box->open();
+}
+
+} // namespace bothways::app

@@ -1,0 +1,42 @@
+// Copyright (C) 2026 The Bothways developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QFrame>
+
+#include <functional>
+
+class QLabel;
+class QPushButton;
+
+namespace bothways::app {
+
+/// One sentence above the work, that waits until it has been read and is in nobody's way.
+class MessageBar final : public QFrame {
+    Q_OBJECT
+
+public:
+    enum class Kind { news, problem };
+
+    explicit MessageBar(QWidget* parent = nullptr);
+
+    void say(Kind kind, const QString& sentence);
+    /// The same with a button; `done` is called when it is pressed.
+    void say(Kind kind, const QString& sentence, const QString& action,
+             const std::function<void()>& done);
+    [[nodiscard]] QString sentence() const;
+
+protected:
+    void changeEvent(QEvent* event) override;
+
+private:
+    void restyle();
+
+    Kind m_kind = Kind::news;
+    QLabel* m_sign;
+    QLabel* m_sentence;
+    QPushButton* m_action;
+    std::function<void()> m_done;
+};
+
+} // namespace bothways::app

@@ -1,0 +1,94 @@
+// Copyright (C) 2026 The Bothways developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "app/desktop/day_layout.h"
+#include "app/desktop/run_fields.h"
+#include "app/desktop/study_document.h"
+
+#include <QAbstractTableModel>
+#include <QPointer>
+
+namespace bothways::app {
+
+class Preferences;
+
+/// The day as it was driven: a row a run, in order of start, discarded ones in their place.
+///
+/// Listens to the document and edits through it; rows come and go around what really changed.
+class RunListModel final : public QAbstractTableModel {
+    Q_OBJECT
+
+public:
+    // Plain enumerations: Qt speaks int.
+    enum Column {
+        blockColumn,
+        pairColumn,
+        numberColumn,
+        stateColumn,
+        startColumn,
+        directionColumn,
+        settingColumn,
+        consumptionColumn,
+        remarksColumn,   ///< why it does not count, circumstances, notes
+        firstFieldColumn ///< from here on a column for each other field, hidden at first
+    };
+    enum Role {
+        runIdRole = Qt::UserRole, ///< long long
+        blockPlaceRole,           ///< BlockPlace
+        blockLinesRole,           ///< QStringList: what the block's rows say, from the top
+        deviceRole,               ///< bool: configuration B
+        bracketsRole,             ///< BracketPieces
+        lanesRole,                ///< int: widest number of lanes in the list
+        stateRole,                ///< State
+        gradeRole,                ///< int: worst open finding's core::Grade; -1 without
+        tagsRole,                 ///< RunTags
+        reasonRole,               ///< QString: why the run does not count; empty where it does
+        questionRole,             ///< QString: what is odd about the cell; empty mostly
+        hiddenRole                ///< bool: the number is kept from sight (blind screening)
+    };
+    enum State { waiting, paired, alone, discarded };
+
+    RunListModel(StudyDocument& document, Preferences& preferences, QObject* parent = nullptr);
+    ~RunListModel() override;
+
+    [[nodiscard]] int rowCount(const QModelIndex& parent = {}) const override;
+    [[nodiscard]] int columnCount(const QModelIndex& parent = {}) const override;
+    [[nodiscard]] QVariant data(const QModelIndex& index, int role) const override;
+    [[nodiscard]] QVariant headerData(int section, Qt::Orientation orientation,
+                                      int role) const override;
+    [[nodiscard]] Qt::ItemFlags flags(const QModelIndex& index) const override;
+    bool setData(const QModelIndex& index, const QVariant& value, int role) override;
+
+    [[nodiscard]] const core::Run& runAt(int row) const;
+    [[nodiscard]] int rowOf(core::RunId id) const; ///< -1 where there is none
+    /// Which field a column shows; nothing for block, pair, state and tags.
+    [[nodiscard]] static std::optional<RunField> fieldOf(int column);
+    [[nodiscard]] static QString stateName(State state);
+
+signals:
+    /// An edit was not taken: the sentence says what was expected.
+    void refused(const QString& sentence);
+
+private:
+    struct Row;
+    void takeStudy();
+    void takeRows(std::vector<Row> rows);
+    void refresh();
+    [[nodiscard]] std::vector<Row> makeRows() const;
+    [[nodiscard]] QString text(const Row& row, int column) const;
+    [[nodiscard]] QString reason(const Row& row) const;
+    [[nodiscard]] QString remarks(const Row& row) const;
+    [[nodiscard]] QString toolTip(const Row& row, int column) const;
+    [[nodiscard]] QStringList blockLines(const Row& row) const;
+    [[nodiscard]] QString question(const Row& row, int column) const;
+    [[nodiscard]] QVariant ownRole(const Row& row, int column, int role) const;
+
+    StudyDocument& m_document;
+    Preferences& m_preferences;
+    std::vector<Row> m_rows;
+};
+
+} // namespace bothways::app
+
+Q_DECLARE_METATYPE(bothways::app::BlockPlace)

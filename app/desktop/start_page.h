@@ -1,0 +1,35 @@
+// Copyright (C) 2026 The Bothways developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QWidget>
+
+class QListWidget;
+
+namespace bothways::app {
+
+class Preferences;
+
+/// Before a study is open: what the program is for, and five ways to begin.
+class StartPage final : public QWidget {
+    Q_OBJECT
+
+public:
+    explicit StartPage(Preferences& preferences, QWidget* parent = nullptr);
+
+signals:
+    void demoWanted();
+    void emptyStudyWanted();
+    void openWanted();
+    void sheetWanted();
+    void fileWanted(const QString& file);
+
+private:
+    void fillRecent();
+
+    Preferences& m_preferences;
+    QWidget* m_recentBox;
+    QListWidget* m_recent;
+};
+
+} // namespace bothways::app
