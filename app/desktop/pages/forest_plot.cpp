@@ -28,7 +28,6 @@ void ForestPlot::show(const Content& content)
     }
     parts::addUpright(*this, 0.0, QPen(theme().ink, 1.5));
     QStringList names;
-    QStringList texts;
     std::vector<Reading> readings;
     PlotNumbers table({QStringLiteral("row"), QStringLiteral("effect_pct"),
                        QStringLiteral("low_pct"), QStringLiteral("high_pct"),
@@ -36,7 +35,6 @@ void ForestPlot::show(const Content& content)
     double y = 0.0;
     for (const ForestRow& row : content.rows) {
         names << row.name;
-        texts << row.text;
         drawRow(row, y);
         for (const auto& value :
              {row.effect_pct, row.low_pct, row.high_pct, row.wide_low_pct, row.wide_high_pct})
@@ -49,7 +47,6 @@ void ForestPlot::show(const Content& content)
         y -= 1.0;
     }
     parts::setRows(*this, names);
-    parts::setRightRows(*this, texts);
     xAxis->setTicker(QSharedPointer<NumberTicker>::create(true));
     xAxis->setLabel(content.axisLabel);
     setWhole(xAxis, parts::rangeAround(values));

@@ -72,7 +72,7 @@ QString Words::companionName(core::Companion companion) const
     case core::Companion::blocks: return tr("block means");
     case core::Companion::labels: return tr("dealing the labels");
     case core::Companion::correlated:
-        return tr("allowing for pairs that resemble their neighbours");
+        return tr("allowing for correlated pairs");
     }
     return {};
 }
