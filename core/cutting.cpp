@@ -7,7 +7,6 @@
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <charconv>
 #include <cmath>
 #include <cstdlib>
 
@@ -60,17 +59,21 @@ std::optional<int> knownOffset(const RecordingSpan& recording, const Run& run,
     return recording.first->utc_offset_min ? std::nullopt : run.start.utc_offset_min;
 }
 
-/// The quarter of an hour that alone puts all runs into the recording.
+/// The quarter of an hour that alone puts most runs into the recording.
 std::optional<int> guessedOffset(const RecordingSpan& recording, std::span<const Run> runs,
                                  const ClockOptions& options)
 {
     std::optional<int> found;
+    std::ptrdiff_t most = 0;
     for (int offset = kEarliestOffset_min; offset <= kLatestOffset_min; offset += 15) {
-        if (!holdsAll(recording, runs, shiftFor(recording, offset), options))
-            continue;
-        if (found)
-            return std::nullopt;
-        found = offset;
+        const auto inside = std::count_if(runs.begin(), runs.end(), [&](const Run& run) {
+            return holds(recording, startIn(recording, run, options) + shiftFor(recording, offset));
+        });
+        if (inside > most)
+            found = offset;
+        else if (inside == most)
+            found.reset();
+        most = std::max(most, inside);
     }
     return found;
 }
@@ -146,6 +149,67 @@ Result<std::vector<ClockMatch>> matchClocks(const RecordingSpan& recording,
         matches.push_back({start_s, shift.value().guessed_min});
     }
     return matches;
+}
+
+Result<std::vector<CutProposal>> cutByTimes(const RecordingSpan& recording, const Study& study,
+                                            const ClockOptions& options)
+{
+    if (study.runs.empty())
+        return Error{
+            ErrorCode::badInput, "the study has no runs to cut by; expected their times", {}};
+    if (!recording.first)
+        return Error{ErrorCode::badInput,
+                     "the recording has no clock; expected marks, positions or speed to cut by",
+                     {}};
+    const auto shift = shiftBetween(recording, study.runs, options);
+    if (!shift)
+        return shift.error();
+    const std::string out = directions(study).front();
+    std::vector<CutProposal> proposals;
+    for (const Run& run : study.runs) {
+        const double from_s = startIn(recording, run, options) + shift.value().shift_s;
+        if (!holds(recording, from_s))
+            continue;
+        if (!proposals.empty()) // a run without a duration lasts until the next at most
+            proposals.back().to_s = std::min(proposals.back().to_s, from_s);
+        const double to_s = from_s + duration_s(run).value_or(recording.to_s - from_s);
+        proposals.push_back(
+            {from_s, to_s, sameWord(run.direction, out), run.number, run.distance_km, {}});
+    }
+    if (proposals.empty())
+        return outside(recording, study.runs.front(), {&study.runs.front(), 1},
+                       shift.value().shift_s, options);
+    return proposals;
+}
+
+Result<Run> runFromProposal(const CutProposal& proposal, const RecordingSpan& recording,
+                            const Study& study, const ClockOptions& options)
+{
+    if (!recording.first)
+        return Error{ErrorCode::badInput,
+                     "the recording has no clock; expected the date and time of its start",
+                     {}};
+    Run run;
+    run.start = *recording.first;
+    run.start.us += std::llround((proposal.from_s - options.ahead_s) * 1e6);
+    if (!study.runs.empty() && !bothSame(recording, study.runs.front())) {
+        const auto shift = shiftBetween(recording, study.runs, options);
+        if (!shift)
+            return shift.error();
+        run.start.us -= std::llround(shift.value().shift_s * 1e6);
+        run.start.utc_offset_min = study.runs.front().start.utc_offset_min;
+    }
+    run.duration_s = proposal.to_s - proposal.from_s;
+    run.distance_km = proposal.distance_km;
+    if (run.distance_km && *run.duration_s > 0.0)
+        run.speed_kmh = *run.distance_km / *run.duration_s * 3600.0;
+    const auto known = directions(study);
+    const auto direction = [&](std::size_t i, const char* otherwise) {
+        return known.size() > i ? known[i] : std::string(otherwise);
+    };
+    if (proposal.outward)
+        run.direction = *proposal.outward ? direction(0, "out") : direction(1, "return");
+    return run;
 }
 
 } // namespace bothways::core

@@ -37,7 +37,7 @@ struct ClockMatch {
 ///
 /// Both with an offset from UTC, or both without: by their difference. One with, one without: by
 /// `utc_offset_min`, or by the offset that the run's own clock has; without both by the whole
-/// quarter of an hour between -12 and +14 h that puts all `runs` into the recording, where one
+/// quarter of an hour between -12 and +14 h that puts most of `runs` into the recording, where one
 /// alone does. A recording without a clock: its time 0 is the run's start.
 /// @param runs   those that the recording is said to hold, one at least
 /// @return  a match each; an Error (badInput) where a run starts outside the recording: when, by
@@ -88,10 +88,12 @@ struct CruiseOptions {
 [[nodiscard]] std::vector<CutProposal> cutBySpeed(const RunTrace& recording,
                                                   const CruiseOptions& options = {});
 
-/// A run of a proposal, to be added to the study: start (where the recording has a clock, in the
-/// study's kind of time), duration, direction, distance and mean speed. Number, configuration and
-/// consumption are the caller's to fill in.
-[[nodiscard]] Run runFromProposal(const CutProposal& proposal, const RecordingSpan& recording,
-                                  const Study& study, const ClockOptions& options = {});
+/// A run of a proposal, to be added to the study: start (in the study's kind of time), duration,
+/// direction, distance and mean speed. Number, configuration and consumption are the caller's to
+/// fill in. An Error (badInput) where the recording has no clock, or the relation of UTC to the
+/// study's local time is not known (neither from `options` nor from the runs it has).
+[[nodiscard]] Result<Run> runFromProposal(const CutProposal& proposal,
+                                          const RecordingSpan& recording, const Study& study,
+                                          const ClockOptions& options = {});
 
 } // namespace bothways::core
