@@ -95,6 +95,7 @@ private:
     void chooseExport();
     void chooseCopy();
     void chooseReport();
+    void compareStudies();
     void chooseRunCard(const core::Plan& plan);
     void writePage(const QString& title, const QString& name, std::string html);
     void editProperties(const QString& page = {});

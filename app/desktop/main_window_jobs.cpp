@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/main_window.h"
 
+#include "app/desktop/compare_dialog.h"
 #include "app/desktop/findings_panel.h"
 #include "app/desktop/import_problems_dialog.h"
 #include "app/desktop/message_bar.h"
@@ -150,6 +151,19 @@ void MainWindow::writePage(const QString& title, const QString& name, std::strin
                 else
                     m_messages->say(MessageBar::Kind::news, tr("The page is in %1.").arg(path));
             });
+    dialog->open();
+}
+
+void MainWindow::compareStudies()
+{
+    const auto result = m_document->result();
+    if (!result)
+        return;
+    const QString name = QString::fromStdString(result->study.properties.name);
+    auto* dialog = new CompareDialog(
+        {name.isEmpty() ? QFileInfo(m_document->path()).completeBaseName() : name, result},
+        Theme::of(palette()), m_preferences.units(m_document->isElectric()), this);
+    dialog->setAttribute(Qt::WA_DeleteOnClose);
     dialog->open();
 }
 

@@ -1,6 +1,7 @@
 // Copyright (C) 2026 The Bothways developers
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/appearance.h"
+#include "app/desktop/compare_dialog.h"
 #include "app/desktop/findings_model.h"
 #include "app/desktop/findings_panel.h"
 #include "app/desktop/run_form.h"
@@ -510,6 +511,21 @@ TEST_F(WindowTest, UnitsAreTheUsersAndWhatIsStoredStays)
     preferences.setDistanceUnit(DistanceUnit::miles);
     EXPECT_EQ(cell(0, Column::consumptionColumn), "27.97");
     EXPECT_EQ(study(), before);
+}
+
+TEST_F(WindowTest, SetsStudiesSideBySideAndPoolsThem)
+{
+    ASSERT_TRUE(window->openFile(aSheet()));
+    settle();
+    trigger("compare");
+    auto* dialog = qobject_cast<CompareDialog*>(openDialog("compareDialog"));
+    ASSERT_NE(dialog, nullptr);
+    EXPECT_FALSE(dialog->page()->pooled());
+    dialog->addFile(window->document()->path());
+    EXPECT_EQ(dialog->page()->pooled().has_value(),
+              window->document()->result()->analysis.headline.has_value());
+    dialog->addFile("/nowhere/at/all.bothways");
+    EXPECT_TRUE(dialog->findChild<QLabel*>("compareProblem")->text().contains("all.bothways"));
 }
 
 } // namespace bothways::app::tests
