@@ -20,6 +20,7 @@ namespace {
 using Policy = boost::math::policies::policy<boost::math::policies::promote_double<false>>;
 
 constexpr int kNodes = 20;
+constexpr std::size_t kMostWork = 100'000'000; ///< rows by columns squared: some seconds
 constexpr double kDependent = 1e-10; ///< what is left of a column beside the others, of length 1
 
 /// The effect given rho: centre + scale * t(df).
@@ -224,7 +225,8 @@ std::optional<CorrelatedInterval> correlatedInterval(const CorrelatedModel& mode
                                                      const AnalysisOptions& options,
                                                      const RhoPrior& prior)
 {
-    if (model.x.rows() < model.x.count() + 1 || model.x.count() == 0)
+    if (model.x.rows() < model.x.count() + 1 || model.x.count() == 0 ||
+        model.x.rows() * model.x.count() * model.x.count() > kMostWork)
         return std::nullopt;
     Autoregression regression(model);
     std::vector<Component> components = componentsOf(prior);

@@ -46,7 +46,8 @@ struct CorrelatedModel {
 /// nominal coverage: S. L. Turner, A. B. Forbes, A. Karahalios, M. Taljaard, J. E. McKenzie, BMC
 /// Medical Research Methodology 21 (2021) 181.
 ///
-/// @return  nothing with df < 1, a fit without residuals, or columns that depend on one another
+/// @return  nothing with df < 1, a fit without residuals, columns that depend on one another, or so
+///          many of them that it would take seconds
 /// Checked: tests/core/correlated_test.cpp (against the same integral elsewhere, and coverage).
 [[nodiscard]] std::optional<CorrelatedInterval> correlatedInterval(const CorrelatedModel& model,
                                                                    const AnalysisOptions& options,

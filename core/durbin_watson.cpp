@@ -2,7 +2,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/durbin_watson.h"
 
-#include <Eigen/QR>
+#include "core/orthonormal_basis.h"
+
+#include <Eigen/Eigenvalues>
 
 #include <algorithm>
 #include <cassert>
@@ -15,19 +17,11 @@ namespace bothways::core {
 namespace {
 
 constexpr std::size_t kMostResiduals = 20'000;
+constexpr std::size_t kMostEigenvalues = 1500;
+constexpr Eigen::Index kEigenvaluesPay = 10; ///< from one column on 10 rows, as with many days
 
 using Complex = std::complex<double>;
 using RowMatrix = Eigen::Matrix<double, Eigen::Dynamic, Eigen::Dynamic, Eigen::RowMajor>;
-
-/// Orthonormal basis of the design's columns.
-RowMatrix basisOf(std::span<const double> design, std::size_t n)
-{
-    assert(n > 0 && design.size() % n == 0);
-    const Eigen::Map<const Eigen::MatrixXd> columns(design.data(), static_cast<Eigen::Index>(n),
-                                                    static_cast<Eigen::Index>(design.size() / n));
-    const Eigen::ColPivHouseholderQR<Eigen::MatrixXd> qr(columns);
-    return qr.householderQ() * Eigen::MatrixXd::Identity(columns.rows(), qr.rank());
-}
 
 /// Sum of the logs of numbers whose real parts are positive: the continuous branch.
 class LogProduct {
@@ -60,30 +54,55 @@ Complex inverse(Complex a)
     return {a.real() / norm, -a.imag() / norm};
 }
 
-/// det(I + wS)^(-1/2), S = sign (A - d) on the space of the residuals.
+/// det(I + wS)^(-1/2), S = A - d on the space of the residuals.
 class QuadraticForm {
 public:
-    QuadraticForm(double d, RowMatrix basis)
-        : m_d(d),
-          m_basis(std::move(basis)),
-          m_columns(static_cast<std::size_t>(m_basis.cols())),
-          m_solved(m_columns),
-          m_gram(m_columns * m_columns)
+    QuadraticForm(double d, std::span<const double> design, std::size_t n) : m_d(d)
     {
+        assert(n > 0 && design.size() % n == 0);
+        const OrthonormalBasis space(design, n);
+        m_degreesOfFreedom = static_cast<Eigen::Index>(n) - space.rank();
+        const bool wide = space.rank() * kEigenvaluesPay > static_cast<Eigen::Index>(n);
+        if (wide && n <= kMostEigenvalues) {
+            const Eigen::MatrixXd u = space.complement();
+            Eigen::MatrixXd au = 2.0 * u;
+            au.row(0) -= u.row(0);
+            au.bottomRows(1) -= u.bottomRows(1);
+            au.topRows(au.rows() - 1) -= u.bottomRows(au.rows() - 1);
+            au.bottomRows(au.rows() - 1) -= u.topRows(au.rows() - 1);
+            m_eigenvalues = Eigen::SelfAdjointEigenSolver<Eigen::MatrixXd>(u.transpose() * au,
+                                                                           Eigen::EigenvaluesOnly)
+                                .eigenvalues();
+        } else {
+            m_basis = space.basis();
+            m_columns = static_cast<std::size_t>(m_basis.cols());
+            m_solved.resize(m_columns);
+            m_gram.resize(m_columns * m_columns);
+        }
     }
 
-    Eigen::Index degreesOfFreedom() const { return m_basis.rows() - m_basis.cols(); }
+    [[nodiscard]] Eigen::Index degreesOfFreedom() const { return m_degreesOfFreedom; }
+
+    /// Whether a few hundred values of it are had in a second or so.
+    [[nodiscard]] bool isFeasible() const
+    {
+        return m_eigenvalues.size() > 0 ||
+               m_basis.rows() * std::max<Eigen::Index>(m_basis.cols(), 8) * m_basis.cols() <
+                   5'000'000;
+    }
 
     /// Roughly the standard deviation of e'(A - d)e/2: 1/spread is the unit of w.
-    double spread() const
+    [[nodiscard]] double spread() const
     {
-        return std::sqrt(0.5 * static_cast<double>(m_basis.rows()) *
+        return std::sqrt(0.5 * static_cast<double>(m_degreesOfFreedom) *
                          ((2.0 - m_d) * (2.0 - m_d) + 2.0));
     }
 
-    /// Trace of S for sign +1: positive when d lies below the mean of D.
-    double trace() const
+    /// Trace of S: positive when d lies below the mean of D.
+    [[nodiscard]] double trace() const
     {
+        if (m_eigenvalues.size() > 0)
+            return (m_eigenvalues.array() - m_d).sum();
         const Eigen::Index n = m_basis.rows();
         double sum = 0.0;
         for (Eigen::Index i = 0; i < n; ++i) {
@@ -94,10 +113,21 @@ public:
         return sum;
     }
 
-    /// Log of the transform; `w` already has the sign.
+    /// Log of the transform.
     Complex logTransform(Complex w)
     {
         LogProduct determinant;
+        for (const double eigenvalue : m_eigenvalues)
+            determinant.multiply(1.0 + w * (eigenvalue - m_d));
+        if (m_eigenvalues.size() == 0)
+            eliminate(w, determinant);
+        return {-0.5 * determinant.logSize(), -0.5 * determinant.phase()};
+    }
+
+private:
+    /// Pivots of B, then of Q'B^-1 Q.
+    void eliminate(Complex w, LogProduct& determinant)
+    {
         std::fill(m_gram.begin(), m_gram.end(), Complex());
         const Complex square = times(w, w);
         Complex inversePivot;
@@ -116,10 +146,8 @@ public:
             }
         }
         multiplyByGram(determinant);
-        return {-0.5 * determinant.logSize(), -0.5 * determinant.phase()};
     }
 
-private:
     double entry(Eigen::Index row) const
     {
         return (row == 0 || row == m_basis.rows() - 1 ? 1.0 : 2.0) - m_d;
@@ -142,8 +170,10 @@ private:
     }
 
     double m_d;
+    Eigen::Index m_degreesOfFreedom = 0;
+    Eigen::VectorXd m_eigenvalues; ///< of A on the space of the residuals; else the next four
     RowMatrix m_basis;
-    std::size_t m_columns;
+    std::size_t m_columns = 0;
     std::vector<Complex> m_solved, m_gram;
 };
 
@@ -252,7 +282,7 @@ TailProbabilities tailsOf(double d, QuadraticForm& form)
 
 TailProbabilities durbinWatsonTails(double d, std::span<const double> design, std::size_t n)
 {
-    QuadraticForm form(d, basisOf(design, n));
+    QuadraticForm form(d, design, n);
     assert(form.degreesOfFreedom() >= 1);
     return tailsOf(d, form);
 }
@@ -279,8 +309,8 @@ std::optional<DurbinWatson> durbinWatson(std::span<const double> residuals,
         }
     }
     DurbinWatson result{steps / squares, products / squares, 1.0};
-    QuadraticForm form(result.d, basisOf(design, n));
-    if (form.degreesOfFreedom() < 2)
+    QuadraticForm form(result.d, design, n);
+    if (form.degreesOfFreedom() < 2 || !form.isFeasible())
         return std::nullopt;
     const TailProbabilities tails = tailsOf(result.d, form);
     result.p = std::min(1.0, 2.0 * std::min(tails.below, tails.above));

@@ -19,8 +19,8 @@ struct DurbinWatson {
 /// @param residuals  of the fit on `design`, in time order
 /// @param design     the model's columns, one after the other, each as long as `residuals`; they
 ///                   may depend on one another
-/// @return  nothing when the residuals are all zero, with under 2 degrees of freedom, or with more
-///          than 20,000 residuals (a fifth of a second)
+/// @return  nothing when the residuals are all zero, with under 2 degrees of freedom, with more
+///          than 20,000 of them, or with so many columns that it would take seconds
 [[nodiscard]] std::optional<DurbinWatson> durbinWatson(std::span<const double> residuals,
                                                        std::span<const double> design);
 

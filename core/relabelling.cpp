@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/relabelling.h"
 
-#include <Eigen/QR>
+#include "core/orthonormal_basis.h"
 
 #include <algorithm>
 #include <bit>
@@ -13,6 +13,7 @@ namespace bothways::core {
 namespace {
 
 constexpr std::size_t kMostPairs = 20'000;
+constexpr std::size_t kMostSums = 150'000; ///< a deal, pairs by columns
 constexpr double kAllRounding = 1e-13;
 
 /// xoshiro256** of D. Blackman and S. Vigna (2018), seeded by splitmix64 as they advise.
@@ -77,26 +78,19 @@ public:
     Correlation(std::span<const double> y, const Columns& nuisance)
     {
         const auto n = static_cast<Eigen::Index>(y.size());
-        const Eigen::Map<const Eigen::MatrixXd> columns(
-            nuisance.data().data(), n, static_cast<Eigen::Index>(nuisance.count()));
-        Eigen::MatrixXd scaled = columns;
-        scaled.colwise().normalize();
-        Eigen::ColPivHouseholderQR<Eigen::MatrixXd> qr(n, scaled.cols());
-        qr.setThreshold(LeastSquaresOptions{}.tolerance);
-        qr.compute(scaled);
-        Eigen::MatrixXd q = Eigen::MatrixXd::Identity(n, qr.rank());
-        q.applyOnTheLeft(qr.householderQ());
+        const OrthonormalBasis space(nuisance.data(), y.size());
+        const Eigen::MatrixXd q = space.basis();
         Eigen::VectorXd rest = Eigen::Map<const Eigen::VectorXd>(y.data(), n);
         for (int pass = 0; pass < 2; ++pass) // the second takes away what the first rounded
             rest -= q * (q.transpose() * rest);
-        m_rank = static_cast<std::size_t>(qr.rank());
+        m_rank = static_cast<std::size_t>(space.rank());
         m_square = rest.squaredNorm();
         m_varies =
             rest.norm() > kAllRounding * Eigen::Map<const Eigen::VectorXd>(y.data(), n).norm();
         m_rows.reserve(y.size() * (m_rank + 1));
         for (Eigen::Index i = 0; i < n; ++i) {
             m_rows.push_back(rest(i));
-            for (Eigen::Index j = 0; j < qr.rank(); ++j)
+            for (Eigen::Index j = 0; j < space.rank(); ++j)
                 m_rows.push_back(q(i, j));
         }
         m_sum.resize(m_rank + 1);
@@ -181,7 +175,7 @@ std::optional<LabelsTest> dealLabelsAgain(std::span<const double> y,
                                           std::uint64_t seed)
 {
     const std::size_t n = y.size();
-    if (n < 3 || n > kMostPairs)
+    if (n < 3 || n > kMostPairs || n * (nuisance.count() + 1) > kMostSums)
         return std::nullopt;
     // Labelling the others instead turns x* into -x*: the same |t| from fewer sums.
     const auto ofDevice = static_cast<std::size_t>(std::count(device.begin(), device.end(), true));

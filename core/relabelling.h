@@ -31,7 +31,8 @@ inline constexpr long long kMostDeals = 20'000;
 /// @param y         a pair each
 /// @param device    a pair each; both labels occur
 /// @param nuisance  the model without the effect; a constant lies in its span
-/// @return  nothing when the observed t is not defined, or for more than 20,000 pairs (a second)
+/// @return  nothing when the observed t is not defined, or for more than 20,000 pairs or 150,000
+///          pairs by columns (seconds)
 [[nodiscard]] std::optional<LabelsTest> dealLabelsAgain(std::span<const double> y,
                                                         const std::vector<bool>& device,
                                                         const Columns& nuisance,

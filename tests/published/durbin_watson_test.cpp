@@ -173,6 +173,29 @@ TEST(DurbinWatson, AColumnSaidTwiceChangesNothing)
                 1e-13);
 }
 
+TEST(DurbinWatson, ManyColumnsGiveTheSameByEigenvalues)
+{
+    // Several days with an intercept each. Of 40 rows two days go by elimination, eight by
+    // eigenvalues.
+    const auto days = [](std::size_t n, std::size_t count) {
+        std::vector<std::vector<double>> columns;
+        for (std::size_t day = 1; day < count; ++day) {
+            std::vector<double> column(n, 0.0);
+            for (std::size_t i = day * n / count; i < n; ++i)
+                column[i] = 1.0;
+            columns.push_back(column);
+        }
+        return columns;
+    };
+    // Eigenvalues and integrate() in R 4.2.2, as above.
+    EXPECT_NEAR(durbinWatsonTails(1.4, designOf(40, days(40, 2)), 40).below, 0.0168252533197066,
+                1e-11);
+    EXPECT_NEAR(durbinWatsonTails(1.4, designOf(40, days(40, 8)), 40).below, 0.000530024837546272,
+                1e-11);
+    EXPECT_NEAR(durbinWatsonTails(3.2, designOf(40, days(40, 8)), 40).above, 0.000622881535750963,
+                1e-11);
+}
+
 TEST(DurbinWatson, HasNothingToSayOfResidualsThatAreAllZero)
 {
     EXPECT_FALSE(durbinWatson(std::vector<double>(8, 0.0), designOf(8, {counted(8)})));
