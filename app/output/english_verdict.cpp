@@ -352,8 +352,8 @@ std::string qualifierSentence(core::Qualifier qualifier, const Analysis& analysi
                            "about.",
                            shortest(analysis.verdict.margin_pct));
     case core::Qualifier::interim:
-        return "Interim: the plan is not driven to its end. Stopping at the first answer that "
-               "pleases gives some 15 % false alarms where 5 % are promised.";
+        return "Interim: the plan is not driven to its end. Stopping at the first 'less' or "
+               "'more' gives some 15 % false alarms where 5 % are promised.";
     }
     return {};
 }

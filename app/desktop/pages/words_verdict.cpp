@@ -249,8 +249,8 @@ QString Words::qualifier(core::Qualifier qualifier) const
         return tr("There is an effect, but it is smaller than the %1\u00a0% that you care about.")
             .arg(m_numbers.shortest(m_analysis.verdict.margin_pct));
     case core::Qualifier::interim:
-        return tr("Interim: the plan is not driven to its end. Stopping at the first answer that "
-                  "pleases gives some 15\u00a0% false alarms where 5\u00a0% are promised.");
+        return tr("Interim: the plan is not driven to its end. Stopping at the first “less” or "
+                  "“more” gives some 15\u00a0% false alarms where 5\u00a0% are promised.");
     }
     return {};
 }
