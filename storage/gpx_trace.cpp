@@ -19,7 +19,9 @@ std::optional<double> degrees(std::optional<std::string_view> text, double large
 {
     if (!text)
         return std::nullopt;
-    const std::string_view digits = csv::trimmed(*text);
+    std::string_view digits = csv::trimmed(*text);
+    if (digits.starts_with('+'))
+        digits.remove_prefix(1);
     double value = 0.0;
     const auto [end, problem] =
         fast_float::from_chars(digits.data(), digits.data() + digits.size(), value);
@@ -153,10 +155,11 @@ Result<ReadTotals> GpxTrace::parse(const TakeBlock& take)
     }
     if (!m_points)
         return at(std::max<std::int64_t>(m_timelessLine, 1),
-                  m_timeless > 0 ? fmt::format("{} track points and none with a time; expected a "
-                                               "recorded track",
-                                               m_timeless)
-                                 : "no track point; expected a recorded track");
+                  m_timeless + m_misplaced > 0
+                      ? fmt::format("{} track points and none with a time and a place; expected a "
+                                    "recorded track",
+                                    m_timeless + m_misplaced)
+                      : "no track point; expected a recorded track");
     auto totals = m_points->finish();
     if (!totals)
         return totals.error();

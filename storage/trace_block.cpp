@@ -2,14 +2,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "storage/trace_block.h"
 
-#include "core/study.h"
-#include "storage/csv.h"
 #include "storage/decimal.h"
 
-#include <fast_float/fast_float.h>
-
 #include <algorithm>
-#include <cassert>
 #include <cmath>
 #include <cstring>
 
@@ -33,45 +28,6 @@ bool isBlankLine(const char* from, const char* to, std::size_t cells)
 {
     return cells == 1 &&
            std::all_of(from, to, [](char c) { return c == ' ' || c == '\t' || isLineBreak(c); });
-}
-
-/// Ways to write that there is no value; what else is not a number is a bad cell.
-bool saysNothing(std::string_view text)
-{
-    if (!text.empty() && (text.front() == '-' || text.front() == '+') && text.size() > 1)
-        text.remove_prefix(1);
-    for (const std::string_view word :
-         {"", "-", "--", "na", "n/a", "nan", "#n/a", "null", "none", "nil", "inf", "infinity"})
-        if (core::sameWord(text, word))
-            return true;
-    return false;
-}
-
-/// Digits with at most one point: the integer and the digits after the point. Nothing for other
-/// forms, for minus zero and for integers past 2^53.
-std::optional<std::pair<std::int64_t, int>> plainDecimal(std::string_view text)
-{
-    const bool negative = text.front() == '-';
-    if (negative || text.front() == '+')
-        text.remove_prefix(1);
-    std::int64_t integer = 0;
-    int decimals = -1;
-    int digits = 0;
-    for (const char c : text) {
-        if (c == '.' && decimals < 0) {
-            decimals = 0;
-            continue;
-        }
-        if (c < '0' || c > '9' || integer > kMaxScaled / 10)
-            return std::nullopt;
-        integer = integer * 10 + (c - '0');
-        ++digits;
-        decimals += decimals >= 0;
-    }
-    if (digits == 0 || integer > kMaxScaled || decimals > kMaxDecimals ||
-        (negative && integer == 0))
-        return std::nullopt;
-    return std::pair(negative ? -integer : integer, std::max(decimals, 0));
 }
 
 } // namespace
@@ -323,129 +279,6 @@ const char* TraceBlockReader::readRow(const char* at, TraceBlock& block)
     return at;
 }
 
-void TraceBlockReader::store(Column& column, std::uint32_t row, std::int64_t integer, int decimals)
-{
-    if (decimals == column.decimals) [[likely]]
-        column.out[row] = integer;
-    else
-        storeOtherDecimals(column, row, integer, decimals);
-}
-
-void TraceBlockReader::storeOtherDecimals(Column& column, std::uint32_t row, std::int64_t integer,
-                                          int decimals)
-{
-    if (column.decimals < 0) { // the first of the block
-        std::fill(column.out, column.out + row, 0);
-        column.decimals = decimals;
-        column.out[row] = integer;
-        return;
-    }
-    if (decimals < column.decimals) {
-        if (const auto scaled = withMoreDecimals(integer, column.decimals - decimals)) {
-            column.out[row] = *scaled;
-            return;
-        }
-    } else {
-        const int more = decimals - column.decimals;
-        bool fits = true;
-        for (std::uint32_t i = 0; i < row && fits; ++i)
-            fits = withMoreDecimals(column.out[i], more).has_value();
-        if (fits) {
-            for (std::uint32_t i = 0; i < row; ++i)
-                column.out[i] *= kIntegerPowersOfTen[static_cast<std::size_t>(more)];
-            column.decimals = decimals;
-            column.out[row] = integer;
-            return;
-        }
-    }
-    column.out[row] = 0;
-    column.column->odd.emplace_back(row, static_cast<double>(integer) /
-                                             kPowersOfTen[static_cast<std::size_t>(decimals)]);
-}
-
-/// The text of a cell without blanks around it, or what its quotes hold.
-/// @return  the separator or line end after it
-const char* TraceBlockReader::cellText(const char* at, std::string_view& text)
-{
-    const char* s = at;
-    while (*s == ' ' || (*s == '\t' && m_separator != '\t'))
-        ++s;
-    if (*s == '"') {
-        m_quoted.clear();
-        for (++s; s < m_end; ++s) {
-            if (*s == '"' && *++s != '"')
-                break;
-            m_quoted += *s;
-        }
-        text = csv::trimmed(m_quoted);
-        while (s < m_end && !m_endsCell[static_cast<unsigned char>(*s)])
-            ++s;
-        return std::min(s, m_end);
-    }
-    const char* const first = s;
-    while (s < m_end && !(*s == m_separator || *s == m_lineEnd || (*s == '\r' && s[1] == '\n')))
-        ++s;
-    text = csv::trimmed({first, static_cast<std::size_t>(s - first)});
-    return s;
-}
-
-const char* TraceBlockReader::readOtherNumber(const char* at, Column& column, std::uint32_t row)
-{
-    std::string_view text;
-    at = cellText(at, text);
-    takeNumberText(text, column, row);
-    return at;
-}
-
-void TraceBlockReader::takeNumberText(std::string_view text, Column& column, std::uint32_t row)
-{
-    column.out[row] = 0;
-    if (!text.empty() && m_decimalPoint != '.') {
-        m_number = text;
-        std::replace(m_number.begin(), m_number.end(), m_decimalPoint, '.');
-        text = m_number;
-    }
-    if (!text.empty()) {
-        if (const auto decimal = plainDecimal(text)) {
-            store(column, row, decimal->first, decimal->second);
-            return;
-        }
-        const std::string_view digits = text.front() == '+' ? text.substr(1) : text;
-        double value = 0.0;
-        const auto [end, problem] =
-            fast_float::from_chars(digits.data(), digits.data() + digits.size(), value);
-        if (problem == std::errc() && end == digits.data() + digits.size() &&
-            std::isfinite(value)) {
-            column.column->odd.emplace_back(row, value);
-            return;
-        }
-    }
-    column.column->gaps.push_back(row);
-    if (column.bad && !saysNothing(text))
-        ++*column.bad;
-}
-
-const char* TraceBlockReader::readClock(const char* at, bool date)
-{
-    std::string_view text;
-    at = cellText(at, text);
-    if (!date) {
-        m_rowClock = m_clock.parse(text, m_plan.clockForm);
-    } else if (const auto day = m_dateClock.parse(text, ClockForm::date)) {
-        m_rowDate_us = day->us;
-    }
-    return at;
-}
-
-const char* TraceBlockReader::readMark(const char* at, TraceBlock& block)
-{
-    std::string_view text;
-    at = cellText(at, text);
-    if (!text.empty() && text != "0")
-        block.marks.emplace_back(block.rows, std::string(text));
-    return at;
-}
-
 /// Turns the cells of time into seconds.
 void TraceBlockReader::finishTime(TraceBlock& block)
 {
@@ -470,46 +303,6 @@ void TraceBlockReader::finishTime(TraceBlock& block)
         time.scaled[row] = std::llround(std::clamp(us, -limit, limit));
     }
     time.decimals = 6;
-}
-
-namespace {
-
-void keepRows(ScaledColumn& column, std::uint32_t rows, const std::vector<bool>& keep,
-              const std::vector<std::uint32_t>& place)
-{
-    for (std::uint32_t row = 0; row < rows; ++row)
-        if (keep[row])
-            column.scaled[place[row]] = column.scaled[row];
-    std::size_t kept = 0;
-    for (const std::uint32_t row : column.gaps)
-        if (keep[row])
-            column.gaps[kept++] = place[row];
-    column.gaps.resize(kept);
-    kept = 0;
-    for (const auto& [row, value] : column.odd)
-        if (keep[row])
-            column.odd[kept++] = {place[row], value};
-    column.odd.resize(kept);
-}
-
-} // namespace
-
-void keepRows(TraceBlock& block, const std::vector<bool>& keep)
-{
-    assert(keep.size() == block.rows);
-    std::vector<std::uint32_t> place(block.rows);
-    std::uint32_t rows = 0;
-    for (std::uint32_t row = 0; row < block.rows; ++row) {
-        place[row] = rows;
-        rows += keep[row];
-    }
-    keepRows(block.time, block.rows, keep, place);
-    for (auto& channel : block.channels)
-        keepRows(channel, block.rows, keep, place);
-    std::erase_if(block.marks, [&](const auto& mark) { return !keep[mark.first]; });
-    for (auto& mark : block.marks)
-        mark.first = place[mark.first];
-    block.rows = rows;
 }
 
 } // namespace bothways::storage

@@ -5,6 +5,7 @@
 #include "storage/chunk_codec.h"
 #include "storage/trace_clock.h"
 #include "storage/trace_layout.h"
+#include "storage/trace_plan.h"
 
 #include <array>
 #include <cstdint>
@@ -67,7 +68,13 @@ private:
     void takeBackRow(TraceBlock& block);
     const char* readMark(const char* at, TraceBlock& block);
     void takeNumberText(std::string_view text, Column& column, std::uint32_t row);
-    void store(Column& column, std::uint32_t row, std::int64_t integer, int decimals);
+    void store(Column& column, std::uint32_t row, std::int64_t integer, int decimals)
+    {
+        if (decimals == column.decimals) [[likely]]
+            column.out[row] = integer;
+        else
+            storeOtherDecimals(column, row, integer, decimals);
+    }
     void storeOtherDecimals(Column& column, std::uint32_t row, std::int64_t integer, int decimals);
     const char* cellText(const char* at, std::string_view& text);
     const char* skipLine(const char* at) const;

@@ -121,24 +121,35 @@ std::optional<int> takeOffset_min(std::string_view text)
 /// Whole and fraction of a number, as microseconds of the unit that its size tells.
 std::optional<std::int64_t> epoch_us(std::string_view text)
 {
-    std::int64_t whole = 0;
+    constexpr std::uint64_t kYear2200_us = 7'258'118'400'000'000;
+    std::uint64_t whole = 0;
     std::size_t digits = 0;
     for (; digits < text.size() && isDigit(text[digits]); ++digits) {
         if (digits == 19)
             return std::nullopt;
-        whole = whole * 10 + (text[digits] - '0');
+        whole = whole * 10 + static_cast<std::uint64_t>(text[digits] - '0');
     }
     text.remove_prefix(digits);
-    if (digits == 19 || digits == 16)
-        return text.empty() ? std::optional(digits == 19 ? whole / 1000 : whole) : std::nullopt;
-    if (digits != 10 && digits != 13)
+    std::uint64_t unit = 0; // us
+    switch (digits) {
+    case 10: unit = 1'000'000; break;
+    case 13: unit = 1'000; break;
+    case 16: unit = 1; break;
+    case 19:
+        whole /= 1000;
+        unit = 1;
+        break;
+    default: return std::nullopt;
+    }
+    std::uint64_t us = whole * unit;
+    if (us > kYear2200_us)
         return std::nullopt;
-    std::int64_t unit = digits == 10 ? kSecond_us : 1000;
-    std::int64_t us = whole * unit;
-    if (take(text, '.') || take(text, ','))
+    if (unit > 1 && (take(text, '.') || take(text, ',')))
         for (; !text.empty() && isDigit(text.front()); text.remove_prefix(1))
-            us += (unit /= 10) * (text.front() - '0');
-    return text.empty() ? std::optional(us) : std::nullopt;
+            us += (unit /= 10) * static_cast<std::uint64_t>(text.front() - '0');
+    if (!text.empty())
+        return std::nullopt;
+    return static_cast<std::int64_t>(us);
 }
 
 } // namespace

@@ -3,6 +3,7 @@
 #include "storage/trace_open.h"
 
 #include "core/clock.h"
+#include "storage/trace_names.h"
 
 #include <fmt/format.h>
 

@@ -5,6 +5,7 @@
 #include "storage/chunk_codec.h"
 #include "storage/trace_layout.h"
 #include "storage/trace_order.h"
+#include "storage/trace_plan.h"
 #include "storage/trace_source.h"
 
 #include <cstdint>

@@ -21,6 +21,7 @@ namespace {
 using core::Error;
 using core::ErrorCode;
 
+constexpr std::uint64_t kSmallestBlock = std::uint64_t{1} << 16;
 constexpr std::size_t kBehind = 64; ///< bytes behind a block that may be looked at
 
 Error unreadable(const std::filesystem::path& file, std::string_view why)
@@ -63,7 +64,9 @@ core::Result<TraceSource> TraceSource::open(const std::filesystem::path& file)
         return unreadable(file, "is a directory");
     source.m_size = static_cast<std::uint64_t>(std::max<off_t>(status.st_size, 0));
     ::posix_fadvise(source.m_file, 0, 0, POSIX_FADV_SEQUENTIAL);
-    source.m_head.resize(kTraceHeadSize);
+    // Of a pipe the size is 0 and tells nothing.
+    const std::uint64_t wanted = S_ISREG(status.st_mode) ? source.m_size + 1 : kTraceHeadSize;
+    source.m_head.resize(std::min<std::uint64_t>(wanted, kTraceHeadSize));
     std::size_t have = 0;
     while (have < source.m_head.size()) {
         const ssize_t got =
@@ -72,10 +75,9 @@ core::Result<TraceSource> TraceSource::open(const std::filesystem::path& file)
             continue;
         if (got < 0)
             return unreadable(file, "cannot be read: " + systemWords(errno));
-        if (got == 0) {
-            source.m_headIsWhole = true;
+        source.m_headIsWhole = got == 0;
+        if (got == 0)
             break;
-        }
         have += static_cast<std::size_t>(got);
     }
     source.m_head.resize(have);
@@ -110,7 +112,9 @@ void TraceSource::start(const TraceLayout& layout, std::size_t blockSize)
     m_separator = layout.separator;
     m_lineEnd = layout.lineEnd;
     m_decimalPoint = layout.decimalComma ? ',' : '.';
-    m_blockSize = blockSize;
+    // A small file needs no large blocks. (One that grows meanwhile gets more of them.)
+    const std::uint64_t rest = std::max<std::uint64_t>(m_size, m_head.size()) - m_consumed;
+    m_blockSize = std::min<std::uint64_t>(blockSize, std::max(rest + 1, kSmallestBlock));
     m_carry = m_head.substr(layout.dataOffset); // what was read already
     m_consumed = layout.dataOffset;
     m_atEnd = m_headIsWhole;

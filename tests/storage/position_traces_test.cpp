@@ -106,7 +106,7 @@ TEST(Gpx, RefusesWhatIsCutOrHasNoRecordedTrack)
     const std::string whole = gpx(point(0, 0, "2026-05-09T05:40:00Z"));
     EXPECT_THAT(refusal(whole.substr(0, whole.find("</trkseg>"))), HasSubstr("the file ends within"));
     EXPECT_THAT(refusal(gpx("")), HasSubstr("no track point"));
-    EXPECT_THAT(refusal(gpx("<trkpt lat=\"1\" lon=\"1\"/>")), HasSubstr("none with a time"));
+    EXPECT_THAT(refusal(gpx("<trkpt lat=\"1\" lon=\"1\"/>")), HasSubstr("1 track points and none with a time"));
     EXPECT_THAT(refusal("<gpx><trk></gpx>"), HasSubstr(":1: is no well-formed GPX"));
     EXPECT_THAT(refusal(gpx("") + "<gpx/>"), HasSubstr("a second root element"));
 }

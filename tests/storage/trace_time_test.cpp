@@ -190,6 +190,8 @@ TEST(TraceClock, ReadsWhatLoggersWrite)
           "2026-05-09T05:60", "2026-05-09T05:40:61", "2026-05-09T05:40:00+25:00",
           "2026-05-09T05:40:00.", "2026-05-09T05:40:00Zx", "05/09/2026 05:40", "T", "T05:40"})
         EXPECT_FALSE(us(none, ClockForm::dateTime)) << none;
+    for (const char* none : {"9999999999999999999", "9999999999", "177830520", "1778305200.x"})
+        EXPECT_FALSE(us(none, ClockForm::epoch)) << none;
     EXPECT_FALSE(clockFormOf("89.91"));
     EXPECT_FALSE(clockFormOf("monday"));
 }

@@ -1,59 +1,29 @@
 // Copyright (C) 2026 The Bothways developers
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "storage/chunk_codec.h"
-
+#include "storage/chunk_form.h"
 #include "storage/decimal.h"
 
 #include <zstd.h>
 
 #include <algorithm>
-#include <array>
 #include <bit>
 #include <cassert>
 #include <cmath>
 #include <cstring>
 #include <limits>
-#include <type_traits>
 
 namespace bothways::storage {
 namespace {
 
-static_assert(std::endian::native == std::endian::little, "the chunk form is little-endian");
-
-enum class Form : std::uint8_t { decimal = 1, binary64 = 2 };
-
-constexpr std::uint8_t kHasGaps = 1;
-constexpr std::uint8_t kHasOdd = 2;
-constexpr std::size_t kHeaderSize = 32;
-constexpr std::size_t kOddSize = 12;
-constexpr std::size_t kMaxPayload = std::size_t{1} << 27;
 constexpr int kZstdLevel = 1;
 /// Above one odd value in so many samples the binary form is smaller.
 constexpr std::size_t kSamplesForAnOdd = 8;
 constexpr int kMaxDecimalsOfDoubles = 9;
 
-struct Header {
-    Form form;
-    std::uint8_t decimals;
-    std::uint8_t width; ///< bytes a difference; 0: every difference is `step`
-    std::uint8_t flags;
-    std::uint32_t rows;
-    std::uint32_t samples;
-    std::uint32_t odd;
-    std::int64_t base;
-    std::int64_t step;
-};
-static_assert(sizeof(Header) == kHeaderSize);
-
 std::uint64_t zigzag(std::uint64_t difference)
 {
     return (difference << 1) ^ (0 - (difference >> 63));
-}
-
-template <class Signed>
-Signed unzigzag(std::make_unsigned_t<Signed> code)
-{
-    return static_cast<Signed>((code >> 1) ^ (0 - (code & 1)));
 }
 
 std::uint8_t widthFor(std::uint64_t codes)
@@ -112,75 +82,6 @@ void writeWidePlanes(std::span<const std::int64_t> values, std::uint8_t* out)
     }
 }
 
-template <int Width, class Signed>
-std::make_unsigned_t<Signed> codeAt(const std::uint8_t* planes, std::size_t n, std::size_t i)
-{
-    using Word = std::make_unsigned_t<Signed>;
-    Word code = 0;
-    for (std::size_t plane = 0; plane < Width; ++plane)
-        code |= static_cast<Word>(planes[plane * n + i]) << (8 * plane);
-    return code;
-}
-
-constexpr std::size_t kBlock = 256;
-
-/// Adding 1.5 * 2^52 as bits and taking it off as a number turns integers below 2^51 into doubles,
-/// exactly and several at once; plain x86-64 converts 64-bit integers one by one.
-void divideInto(double* out, const std::uint64_t* integers, std::size_t count, double divisor)
-{
-    constexpr std::uint64_t kHalf = std::uint64_t{1} << 51;
-    constexpr std::uint64_t kMagicBits = 0x4338000000000000;
-    constexpr double kMagic = 6755399441055744.0;
-    std::uint64_t high = 0;
-    for (std::size_t i = 0; i < count; ++i)
-        high |= integers[i] + kHalf;
-    if (high < 2 * kHalf) {
-        for (std::size_t i = 0; i < count; ++i)
-            out[i] = (std::bit_cast<double>(integers[i] + kMagicBits) - kMagic) / divisor;
-    } else {
-        for (std::size_t i = 0; i < count; ++i)
-            out[i] = static_cast<double>(static_cast<std::int64_t>(integers[i])) / divisor;
-    }
-}
-
-/// Differences first, then sums, then quotients, block by block: only the sums must go in turn.
-template <int Width>
-void readPlanes(const Header& header, const std::uint8_t* planes, double* out)
-{
-    using Word = std::conditional_t<(Width < 4), std::int32_t, std::int64_t>;
-    [[maybe_unused]] std::array<Word, kBlock> differences;
-    std::array<std::uint64_t, kBlock> integers;
-    const double divisor = kPowersOfTen[header.decimals];
-    const std::size_t n = header.samples - 1;
-    auto sum = static_cast<std::uint64_t>(header.base);
-    *out++ = static_cast<double>(header.base) / divisor;
-    for (std::size_t from = 0; from < n; from += kBlock) {
-        const std::size_t count = std::min(kBlock, n - from);
-        if constexpr (Width > 0)
-            for (std::size_t i = 0; i < count; ++i)
-                differences[i] = unzigzag<Word>(codeAt<Width, Word>(planes, n, from + i));
-        for (std::size_t i = 0; i < count; ++i) {
-            if constexpr (Width == 0)
-                sum += static_cast<std::uint64_t>(header.step);
-            else
-                sum += static_cast<std::uint64_t>(std::int64_t{differences[i]});
-            integers[i] = sum;
-        }
-        divideInto(out + from, integers.data(), count, divisor);
-    }
-}
-
-void readPlanes(const Header& header, const std::uint8_t* planes, double* out)
-{
-    switch (header.width) {
-    case 0: readPlanes<0>(header, planes, out); break;
-    case 1: readPlanes<1>(header, planes, out); break;
-    case 2: readPlanes<2>(header, planes, out); break;
-    case 4: readPlanes<4>(header, planes, out); break;
-    default: readPlanes<8>(header, planes, out); break;
-    }
-}
-
 void writeBinaryPlanes(std::span<const double> values, std::uint8_t* out)
 {
     const std::size_t n = values.size();
@@ -189,12 +90,6 @@ void writeBinaryPlanes(std::span<const double> values, std::uint8_t* out)
         for (std::size_t plane = 0; plane < 8; ++plane)
             out[plane * n + i] = static_cast<std::uint8_t>(bits >> (8 * plane));
     }
-}
-
-void readBinaryPlanes(const std::uint8_t* planes, std::span<double> out)
-{
-    for (std::size_t i = 0; i < out.size(); ++i)
-        out[i] = std::bit_cast<double>(codeAt<8, std::int64_t>(planes, out.size(), i));
 }
 
 /// Minimum and maximum of what compares; both NaN where nothing does.
@@ -216,29 +111,6 @@ struct Bounds {
         chunk.maximum = any ? high : std::numeric_limits<double>::quiet_NaN();
     }
 };
-
-std::size_t planesSize(const Header& header)
-{
-    if (header.form == Form::binary64)
-        return std::size_t{8} * header.samples;
-    return header.samples == 0 ? 0 : std::size_t{header.width} * (header.samples - 1);
-}
-
-std::size_t bitmapSize(const Header& header)
-{
-    return (header.flags & kHasGaps) != 0 ? (std::size_t{header.rows} + 7) / 8 : 0;
-}
-
-std::size_t payloadSize(const Header& header)
-{
-    return kHeaderSize + bitmapSize(header) + kOddSize * header.odd + planesSize(header);
-}
-
-core::Error damaged(std::string_view what)
-{
-    return core::Error{
-        core::ErrorCode::studyFile, "a chunk of a recording is damaged: " + std::string(what), {}};
-}
 
 } // namespace
 
@@ -429,112 +301,6 @@ EncodedChunk ChunkEncoder::encode(std::span<const double> values,
             d->values.push_back(values[row]);
     }
     return d->binary(rows, gaps);
-}
-
-struct ChunkDecoder::Private {
-    struct Free {
-        void operator()(ZSTD_DCtx* context) const { ZSTD_freeDCtx(context); }
-    };
-    std::unique_ptr<ZSTD_DCtx, Free> zstd{ZSTD_createDCtx()};
-    std::vector<std::uint8_t> payload;
-
-    /// @return what is wrong; empty: nothing
-    std::string_view unpack(std::span<const std::byte> bytes)
-    {
-        const unsigned long long size = ZSTD_getFrameContentSize(bytes.data(), bytes.size());
-        if (size == ZSTD_CONTENTSIZE_ERROR || size == ZSTD_CONTENTSIZE_UNKNOWN)
-            return "it is not a compressed block";
-        if (size < kHeaderSize || size > kMaxPayload)
-            return "its size cannot be";
-        payload.resize(size);
-        const std::size_t got = ZSTD_decompressDCtx(zstd.get(), payload.data(), payload.size(),
-                                                    bytes.data(), bytes.size());
-        if (ZSTD_isError(got) || got != size)
-            return "its checksum or compression is wrong";
-        return {};
-    }
-};
-
-namespace {
-
-std::string_view faultOf(const Header& header, std::size_t size)
-{
-    const bool decimal = header.form == Form::decimal;
-    if (!decimal && header.form != Form::binary64)
-        return "its form is unknown";
-    const bool widthKnown = header.width == 1 || header.width == 2 || header.width == 4 ||
-                            header.width == 8 || (decimal && header.width == 0);
-    if (!widthKnown || (!decimal && header.width != 8) || header.decimals > kMaxDecimals ||
-        (header.flags & ~(kHasGaps | kHasOdd)) != 0)
-        return "its head is unknown";
-    const bool oddFlag = (header.flags & kHasOdd) != 0;
-    if (header.rows > kMaxChunkRows || header.samples > header.rows ||
-        header.odd > header.samples || oddFlag != (header.odd > 0) || (oddFlag && !decimal) ||
-        ((header.flags & kHasGaps) == 0 && header.samples != header.rows))
-        return "its counts contradict each other";
-    if (payloadSize(header) != size)
-        return "it is too short or too long";
-    return {};
-}
-
-/// Copies the bitmap. @return false where it does not have as many samples as the head says
-bool takeBitmap(const Header& header, const std::uint8_t* bitmap, DecodedChunk& chunk)
-{
-    const std::size_t size = bitmapSize(header);
-    if (size == 0)
-        return true;
-    chunk.present.assign(bitmap, bitmap + size);
-    std::size_t count = 0;
-    for (const std::uint8_t byte : chunk.present)
-        count += static_cast<std::size_t>(std::popcount(byte));
-    const bool tailClear = header.rows % 8 == 0 || (chunk.present.back() >> (header.rows % 8)) == 0;
-    return count == header.samples && tailClear;
-}
-
-} // namespace
-
-ChunkDecoder::ChunkDecoder() : d(std::make_unique<Private>()) {}
-ChunkDecoder::~ChunkDecoder() = default;
-ChunkDecoder::ChunkDecoder(ChunkDecoder&&) noexcept = default;
-ChunkDecoder& ChunkDecoder::operator=(ChunkDecoder&&) noexcept = default;
-
-core::Result<DecodedChunk> ChunkDecoder::decode(std::span<const std::byte> bytes,
-                                                std::vector<double>& values)
-{
-    if (const auto fault = d->unpack(bytes); !fault.empty())
-        return damaged(fault);
-    Header header;
-    std::memcpy(&header, d->payload.data(), kHeaderSize);
-    if (const auto fault = faultOf(header, d->payload.size()); !fault.empty())
-        return damaged(fault);
-    DecodedChunk chunk{header.rows, header.samples, {}};
-    const std::uint8_t* at = d->payload.data() + kHeaderSize;
-    if (!takeBitmap(header, at, chunk))
-        return damaged("its counts contradict each other");
-    at += bitmapSize(header);
-    const std::uint8_t* odd = at;
-    at += kOddSize * header.odd;
-    for (std::size_t i = 0; i < header.odd; ++i) {
-        std::uint32_t sample = 0;
-        std::memcpy(&sample, odd + kOddSize * i, 4);
-        if (sample >= header.samples)
-            return damaged("an odd value lies outside");
-    }
-    const std::size_t before = values.size();
-    values.resize(before + header.samples);
-    if (header.samples == 0)
-        return chunk;
-    double* out = values.data() + before;
-    if (header.form == Form::binary64)
-        readBinaryPlanes(at, {out, header.samples});
-    else
-        readPlanes(header, at, out);
-    for (std::size_t i = 0; i < header.odd; ++i) {
-        std::uint32_t sample = 0;
-        std::memcpy(&sample, odd + kOddSize * i, 4);
-        std::memcpy(out + sample, odd + kOddSize * i + 4, 8);
-    }
-    return chunk;
 }
 
 } // namespace bothways::storage
