@@ -15,10 +15,9 @@ namespace bothways::cli {
 namespace {
 
 constexpr const char* kIntroduction =
-    "Bothways keeps the log of fuel-economy runs driven out and back, baseline - device - "
-    "baseline, "
-    "finds the runs that cannot be used, and says whether there is an effect, how large, and how "
-    "sure. FILE is a study (NAME.bothways) or a run sheet (CSV).";
+    "Bothways keeps the log of fuel-economy runs driven out and back, baseline - device -\n"
+    "baseline, finds the runs that cannot be used, and says whether there is an effect,\n"
+    "how large, and how sure. FILE is a study (NAME.bothways) or a run sheet (CSV).\n";
 
 constexpr const char* kFooter =
     "Begin with a run sheet that you have:\n"
@@ -49,6 +48,8 @@ void addVerbs(CLI::App& program, Context& context)
     addPlan(program, context);
     addLedger(program, context);
     addReport(program, context);
+    for (CLI::App* verb : program.get_subcommands({}))
+        verb->group("Verbs");
 }
 
 bool isVerb(const CLI::App& program, const std::string& name)
@@ -104,6 +105,7 @@ int runProgram(const std::vector<std::string>& arguments, Surroundings& io)
     program.footer(kFooter);
     program.require_subcommand(0, 1);
     program.get_formatter()->column_width(28);
+    program.get_formatter()->label("SUBCOMMAND", "VERB");
     Context context{io};
     addVerbs(program, context);
 
@@ -121,6 +123,11 @@ int runProgram(const std::vector<std::string>& arguments, Surroundings& io)
     } catch (const CLI::Success& asked) { // --help, --version
         program.exit(asked, io.out, io.err);
         return 0;
+    } catch (const CLI::ExtrasError&) {
+        const std::vector<std::string> extra = program.remaining(true);
+        return wrongUseOf(program, arguments,
+                          fmt::format("'{}' was not expected", extra.empty() ? "" : extra.front()),
+                          io);
     } catch (const CLI::ParseError& problem) {
         return wrongUseOf(program, arguments, problem.what(), io);
     }

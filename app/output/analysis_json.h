@@ -8,6 +8,7 @@
 #include "core/ledger.h"
 #include "core/plan.h"
 #include "core/pooled.h"
+#include "core/sequence_study.h"
 
 #include <optional>
 #include <span>
@@ -32,6 +33,9 @@ namespace bothways::app {
 [[nodiscard]] std::string findingsJson(const core::Screening& screening);
 /// "bothways.plan/1".
 [[nodiscard]] std::string planJson(const core::Plan& plan);
+/// "bothways.plans/1": what fits into some hours, best first, each with what it is weak against.
+[[nodiscard]] std::string plansJson(std::span<const core::Plan> plans,
+                                    std::span<const core::SequenceWeakness> weakness);
 /// "bothways.ledger/1".
 [[nodiscard]] std::string ledgerJson(const core::Ledger& ledger,
                                      std::optional<double> watts_to_see);

@@ -28,6 +28,10 @@ struct TextOptions {
 /// Findings, what was not checked and why, the pattern.
 [[nodiscard]] std::string screeningText(const core::Screening& screening, bool colour = false);
 [[nodiscard]] std::string planText(const core::Plan& plan);
+/// What fits into some hours, best first, and how often each keeps its promise when the day does
+/// not hold still.
+[[nodiscard]] std::string plansText(std::span<const core::Plan> plans,
+                                    std::span<const core::SequenceWeakness> weakness);
 [[nodiscard]] std::string ledgerText(const core::Ledger& ledger,
                                      std::optional<double> watts_to_see);
 [[nodiscard]] std::string pooledText(std::span<const StudyRow> studies,

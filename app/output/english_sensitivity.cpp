@@ -97,8 +97,7 @@ std::string detectableSentence(const Analysis& analysis)
         "An effect of {} % would have been found by such a day {} times in 100; one pair "
         "scatters by {} %.",
         significant(pctFromLog(analysis.detectable->log)),
-        shortest(100.0 * analysis.detectable->power),
-        significant(pctFromLog(analysis.headline->s)));
+        shortest(100.0 * analysis.detectable->power), significant(100.0 * analysis.headline->s));
 }
 
 std::string leaveOneOutSentence(const Analysis& analysis)

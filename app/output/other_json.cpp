@@ -15,6 +15,41 @@ Json rangeJson(const core::Range& range)
     return {{"low", range.low}, {"middle", range.middle}, {"high", range.high}};
 }
 
+Json planKeys(const core::Plan& plan)
+{
+    const auto pct = [](const std::optional<double>& log) {
+        return log ? Json(pctFromLog(*log)) : Json(nullptr);
+    };
+    Json json;
+    json["sequence"] = plan.sequence;
+    json["pairs_per_block"] = plan.pairs_per_block;
+    json["pairs"] = plan.pairs;
+    json["df"] = plan.df;
+    json["half_width_pct"] = pctFromLog(plan.half_width_log);
+    json["detectable_pct"] = pctFromLog(plan.detectable_log);
+    json["road_hours"] = plan.road_hours;
+    json["distance_km"] = plan.distance_km;
+    json["s"] = plan.options.s;
+    json["s_upper80"] = orNull(plan.s_upper80);
+    json["half_width_upper80_pct"] = pct(plan.half_width_upper80_log);
+    json["detectable_upper80_pct"] = pct(plan.detectable_upper80_log);
+    json["confidence"] = plan.options.confidence;
+    json["power"] = plan.options.power;
+    return json;
+}
+
+const char* disturbanceName(core::Disturbance disturbance)
+{
+    switch (disturbance) {
+    case core::Disturbance::none: return "none";
+    case core::Disturbance::straightDrift: return "straight_drift";
+    case core::Disturbance::curvedDrift: return "curved_drift";
+    case core::Disturbance::blockChanges: return "block_changes";
+    case core::Disturbance::correlatedNoise: return "correlated_noise";
+    }
+    return "";
+}
+
 } // namespace
 
 std::string jsonText(const Json& json)
@@ -61,25 +96,24 @@ std::string findingsJson(const core::Screening& screening)
 
 std::string planJson(const core::Plan& plan)
 {
-    const auto pct = [](const std::optional<double>& log) {
-        return log ? Json(pctFromLog(*log)) : Json(nullptr);
-    };
     Json json;
     json["schema"] = "bothways.plan/1";
-    json["sequence"] = plan.sequence;
-    json["pairs_per_block"] = plan.pairs_per_block;
-    json["pairs"] = plan.pairs;
-    json["df"] = plan.df;
-    json["half_width_pct"] = pctFromLog(plan.half_width_log);
-    json["detectable_pct"] = pctFromLog(plan.detectable_log);
-    json["road_hours"] = plan.road_hours;
-    json["distance_km"] = plan.distance_km;
-    json["s"] = plan.options.s;
-    json["s_upper80"] = orNull(plan.s_upper80);
-    json["half_width_upper80_pct"] = pct(plan.half_width_upper80_log);
-    json["detectable_upper80_pct"] = pct(plan.detectable_upper80_log);
-    json["confidence"] = plan.options.confidence;
-    json["power"] = plan.options.power;
+    json.update(planKeys(plan));
+    return jsonText(json);
+}
+
+std::string plansJson(std::span<const core::Plan> plans,
+                      std::span<const core::SequenceWeakness> weakness)
+{
+    Json json;
+    json["schema"] = "bothways.plans/1";
+    json["plans"] = Json::array();
+    for (std::size_t i = 0; i < plans.size() && i < weakness.size(); ++i) {
+        Json plan = planKeys(plans[i]);
+        for (std::size_t k = 0; k < core::kDisturbances.size(); ++k)
+            plan["coverage"][disturbanceName(core::kDisturbances[k])] = weakness[i].coverage[k];
+        json["plans"].push_back(std::move(plan));
+    }
     return jsonText(json);
 }
 

@@ -61,7 +61,9 @@ std::string wrapped(std::string_view text, std::size_t indent, std::size_t width
     std::size_t column = lead;
     bool first = true; // on its line
     while (!text.empty()) {
-        const std::size_t end = std::min(text.find(' '), text.size());
+        std::size_t end = std::min(text.find(' '), text.size());
+        while (text.substr(end).starts_with(" %")) // a number keeps its sign
+            end = std::min(text.find(' ', end + 1), text.size());
         const std::string_view word = text.substr(0, end);
         if (!first && column + 1 + columnsOf(word) > width) {
             out.append("\n").append(indent, ' ');

@@ -4,6 +4,8 @@
 
 #include <gmock/gmock.h>
 
+#include <ostream>
+
 #include <unistd.h>
 
 // Bad input: one clear sentence on standard error, the exit code of the contract, nothing on
@@ -22,6 +24,12 @@ struct BadSheet {
     std::string text;
     const char* said; ///< part of the message
 };
+
+/// For the test's name in a list of tests.
+std::ostream& operator<<(std::ostream& stream, const BadSheet& sheet)
+{
+    return stream << sheet.name;
+}
 
 class BadSheets : public ::testing::TestWithParam<BadSheet> {};
 
@@ -108,6 +116,11 @@ struct WrongCall {
     const char* said;
 };
 
+std::ostream& operator<<(std::ostream& stream, const WrongCall& call)
+{
+    return stream << call.name;
+}
+
 class WrongCalls : public ::testing::TestWithParam<WrongCall> {
 protected:
     void SetUp() override
@@ -148,7 +161,7 @@ INSTANTIATE_TEST_SUITE_P(
     ::testing::Values(
         WrongCall{"NoVerb", {}, 2, "no verb was given"},
         WrongCall{"UnknownVerb", {"analyze", "SHEET"}, 2, "there is no verb 'analyze'"},
-        WrongCall{"UnknownOption", {"analyse", "SHEET", "--fast"}, 2, "--fast"},
+        WrongCall{"UnknownOption", {"analyse", "SHEET", "--fast"}, 2, "'--fast' was not expected"},
         WrongCall{"NoFile", {"analyse"}, 2, "FILE"},
         WrongCall{"MarginOfWords", {"analyse", "SHEET", "--margin", "much"}, 2, "margin"},
         WrongCall{"MarginOfNothing", {"analyse", "SHEET", "--margin", "0"}, 2, "margin"},
@@ -176,7 +189,7 @@ INSTANTIATE_TEST_SUITE_P(
         WrongCall{"NoSuchReason", {"discard", "STUDY", "9", "--reason", "bad_luck"}, 2, "bad_luck"},
         WrongCall{
             "OtherWithoutWords", {"discard", "STUDY", "9", "--reason", "other"}, 2, "--evidence"},
-        WrongCall{"PairOfTwoBlocks", {"pair", "STUDY", "1", "8"}, 3, "block"},
+        WrongCall{"PairOfTwoBlocks", {"pair", "STUDY", "1", "8"}, 3, "two blocks"},
         WrongCall{"UnknownProperty", {"set", "STUDY", "colour=red"}, 2, "colour"},
         WrongCall{"AddWithABadColumn",
                   {"add", "STUDY", "start=2026-05-09T09:00", "l_per_100km=-3"},

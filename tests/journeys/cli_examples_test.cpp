@@ -5,6 +5,7 @@
 #include <gtest/gtest.h>
 
 #include <cmath>
+#include <ostream>
 #include <set>
 
 // The worked examples of tests/published/data/examples (calculated in R from the definitions, see
@@ -22,6 +23,11 @@ struct Example {
     const char* name;
     std::vector<std::string> options;
 };
+
+std::ostream& operator<<(std::ostream& stream, const Example& example)
+{
+    return stream << example.name;
+}
 
 /// Null in the expected values because it is the program's own (SOURCES.md).
 const std::set<std::string> kOwn = {"/companions/correlated"};

@@ -187,6 +187,30 @@ TEST(CliPlan, TakesTheNoiseFromStudies)
     EXPECT_GT(json["s_upper80"].get<double>(), json["s"].get<double>());
 }
 
+TEST(CliPlan, SaysWhichSequenceFitsTheHoursAndWhatItIsWeakAgainst)
+{
+    const nlohmann::json json = jsonOf({"plan", "--hours", "4", "--json"});
+    ASSERT_GT(json["plans"].size(), 2U);
+    for (const auto& plan : json["plans"]) {
+        EXPECT_LE(plan["road_hours"].get<double>(), 4.0);
+        EXPECT_GE(plan["detectable_pct"].get<double>(),
+                  json["plans"][0]["detectable_pct"].get<double>()); // best first
+        // 4,000 repeats at 0.95: standard error 0.0034; five of them allow one in a million.
+        EXPECT_NEAR(plan["coverage"]["none"].get<double>(), 0.95, 5 * 0.0034) << plan["sequence"];
+    }
+}
+
+TEST(CliPlan, WritesARunCardWithTheStudysOwnNames)
+{
+    const TempFolder folder;
+    const std::string card = folder / "card.html";
+    const Ran ran = bothwaysProgram(
+        {"plan", exampleFile("roof_box_open.csv"), "--card", card, "--begin", "05:40"});
+    ASSERT_EQ(ran.code, 0) << ran.err;
+    EXPECT_THAT(readFile(card), HasSubstr("north"));
+    EXPECT_THAT(readFile(card), HasSubstr("05:40"));
+}
+
 TEST(CliLedger, CostsMoreThanItRelieves)
 {
     const nlohmann::json json = jsonOf({"ledger", "--output-w", "600", "--speed-kmh", "100",

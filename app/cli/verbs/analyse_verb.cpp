@@ -127,7 +127,7 @@ void addAnalyse(CLI::App& program, Context& context)
 {
     auto options = std::make_shared<AnalyseOptions>();
     CLI::App* verb = program.add_subcommand(
-        "analyse", "Is there an effect, how large, how sure? Several files: a table, and pooled");
+        "analyse", "Is there an effect, how large, how sure? Several files: a table");
     verb->add_option("FILE", options->files, "Studies or run sheets")->required();
     CLI::Option* json = verb->add_flag("--json", options->json, "As JSON, for programs");
     verb->add_flag("--csv", options->csv, "The pairs as CSV")->excludes(json);

@@ -179,6 +179,7 @@ void addLedger(CLI::App& program, Context& context)
               {0.0, 100.0, false, false, "a per cent above 0 and below 100"},
               "The effect to be seen, per cent: how many watts is that? (default: the study's)");
     addFactors(*verb, *options);
+    addSheetOverrides(*verb, options->overrides);
     verb->add_flag("--json", options->json, "As JSON, for programs");
     verb->footer("Example:\n  bothways ledger --output-w 600 --speed-kmh 100 --consumption 8");
     onCall(*verb, context, [options, &context] { return ledger(*options, context.io); });

@@ -4,8 +4,10 @@
 #include "app/cli/verbs/verbs.h"
 #include "app/output/analysis_json.h"
 #include "app/output/analysis_text.h"
+#include "app/output/run_card.h"
 #include "core/analysis.h"
 #include "core/plan.h"
+#include "core/sequence_study.h"
 #include "core/units.h"
 
 #include <CLI/CLI.hpp>
@@ -22,9 +24,10 @@ constexpr double kNoLimit = std::numeric_limits<double>::infinity();
 
 struct PlanVerbOptions {
     std::vector<std::string> files;
-    std::string sequence;
+    std::string sequence, card, begin;
     std::optional<std::uint64_t> pairs;
-    std::optional<double> noise_pct, pair_min, switch_min, stretch_km, want_pct, power, confidence;
+    std::optional<double> noise_pct, pair_min, switch_min, stretch_km, want_pct, power, confidence,
+        hours;
     bool json = false;
     Overrides overrides;
 };
@@ -74,16 +77,68 @@ Result<core::PlanOptions> planOptions(const PlanVerbOptions& given, const Surrou
     return options;
 }
 
+Outcome whatFits(const PlanVerbOptions& given, const core::PlanOptions& options, Surroundings& io)
+{
+    const auto plans = core::sequencesFor(*given.hours, options);
+    if (!plans)
+        return plans.error();
+    std::vector<core::SequenceWeakness> weakness;
+    for (const core::Plan& plan : plans.value()) {
+        core::PlanOptions its = options;
+        its.sequence = plan.sequence;
+        its.pairs_per_block = plan.pairs_per_block;
+        const auto simulated = core::simulateWeakness(its);
+        if (!simulated)
+            return simulated.error();
+        weakness.push_back(simulated.value());
+    }
+    io.out << (given.json ? app::plansJson(plans.value(), weakness)
+                          : app::plansText(plans.value(), weakness));
+    return Done{};
+}
+
+/// The run card: with the names, limits and timed accessories of the study that is given.
+Outcome writeCard(const PlanVerbOptions& given, const core::Plan& plan, Surroundings& io)
+{
+    core::Study study;
+    if (!given.files.empty()) {
+        auto input = readInput(given.files.front(), given.overrides, io);
+        if (!input)
+            return input.error();
+        study = std::move(input.value().study);
+    }
+    app::RunCardInput card{study.properties, plan};
+    if (!given.begin.empty())
+        card.begin = given.begin;
+    if (const auto names = core::configurations(study); names.size() == 2) {
+        card.baseline = core::baselineName(study);
+        card.device = core::sameWord(names[0], card.baseline) ? names[1] : names[0];
+    }
+    if (const auto names = core::directions(study); names.size() == 2) {
+        card.out = names[0];
+        card.back = names[1];
+    }
+    const auto html = app::runCardHtml(card);
+    if (!html)
+        return html.error();
+    return writeWholeFile(given.card, html.value());
+}
+
 Outcome plan(const PlanVerbOptions& given, Surroundings& io)
 {
     const auto options = planOptions(given, io);
     if (!options)
         return options.error();
+    if (given.hours)
+        return whatFits(given, options.value(), io);
     const auto made = given.want_pct
                           ? core::planFor(core::logFromPct(*given.want_pct), options.value())
                           : core::makePlan(options.value());
     if (!made)
         return made.error();
+    if (!given.card.empty())
+        if (Outcome written = writeCard(given, made.value(), io); !written)
+            return written;
     io.out << (given.json ? app::planJson(made.value()) : app::planText(made.value()));
     return Done{};
 }
@@ -120,6 +175,16 @@ void addPlan(CLI::App& program, Context& context)
     addNumber(*verb, "--confidence", options->confidence,
               {0.5, 1.0, false, false, "a share between 0.5 and 1"},
               "Confidence of the interval (default 0.95)");
+    CLI::Option* hours =
+        addNumber(*verb, "--hours", options->hours, {0.0, kNoLimit, false, false, "hours above 0"},
+                  "Which sequence fits, and what is each weak against?");
+    verb->add_option("--card", options->card,
+                     "Write the run card, a page to print for the roadside")
+        ->type_name("HTML")
+        ->excludes(hours);
+    verb->add_option("--begin", options->begin, "Time of the first run on the card (default 06:00)")
+        ->type_name("HH:MM");
+    addSheetOverrides(*verb, options->overrides);
     verb->add_flag("--json", options->json, "As JSON, for programs");
     verb->footer(
         "Example:\n  bothways plan --sequence ABA --noise 1 --want 1\n\nTo tie a plan to a "

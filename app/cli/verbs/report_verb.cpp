@@ -66,7 +66,7 @@ void addReport(CLI::App& program, Context& context)
 {
     auto options = std::make_shared<ReportOptions>();
     CLI::App* verb = program.add_subcommand(
-        "report", "One HTML page that a stranger can check: verdict, pictures, every run, method");
+        "report", "One HTML page that a stranger can check: verdict, pictures, every run");
     verb->add_option("FILE", options->file, "A study or a run sheet")->required();
     verb->add_option("TO,--to", options->to, "Where to write (default: standard output)");
     addAnalysisOverrides(*verb, options->overrides);

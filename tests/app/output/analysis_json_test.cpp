@@ -71,6 +71,11 @@ const std::set<std::string>& promisedKeys()
     return keys;
 }
 
+void closedDay(Analysis& analysis)
+{
+    analysis.checks.baseline = {-0.006, -0.017, 0.006, 5.0, 0.25, core::CheckState::holds};
+}
+
 TEST(AnalysisJson, HasEveryPromisedKeyWithAVerdictAndWithout)
 {
     for (const Analysis& analysis :
@@ -122,6 +127,15 @@ TEST(AnalysisJson, WritesDetectableLossesAsASize)
                 1e-8); // 100(1 - exp(-0.012)), by its series
     EXPECT_NEAR(json["detectable"]["more_pct"].get<double>(), 1.20722889,
                 1e-8); // by the series of exp(0.012) - 1
+}
+
+TEST(AnalysisJson, WritesTheBaselinesOwnMovementWhereThereIsOne)
+{
+    const Json json = written(AnAnalysis().effect(0.8, -0.1, 1.7).with(closedDay));
+    const Json& baseline = json["checks"]["baseline"];
+    EXPECT_EQ(baseline["effect_pct"].get<double>(), core::pctFromLog(-0.006));
+    EXPECT_EQ(baseline["df"], 5.0);
+    EXPECT_EQ(baseline["state"], "holds");
 }
 
 TEST(AnalysisJson, MarksADiscardThatCannotBePutBack)

@@ -73,6 +73,7 @@ TEST(Wrapping, BreaksAtBlanksAndKeepsTheLeadingOnes)
     EXPECT_EQ(wrapped("  - one two three", 4, 12), "  - one two\n    three");
     EXPECT_EQ(wrapped("unbreakableword next", 2, 5), "unbreakableword\n  next");
     EXPECT_EQ(wrapped("", 2), "");
+    EXPECT_EQ(wrapped("one two 95 % three", 0, 10), "one two\n95 % three");
 }
 
 } // namespace

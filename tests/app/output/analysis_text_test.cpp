@@ -1,0 +1,116 @@
+// Copyright (C) 2026 The Bothways developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/output/analysis_text.h"
+
+#include "tests/app/output/analysis_builder.h"
+
+#include <gmock/gmock.h>
+
+#include <sstream>
+
+namespace bothways::app {
+namespace {
+
+using core::Analysis;
+using core::VerdictClass;
+using testing::AnAnalysis;
+using ::testing::HasSubstr;
+using ::testing::Not;
+
+AnAnalysis undecided()
+{
+    return AnAnalysis().effect(0.81, -0.063, 1.69).verdict(VerdictClass::undecided);
+}
+
+std::size_t columns(const std::string& line)
+{
+    return static_cast<std::size_t>(
+        std::count_if(line.begin(), line.end(), [](char c) { return (c & 0xC0) != 0x80; }));
+}
+
+TEST(AnalysisText, BeginsWithTheVerdict)
+{
+    const Analysis analysis = undecided();
+    EXPECT_THAT(analysisText(analysis, {}),
+                ::testing::StartsWith("These runs cannot tell B from A"));
+}
+
+TEST(AnalysisText, StaysInsideItsWidthSoThatATerminalNeedNotBreakIt)
+{
+    std::istringstream lines(analysisText(undecided(), {}));
+    for (std::string line; std::getline(lines, line);)
+        EXPECT_LE(columns(line), 96U) << line;
+}
+
+TEST(AnalysisText, IsPlainUnlessColourIsAskedFor)
+{
+    EXPECT_THAT(analysisText(undecided(), {}), Not(HasSubstr("\033")));
+    TextOptions options;
+    options.colour = true;
+    EXPECT_THAT(analysisText(undecided(), {}, options), HasSubstr("\033[1m"));
+}
+
+TEST(AnalysisText, OfNoVerdictSaysWhatIsMissingAndShowsNoTable)
+{
+    const std::string text =
+        analysisText(AnAnalysis().noVerdict(core::NoVerdict::oneConfiguration), {});
+    EXPECT_THAT(text, ::testing::StartsWith("No verdict: "));
+    EXPECT_THAT(text, Not(HasSubstr("Ways to the number")));
+    EXPECT_THAT(text, Not(HasSubstr("nan")));
+}
+
+TEST(AnalysisText, ShowsWhatPuttingEachDiscardBackWouldDo)
+{
+    const std::string text = analysisText(undecided().with([](Analysis& a) {
+        a.discarded = 2;
+        a.discards_restored.all =
+            core::RestoredAll{0.003, -0.0045, 0.0107, VerdictClass::equivalent};
+        a.discards_restored.each = {{9, 0.0081, VerdictClass::undecided, true},
+                                    {12, std::nullopt, VerdictClass::none, false}};
+    }),
+                                          {});
+    EXPECT_THAT(text, HasSubstr("with run 9: 0.81 % more, cannot tell"));
+    EXPECT_THAT(text, HasSubstr("with run 12: has no consumption, so it cannot be put back"));
+}
+
+TEST(ScreeningText, SaysThatNotCheckedIsNotPassed)
+{
+    core::Screening screening;
+    for (const int run : {1, 2})
+        screening.not_checked.push_back(
+            {run, core::Rule::vibration, core::WhyNotChecked::noLimit, "vibration.ms2"});
+    const std::string text = screeningText(screening);
+    EXPECT_THAT(text, HasSubstr("Nothing was found in what could be checked."));
+    EXPECT_THAT(text, HasSubstr("Not checked (which is not the same as passed)"));
+    EXPECT_THAT(text, HasSubstr("vibration         no limit is set (vibration.ms2)\n"));
+}
+
+TEST(RunsText, ShowsADiscardWithItsReasonAndAPairByItsNumber)
+{
+    core::Study study;
+    study.runs.resize(2);
+    for (int i = 0; i < 2; ++i) {
+        core::Run& run = study.runs[static_cast<std::size_t>(i)];
+        run.number = i + 1;
+        run.configuration = "A";
+        run.direction = i == 0 ? "out" : "return";
+        run.consumption = core::Consumption{8.4, core::ConsumptionUnit::lPer100km, 2};
+    }
+    study.runs[1].discard = core::Discard{"overspeed", "3410 rpm"};
+    const std::string text = runsText(study, AnAnalysis(), {});
+    EXPECT_THAT(text, HasSubstr("8.40 L/100 km"));
+    EXPECT_THAT(text, HasSubstr("discarded: overspeed, 3410 rpm"));
+}
+
+TEST(PooledText, WarnsOfTheDrawer)
+{
+    const std::vector<StudyRow> rows = {
+        {"one", core::StudyEffect{"one", 0.010, 0.002, 6.0}, VerdictClass::more},
+        {"two", core::StudyEffect{"two", 0.012, 0.003, 9.0}, VerdictClass::more}};
+    const core::Pooled pooled{0.0107, 0.001, 0.0204, 1.0, 0.04, 0.0, 0.0, 0.3};
+    EXPECT_THAT(pooledText(rows, pooled, 0.95), HasSubstr("drawer"));
+    EXPECT_THAT(pooledText(rows, std::nullopt, 0.95), HasSubstr("Nothing to pool"));
+}
+
+} // namespace
+} // namespace bothways::app
