@@ -131,14 +131,15 @@ bool StudyPage::settle()
     QMessageBox question(QMessageBox::Question, tr("A run is being typed"),
                          tr("The new run is not saved yet."), QMessageBox::NoButton, this);
     question.setObjectName("unsavedRun");
-    const QAbstractButton* save = question.addButton(tr("Save the run"), QMessageBox::AcceptRole);
-    const QAbstractButton* drop = question.addButton(tr("Drop it"), QMessageBox::DestructiveRole);
+    QPushButton* save = question.addButton(tr("Save the run"), QMessageBox::AcceptRole);
+    QPushButton* drop = question.addButton(tr("Drop it"), QMessageBox::DestructiveRole);
     question.addButton(tr("Go on typing"), QMessageBox::RejectRole);
-    question.setDefaultButton(qobject_cast<QPushButton*>(question.buttons().constFirst()));
+    question.setDefaultButton(save);
     question.exec();
-    if (question.clickedButton() == save)
+    const QAbstractButton* answer = question.clickedButton();
+    if (answer == static_cast<QAbstractButton*>(save))
         return m_form->save();
-    if (question.clickedButton() == drop) {
+    if (answer == static_cast<QAbstractButton*>(drop)) {
         m_form->dropDraft();
         return true;
     }
