@@ -71,8 +71,10 @@ bool MainWindow::openFile(const QString& file)
 void MainWindow::openDemo()
 {
     if (!m_document || closeStudy())
-        take(makeDemoStudy(), tr("This day is invented. Whatever you do to it is gone when you "
-                                 "open the demo again."));
+        take(
+            makeDemoStudy(),
+            tr("This day is invented. Whatever you do to it is gone when you open the demo again."),
+            Remember::no);
 }
 
 void MainWindow::newStudy()
@@ -87,7 +89,7 @@ void MainWindow::newStudy()
     m_page->newRun();
 }
 
-void MainWindow::take(StudyDocument::Opened opened, const QString& news)
+void MainWindow::take(StudyDocument::Opened opened, const QString& news, Remember remember)
 {
     if (!opened) {
         say(opened.error());
@@ -97,7 +99,8 @@ void MainWindow::take(StudyDocument::Opened opened, const QString& news)
     m_messages->hide();
     showStudy();
     connectStudy();
-    m_preferences.addRecentFile(m_document->path());
+    if (remember == Remember::yes)
+        m_preferences.addRecentFile(m_document->path());
     if (!news.isEmpty())
         m_messages->say(MessageBar::Kind::news, news);
     takeBusy(m_document->isBusy());

@@ -61,7 +61,8 @@ protected:
 
 private:
     // main_window.cpp
-    void take(StudyDocument::Opened opened, const QString& news);
+    enum class Remember { yes, no }; ///< among the recent files
+    void take(StudyDocument::Opened opened, const QString& news, Remember remember = Remember::yes);
     void showStudy();
     void connectStudy();
     void takeResult();

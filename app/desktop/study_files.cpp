@@ -33,26 +33,6 @@ core::Outcome writeWhole(const QString& file, const QByteArray& bytes)
     return core::Done{};
 }
 
-StudyDocument::Opened madeFrom(const core::Study& sheet, const QString& file,
-                               const QString& sourceName)
-{
-    auto document = StudyDocument::create(file, sheet.properties);
-    if (!document)
-        return document;
-    if (sheet.runs.empty())
-        return document;
-    core::Outcome imported = core::Done{};
-    QObject::connect(document.value().get(), &StudyDocument::failed, document.value().get(),
-                     [&imported](const core::Error& error) { imported = error; });
-    const bool done = document.value()->importRuns(sheet, sourceName);
-    document.value()->disconnect(SIGNAL(failed(bothways::core::Error)));
-    if (done)
-        return document;
-    std::move(document).take().reset();
-    QFile::remove(file); // half a study is none
-    return imported.error();
-}
-
 } // namespace
 
 QString freeStudyFile(const QString& folder, const QString& name)
@@ -62,6 +42,27 @@ QString freeStudyFile(const QString& folder, const QString& name)
     for (int n = 2; QFileInfo::exists(file); ++n)
         file = directory.filePath(QString("%1 %2.bothways").arg(name).arg(n));
     return file;
+}
+
+StudyDocument::Opened makeStudy(const core::Study& study, const QString& file,
+                                const QString& sourceName)
+{
+    auto document = StudyDocument::create(file, study.properties);
+    if (!document)
+        return document;
+    if (study.runs.empty())
+        return document;
+    core::Outcome imported = core::Done{};
+    const auto catcher =
+        QObject::connect(document.value().get(), &StudyDocument::failed, document.value().get(),
+                         [&imported](const core::Error& error) { imported = error; });
+    const bool done = document.value()->importRuns(study, sourceName);
+    QObject::disconnect(catcher);
+    if (done)
+        return document;
+    std::move(document).take().reset();
+    QFile::remove(file); // half a study is none
+    return imported.error();
 }
 
 QString studyFolder()
@@ -97,8 +98,8 @@ StudyDocument::Opened makeStudyFromSheet(const QString& sheet, const QDate& toda
     const QFileInfo info(sheet);
     const bool besideIt = QFileInfo(info.absolutePath()).isWritable();
     const QString folder = besideIt ? info.absolutePath() : studyFolder();
-    return madeFrom(read.value().study, freeStudyFile(folder, info.completeBaseName()),
-                    info.fileName());
+    return makeStudy(read.value().study, freeStudyFile(folder, info.completeBaseName()),
+                     info.fileName());
 }
 
 core::Outcome exportSheet(const core::Study& study, const QString& file)
