@@ -39,6 +39,7 @@ struct RunListModel::Row {
     int pair = 0;
     std::vector<std::pair<core::Finding, Answer>> findings;
     int grade = -1;
+    std::optional<core::Consumption> fromTrace; ///< where the driver noted none
     friend bool operator==(const Row&, const Row&) = default;
 };
 
@@ -111,7 +112,7 @@ std::vector<RunListModel::Row> RunListModel::makeRows() const
     const std::string baseline = core::baselineName(study);
     const auto result = m_document.result();
     // The answer may be of the study as it was: its pairs are shown only while they fit.
-    const bool fits = result && result->study.runs == study.runs;
+    const bool fits = m_document.isResultCurrent();
     const std::vector<BracketPieces> brackets =
         fits ? pairBrackets(result->analysis.pairs, study.runs.size())
              : std::vector<BracketPieces>(study.runs.size());
@@ -126,6 +127,9 @@ std::vector<RunListModel::Row> RunListModel::makeRows() const
         row.state = !row.run.counted() ? discarded : fits ? alone : waiting;
     }
     if (fits) {
+        for (std::size_t i = 0; i < rows.size(); ++i)
+            if (!rows[i].run.consumption)
+                rows[i].fromTrace = result->study.runs[i].consumption;
         for (const core::Pair& pair : result->analysis.pairs)
             for (const std::size_t i : {pair.out_index, pair.return_index})
                 if (i < rows.size()) {
@@ -269,6 +273,11 @@ QString RunListModel::text(const Row& row, int column) const
     case consumptionColumn:
         if (m_document.isBlind())
             return row.run.consumption ? kHidden : QString();
+        if (row.fromTrace) {
+            core::Run filled = row.run;
+            filled.consumption = row.fromTrace;
+            return fieldText(RunField::consumption, filled, units);
+        }
         break;
     default: break;
     }
@@ -282,6 +291,8 @@ QString RunListModel::toolTip(const Row& row, int column) const
     QStringList lines;
     if (const QString asked = question(row, column); !asked.isEmpty())
         lines += asked;
+    if (column == consumptionColumn && row.fromTrace && !m_document.isBlind())
+        lines += tr("Taken from the recording: the driver noted none.");
     if (column == startColumn)
         lines += QString::fromStdString(core::formatDateTime(row.run.start));
     if (column == remarksColumn) {
@@ -362,7 +373,8 @@ QVariant RunListModel::data(const QModelIndex& index, int role) const
         QFont font;
         font.setStrikeOut(row.state == discarded && column != remarksColumn &&
                           column != stateColumn && column != blockColumn);
-        return font.strikeOut() ? QVariant(font) : QVariant();
+        font.setItalic(column == consumptionColumn && row.fromTrace);
+        return font.strikeOut() || font.italic() ? QVariant(font) : QVariant();
     }
     default: return ownRole(row, column, role);
     }

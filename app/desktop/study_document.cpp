@@ -4,6 +4,8 @@
 
 #include "app/desktop/paths.h"
 #include "core/screening.h"
+#include "core/trace_consumption.h"
+#include "storage/traces.h"
 
 #include <QFileInfo>
 #include <QFutureWatcher>
@@ -20,12 +22,30 @@ constexpr int kOptionsSettle_ms = 700;
 
 using Computed = std::shared_ptr<const ResultSet>;
 
+void addNote(core::Analysis& analysis, core::NoteKind kind, const std::vector<int>& runs)
+{
+    QStringList numbers;
+    for (const int run : runs)
+        numbers += QString::number(run);
+    if (!runs.empty())
+        analysis.notes.push_back({kind, numbers.join(", ").toStdString()});
+}
+
+/// @param traces  a connection of this thread's own; null where the study has no recordings
 Computed compute(core::Study study, core::AnalysisOptions options,
+                 const std::shared_ptr<storage::StudyFile>& traces,
                  const std::function<void(double)>& progress, const std::stop_token& stop)
 {
     auto set = std::make_shared<ResultSet>();
+    const core::TraceProvider provider =
+        traces ? storage::tracesOf(*traces) : core::TraceProvider();
+    core::ConsumptionTaken filled;
+    if (traces) // runs whose driver noted no consumption take it from their recordings
+        filled = core::takeConsumptionFromTraces(study, provider);
     set->analysis = core::analyse(study, options);
-    set->screening = core::screen(study, {}, progress, stop);
+    addNote(set->analysis, core::NoteKind::consumptionFromTrace, filled.taken);
+    addNote(set->analysis, core::NoteKind::consumptionLacking, filled.lacking);
+    set->screening = core::screen(study, provider, progress, stop);
     if (stop.stop_requested())
         return {};
     set->study = std::move(study);
@@ -48,6 +68,9 @@ struct StudyDocument::Private {
     QTimer settle;
 
     Computed result;
+    std::uint64_t revision = 0; ///< goes up when the study is read anew
+    std::uint64_t resultRevision = 0, runningRevision = 0;
+    bool hasRecordings = false;
     QFutureWatcher<Computed> watcher;
     std::stop_source stop;
     bool busy = false;
@@ -149,6 +172,11 @@ std::shared_ptr<const ResultSet> StudyDocument::result() const
     return d->result;
 }
 
+bool StudyDocument::isResultCurrent() const
+{
+    return d->result && d->resultRevision == d->revision;
+}
+
 bool StudyDocument::isBusy() const
 {
     return d->busy;
@@ -215,6 +243,11 @@ core::Outcome StudyDocument::reload()
     auto history = d->file.history();
     if (!history)
         return history.error();
+    const auto recordings = storage::recordings(d->file);
+    if (!recordings)
+        return recordings.error();
+    d->hasRecordings = !recordings.value().empty();
+    ++d->revision;
     d->study = std::move(study).take();
     d->overruled = std::move(overruled).take();
     d->history = std::move(history).take();
@@ -410,8 +443,21 @@ void StudyDocument::recompute()
     }
 }
 
+/// A second connection for the thread that computes: recordings are read there.
+std::shared_ptr<storage::StudyFile> StudyDocument::connectionForTraces()
+{
+    if (!d->hasRecordings)
+        return {};
+    auto second = d->file.another();
+    if (second)
+        return std::make_shared<storage::StudyFile>(std::move(second).take());
+    emit failed(second.error());
+    return {};
+}
+
 void StudyDocument::startComputing()
 {
+    d->runningRevision = d->revision;
     d->again = false;
     d->stop = std::stop_source();
     const auto progress = [this](double share) {
@@ -423,9 +469,8 @@ void StudyDocument::startComputing()
         emit busyChanged(true);
     }
     d->watcher.setFuture(QtConcurrent::run(
-        [study = d->study, options = options(), progress, stop = d->stop.get_token()] {
-            return compute(study, options, progress, stop);
-        }));
+        [study = d->study, options = options(), traces = connectionForTraces(), progress,
+         stop = d->stop.get_token()] { return compute(study, options, traces, progress, stop); }));
 }
 
 void StudyDocument::computed()
@@ -438,6 +483,7 @@ void StudyDocument::computed()
     d->busy = false;
     if (result) {
         d->result = result;
+        d->resultRevision = d->runningRevision;
         emit analysisChanged(result);
     }
     emit busyChanged(false);

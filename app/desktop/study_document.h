@@ -47,6 +47,8 @@ public:
     [[nodiscard]] core::AnalysisOptions options() const;
     /// The newest answer; null before the first.
     [[nodiscard]] std::shared_ptr<const ResultSet> result() const;
+    /// True where the answer is about the study as it is now, run for run.
+    [[nodiscard]] bool isResultCurrent() const;
     /// True while a newer answer is on its way.
     [[nodiscard]] bool isBusy() const;
     /// Gives up the answer on its way; the old one stays, and stays old.
@@ -105,6 +107,7 @@ private:
     void recompute();
     void startComputing();
     void computed();
+    [[nodiscard]] std::shared_ptr<storage::StudyFile> connectionForTraces();
 
     struct Private;
     std::unique_ptr<Private> d;

@@ -4,6 +4,8 @@
 
 #include "app/desktop/paths.h"
 #include "app/desktop/study_files.h"
+#include "core/properties.h"
+#include "storage/traces.h"
 #include "tests/app/desktop/desktop_fixture.h"
 #include "tests/storage/study_builders.h"
 
@@ -213,6 +215,69 @@ TEST_F(DocumentTest, ABadSheetLeavesNoStudyBehind)
     const QString sheet = write("bad.csv", "run,configuration\n1,A\n");
     EXPECT_FALSE(makeStudyFromSheet(sheet, now.date()));
     EXPECT_FALSE(QFile::exists(path("bad.bothways")));
+}
+
+TEST_F(DocumentTest, TheDemoIsTheStudyThatTheStartScriptMakes)
+{
+    const auto demo = makeDemoStudy();
+    ASSERT_TRUE(demo) << core::describe(demo.error());
+    QFile script(QString(BOTHWAYS_SOURCE_DIR) + "/app/run.sh");
+    ASSERT_TRUE(script.open(QIODevice::ReadOnly));
+    const QString text = QString::fromUtf8(script.readAll());
+    for (const auto& [name, value] : core::propertiesAsText(demo.value()->study().properties)) {
+        const QString plain = QString::fromStdString(name + '=' + value);
+        const QString quoted = QString::fromStdString(name + "=\"" + value + '"');
+        EXPECT_TRUE(text.contains(plain) || text.contains(quoted) || name == "margin")
+            << plain.toStdString();
+    }
+    settle(*demo.value());
+    EXPECT_TRUE(demo.value()->result()->analysis.headline);
+    EXPECT_FALSE(demo.value()->result()->screening.findings.empty());
+    EXPECT_TRUE(QString::fromStdString(demo.value()->study().properties.name).contains("invented"));
+}
+
+TEST_F(DocumentTest, TheDemoIsMadeAnewEachTime)
+{
+    {
+        auto demo = std::move(makeDemoStudy()).take();
+        ASSERT_TRUE(demo->removeRuns({demo->study().runs.front().id}));
+    }
+    const auto again = makeDemoStudy();
+    ASSERT_TRUE(again) << core::describe(again.error());
+    EXPECT_EQ(again.value()->study().runs.front().number, 1);
+}
+
+TEST_F(DocumentTest, ARunWithoutANumberTakesItFromItsRecording)
+{
+    const QString recording = write("run.csv", "time_s,road_speed_kmh,fuel_used_l\n"
+                                               "0,90,0\n100,90,0.2\n200,90,0.4\n");
+    core::Run run = aRun().at_min(0);
+    run.consumption.reset();
+    run.discard = core::Discard{"other", "the display died"};
+    run.duration_s = 200.0;
+    run.distance_km = 5.0;
+    run.trace = "run.csv";
+    const auto id = document->addRun(run);
+    ASSERT_TRUE(id);
+    document.reset();
+    {
+        auto opened = storage::StudyFile::open(toPath(file));
+        ASSERT_TRUE(opened);
+        storage::TraceImportOptions options;
+        options.run = 1;
+        auto study = std::move(opened).take();
+        const auto report = storage::importTrace(study, toPath(recording), options);
+        ASSERT_TRUE(report) << core::describe(report.error());
+    }
+    document = std::move(StudyDocument::open(file)).take();
+    ASSERT_TRUE(document->countRuns({*id}));
+    settle(*document);
+    ASSERT_TRUE(document->isResultCurrent());
+    const auto& filled = document->result()->study.runs[0].consumption;
+    ASSERT_TRUE(filled);
+    EXPECT_TRUE(filled->from_trace);
+    EXPECT_NEAR(*core::lPer100km(document->result()->study.runs[0]), 8.0, 1e-9);
+    EXPECT_FALSE(document->study().runs[0].consumption) << "nobody typed it";
 }
 
 } // namespace bothways::app::tests
