@@ -5,11 +5,26 @@
 #include <QEvent>
 #include <QHeaderView>
 #include <QPainter>
+#include <QStyledItemDelegate>
 
 namespace bothways::app {
+namespace {
+
+/// Columns that fit their text exactly run into one another.
+class RoomyDelegate final : public QStyledItemDelegate {
+public:
+    using QStyledItemDelegate::QStyledItemDelegate;
+    QSize sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const override
+    {
+        return QStyledItemDelegate::sizeHint(option, index) + QSize(14, 0);
+    }
+};
+
+} // namespace
 
 HintedTableView::HintedTableView(QWidget* parent) : QTableView(parent)
 {
+    setItemDelegate(new RoomyDelegate(this));
     setSelectionBehavior(SelectRows);
     setSelectionMode(ExtendedSelection);
     setEditTriggers(NoEditTriggers);

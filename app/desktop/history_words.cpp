@@ -15,7 +15,7 @@ struct History {
 
 QString historyKind(const std::string& kind)
 {
-    if (kind == "create")
+    if (kind == "new")
         return History::tr("Study made");
     if (kind == "add_run")
         return History::tr("Run added");

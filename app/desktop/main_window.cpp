@@ -126,7 +126,7 @@ void MainWindow::showStudy()
     for (QDockWidget* dock : {m_resultDock, m_findingsDock, m_historyDock})
         dock->show();
     if (!restoreState(m_preferences.windowState())) {
-        resizeDocks({m_resultDock}, {width() * 46 / 100}, Qt::Horizontal);
+        resizeDocks({m_resultDock}, {width() * 42 / 100}, Qt::Horizontal);
         resizeDocks({m_findingsDock}, {height() * 27 / 100}, Qt::Vertical);
     }
     m_findingsDock->raise();

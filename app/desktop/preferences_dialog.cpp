@@ -7,6 +7,7 @@
 #include <QCheckBox>
 #include <QComboBox>
 #include <QDialogButtonBox>
+#include <QDir>
 #include <QFormLayout>
 #include <QLabel>
 
@@ -32,6 +33,21 @@ QComboBox* addChoice(QFormLayout& form, const QString& label, const char* object
         chosen(choices[static_cast<std::size_t>(index)].second);
     });
     return box;
+}
+
+/// The languages that there is a translation for, each in its own words.
+std::vector<std::pair<QString, QString>> languages()
+{
+    std::vector<std::pair<QString, QString>> all{
+        {PreferencesDialog::tr("As the system"), QString()}};
+    for (const QString& file : QDir(":/translations").entryList({"bothways_*.qm"})) {
+        const QString code = file.section(u'_', 1).section(u'.', 0, 0);
+        const QLocale locale(code);
+        const QString name =
+            locale.language() == QLocale::English ? "English" : locale.nativeLanguageName();
+        all.emplace_back(name.left(1).toUpper() + name.mid(1), code);
+    }
+    return all;
 }
 
 } // namespace
@@ -69,11 +85,7 @@ PreferencesDialog::PreferencesDialog(Preferences& preferences, QWidget* parent) 
                             {tr("Dark"), ThemeChoice::dark}},
                            preferences.theme(),
                            [&](ThemeChoice theme) { preferences.setTheme(theme); });
-    addChoice<QString>(*form, tr("Language"), "language",
-                       {{tr("As the system"), QString()},
-                        {QStringLiteral("English"), QStringLiteral("en")},
-                        {QStringLiteral("Deutsch"), QStringLiteral("de")}},
-                       preferences.language(),
+    addChoice<QString>(*form, tr("Language"), "language", languages(), preferences.language(),
                        [&](const QString& language) { preferences.setLanguage(language); });
     auto* large = new QCheckBox(tr("Large text"), this);
     large->setObjectName("largeText");

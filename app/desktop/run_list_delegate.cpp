@@ -17,6 +17,13 @@ namespace {
 
 constexpr int kLane = 9; // width of a bracket's lane
 
+/// On the selection's colour a sign takes the colour of its text: its shape still tells.
+QColor signColour(const QStyleOptionViewItem& option, bool device, const Theme& theme)
+{
+    return option.state & QStyle::State_Selected ? option.palette.color(QPalette::HighlightedText)
+                                                 : theme.series(device);
+}
+
 void paintBlock(QPainter& painter, const QStyleOptionViewItem& option, const QModelIndex& index,
                 const Theme& theme)
 {
@@ -29,7 +36,7 @@ void paintBlock(QPainter& painter, const QStyleOptionViewItem& option, const QMo
     if (place.row == 0) {
         const int size = option.fontMetrics.ascent();
         paintConfiguration(painter, QRectF(box.left(), box.center().y() - size / 2.0, size, size),
-                           device, theme);
+                           device, signColour(option, device, theme));
         box.setLeft(box.left() + size + 6);
     }
     if (place.row >= lines.size())
@@ -100,7 +107,7 @@ void paintState(QPainter& painter, const QStyleOptionViewItem& option, const QMo
     } else {
         painter.restore();
         painter.save();
-        paintConfiguration(painter, sign, device, theme);
+        paintConfiguration(painter, sign, device, signColour(option, device, theme));
     }
     painter.restore();
     box.setLeft(box.left() + size + 6);
@@ -141,8 +148,8 @@ int paintTags(QPainter& painter, const QStyleOptionViewItem& option, const RunTa
     for (const RunTag& tag : tags) {
         const bool loud = tag.kind == RunTag::Kind::traffic || tag.kind == RunTag::Kind::adjusted;
         const int width = std::min(metrics.horizontalAdvance(tag.text) + 12, right - left);
-        if (width < 24)
-            break;
+        if (width < std::min(48, metrics.horizontalAdvance(tag.text) + 12))
+            break; // a stump says nothing
         const QRectF label(left + 0.5, top + 0.5, width - 1, height - 1);
         painter.setPen(QPen(loud ? theme.note : theme.grid, loud ? 1.5 : 1.0));
         painter.setBrush(theme.paper);
@@ -240,7 +247,9 @@ QSize RunListDelegate::sizeHint(const QStyleOptionViewItem& option, const QModel
     size.setHeight(option.fontMetrics.height() + 8);
     if (index.column() == RunListModel::pairColumn) {
         const int lanes = index.data(RunListModel::lanesRole).toInt();
-        size.setWidth(option.fontMetrics.horizontalAdvance("00") + 14 + lanes * kLane);
+        size.setWidth(
+            option.fontMetrics.horizontalAdvance(QString::number(index.model()->rowCount() / 2)) +
+            18 + lanes * kLane);
     } else if (index.column() == RunListModel::stateColumn) {
         size.setWidth(size.width() + 2 * option.fontMetrics.height() + 12);
     } else if (index.column() == RunListModel::blockColumn) {

@@ -89,7 +89,7 @@ void RunListView::resizeEvent(QResizeEvent* event)
     for (int column = 0; column < model()->columnCount(); ++column)
         if (column != RunListModel::remarksColumn && !isColumnHidden(column))
             taken += columnWidth(column);
-    const int least = fontMetrics().averageCharWidth() * 28;
+    const int least = fontMetrics().averageCharWidth() * 22;
     setColumnWidth(RunListModel::remarksColumn, std::max(viewport()->width() - taken, least));
 }
 

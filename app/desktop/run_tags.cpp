@@ -19,10 +19,6 @@ QString readable(std::string name)
 
 void addAccessories(const core::Run& run, const UnitsShown& units, RunTags& tags)
 {
-    if (!run.accessories.empty())
-        tags.push_back(
-            {RunTag::Kind::accessory, QString::fromStdString(run.accessories),
-             RunTagWords::tr("Accessories on: %1").arg(QString::fromStdString(run.accessories))});
     for (const auto& [name, on_s] : run.accessory_on_s) {
         const QString seconds = units.fieldText(std::abs(on_s), 0);
         const QString text = on_s < 0.0
@@ -83,6 +79,10 @@ RunTags tagsOf(const core::Run& run, const UnitsShown& units)
         tags.push_back({RunTag::Kind::battery, RunTagWords::tr("battery %1 V").arg(change),
                         RunTagWords::tr("Battery at the end against the start: %1 V").arg(change)});
     }
+    if (!run.accessories.empty())
+        tags.push_back(
+            {RunTag::Kind::accessory, QString::fromStdString(run.accessories),
+             RunTagWords::tr("Accessories on: %1").arg(QString::fromStdString(run.accessories))});
     return tags;
 }
 

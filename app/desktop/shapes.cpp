@@ -77,13 +77,13 @@ QIcon gradeIcon(core::Grade grade, const Theme& theme)
     return icon;
 }
 
-void paintConfiguration(QPainter& painter, const QRectF& box, bool device, const Theme& theme)
+void paintConfiguration(QPainter& painter, const QRectF& box, bool device, const QColor& colour)
 {
     const QRectF s = squareIn(box);
     painter.save();
     painter.setRenderHint(QPainter::Antialiasing);
     painter.setPen(Qt::NoPen);
-    painter.setBrush(theme.series(device));
+    painter.setBrush(colour);
     if (device)
         painter.drawRect(s.adjusted(0.5, 0.5, -0.5, -0.5));
     else

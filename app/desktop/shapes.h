@@ -7,6 +7,7 @@
 #include <QIcon>
 #include <QRectF>
 
+class QColor;
 class QPainter;
 
 /// Small signs that say by their shape what their colour says as well.
@@ -19,7 +20,7 @@ struct Theme;
 void paintGrade(QPainter& painter, const QRectF& box, core::Grade grade, const Theme& theme);
 [[nodiscard]] QIcon gradeIcon(core::Grade grade, const Theme& theme);
 /// Baseline: a disc; device: a square.
-void paintConfiguration(QPainter& painter, const QRectF& box, bool device, const Theme& theme);
+void paintConfiguration(QPainter& painter, const QRectF& box, bool device, const QColor& colour);
 /// A question mark in a ring: this number is odd.
 void paintQuestion(QPainter& painter, const QRectF& box, const Theme& theme);
 

@@ -91,6 +91,8 @@ QTableWidget* makeTable(const QString& objectName, const QString& accessibleName
     table->horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
     table->verticalHeader()->hide();
     table->setTabKeyNavigation(false);
+    table->setWordWrap(false);
+    table->verticalHeader()->setDefaultSectionSize(table->fontMetrics().height() + 8);
     table->setEditTriggers(QAbstractItemView::AllEditTriggers);
     return table;
 }
@@ -124,7 +126,7 @@ StudyPropertiesDialog::StudyPropertiesDialog(const core::Study& study, const Uni
     box->addWidget(m_pages);
     box->addWidget(m_fault);
     box->addWidget(buttons);
-    resize(fontMetrics().averageCharWidth() * 95, fontMetrics().height() * 30);
+    resize(fontMetrics().averageCharWidth() * 115, fontMetrics().height() * 30);
 }
 
 std::string StudyPropertiesDialog::baseText(const std::string& property) const
