@@ -176,7 +176,7 @@ void paintRemarks(QPainter& painter, const QStyleOptionViewItem& option, const Q
     painter.setFont(option.font);
     if (!reason.isEmpty()) {
         painter.setPen(option.palette.color(selected ? QPalette::HighlightedText : QPalette::Text));
-        const int room = tags.empty() ? right - left : (right - left) * 3 / 4;
+        const int room = right - left; // it comes first; labels take what it leaves
         const QString text = option.fontMetrics.elidedText(reason, Qt::ElideRight, room);
         painter.drawText(QRect(left, option.rect.top(), room, option.rect.height()),
                          Qt::AlignVCenter | Qt::AlignLeft, text);
