@@ -57,6 +57,18 @@ struct Finding {
     friend bool operator==(const Finding&, const Finding&) = default;
 };
 
+/// What a finding of sensor_lost says in its detail.
+struct LostSensor {
+    enum class How {
+        gap,    ///< no samples
+        frozen, ///< the same value while the vehicle's speed moved
+        zero    ///< a device at rest that gives power
+    };
+    std::string channel;
+    How how = How::gap;
+};
+[[nodiscard]] std::vector<LostSensor> lostSensors(const Finding& finding);
+
 /// Why a rule said nothing about a run: never to be read as "passed".
 enum class WhyNotChecked {
     noTrace,           ///< the run has no recording

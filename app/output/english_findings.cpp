@@ -6,6 +6,7 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <cmath>
 
 // Sentences of the screening rules: "run 9: rotor at 3,410 rpm from 61.2 s to 63.0 s, above the
@@ -84,7 +85,8 @@ std::string accessoryTimer(const Finding& finding)
 
 std::string roadSpeed(const Finding& finding)
 {
-    return fmt::format("road speed {} % {} the target{}{}", size(finding.value),
+    const char* what = finding.detail == "mean" ? "mean road speed" : "road speed";
+    return fmt::format("{} {} % {} the target{}{}", what, size(finding.value),
                        negative(finding) ? "below" : "above", span(finding), limit(finding));
 }
 
@@ -106,6 +108,28 @@ std::string passingTraffic(const Finding& finding)
                        size(finding.value), noted(finding));
 }
 
+/// "no samples of wind_ms and 2 more channels", "output_w did not move".
+std::string sensorLost(const Finding& finding)
+{
+    const auto lost = core::lostSensors(finding);
+    if (lost.empty())
+        return fmt::format("no true reading{}, for {} s", span(finding), size(finding.value));
+    std::string others;
+    if (lost.size() > 1)
+        others = fmt::format(" and {}", counted(static_cast<long long>(lost.size()) - 1,
+                                                "more channel", "more channels"));
+    const std::string which = lost.front().channel + others;
+    switch (lost.front().how) {
+    case core::LostSensor::How::gap: return fmt::format("no samples of {}{}", which, span(finding));
+    case core::LostSensor::How::frozen:
+        return fmt::format("{} frozen at one value{} while the vehicle's speed moved", which,
+                           span(finding));
+    case core::LostSensor::How::zero:
+        return fmt::format("{} read 0{} while the device gave power", which, span(finding));
+    }
+    return {};
+}
+
 std::string batteryBalance(const Finding& finding)
 {
     return fmt::format("the battery ended {} V {} than it began: {}{}", size(finding.value),
@@ -118,10 +142,7 @@ std::string batteryBalance(const Finding& finding)
 std::string traceOrSheet(const Finding& finding)
 {
     switch (finding.rule) {
-    case Rule::sensorLost:
-        return fmt::format("no true reading{}{}, for {} s",
-                           finding.detail.empty() ? "" : " of " + finding.detail, span(finding),
-                           size(finding.value));
+    case Rule::sensorLost: return sensorLost(finding);
     case Rule::traceEndsEarly:
         return fmt::format("the recording stops {} s before the run does", size(finding.value));
     case Rule::warmingUp:
@@ -143,8 +164,20 @@ std::string traceOrSheet(const Finding& finding)
     }
 }
 
+/// A mark by hand of a rule that else measures: it has a moment and no value.
+bool isMark(const Finding& finding)
+{
+    return finding.from_s && !finding.value && finding.rule != Rule::passingTraffic &&
+           finding.rule != Rule::adjusted;
+}
+
 std::string what(const Finding& finding)
 {
+    if (isMark(finding)) {
+        std::string rule(core::ruleName(finding.rule));
+        std::replace(rule.begin(), rule.end(), '_', ' ');
+        return fmt::format("{} noted by hand{}{}", rule, span(finding), noted(finding));
+    }
     switch (finding.rule) {
     case Rule::accessoryChange:
         return fmt::format("accessory load {} W {} than it should be{}{}{}", size(finding.value),

@@ -242,6 +242,29 @@ TEST(Findings, HaveASentenceForEveryRuleWithAndWithoutNumbers)
     }
 }
 
+TEST(Findings, OfALostSensorSayWhichAndHow)
+{
+    core::Finding lost = during(finding(core::Rule::sensorLost, 15, 1), 80, 95);
+    lost.detail = "wind_ms:gap, output_w:frozen, rotor_rpm:gap";
+    EXPECT_EQ(findingSentence(lost),
+              "run 9: no samples of wind_ms and 2 more channels from 80.0 s to 95.0 s");
+    lost.detail = "output_w:frozen";
+    EXPECT_EQ(findingSentence(lost), "run 9: output_w frozen at one value from 80.0 s to 95.0 s "
+                                     "while the vehicle's speed moved");
+    lost.detail = "rotor_rpm:zero";
+    EXPECT_EQ(findingSentence(lost),
+              "run 9: rotor_rpm read 0 from 80.0 s to 95.0 s while the device gave power");
+}
+
+TEST(Findings, OfAMarkSayThatAPersonMadeIt)
+{
+    core::Finding mark = during(finding(core::Rule::accessoryChange, 0), 31.2, 31.2);
+    mark.value.reset();
+    mark.detail = "heater off";
+    EXPECT_EQ(findingSentence(mark),
+              "run 9: accessory change noted by hand at 31.2 s (heater off)");
+}
+
 TEST(NotChecked, NamesWhatIsMissing)
 {
     EXPECT_EQ(notCheckedSentence(
