@@ -126,6 +126,9 @@ private:
         forgottenWindscreen(at(14));
         besideTheRoadTrain(at(19));
         roadworks(at(27));
+        at(1).cruising_late = true;
+        at(17).blades_slow = true;
+        at(22).tractor_ahead = true;
         at(5).marks = "88 gust";
         at(22).notes = "tractor ahead on the last 200 m, kept the distance";
         at(11).notes = "generator on, blades at 14 degrees";
@@ -170,6 +173,9 @@ private:
         m_day.insert(m_day.begin() + 6, copy);
         for (std::size_t i = 0; i < m_day.size(); ++i)
             m_day[i].number = static_cast<int>(i) + 1;
+        // The logger ran in these: six with a fault, and two clean ones of each configuration.
+        for (const int number : {1, 4, 10, 15, 18, 19, 20, 22, 23, 28})
+            at(number).trace = fmt::format("levee_generator_traces/run_{:02}.csv", number);
     }
 
     PortableNoise m_noise{kSeed};
@@ -194,7 +200,7 @@ std::string sheetLine(const DayRun& run)
     const std::string rotor = run.device ? fmt::format("{:.0f}", run.rotor_rpm_max) : "";
     return fmt::format(
         "{},{},{},{},{},{:.0f},{:.2f},{},{},{},{},{},{:.0f},\"lights, fan 2, heated windscreen\","
-        "{:.0f},{},{},{:.1f},{:.1f},{:.1f},{:.0f},{:.1f},{:.1f},{:.0f},{}\n",
+        "{:.0f},{},{},{:.1f},{:.1f},{:.1f},{:.0f},{:.1f},{:.1f},{:.0f},{},{}\n",
         run.number, run.device ? "on" : "off",
         run.device ? fmt::format("{:.0f}", run.pitch_deg) : "", run.out ? "out" : "return",
         clockTime(run.start_s), run.duration_s, run.distance_km,
@@ -202,7 +208,7 @@ std::string sheetLine(const DayRun& run)
         run.reason.empty() ? "counted" : "discarded", run.reason, cell(run.evidence),
         cell(run.marks), kLoad_w, run.windscreen_on_s, output, rotor, run.battery_v_start,
         run.battery_v_end, run.wind_ms, run.wind_from_deg, run.temperature_c, run.pressure_hpa,
-        run.humidity_pct, cell(run.notes));
+        run.humidity_pct, run.trace, cell(run.notes));
 }
 
 } // namespace
@@ -222,7 +228,7 @@ std::string generatorSheet(const std::vector<DayRun>& day)
         "run,configuration,setting,direction,start,duration_s,distance_km,l_per_100km,status,"
         "reason,evidence,marks,accessory_w,accessories,windscreen_on_s,output_w,rotor_rpm_max,"
         "battery_v_start,battery_v_end,wind_ms,wind_from_deg,temperature_c,pressure_hpa,"
-        "humidity_pct,notes\n";
+        "humidity_pct,trace,notes\n";
     for (const DayRun& run : day)
         text += sheetLine(run);
     return text;

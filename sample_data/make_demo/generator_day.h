@@ -46,12 +46,18 @@ struct DayRun {
     std::optional<double> stopped_at_s;     ///< at the roadworks
     std::optional<double> standing_s;       ///< for how long
     bool low_tyre = false;
+    bool cruising_late = false; ///< the meter was reset before the van was at speed
+    bool blades_slow = false;   ///< turned at the roadside, they reach their pitch in the run
+    bool tractor_ahead = false; ///< on the last 200 m
     bool meter_lost = false;    ///< no consumption to be read
     std::optional<int> copy_of; ///< typed twice: the run that it repeats
 
     // What the companion wrote down.
     std::string reason, evidence; ///< of a discard made by hand
     std::string marks, notes;
+
+    std::string trace; ///< file of the logger's recording, where it ran
+    [[nodiscard]] bool recorded() const { return !trace.empty(); }
 };
 
 /// The day in order of start. The same on every machine.

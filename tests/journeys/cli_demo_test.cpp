@@ -4,6 +4,8 @@
 
 #include <gmock/gmock.h>
 
+#include <filesystem>
+
 namespace bothways::test {
 namespace {
 
@@ -17,6 +19,20 @@ TEST(Demo, IsMadeAgainByteForByte)
         EXPECT_EQ(readFile(folder / sheet), readFile(demoFile(sheet))) << sheet;
 }
 
+TEST(Demo, MakesItsRecordingsAgainByteForByte)
+{
+    const TempFolder folder;
+    ASSERT_EQ(run(BOTHWAYS_MAKE_DEMO, {folder.path().string()}).code, 0);
+    int files = 0;
+    for (const auto& entry :
+         std::filesystem::directory_iterator(folder / "levee_generator_traces")) {
+        const std::string name = "levee_generator_traces/" + entry.path().filename().string();
+        EXPECT_EQ(readFile(entry.path().string()), readFile(demoFile(name))) << name;
+        ++files;
+    }
+    EXPECT_EQ(files, 10);
+}
+
 TEST(Demo, SaysThatItIsInvented)
 {
     for (const char* sheet : {"levee_generator.csv", "roof_box.csv", "tyre_pressure.csv"})
@@ -28,13 +44,16 @@ TEST(Demo, HasSomethingForScreeningToFind)
     const nlohmann::json json =
         jsonOf({"screen", demoFile("levee_generator.csv"), "--json", "--limit",
                 "overspeed.rpm=3200", "--limit", "accessory_timer.windscreen=600,10", "--limit",
-                "accessory_change.declared_w=900", "--limit", "stretch.km=5"});
+                "accessory_change.declared_w=900", "--limit", "stretch.km=5", "--limit",
+                "road_speed.target_kmh=90"});
     std::vector<std::string> found;
     for (const auto& finding : json["findings"])
         found.push_back(std::to_string(finding["run"].get<int>()) + " " +
                         finding["rule"].get<std::string>());
-    EXPECT_THAT(found, ::testing::ElementsAre("7 same_run_twice", "15 accessory_timer",
-                                              "20 overspeed", "20 passing_traffic"));
+    EXPECT_THAT(found, ::testing::ElementsAre(
+                           "1 not_cruising", "7 same_run_twice", "15 accessory_change",
+                           "15 accessory_timer", "18 setting_mismatch", "20 passing_traffic",
+                           "20 overspeed", "23 road_speed", "28 road_speed", "28 interrupted"));
 }
 
 TEST(Demo, EverySheetGivesAVerdict)

@@ -105,6 +105,8 @@ TEST_F(CliStudy, GivesBackItsRunsAndReadsThemAgain)
     ASSERT_EQ(bothwaysProgram({"import", m_study, demoFile("levee_generator.csv")}).code, 0);
     const std::string sheet = m_folder / "out.csv";
     done({"export", "--to", sheet});
+    // The sheet names its recordings relative to itself.
+    std::filesystem::copy(demoFile("levee_generator_traces"), m_folder / "levee_generator_traces");
     const std::string again = m_folder / "again.bothways";
     ASSERT_EQ(bothwaysProgram({"new", again}).code, 0);
     ASSERT_EQ(bothwaysProgram({"import", again, sheet}).code, 0);
