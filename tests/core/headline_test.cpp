@@ -147,6 +147,18 @@ TEST(Headline, ADayOfOneConfigurationAddsNothingToTheEffectButItsNoise)
     EXPECT_EQ(two.df, one.df + 3.0);
 }
 
+TEST(Headline, TheBaselineOfSeveralDaysIsTheMeanOverTheirPairs)
+{
+    // Levels of 10 and 15 L/100 km, 9 and 6 pairs; the device adds 2 % on both days.
+    core::Study second = test::aDay("ABA", 2, 0.02, 1e-6, 2);
+    for (core::Run& run : second.runs)
+        run.consumption->value *= 1.5;
+    const core::Headline h =
+        headline(onTheNextDay(test::aDay("ABA", 3, 0.02, 1e-6, 1), second)).headline;
+    EXPECT_NEAR(h.baseline_l_per_100km, 10.0 * std::exp(6.0 / 15.0 * std::log(1.5)), 1e-4);
+    EXPECT_NEAR(h.difference_l_per_100km, h.baseline_l_per_100km * std::expm1(0.02), 1e-4);
+}
+
 TEST(Headline, WithAControlVehicleTheWindThatBothMetIsGone)
 {
     core::Study study = test::aDay("ABA", 3, 0.02, 0.001);

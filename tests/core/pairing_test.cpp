@@ -134,3 +134,48 @@ TEST(Pairing, IsTheBestOfAllMatchingsWhenMidTimesOvertakeOneAnother)
             << "block " << k << ": " << describe(block);
     }
 }
+
+TEST(Pairing, ALongBlockOfAlternatingRunsPairsNeighbours)
+{
+    Block block;
+    std::vector<MatchedPair> expected;
+    for (std::size_t k = 0; k < 10'000; ++k) {
+        const auto minute = static_cast<std::int64_t>(k) * 7;
+        (k % 2 == 0 ? block.outs : block.returns).push_back({minute * kMinute_ms, k});
+        if (k % 2 == 0)
+            expected.push_back({k, k + 1});
+    }
+    EXPECT_EQ(match(block), expected);
+}
+
+TEST(Pairing, AThousandRunsAtOneMomentPairInDrivingOrder)
+{
+    Block block;
+    std::vector<MatchedPair> expected;
+    for (std::size_t k = 0; k < 1'000; ++k) {
+        block.outs.push_back({0, 2 * k});
+        block.returns.push_back({0, 2 * k + 1});
+        expected.push_back({2 * k, 2 * k + 1});
+    }
+    EXPECT_EQ(match(block), expected);
+}
+
+TEST(Pairing, SaysWhenABlockIsTooLargeToBeMatchedExactly)
+{
+    Block block; // 30,000 runs that must stay alone, all within reach
+    for (std::size_t k = 0; k < 20'000; ++k)
+        block.outs.push_back({0, k});
+    for (std::size_t k = 0; k < 50'000; ++k)
+        block.returns.push_back({0, 20'000 + k});
+    const Matching matching = matchRuns(block.outs, block.returns, block.maxGap_ms);
+    EXPECT_FALSE(matching.exact);
+    EXPECT_EQ(matching.pairs.size(), 20'000U); // still as many as can be
+}
+
+TEST(Pairing, NothingPairsWithNothing)
+{
+    EXPECT_TRUE(match({}).empty());
+    EXPECT_TRUE(match({{{0, 1}}, {}, kMinute_ms}).empty());
+    EXPECT_TRUE(match({{{0, 1}}, {{1, 2}}, 0}).empty());
+    EXPECT_EQ(match({{{5, 1}}, {{5, 2}}, 0}), (std::vector<MatchedPair>{{1, 2}}));
+}
