@@ -10,8 +10,6 @@
 #include <QLibraryInfo>
 #include <QTranslator>
 
-#include <string_view>
-
 /// Outside of every namespace, as Qt's macro wants it.
 static void initResources()
 {
@@ -22,21 +20,6 @@ namespace bothways::app {
 namespace {
 
 constexpr double kLarger = 1.35;
-
-/// lupdate names contexts without our namespace, moc with it.
-class Translator final : public QTranslator {
-public:
-    using QTranslator::QTranslator;
-    QString translate(const char* context, const char* source, const char* disambiguation,
-                      int n) const override
-    {
-        constexpr std::string_view kOurs = "bothways::app::";
-        std::string_view name = context ? context : "";
-        if (name.substr(0, kOurs.size()) == kOurs)
-            name.remove_prefix(kOurs.size());
-        return QTranslator::translate(name.data(), source, disambiguation, n);
-    }
-};
 
 void apply(QApplication& application, const Preferences& preferences, const QFont& usual)
 {
@@ -71,7 +54,7 @@ void installTranslation(QApplication& application, const Preferences& preference
         QLocale::setDefault(QLocale(preferences.language()));
     // English has its plurals from a translation; it also stands in where a language has none.
     for (const QLocale& locale : {QLocale(QLocale::English), QLocale()}) {
-        auto* ours = new Translator(&application);
+        auto* ours = new QTranslator(&application);
         if (ours->load(locale, "bothways", "_", ":/translations"))
             QApplication::installTranslator(ours);
         auto* qts = new QTranslator(&application);

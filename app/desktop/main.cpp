@@ -10,6 +10,7 @@
 #include <QElapsedTimer>
 #include <QFile>
 #include <QFileInfo>
+#include <QIcon>
 #include <QTemporaryDir>
 #include <QTextStream>
 
@@ -81,7 +82,8 @@ int main(int argc, char** argv)
     QCoreApplication::setApplicationName("bothways-desktop");
     QCoreApplication::setApplicationVersion(BOTHWAYS_VERSION);
     QGuiApplication::setApplicationDisplayName("Bothways");
-    QGuiApplication::setDesktopFileName("bothways-desktop");
+    QGuiApplication::setDesktopFileName("bothways");
+    QGuiApplication::setWindowIcon(QIcon(":/icons/bothways.svg"));
 
     QCommandLineParser parser;
     parser.setApplicationDescription(

@@ -2,124 +2,12 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="en_US">
 <context>
-    <name>ChecksPage</name>
-    <message numerus="yes">
-        <source>%n check(s) fail: read them before you trust the interval.</source>
-        <translation>
-            <numerusform>%n check fails: read it before you trust the interval.</numerusform>
-            <numerusform>%n checks fail: read them before you trust the interval.</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>No check fails; %n of them deserve(s) a look.</source>
-        <translation>
-            <numerusform>No check fails; %n of them deserves a look.</numerusform>
-            <numerusform>No check fails; %n of them deserve a look.</numerusform>
-        </translation>
-    </message>
-</context>
-<context>
     <name>CompanionRows</name>
     <message numerus="yes">
         <source>setting %1, %n pair(s)</source>
         <translation>
             <numerusform>setting %1, %n pair</numerusform>
             <numerusform>setting %1, %n pairs</numerusform>
-        </translation>
-    </message>
-</context>
-<context>
-    <name>ComparePage</name>
-    <message numerus="yes">
-        <source>This is honest only where the studies ask the same question of the same device, and where none was left out for its answer. Between the studies the effect varies by %1&#xa0;% (standard deviation); %2&#xa0;% of what separates them is more than their own noise. The studies count as a sample of all such days: random effects, DerSimonian–Laird, with the Hartung–Knapp interval on %n degree(s) of freedom.</source>
-        <translation>
-            <numerusform>This is honest only where the studies ask the same question of the same device, and where none was left out for its answer. Between the studies the effect varies by %1&#xa0;% (standard deviation); %2&#xa0;% of what separates them is more than their own noise. The studies count as a sample of all such days: random effects, DerSimonian–Laird, with the Hartung–Knapp interval on %n degree of freedom.</numerusform>
-            <numerusform>This is honest only where the studies ask the same question of the same device, and where none was left out for its answer. Between the studies the effect varies by %1&#xa0;% (standard deviation); %2&#xa0;% of what separates them is more than their own noise. The studies count as a sample of all such days: random effects, DerSimonian–Laird, with the Hartung–Knapp interval on %n degrees of freedom.</numerusform>
-        </translation>
-    </message>
-</context>
-<context>
-    <name>FindingsPanel</name>
-    <message numerus="yes">
-        <source>%n rule(s) not checked on some or all runs, which is not the same as passed…</source>
-        <translation>
-            <numerusform>%n rule not checked on some or all runs, which is not the same as passed…</numerusform>
-            <numerusform>%n rules not checked on some or all runs, which is not the same as passed…</numerusform>
-        </translation>
-    </message>
-</context>
-<context>
-    <name>ImportProblemsDialog</name>
-    <message numerus="yes">
-        <source>%1 was not imported, and the study is as it was. %n place(s) in it need a look:</source>
-        <translation>
-            <numerusform>%1 was not imported, and the study is as it was. %n place in it needs a look:</numerusform>
-            <numerusform>%1 was not imported, and the study is as it was. %n places in it need a look:</numerusform>
-        </translation>
-    </message>
-</context>
-<context>
-    <name>MainWindow</name>
-    <message numerus="yes">
-        <source>There are %n more.</source>
-        <translation>
-            <numerusform>There is %n more.</numerusform>
-            <numerusform>There are %n more.</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n run(s)</source>
-        <translation>
-            <numerusform>%n run</numerusform>
-            <numerusform>%n runs</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n counted</source>
-        <translation>
-            <numerusform>%n counted</numerusform>
-            <numerusform>%n counted</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n pair(s)</source>
-        <translation>
-            <numerusform>%n pair</numerusform>
-            <numerusform>%n pairs</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n run(s) came from %1.</source>
-        <translation>
-            <numerusform>%n run came from %1.</numerusform>
-            <numerusform>%n runs came from %1.</numerusform>
-        </translation>
-    </message>
-</context>
-<context>
-    <name>RunListModel</name>
-    <message numerus="yes">
-        <source>%n pair(s)</source>
-        <translation>
-            <numerusform>%n pair</numerusform>
-            <numerusform>%n pairs</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n discarded</source>
-        <translation>
-            <numerusform>%n discarded</numerusform>
-            <numerusform>%n discarded</numerusform>
-        </translation>
-    </message>
-</context>
-<context>
-    <name>StudyPage</name>
-    <message numerus="yes">
-        <source>%n run(s) removed. Undo brings them back; a run that was driven is better discarded with its reason.</source>
-        <translation>
-            <numerusform>%n run removed. Undo brings it back; a run that was driven is better discarded with its reason.</numerusform>
-            <numerusform>%n runs removed. Undo brings them back; a run that was driven is better discarded with its reason.</numerusform>
         </translation>
     </message>
 </context>
@@ -239,6 +127,128 @@
         <translation>
             <numerusform>%1 from %2 in %3; %n discarded.</numerusform>
             <numerusform>%1 from %2 in %3; %n discarded.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>bothways::app::ChecksPage</name>
+    <message numerus="yes">
+        <source>%n check(s) fail: read them before you trust the interval.</source>
+        <translation>
+            <numerusform>%n check fails: read it before you trust the interval.</numerusform>
+            <numerusform>%n checks fail: read them before you trust the interval.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>No check fails; %n of them deserve(s) a look.</source>
+        <translation>
+            <numerusform>No check fails; %n of them deserves a look.</numerusform>
+            <numerusform>No check fails; %n of them deserve a look.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>bothways::app::ComparePage</name>
+    <message numerus="yes">
+        <source>This is honest only where the studies ask the same question of the same device, and where none was left out for its answer. Between the studies the effect varies by %1&#xa0;% (standard deviation); %2&#xa0;% of what separates them is more than their own noise. The studies count as a sample of all such days: random effects, DerSimonian–Laird, with the Hartung–Knapp interval on %n degree(s) of freedom.</source>
+        <translation>
+            <numerusform>This is honest only where the studies ask the same question of the same device, and where none was left out for its answer. Between the studies the effect varies by %1&#xa0;% (standard deviation); %2&#xa0;% of what separates them is more than their own noise. The studies count as a sample of all such days: random effects, DerSimonian–Laird, with the Hartung–Knapp interval on %n degree of freedom.</numerusform>
+            <numerusform>This is honest only where the studies ask the same question of the same device, and where none was left out for its answer. Between the studies the effect varies by %1&#xa0;% (standard deviation); %2&#xa0;% of what separates them is more than their own noise. The studies count as a sample of all such days: random effects, DerSimonian–Laird, with the Hartung–Knapp interval on %n degrees of freedom.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>bothways::app::FindingsPanel</name>
+    <message numerus="yes">
+        <source>%n rule(s) not checked on some or all runs, which is not the same as passed…</source>
+        <translation>
+            <numerusform>%n rule not checked on some or all runs, which is not the same as passed…</numerusform>
+            <numerusform>%n rules not checked on some or all runs, which is not the same as passed…</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>bothways::app::ImportProblemsDialog</name>
+    <message numerus="yes">
+        <source>%1 was not imported, and the study is as it was. %n place(s) in it need a look:</source>
+        <translation>
+            <numerusform>%1 was not imported, and the study is as it was. %n place in it needs a look:</numerusform>
+            <numerusform>%1 was not imported, and the study is as it was. %n places in it need a look:</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>bothways::app::MainWindow</name>
+    <message numerus="yes">
+        <source>There are %n more.</source>
+        <translation>
+            <numerusform>There is %n more.</numerusform>
+            <numerusform>There are %n more.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n run(s)</source>
+        <translation>
+            <numerusform>%n run</numerusform>
+            <numerusform>%n runs</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n counted</source>
+        <translation>
+            <numerusform>%n counted</numerusform>
+            <numerusform>%n counted</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n pair(s)</source>
+        <translation>
+            <numerusform>%n pair</numerusform>
+            <numerusform>%n pairs</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n run(s) came from %1.</source>
+        <translation>
+            <numerusform>%n run came from %1.</numerusform>
+            <numerusform>%n runs came from %1.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>bothways::app::RunListModel</name>
+    <message numerus="yes">
+        <source>%n pair(s)</source>
+        <translation>
+            <numerusform>%n pair</numerusform>
+            <numerusform>%n pairs</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n discarded</source>
+        <translation>
+            <numerusform>%n discarded</numerusform>
+            <numerusform>%n discarded</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>bothways::app::StudyPage</name>
+    <message numerus="yes">
+        <source>%n run(s) removed. Undo brings them back; a run that was driven is better discarded with its reason.</source>
+        <translation>
+            <numerusform>%n run removed. Undo brings it back; a run that was driven is better discarded with its reason.</numerusform>
+            <numerusform>%n runs removed. Undo brings them back; a run that was driven is better discarded with its reason.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>bothways::app::TraceView</name>
+    <message numerus="yes">
+        <source>Recording of run %1 with %n finding(s).</source>
+        <translation>
+            <numerusform>Recording of run %1 with %n finding.</numerusform>
+            <numerusform>Recording of run %1 with %n findings.</numerusform>
         </translation>
     </message>
 </context>

@@ -121,7 +121,7 @@ TEST_F(CliStudy, ScreensAppliesAndSaysWhatItLeftOut)
     const Ran applied = call({"screen", "--apply"});
     ASSERT_EQ(applied.code, 0);
     EXPECT_THAT(applied.err, HasSubstr("discarded run 20: overspeed"));
-    EXPECT_THAT(done({"runs"}), HasSubstr("discarded: accessory_timer"));
+    EXPECT_THAT(done({"runs"}), HasSubstr("discarded: accessory_change"));
     EXPECT_THAT(call({"screen", "--apply"}).err, HasSubstr("nothing to discard"));
 }
 

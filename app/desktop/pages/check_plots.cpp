@@ -244,8 +244,7 @@ void fillBaseline(PlotView& plot, const ResultSet& result, const Words& words)
                            QPen(plot.theme().baseline, 2.0));
         }
         marks.finish();
-        setPercentAxis(plot, values,
-                       CheckPlots::tr("%1 against its first block, %").arg(words.baseline()));
+        setPercentAxis(plot, values, CheckPlots::tr("against its first block, %"));
     }
     parts::addLevel(plot, 0.0, QPen(plot.theme().ink, 1.0, Qt::DashLine));
     setTimeAxis(plot, clock);

@@ -10,6 +10,9 @@
 #include <QTableWidget>
 #include <QVBoxLayout>
 
+#include <array>
+#include <cmath>
+
 namespace bothways::app {
 namespace {
 
@@ -47,7 +50,9 @@ CompanionsPage::CompanionsPage(QWidget* parent) : ResultView(parent)
     column->addWidget(m_forest);
     m_table = parts::readingTable(QStringLiteral("companionsTable"));
     column->addWidget(m_table);
-    m_explanations = addSentence("explanations");
+    m_explanations = new QVBoxLayout;
+    m_explanations->setSpacing(4);
+    column->addLayout(m_explanations);
     column->addSpacing(10);
     m_leaveHeading = addHeading("leaveHeading");
     m_leaveSentence = addSentence("leaveSentence");
@@ -97,12 +102,12 @@ void CompanionsPage::showCompanions(const Words& words)
     const NumberWords& numbers = words.numbers();
     const std::vector<CompanionRow> rows = companionRows(analysis, words);
     const bool there = !rows.empty();
+    parts::clear(*m_explanations);
     m_forest->setVisible(there);
     m_table->setVisible(there);
     if (!there) {
         parts::setSentence(*m_agreement,
                            tr("Without a verdict there is nothing to set beside it."));
-        parts::setSentence(*m_explanations, {});
         return;
     }
     parts::setSentence(*m_agreement,
@@ -132,16 +137,18 @@ void CompanionsPage::showCompanions(const Words& words)
                 has ? units().percentFromLog(*row.effect_log, decimals) : tr("–"), true);
         setCell(*m_table, line, 2,
                 has ? numbers.signedRange(*row.low_log, *row.high_log, decimals) : tr("–"), true);
-        setCell(*m_table, line, 3, row.df ? numbers.significant(*row.df, 3) : tr("–"), true);
+        setCell(*m_table, line, 3,
+                row.df ? numbers.shortest(std::round(10.0 * *row.df) / 10.0) : tr("–"), true);
         setCell(*m_table, line, 4, row.p ? numbers.pAlone(*row.p) : tr("–"), true);
         setCell(*m_table, line, 5, row.cls ? Words::className(*row.cls) : tr("–"));
         ++line;
     }
     parts::fitToRows(*m_table);
-    QStringList explanations;
-    for (const core::Companion companion : kCompanions)
-        explanations << words.companion(companion);
-    parts::setSentence(*m_explanations, explanations.join(u'\n'));
+    for (const core::Companion companion : kCompanions) {
+        QLabel* label = parts::sentence(QStringLiteral("explanation"));
+        label->setText(words.companion(companion));
+        m_explanations->addWidget(label);
+    }
 }
 
 void CompanionsPage::showLeaveOneOut(const Words& words)

@@ -5,6 +5,7 @@
 #include "app/desktop/pages/result_view.h"
 
 class QTableWidget;
+class QVBoxLayout;
 
 namespace bothways::app {
 
@@ -33,7 +34,7 @@ private:
     QLabel* m_agreement = nullptr;
     ForestPlot* m_forest = nullptr;
     QTableWidget* m_table = nullptr;
-    QLabel* m_explanations = nullptr;
+    QVBoxLayout* m_explanations = nullptr;
     QLabel* m_leaveHeading = nullptr;
     QLabel* m_leaveSentence = nullptr;
     LeaveOneOutPlot* m_leave = nullptr;

@@ -8,6 +8,7 @@ namespace bothways::app {
 namespace {
 
 constexpr double kRowHeights = 2.1; // of a line of text
+constexpr int kLeastPlot = 340;     // px that the picture keeps beside names and numbers
 constexpr double kCap = 0.16;       // half the height of the ends of a wide interval
 
 QVariant cell(const std::optional<double>& value)
@@ -28,6 +29,7 @@ void ForestPlot::show(const Content& content)
     }
     parts::addUpright(*this, 0.0, QPen(theme().ink, 1.5));
     QStringList names;
+    QStringList texts;
     std::vector<Reading> readings;
     PlotNumbers table({QStringLiteral("row"), QStringLiteral("effect_pct"),
                        QStringLiteral("low_pct"), QStringLiteral("high_pct"),
@@ -35,6 +37,7 @@ void ForestPlot::show(const Content& content)
     double y = 0.0;
     for (const ForestRow& row : content.rows) {
         names << row.name;
+        texts << row.text;
         drawRow(row, y);
         for (const auto& value :
              {row.effect_pct, row.low_pct, row.high_pct, row.wide_low_pct, row.wide_high_pct})
@@ -47,6 +50,9 @@ void ForestPlot::show(const Content& content)
         y -= 1.0;
     }
     parts::setRows(*this, names);
+    parts::setRightRows(*this, texts);
+    m_besideWidth = widestOf(names) + widestOf(texts) + kLeastPlot;
+    showNumbersBeside();
     xAxis->setTicker(QSharedPointer<NumberTicker>::create(true));
     xAxis->setLabel(content.axisLabel);
     setWhole(xAxis, parts::rangeAround(values));
@@ -93,6 +99,25 @@ void ForestPlot::drawRow(const ForestRow& row, double y)
         parts::addMarks(*this, {{*row.effect_pct, y}},
                         QCPScatterStyle(shape, QPen(theme().paper, 1.5),
                                         QBrush(strong ? theme().device : colour), size));
+}
+
+int ForestPlot::widestOf(const QStringList& texts) const
+{
+    int widest = 0;
+    for (const QString& text : texts)
+        widest = std::max(widest, fontMetrics().horizontalAdvance(text));
+    return widest;
+}
+
+void ForestPlot::showNumbersBeside()
+{
+    yAxis2->setVisible(width() >= m_besideWidth);
+}
+
+void ForestPlot::resizeEvent(QResizeEvent* event)
+{
+    showNumbersBeside();
+    PlotView::resizeEvent(event);
 }
 
 QSize ForestPlot::sizeHint() const

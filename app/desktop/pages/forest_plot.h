@@ -39,9 +39,16 @@ public:
     void show(const Content& content);
     [[nodiscard]] QSize sizeHint() const override;
 
+protected:
+    void resizeEvent(QResizeEvent* event) override;
+
 private:
     void drawRow(const ForestRow& row, double y);
+    [[nodiscard]] int widestOf(const QStringList& texts) const;
+    /// The numbers stand beside the rows only where there is room for both.
+    void showNumbersBeside();
     int m_rows = 1;
+    int m_besideWidth = 0;
 };
 
 } // namespace bothways::app

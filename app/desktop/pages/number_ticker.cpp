@@ -23,13 +23,15 @@ int decimalsOf(double step)
 
 double NumberTicker::getTickStep(const QCPRange& range)
 {
-    const double step = QCPAxisTicker::getTickStep(range);
+    const double step =
+        QCPAxisTicker::getTickStep({range.lower * m_factor, range.upper * m_factor});
     m_decimals = decimalsOf(step);
-    return step;
+    return step / m_factor;
 }
 
 QString NumberTicker::getTickLabel(double tick, const QLocale& locale, QChar, int)
 {
+    tick *= m_factor;
     const double zero = 0.5 * std::pow(10.0, -m_decimals);
     if (std::abs(tick) < zero)
         return QString(locale.toString(0.0, 'f', 0)) + m_suffix;

@@ -135,6 +135,8 @@ QTableWidget* readingTable(const QString& objectName)
     table->verticalHeader()->setVisible(false);
     table->horizontalHeader()->setHighlightSections(false);
     table->setTabKeyNavigation(false);
+    table->horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
+    table->horizontalHeader()->setStretchLastSection(true);
     table->setWordWrap(true);
     auto* copy = new QShortcut(QKeySequence::Copy, table);
     copy->setContext(Qt::WidgetShortcut);
@@ -144,8 +146,11 @@ QTableWidget* readingTable(const QString& objectName)
 
 void fitToRows(QTableWidget& table)
 {
+    constexpr int kAir = 14; // between columns, so that right and left aligned ones stay apart
     table.resizeColumnsToContents();
     table.resizeRowsToContents();
+    for (int column = 0; column + 1 < table.columnCount(); ++column)
+        table.setColumnWidth(column, table.columnWidth(column) + kAir);
     int height = table.horizontalHeader()->sizeHint().height() + 2 * table.frameWidth();
     for (int row = 0; row < table.rowCount(); ++row)
         height += table.rowHeight(row);

@@ -79,7 +79,7 @@ QString PlotView::save(const QString& file)
     else if (ending == QLatin1String("svg"))
         out.write(svg());
     else if (ending == QLatin1String("csv"))
-        out.write(m_numbers.csv().toUtf8());
+        out.write(numbers().csv().toUtf8());
     else
         return tr("The file %1 needs an ending that says its kind: png, svg, pdf or csv.")
             .arg(file);
@@ -98,7 +98,7 @@ void PlotView::copyPicture()
 
 void PlotView::copyNumbers()
 {
-    QApplication::clipboard()->setText(m_numbers.csv());
+    QApplication::clipboard()->setText(numbers().csv());
 }
 
 void PlotView::saveAs()
@@ -130,7 +130,7 @@ void PlotView::contextMenuEvent(QContextMenuEvent* event)
     add(tr("Copy &picture"), QKeySequence(Qt::CTRL | Qt::Key_C), [this] { copyPicture(); });
     add(tr("Copy &numbers"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_C), [this] {
         copyNumbers();
-    })->setEnabled(!m_numbers.isEmpty());
+    })->setEnabled(!numbers().isEmpty());
     add(tr("&Save picture or numbers…"), {}, [this] { saveAs(); });
     menu.addSeparator();
     add(tr("Zoom &in"), QKeySequence(Qt::Key_Plus), [this] { zoom(1.25); });

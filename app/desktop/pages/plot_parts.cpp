@@ -47,8 +47,8 @@ void addBand(PlotView& plot, QCPAxisRect* rect, const QColor& fill, const QPoint
     band->setBrush(fill);
 }
 
-void addStraight(PlotView& plot, QCPAxisRect* rect, const QPointF& a, const QPointF& b,
-                 const QPen& pen)
+QCPItemStraightLine* addStraight(PlotView& plot, QCPAxisRect* rect, const QPointF& a,
+                                 const QPointF& b, const QPen& pen)
 {
     auto* line = addItem<QCPItemStraightLine>(plot, rect, "grid");
     bind(line->point1, rect);
@@ -56,6 +56,7 @@ void addStraight(PlotView& plot, QCPAxisRect* rect, const QPointF& a, const QPoi
     line->point1->setCoords(a);
     line->point2->setCoords(b);
     line->setPen(pen);
+    return line;
 }
 
 } // namespace
@@ -70,9 +71,9 @@ void addRowBand(PlotView& plot, double low, double high, const QColor& fill, QCP
     addBand(plot, rectOf(plot, rect), fill, {0.0, high}, {1.0, low}, false);
 }
 
-void addUpright(PlotView& plot, double x, const QPen& pen, QCPAxisRect* rect)
+QCPItemStraightLine* addUpright(PlotView& plot, double x, const QPen& pen, QCPAxisRect* rect)
 {
-    addStraight(plot, rectOf(plot, rect), {x, 0.0}, {x, 1.0}, pen);
+    return addStraight(plot, rectOf(plot, rect), {x, 0.0}, {x, 1.0}, pen);
 }
 
 void addLevel(PlotView& plot, double y, const QPen& pen, QCPAxisRect* rect)

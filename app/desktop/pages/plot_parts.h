@@ -19,7 +19,8 @@ void addColumnBand(PlotView& plot, double low, double high, const QColor& fill,
 void addRowBand(PlotView& plot, double low, double high, const QColor& fill,
                 QCPAxisRect* rect = nullptr);
 /// A line over the full height at `x`, or the full width at `y`.
-void addUpright(PlotView& plot, double x, const QPen& pen, QCPAxisRect* rect = nullptr);
+QCPItemStraightLine* addUpright(PlotView& plot, double x, const QPen& pen,
+                                QCPAxisRect* rect = nullptr);
 void addLevel(PlotView& plot, double y, const QPen& pen, QCPAxisRect* rect = nullptr);
 /// A line from one point to another.
 void addLine(PlotView& plot, const QPointF& from, const QPointF& to, const QPen& pen,

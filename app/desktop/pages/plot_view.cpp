@@ -55,6 +55,7 @@ PlotView::PlotView(QWidget* parent) : QCustomPlot(parent)
         axis->setVisible(false);
     setMinimumSize(160, 90);
     connect(this, &QCustomPlot::afterReplot, this, [this] {
+        m_drawn = true;
         if (m_reading >= 0 && m_reading < static_cast<int>(m_readings.size()))
             placeReadOff(m_readings[static_cast<std::size_t>(m_reading)]);
     });
@@ -139,6 +140,8 @@ void PlotView::zoom(double factor, std::optional<QPointF> around)
             continue;
         for (const Qt::Orientation orientation : {Qt::Horizontal, Qt::Vertical})
             for (QCPAxis* axis : rect->rangeZoomAxes(orientation)) {
+                if (!only && axis->property("follower").toBool())
+                    continue;
                 const double size = axis->range().size() / factor;
                 const double whole = m_whole.contains(axis) ? m_whole.value(axis).size() : size;
                 if (size > whole * kWidestOfWhole || size < whole * kNarrowestOfWhole)
@@ -158,7 +161,8 @@ void PlotView::pan(double right, double up)
 {
     for (QCPAxisRect* rect : axisRects()) {
         for (QCPAxis* axis : rect->rangeDragAxes(Qt::Horizontal))
-            axis->moveRange(right * axis->range().size());
+            if (!axis->property("follower").toBool())
+                axis->moveRange(right * axis->range().size());
         for (QCPAxis* axis : rect->rangeDragAxes(Qt::Vertical))
             axis->moveRange(up * axis->range().size());
     }
@@ -196,6 +200,14 @@ int PlotView::nearestReading(const QPointF& at) const
     return nearest;
 }
 
+void PlotView::redrawOverlay()
+{
+    if (!m_drawn)
+        return;
+    layer(QStringLiteral("overlay"))->replot();
+    update();
+}
+
 void PlotView::readOffNext(int step)
 {
     const int count = static_cast<int>(m_readings.size());
@@ -217,7 +229,7 @@ void PlotView::setReadOff(int index)
         if (m_ring)
             m_ring->setVisible(false);
         setAccessibleDescription(m_content);
-        layer(QStringLiteral("overlay"))->replot();
+        redrawOverlay();
         return;
     }
     const Reading& reading = m_readings[static_cast<std::size_t>(index)];
@@ -268,8 +280,7 @@ void PlotView::placeReadOff(const Reading& reading)
     const bool seen = rect().contains(at.toPoint());
     m_label->setVisible(seen);
     m_ring->setVisible(seen);
-    layer(QStringLiteral("overlay"))->replot();
-    update();
+    redrawOverlay();
 }
 
 bool PlotView::event(QEvent* event)

@@ -52,7 +52,8 @@ public:
 
     void setTheme(const Theme& theme);
     [[nodiscard]] const Theme& theme() const { return m_theme; }
-    [[nodiscard]] const PlotNumbers& numbers() const { return m_numbers; }
+    /// What "copy numbers" and "save as CSV" give.
+    [[nodiscard]] virtual PlotNumbers numbers() const { return m_numbers; }
     [[nodiscard]] const std::vector<Reading>& readings() const { return m_readings; }
     [[nodiscard]] const QString& title() const { return m_title; }
     /// Index of the point that is read off, -1: none.
@@ -63,7 +64,7 @@ public:
     /// Moves by a share of what is seen.
     void pan(double right, double up);
     void showWhole();
-    void readOffNext(int step);
+    virtual void readOffNext(int step);
 
     [[nodiscard]] QImage picture(double scale = 1.0);
     [[nodiscard]] QByteArray svg();
@@ -91,6 +92,12 @@ protected:
     void paintEvent(QPaintEvent* event) override;
     /// More lines for the context menu.
     virtual void extendMenu(QMenu&) {}
+    /// Draws the overlay alone, once there has been a first picture to lay it over.
+    void redrawOverlay();
+    /// Axes that are about to go have no whole any more.
+    void forgetWhole() { m_whole.clear(); }
+    /// The axis moves when another does, so that zooming all of them must not move it twice.
+    static void setFollower(QCPAxis* axis) { axis->setProperty("follower", true); }
     /// What a place says where no reading is near; default nothing.
     virtual void hover(const QPointF&) {}
     virtual void unhover() {}
@@ -110,6 +117,7 @@ private:
     PlotNumbers m_numbers;
     QHash<QCPAxis*, QCPRange> m_whole;
     int m_reading = -1;
+    bool m_drawn = false; ///< there has been a first picture
     QPoint m_pressed;
     QPointer<QCPItemText> m_label;
     QPointer<QCPItemEllipse> m_ring;
@@ -118,8 +126,9 @@ private:
 /// Ticks with as many decimals as they need, a real minus, and a plus where asked.
 class NumberTicker final : public QCPAxisTicker {
 public:
-    explicit NumberTicker(bool withPlus = false, const QString& suffix = {})
-        : m_withPlus(withPlus), m_suffix(suffix)
+    /// @param factor  of what is written: an axis in km/h with 1/1.609344 is read in mph
+    explicit NumberTicker(bool withPlus = false, const QString& suffix = {}, double factor = 1.0)
+        : m_withPlus(withPlus), m_suffix(suffix), m_factor(factor)
     {
     }
 
@@ -131,6 +140,7 @@ protected:
 private:
     bool m_withPlus;
     QString m_suffix;
+    double m_factor;
     int m_decimals = 0;
 };
 

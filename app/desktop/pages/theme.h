@@ -39,7 +39,7 @@ struct Theme {
     QColor device;                      ///< configuration B
     QColor result;                      ///< the effect and its intervals
     QColor margin;                      ///< band of what is too small to care about
-    QColor interval;   ///< band of an interval
+    QColor interval;                    ///< band of an interval
     QColor block_tint;                  ///< shade behind blocks with the device
     QColor holds, note, fails, unknown; ///< states of checks
     QColor selection;

@@ -6,6 +6,7 @@
 #include "core/distributions.h"
 #include "core/units.h"
 
+#include <algorithm>
 #include <cmath>
 #include <numeric>
 
@@ -61,17 +62,25 @@ private:
     }
     void table(const QStringList& header, const QList<QStringList>& rows)
     {
-        m_html += QLatin1String("<table border=\"1\" cellspacing=\"0\" cellpadding=\"4\">\n<tr>");
+        m_html += QLatin1String("<table border=\"1\" cellspacing=\"0\" cellpadding=\"4\" "
+                                "style=\"border-collapse:collapse; border-color:#8a929c\">\n<tr>");
         for (const QString& cell : header)
             m_html += QStringLiteral("<th>%1</th>").arg(cell.toHtmlEscaped());
         m_html += QLatin1String("</tr>\n");
         for (const QStringList& row : rows) {
             m_html += QLatin1String("<tr>");
             for (const QString& cell : row)
-                m_html += QStringLiteral("<td align=\"right\">%1</td>").arg(cell.toHtmlEscaped());
+                m_html += QStringLiteral("<td align=\"%1\">%2</td>")
+                              .arg(isNumber(cell) ? QLatin1String("right") : QLatin1String("left"),
+                                   cell.toHtmlEscaped());
             m_html += QLatin1String("</tr>\n");
         }
         m_html += QLatin1String("</table>\n");
+    }
+    static bool isNumber(const QString& cell)
+    {
+        return !cell.isEmpty() &&
+               std::none_of(cell.begin(), cell.end(), [](QChar c) { return c.isLetter(); });
     }
     QString log(double value) const { return m_numbers.fixed(value, kLogDigits); }
     QString signedLog(double value) const
@@ -138,7 +147,7 @@ private:
         const bool fitted =
             m_analysis.headline && m_analysis.headline->fitted.size() == m_analysis.pairs.size();
         QStringList header{tr("pair"),    tr("runs"), tr("block"),  tr("configuration"), tr("x"),
-                           tr("time, h"), tr("out"),  tr("return"), tr("pair"),          tr("m")};
+                           tr("time, h"), tr("out"),  tr("return"), tr("both ways"),     tr("m")};
         if (fitted)
             header << tr("fitted") << tr("residual");
         QList<QStringList> rows;

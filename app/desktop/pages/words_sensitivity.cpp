@@ -58,8 +58,9 @@ QString Words::discardsRestored() const
     }
     if (restored.up + restored.down == 0)
         return text;
-    const QString ways = tr("Put back singly, %1 of them would have moved the effect up and %2 down.")
-                             .arg(units().number(restored.up, 0), units().number(restored.down, 0));
+    const QString ways =
+        tr("Put back singly, %1 of them would have moved the effect up and %2 down.")
+            .arg(units().number(restored.up, 0), units().number(restored.down, 0));
     //: two sentences after one another
     return tr("%1 %2").arg(text, ways);
 }
@@ -71,8 +72,7 @@ QString Words::companionName(core::Companion companion) const
     case core::Companion::runs: return tr("single runs");
     case core::Companion::blocks: return tr("block means");
     case core::Companion::labels: return tr("dealing the labels");
-    case core::Companion::correlated:
-        return tr("allowing for correlated pairs");
+    case core::Companion::correlated: return tr("allowing for correlated pairs");
     }
     return {};
 }

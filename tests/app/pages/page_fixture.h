@@ -24,9 +24,12 @@ inline void PrintTo(const QString& text, std::ostream* out)
 
 namespace bothways::test {
 
-/// The result of a run sheet among the worked examples ("morning"), or in sample_data.
+/// The result of a run sheet among the worked examples ("morning").
 [[nodiscard]] std::shared_ptr<const app::ResultSet>
 resultOfExample(const std::string& name, const std::string& baseline = {});
+/// The result of a demo sheet ("levee_generator").
+[[nodiscard]] std::shared_ptr<const app::ResultSet>
+resultOfSample(const std::string& name, const std::string& baseline = {});
 [[nodiscard]] std::shared_ptr<const app::ResultSet>
 resultOf(core::Study study, const core::AnalysisOptions& options = {});
 

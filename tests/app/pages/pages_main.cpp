@@ -3,6 +3,7 @@
 #include <gtest/gtest.h>
 
 #include <QApplication>
+#include <QTranslator>
 
 int main(int argc, char** argv)
 {
@@ -11,5 +12,8 @@ int main(int argc, char** argv)
     ::testing::InitGoogleTest(&argc, argv);
     QApplication application(argc, argv);
     QApplication::setStyle(QStringLiteral("Fusion"));
+    QTranslator plurals; // "1 pair", "2 pairs"
+    if (plurals.load(QStringLiteral(":/translations/bothways_en.qm")))
+        QApplication::installTranslator(&plurals);
     return RUN_ALL_TESTS();
 }

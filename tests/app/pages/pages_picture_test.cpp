@@ -6,6 +6,7 @@
 #include "app/desktop/pages/result_page.h"
 #include "app/desktop/pages/why_page.h"
 #include "tests/app/pages/page_fixture.h"
+#include "tests/support/study_builder.h"
 
 using namespace bothways;
 using namespace bothways::app;
@@ -46,6 +47,93 @@ TYPED_TEST(ResultViews, DrawEveryExampleInLightAndDarkWithoutNonsense)
             EXPECT_GT(texts.size(), 100) << study;
             EXPECT_FALSE(test::hasNonsense(texts)) << study << '\n' << texts.toStdString();
         }
+}
+
+TYPED_TEST(ResultViews, DrawTheDemoStudies)
+{
+    for (const auto& [study, baseline] :
+         {std::pair("levee_generator", "off"), std::pair("roof_box", "no box"),
+          std::pair("tyre_pressure", "2,2 bar")}) {
+        TypeParam page;
+        page.setPalette(Theme::light().palette());
+        page.setResult(test::resultOfSample(study, baseline));
+        test::pictureOf(page, nameOf(page, study, false), QSize(1100, 1400));
+        EXPECT_FALSE(test::hasNonsense(test::allTexts(page))) << study;
+    }
+}
+
+/// Days that ask for trouble: what every page must stand.
+std::vector<std::pair<std::string, core::Study>> oddStudies()
+{
+    using test::aDay;
+    using test::aRun;
+    using test::StudyBuilder;
+    std::vector<std::pair<std::string, core::Study>> odd;
+    odd.emplace_back("no runs", core::Study{});
+    odd.emplace_back("one run", StudyBuilder().add(aRun().a().out()));
+    odd.emplace_back("one pair", StudyBuilder().addPair("A", 10.0, 8.0, 8.1));
+    odd.emplace_back("all equal", aDay("ABA", 3, 0.0, 0.0));
+    odd.emplace_back("two blocks of two", aDay("AB", 2));
+    odd.emplace_back("a clear effect", aDay("ABABA", 4, -0.05, 0.005));
+    core::Study outlier = aDay("ABA", 4);
+    outlier.runs[9].consumption->value = 1e6;
+    odd.emplace_back("an enormous outlier", outlier);
+    core::Study none = aDay("ABA", 3);
+    for (core::Run& run : none.runs)
+        run.discard = core::Discard{"other", "rain"};
+    odd.emplace_back("every run discarded", none);
+    core::Study empty = aDay("ABA", 3);
+    empty.runs[4].discard = core::Discard{"sensor_lost", ""};
+    empty.runs[4].consumption.reset();
+    odd.emplace_back("a discard without consumption", empty);
+    core::Study days = aDay("ABAABA", 3);
+    for (std::size_t i = days.runs.size() / 2; i < days.runs.size(); ++i)
+        days.runs[i].start.us += std::int64_t{24} * 3'600'000'000;
+    odd.emplace_back("two days", days);
+    core::Study control = aDay("ABA", 3);
+    for (core::Run& run : control.runs)
+        run.control = 7.0 + 0.01 * run.number;
+    odd.emplace_back("a control vehicle", control);
+    core::Study electric = aDay("ABA", 3);
+    for (core::Run& run : electric.runs)
+        run.consumption->unit = core::ConsumptionUnit::kwhPer100km;
+    odd.emplace_back("electric drive", electric);
+    core::Study settings = aDay("ABA", 4, 0.01);
+    for (core::Run& run : settings.runs)
+        if (run.configuration == "B")
+            run.setting = run.number % 4 < 2 ? "18" : "22 <b>%1</b>";
+    odd.emplace_back("two settings", settings);
+    return odd;
+}
+
+TYPED_TEST(ResultViews, StandEveryOddStudyWithoutNonsense)
+{
+    TypeParam page;
+    page.resize(700, 500);
+    page.show();
+    for (const auto& [name, study] : oddStudies()) {
+        page.setResult(test::resultOf(study));
+        QApplication::processEvents();
+        const QString texts = test::allTexts(page);
+        EXPECT_FALSE(test::hasNonsense(QString(texts).remove(QStringLiteral("%1</b>"))))
+            << name << '\n'
+            << texts.toStdString();
+    }
+}
+
+TYPED_TEST(ResultViews, SpeakAllUnitsAndACommaLocale)
+{
+    TypeParam page;
+    UnitsShown units;
+    units.locale = QLocale(QLocale::German, QLocale::Germany);
+    for (const core::ConsumptionUnit unit :
+         {core::ConsumptionUnit::mpgUs, core::ConsumptionUnit::mpgImp,
+          core::ConsumptionUnit::kmPerL}) {
+        units.consumption = unit;
+        page.setUnits(units);
+        page.setResult(test::resultOfExample("morning"));
+        EXPECT_FALSE(test::hasNonsense(test::allTexts(page)));
+    }
 }
 
 TEST(ComparePageTest, DrawsThreeStudiesAndThePooledOne)
