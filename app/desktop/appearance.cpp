@@ -21,6 +21,16 @@ namespace {
 
 constexpr double kLarger = 1.35;
 
+/// Words of Qt's own that the window shows: ours say them where Qt's translations are not
+/// installed.
+[[maybe_unused]] constexpr const char* kWordsOfQt[] = {
+    QT_TRANSLATE_NOOP("QPlatformTheme", "OK"),    QT_TRANSLATE_NOOP("QPlatformTheme", "Cancel"),
+    QT_TRANSLATE_NOOP("QPlatformTheme", "Close"), QT_TRANSLATE_NOOP("QShortcut", "Alt"),
+    QT_TRANSLATE_NOOP("QShortcut", "Ctrl"),       QT_TRANSLATE_NOOP("QShortcut", "Del"),
+    QT_TRANSLATE_NOOP("QShortcut", "Ins"),        QT_TRANSLATE_NOOP("QShortcut", "Return"),
+    QT_TRANSLATE_NOOP("QShortcut", "Shift"),
+};
+
 void apply(QApplication& application, const Preferences& preferences, const QFont& usual)
 {
     switch (preferences.theme()) {
@@ -50,8 +60,10 @@ void followAppearance(QApplication& application, Preferences& preferences)
 void installTranslation(QApplication& application, const Preferences& preferences)
 {
     initResources();
+    // Another language leaves the country, and with it the usual units, as they are.
     if (!preferences.language().isEmpty())
-        QLocale::setDefault(QLocale(preferences.language()));
+        QLocale::setDefault(
+            QLocale(QLocale(preferences.language()).language(), QLocale::system().territory()));
     // English has its plurals from a translation; it also stands in where a language has none.
     for (const QLocale& locale : {QLocale(QLocale::English), QLocale()}) {
         auto* ours = new QTranslator(&application);

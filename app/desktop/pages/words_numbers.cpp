@@ -51,8 +51,7 @@ QString NumberWords::significant(double value, int digits) const
 
 QString NumberWords::percent(double share) const
 {
-    //: a share, as in "95 % interval"
-    return tr("%1\u00a0%").arg(shortest(100.0 * share));
+    return tr("%1\u00a0%", "stands before the word interval").arg(shortest(100.0 * share));
 }
 
 QString NumberWords::size(double pct, int decimals) const

@@ -1,0 +1,4425 @@
+<?xml version="1.0" encoding="utf-8"?>
+<!DOCTYPE TS>
+<TS version="2.1" language="de_DE" sourcelanguage="en">
+<context>
+    <name>CheckPlots</name>
+    <message>
+        <source>pair %1 (%2), runs %3 and %4
+%5</source>
+        <translation>Paar %1 (%2), Fahrten %3 und %4
+%5</translation>
+    </message>
+    <message>
+        <source>time of day</source>
+        <translation>Uhrzeit</translation>
+    </message>
+    <message>
+        <source>residual %1</source>
+        <translation>Residuum %1</translation>
+    </message>
+    <message>
+        <source>residual, %</source>
+        <translation>Residuum, %</translation>
+    </message>
+    <message>
+        <source>expected of ordinary scatter, in standard deviations</source>
+        <translation>bei gewöhnlicher Streuung zu erwarten, in Standardabweichungen</translation>
+    </message>
+    <message>
+        <source>Residuals against ordinary scatter</source>
+        <translation>Residuen gegen gewöhnliche Streuung</translation>
+    </message>
+    <message>
+        <source>Residuals over time</source>
+        <translation>Residuen über der Zeit</translation>
+    </message>
+    <message>
+        <source>configuration</source>
+        <translation>Konfiguration</translation>
+    </message>
+    <message>
+        <source>Scatter of both configurations</source>
+        <translation>Streuung beider Konfigurationen</translation>
+    </message>
+    <message>
+        <source>against the first block: %1</source>
+        <translation>gegen den ersten Block: %1</translation>
+    </message>
+    <message>
+        <source>against its first block, %</source>
+        <translation>gegen den ersten Block, %</translation>
+    </message>
+    <message>
+        <source>The baseline over the day</source>
+        <translation>Die Referenz im Lauf des Tages</translation>
+    </message>
+    <message>
+        <source>out against return: %1</source>
+        <translation>hin gegen zurück: %1</translation>
+    </message>
+    <message>
+        <source>out against return, %</source>
+        <translation>hin gegen zurück, %</translation>
+    </message>
+    <message>
+        <source>Out against return over time</source>
+        <translation>Hin gegen zurück über der Zeit</translation>
+    </message>
+</context>
+<context>
+    <name>CompanionRows</name>
+    <message>
+        <source>%1 (%2)</source>
+        <extracomment>an effect and its interval</extracomment>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>headline</source>
+        <translation>Hauptergebnis</translation>
+    </message>
+    <message numerus="yes">
+        <source>setting %1, %n pair(s)</source>
+        <translation>
+            <numerusform>Einstellung %1, %n Paar</numerusform>
+            <numerusform>Einstellung %1, %n Paare</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>not noted</source>
+        <translation>nicht notiert</translation>
+    </message>
+    <message>
+        <source>not to be had</source>
+        <translation>nicht zu gewinnen</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <extracomment>a companion&apos;s name, and its numbers</extracomment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>thin line: corrected for several settings, %1</source>
+        <translation>dünne Linie: für mehrere Einstellungen korrigiert, %1</translation>
+    </message>
+    <message>
+        <source>as judged</source>
+        <translation>wie beurteilt</translation>
+    </message>
+    <message>
+        <source>all put back</source>
+        <translation>alle wieder gewertet</translation>
+    </message>
+    <message>
+        <source>run %1 put back</source>
+        <translation>Fahrt %1 wieder gewertet</translation>
+    </message>
+    <message>
+        <source>has no consumption</source>
+        <translation>hat keinen Verbrauch</translation>
+    </message>
+    <message>
+        <source>discarded: %1</source>
+        <translation>verworfen: %1</translation>
+    </message>
+</context>
+<context>
+    <name>DayPicture</name>
+    <message>
+        <source>pair %1, %2, %3
+runs %4 and %5: %6</source>
+        <translation>Paar %1, %2, %3
+Fahrten %4 und %5: %6</translation>
+    </message>
+    <message>
+        <source>its runs have different settings</source>
+        <translation>seine Fahrten haben verschiedene Einstellungen</translation>
+    </message>
+    <message>
+        <source>tied by hand</source>
+        <translation>von Hand gebildet</translation>
+    </message>
+    <message>
+        <source>%1&#xa0;% of the control vehicle&apos;s</source>
+        <translation>%1 % des Kontrollfahrzeugs</translation>
+    </message>
+    <message>
+        <source>no consumption</source>
+        <translation>kein Verbrauch</translation>
+    </message>
+    <message>
+        <source>run %1, %2, %3, %4
+%5</source>
+        <translation>Fahrt %1, %2, %3, %4
+%5</translation>
+    </message>
+    <message>
+        <source>counted, but without a partner</source>
+        <translation>gewertet, aber ohne Partner</translation>
+    </message>
+    <message>
+        <source>discarded: %1</source>
+        <translation>verworfen: %1</translation>
+    </message>
+    <message>
+        <source>discarded: %1
+%2</source>
+        <translation>verworfen: %1
+%2</translation>
+    </message>
+</context>
+<context>
+    <name>FindingWords</name>
+    <message>
+        <source>accessory load changed</source>
+        <translation>Nebenverbraucherlast geändert</translation>
+    </message>
+    <message>
+        <source>timed accessory dropped out</source>
+        <translation>Zeitschaltung hat abgeschaltet</translation>
+    </message>
+    <message>
+        <source>over-speed</source>
+        <translation>Überdrehzahl</translation>
+    </message>
+    <message>
+        <source>load lost</source>
+        <translation>Last verloren</translation>
+    </message>
+    <message>
+        <source>drive slipped</source>
+        <translation>Antrieb rutschte</translation>
+    </message>
+    <message>
+        <source>output dropped</source>
+        <translation>Leistung abgefallen</translation>
+    </message>
+    <message>
+        <source>setting not as set</source>
+        <translation>Einstellung nicht wie vorgegeben</translation>
+    </message>
+    <message>
+        <source>setting changed</source>
+        <translation>Einstellung geändert</translation>
+    </message>
+    <message>
+        <source>vibration</source>
+        <translation>Vibration</translation>
+    </message>
+    <message>
+        <source>road speed off target</source>
+        <translation>Geschwindigkeit neben dem Ziel</translation>
+    </message>
+    <message>
+        <source>run interrupted</source>
+        <translation>Fahrt unterbrochen</translation>
+    </message>
+    <message>
+        <source>not yet cruising</source>
+        <translation>noch nicht auf Geschwindigkeit</translation>
+    </message>
+    <message>
+        <source>wrong distance</source>
+        <translation>falsche Streckenlänge</translation>
+    </message>
+    <message>
+        <source>passing traffic</source>
+        <translation>Verkehr</translation>
+    </message>
+    <message>
+        <source>sensor lost</source>
+        <translation>Sensor ausgefallen</translation>
+    </message>
+    <message>
+        <source>recording ends early</source>
+        <translation>Aufzeichnung endet zu früh</translation>
+    </message>
+    <message>
+        <source>battery not balanced</source>
+        <translation>Batterie nicht ausgeglichen</translation>
+    </message>
+    <message>
+        <source>warming up</source>
+        <translation>Warmlauf</translation>
+    </message>
+    <message>
+        <source>same run twice</source>
+        <translation>Fahrt doppelt</translation>
+    </message>
+    <message>
+        <source>adjusted during the run</source>
+        <translation>während der Fahrt verstellt</translation>
+    </message>
+    <message>
+        <source>other reason</source>
+        <translation>anderer Grund</translation>
+    </message>
+    <message>
+        <source>note</source>
+        <comment>grade of a finding</comment>
+        <translation>Hinweis</translation>
+    </message>
+    <message>
+        <source>doubtful</source>
+        <comment>grade of a finding</comment>
+        <translation>zweifelhaft</translation>
+    </message>
+    <message>
+        <source>spoils the run</source>
+        <comment>grade of a finding</comment>
+        <translation>unbrauchbar</translation>
+    </message>
+    <message>
+        <source>an unknown amount</source>
+        <translation>unbekannt viel</translation>
+    </message>
+    <message>
+        <source>from %1 to %2&#xa0;s</source>
+        <translation>von %1 bis %2 s</translation>
+    </message>
+    <message>
+        <source>at %1&#xa0;s</source>
+        <translation>bei %1 s</translation>
+    </message>
+    <message>
+        <source>limit %1&#xa0;%2</source>
+        <translation>Grenze %1 %2</translation>
+    </message>
+    <message>
+        <source>an unknown</source>
+        <translation>unbekannt viele</translation>
+    </message>
+    <message>
+        <source>the rotor reached %1&#xa0;rpm and was too fast for %2&#xa0;s, delivering %3&#xa0;W just before</source>
+        <translation>der Rotor erreichte %1 U/min und war %2 s lang zu schnell; unmittelbar davor gab er %3 W ab</translation>
+    </message>
+    <message>
+        <source>the rotor reached %1&#xa0;rpm and was too fast for %2&#xa0;s</source>
+        <translation>der Rotor erreichte %1 U/min und war %2 s lang zu schnell</translation>
+    </message>
+    <message>
+        <source>the rotor reached %1&#xa0;rpm</source>
+        <translation>der Rotor erreichte %1 U/min</translation>
+    </message>
+    <message>
+        <source>road speed was %1&#xa0;% below the target</source>
+        <translation>die Geschwindigkeit lag %1 % unter dem Ziel</translation>
+    </message>
+    <message>
+        <source>road speed was %1&#xa0;% above the target</source>
+        <translation>die Geschwindigkeit lag %1 % über dem Ziel</translation>
+    </message>
+    <message>
+        <source>stopped or crawled: down to %1</source>
+        <translation>angehalten oder gekrochen: bis hinab auf %1</translation>
+    </message>
+    <message>
+        <source>counting began before the vehicle was cruising: %1&#xa0;% below the target speed</source>
+        <translation>die Messung begann, bevor das Fahrzeug gleichmäßig fuhr: %1 % unter der Zielgeschwindigkeit</translation>
+    </message>
+    <message>
+        <source>counting began before the vehicle was cruising: %1&#xa0;% above the target speed</source>
+        <translation>die Messung begann, bevor das Fahrzeug gleichmäßig fuhr: %1 % über der Zielgeschwindigkeit</translation>
+    </message>
+    <message>
+        <source>the distance is %1&#xa0;% shorter than the stretch</source>
+        <translation>die Strecke ist %1 % kürzer als die Messstrecke</translation>
+    </message>
+    <message>
+        <source>the distance is %1&#xa0;% longer than the stretch</source>
+        <translation>die Strecke ist %1 % länger als die Messstrecke</translation>
+    </message>
+    <message>
+        <source>a gust or a passing vehicle: %1 times the usual scatter</source>
+        <translation>eine Böe oder ein vorbeifahrendes Fahrzeug: das %1-Fache der üblichen Streuung</translation>
+    </message>
+    <message>
+        <source>passing traffic was noted</source>
+        <translation>vorbeifahrender Verkehr wurde notiert</translation>
+    </message>
+    <message>
+        <source>no true reading for %1&#xa0;s</source>
+        <translation>%1 s lang kein glaubhafter Messwert</translation>
+    </message>
+    <message>
+        <source>the recording stops %1&#xa0;s before the run does</source>
+        <translation>die Aufzeichnung endet %1 s vor der Fahrt</translation>
+    </message>
+    <message>
+        <source>the battery ended %1&#xa0;V lower than it began: fuel was borrowed from it</source>
+        <translation>die Batterie endete %1 V niedriger, als sie begann: Kraftstoff wurde aus ihr geborgt</translation>
+    </message>
+    <message>
+        <source>the battery ended %1&#xa0;V higher than it began: fuel went into charging it</source>
+        <translation>die Batterie endete %1 V höher, als sie begann: Kraftstoff floss in ihre Ladung</translation>
+    </message>
+    <message>
+        <source>began %1&#xa0;min after the cold start; warming up bends the drift, and no design takes that out</source>
+        <translation>begann %1 min nach dem Kaltstart; der Warmlauf krümmt die Drift, und kein Versuchsplan rechnet das heraus</translation>
+    </message>
+    <message>
+        <source>same start, direction and consumption as run %1: typed twice?</source>
+        <translation>Start, Richtung und Verbrauch wie bei Fahrt %1: doppelt eingegeben?</translation>
+    </message>
+    <message>
+        <source>something was adjusted during the run</source>
+        <translation>während der Fahrt wurde etwas verstellt</translation>
+    </message>
+    <message>
+        <source>the accessory load was %1&#xa0;W lower than it should be</source>
+        <translation>die Nebenverbraucherlast war %1 W niedriger, als sie sein sollte</translation>
+    </message>
+    <message>
+        <source>the accessory load was %1&#xa0;W higher than it should be</source>
+        <translation>die Nebenverbraucherlast war %1 W höher, als sie sein sollte</translation>
+    </message>
+    <message>
+        <source>“%1” (%2&#xa0;W) switched itself off</source>
+        <translation>„%1“ (%2 W) hat sich selbst abgeschaltet</translation>
+    </message>
+    <message>
+        <source>“%1” (%2&#xa0;W) had switched itself off before the run</source>
+        <translation>„%1“ (%2 W) hatte sich schon vor der Fahrt abgeschaltet</translation>
+    </message>
+    <message>
+        <source>a timed accessory</source>
+        <translation>ein Nebenverbraucher mit Zeitschaltung</translation>
+    </message>
+    <message>
+        <source>the device turned without load, up to %1&#xa0;rpm: an open circuit, or the belt is off</source>
+        <translation>das Gerät drehte ohne Last, bis zu %1 U/min: ein offener Stromkreis, oder der Riemen ist ab</translation>
+    </message>
+    <message>
+        <source>the drive slipped: the generator was %1&#xa0;% too slow for its rotor</source>
+        <translation>der Antrieb rutschte: der Generator war %1 % zu langsam für seinen Rotor</translation>
+    </message>
+    <message>
+        <source>the drive slipped: the generator was %1&#xa0;% too fast for its rotor</source>
+        <translation>der Antrieb rutschte: der Generator war %1 % zu schnell für seinen Rotor</translation>
+    </message>
+    <message>
+        <source>output fell by %1&#xa0;% and stayed there</source>
+        <translation>die Abgabeleistung fiel um %1 % und blieb dort</translation>
+    </message>
+    <message>
+        <source>the setting was measured %1° below the one set</source>
+        <translation>die gemessene Einstellung lag %1° unter der vorgegebenen</translation>
+    </message>
+    <message>
+        <source>the setting was measured %1° above the one set</source>
+        <translation>die gemessene Einstellung lag %1° über der vorgegebenen</translation>
+    </message>
+    <message>
+        <source>the setting was moved by %1° during the run</source>
+        <translation>die Einstellung wurde während der Fahrt um %1° verändert</translation>
+    </message>
+    <message>
+        <source>vibration up to %1&#xa0;m/s²</source>
+        <translation>Vibration bis %1 m/s²</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <extracomment>a finding, and where it was and which limit it broke</extracomment>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>the run has no recording</source>
+        <translation>die Fahrt hat keine Aufzeichnung</translation>
+    </message>
+    <message>
+        <source>not recorded</source>
+        <translation>nicht aufgezeichnet</translation>
+    </message>
+    <message>
+        <source>no limit is set</source>
+        <translation>keine Grenze gesetzt</translation>
+    </message>
+    <message>
+        <source>not noted</source>
+        <translation>nicht notiert</translation>
+    </message>
+    <message>
+        <source>recorded too slowly</source>
+        <translation>zu langsam aufgezeichnet</translation>
+    </message>
+    <message>
+        <source>the channel does not vary</source>
+        <translation>der Kanal ändert sich nicht</translation>
+    </message>
+    <message>
+        <source>its switch-on time is not noted</source>
+        <translation>sein Einschaltzeitpunkt ist nicht notiert</translation>
+    </message>
+    <message>
+        <source>%1 was not checked: %2</source>
+        <extracomment>a rule, and why it was not checked</extracomment>
+        <translation>%1 – nicht geprüft: %2</translation>
+    </message>
+    <message>
+        <source>%1 was not checked: %2 (%3)</source>
+        <extracomment>a rule, why it was not checked, and what is missing</extracomment>
+        <translation>%1 – nicht geprüft: %2 (%3)</translation>
+    </message>
+    <message>
+        <source>Of %1 runs that reached %2&#xa0;W, %3 oversped (%4 to %5&#xa0;% of such runs, at the study&apos;s confidence). Each time just above that output: that hints at a slipping drive or a current limit. It is a hint, not a fact.</source>
+        <translation>Von %1 Fahrten, die %2 W erreichten, ging bei %3 der Rotor über die Drehzahlgrenze (%4 bis %5 % solcher Fahrten, auf dem Vertrauensniveau der Studie). Jedes Mal knapp über dieser Leistung: Das deutet auf einen rutschenden Antrieb oder eine Strombegrenzung. Es ist ein Anhaltspunkt, keine Tatsache.</translation>
+    </message>
+    <message>
+        <source>Of %1 runs that reached %2&#xa0;W, %3 oversped (%4 to %5&#xa0;% of such runs, at the study&apos;s confidence). Not each time, so output alone does not explain it.</source>
+        <translation>Von %1 Fahrten, die %2 W erreichten, ging bei %3 der Rotor über die Drehzahlgrenze (%4 bis %5 % solcher Fahrten, auf dem Vertrauensniveau der Studie). Nicht jedes Mal, also erklärt die Leistung allein es nicht.</translation>
+    </message>
+</context>
+<context>
+    <name>History</name>
+    <message>
+        <source>Study made</source>
+        <translation>Studie angelegt</translation>
+    </message>
+    <message>
+        <source>Run added</source>
+        <translation>Fahrt hinzugefügt</translation>
+    </message>
+    <message>
+        <source>Run changed</source>
+        <translation>Fahrt geändert</translation>
+    </message>
+    <message>
+        <source>Run removed</source>
+        <translation>Fahrt entfernt</translation>
+    </message>
+    <message>
+        <source>Discarded</source>
+        <translation>Verworfen</translation>
+    </message>
+    <message>
+        <source>Counted again</source>
+        <translation>Wieder gewertet</translation>
+    </message>
+    <message>
+        <source>Pair tied</source>
+        <translation>Paar verbunden</translation>
+    </message>
+    <message>
+        <source>Pair untied</source>
+        <translation>Paar gelöst</translation>
+    </message>
+    <message>
+        <source>Study properties</source>
+        <translation>Eigenschaften der Studie</translation>
+    </message>
+    <message>
+        <source>Run sheet imported</source>
+        <translation>Fahrtenblatt importiert</translation>
+    </message>
+    <message>
+        <source>Finding overruled</source>
+        <translation>Befund zurückgewiesen</translation>
+    </message>
+    <message>
+        <source>Verdict looked at</source>
+        <translation>Urteil angesehen</translation>
+    </message>
+    <message>
+        <source>Blind screening</source>
+        <translation>Blinde Sichtung</translation>
+    </message>
+    <message>
+        <source>Undone</source>
+        <translation>Rückgängig gemacht</translation>
+    </message>
+    <message>
+        <source>Done again</source>
+        <translation>Wiederhergestellt</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+</context>
+<context>
+    <name>NumberWords</name>
+    <message>
+        <source>%1&#xa0;%</source>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>%1&#xa0;% less</source>
+        <extracomment>a change of consumption, as part of a sentence</extracomment>
+        <translation>%1 % weniger</translation>
+    </message>
+    <message>
+        <source>%1&#xa0;% more</source>
+        <extracomment>a change of consumption, as part of a sentence</extracomment>
+        <translation>%1 % mehr</translation>
+    </message>
+    <message>
+        <source>%1 to %2&#xa0;% less</source>
+        <extracomment>an interval, small to large</extracomment>
+        <translation>%1 bis %2 % weniger</translation>
+    </message>
+    <message>
+        <source>%1 to %2&#xa0;% more</source>
+        <extracomment>an interval, small to large</extracomment>
+        <translation>%1 bis %2 % mehr</translation>
+    </message>
+    <message>
+        <source>%1&#xa0;% less to %2&#xa0;% more</source>
+        <extracomment>an interval with zero inside it</extracomment>
+        <translation>%1 % weniger bis %2 % mehr</translation>
+    </message>
+    <message>
+        <source>%1 and %2&#xa0;% less</source>
+        <extracomment>follows the word &quot;between&quot;; small and large</extracomment>
+        <translation>%1 und %2 % weniger</translation>
+    </message>
+    <message>
+        <source>%1 and %2&#xa0;% more</source>
+        <extracomment>follows the word &quot;between&quot;; small and large</extracomment>
+        <translation>%1 und %2 % mehr</translation>
+    </message>
+    <message>
+        <source>%1&#xa0;% less and %2&#xa0;% more</source>
+        <extracomment>follows the word &quot;between&quot;</extracomment>
+        <translation>%1 % weniger und %2 % mehr</translation>
+    </message>
+    <message>
+        <source>%1 to %2&#xa0;%</source>
+        <extracomment>an interval in a table, both ends with their sign</extracomment>
+        <translation>%1 bis %2 %</translation>
+    </message>
+    <message>
+        <source>p &lt; %1</source>
+        <translation>p &lt; %1</translation>
+    </message>
+    <message>
+        <source>p = %1</source>
+        <translation>p = %1</translation>
+    </message>
+    <message>
+        <source>&lt; %1</source>
+        <translation>&lt; %1</translation>
+    </message>
+    <message>
+        <source>%1 and %2</source>
+        <extracomment>the last of a list</extracomment>
+        <translation>%1 und %2</translation>
+    </message>
+    <message>
+        <source>, </source>
+        <translation>, </translation>
+    </message>
+    <message>
+        <source>%1 or %2</source>
+        <extracomment>the last of a list of possibilities</extracomment>
+        <translation>%1 oder %2</translation>
+    </message>
+    <message>
+        <source>%1&#xa0;%</source>
+        <comment>stands before the word interval</comment>
+        <translation>%1‑%</translation>
+    </message>
+</context>
+<context>
+    <name>QPlatformTheme</name>
+    <message>
+        <source>OK</source>
+        <translation>OK</translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation>Abbrechen</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Schließen</translation>
+    </message>
+</context>
+<context>
+    <name>QShortcut</name>
+    <message>
+        <source>Alt</source>
+        <translation>Alt</translation>
+    </message>
+    <message>
+        <source>Ctrl</source>
+        <translation>Strg</translation>
+    </message>
+    <message>
+        <source>Del</source>
+        <translation>Entf</translation>
+    </message>
+    <message>
+        <source>Ins</source>
+        <translation>Einfg</translation>
+    </message>
+    <message>
+        <source>Return</source>
+        <translation>Eingabe</translation>
+    </message>
+    <message>
+        <source>Shift</source>
+        <translation>Umschalt</translation>
+    </message>
+</context>
+<context>
+    <name>Questions</name>
+    <message>
+        <source>Did you mean %1?</source>
+        <translation>War %1 gemeint?</translation>
+    </message>
+    <message>
+        <source>In %1 it would fit.</source>
+        <translation>In %1 würde es passen.</translation>
+    </message>
+    <message>
+        <source>%1 % more fuel than the runs like it (%2).</source>
+        <translation>%1 % mehr Kraftstoff als bei den vergleichbaren Fahrten (%2).</translation>
+    </message>
+    <message>
+        <source>%1 % more fuel than the other runs (%2).</source>
+        <translation>%1 % mehr Kraftstoff als bei den anderen Fahrten (%2).</translation>
+    </message>
+    <message>
+        <source>%1 % less fuel than the runs like it (%2).</source>
+        <translation>%1 % weniger Kraftstoff als bei den vergleichbaren Fahrten (%2).</translation>
+    </message>
+    <message>
+        <source>%1 % less fuel than the other runs (%2).</source>
+        <translation>%1 % weniger Kraftstoff als bei den anderen Fahrten (%2).</translation>
+    </message>
+    <message>
+        <source>This start is before that of run %1; the run will be sorted in there.</source>
+        <translation>Dieser Start liegt vor dem von Fahrt %1; die Fahrt wird dort einsortiert.</translation>
+    </message>
+    <message>
+        <source>More than 6 hours after run %1: a new day begins.</source>
+        <translation>Mehr als 6 Stunden nach Fahrt %1: Ein neuer Tag beginnt.</translation>
+    </message>
+    <message>
+        <source>Run %1 was still being driven then.</source>
+        <translation>Fahrt %1 war da noch unterwegs.</translation>
+    </message>
+    <message>
+        <source>Run %1 went the same way. Is the run between them missing?</source>
+        <translation>Fahrt %1 ging in dieselbe Richtung. Fehlt die Fahrt dazwischen?</translation>
+    </message>
+    <message>
+        <source>The other runs are %1 long.</source>
+        <translation>Die anderen Fahrten sind %1 lang.</translation>
+    </message>
+    <message>
+        <source>Distance and duration make %1.</source>
+        <translation>Aus Strecke und Dauer folgen %1.</translation>
+    </message>
+    <message>
+        <source>Run %1 had %2.</source>
+        <translation>Bei Fahrt %1 waren es %2.</translation>
+    </message>
+</context>
+<context>
+    <name>RunFields</name>
+    <message>
+        <source>Expected a time such as 6:40 or 06:40:15, or a date and time such as 2026-05-09 06:40.</source>
+        <translation>Erwartet wird eine Uhrzeit wie 6:40 oder 06:40:15 oder Datum und Uhrzeit wie 2026-05-09 06:40.</translation>
+    </message>
+    <message>
+        <source>Expected a whole number from 1.</source>
+        <translation>Erwartet wird eine ganze Zahl ab 1.</translation>
+    </message>
+    <message>
+        <source>Expected a number above 0, such as 8.41.</source>
+        <translation>Erwartet wird eine Zahl über 0, etwa 8,41.</translation>
+    </message>
+    <message>
+        <source>Run</source>
+        <translation>Fahrt</translation>
+    </message>
+    <message>
+        <source>Start</source>
+        <translation>Start</translation>
+    </message>
+    <message>
+        <source>Configuration</source>
+        <translation>Konfiguration</translation>
+    </message>
+    <message>
+        <source>Setting</source>
+        <translation>Einstellung</translation>
+    </message>
+    <message>
+        <source>Direction</source>
+        <translation>Richtung</translation>
+    </message>
+    <message>
+        <source>Battery at start</source>
+        <translation>Batterie am Anfang</translation>
+    </message>
+    <message>
+        <source>Temperature</source>
+        <translation>Temperatur</translation>
+    </message>
+    <message>
+        <source>Air pressure</source>
+        <translation>Luftdruck</translation>
+    </message>
+    <message>
+        <source>Humidity</source>
+        <translation>Luftfeuchte</translation>
+    </message>
+    <message>
+        <source>Wind</source>
+        <translation>Wind</translation>
+    </message>
+    <message>
+        <source>Wind from</source>
+        <translation>Wind aus</translation>
+    </message>
+    <message>
+        <source>Accessories on</source>
+        <translation>Nebenverbraucher an</translation>
+    </message>
+    <message>
+        <source>On since</source>
+        <translation>An seit</translation>
+    </message>
+    <message>
+        <source>Accessory load</source>
+        <translation>Nebenverbraucherlast</translation>
+    </message>
+    <message>
+        <source>Marks</source>
+        <translation>Marken</translation>
+    </message>
+    <message>
+        <source>Consumption</source>
+        <translation>Verbrauch</translation>
+    </message>
+    <message>
+        <source>Control vehicle</source>
+        <translation>Kontrollfahrzeug</translation>
+    </message>
+    <message>
+        <source>Distance</source>
+        <translation>Strecke</translation>
+    </message>
+    <message>
+        <source>Duration</source>
+        <translation>Dauer</translation>
+    </message>
+    <message>
+        <source>Speed</source>
+        <translation>Geschwindigkeit</translation>
+    </message>
+    <message>
+        <source>Output</source>
+        <translation>Abgabeleistung</translation>
+    </message>
+    <message>
+        <source>Highest rotor speed</source>
+        <translation>Höchste Rotordrehzahl</translation>
+    </message>
+    <message>
+        <source>Battery at end</source>
+        <translation>Batterie am Ende</translation>
+    </message>
+    <message>
+        <source>Notes</source>
+        <translation>Notizen</translation>
+    </message>
+    <message>
+        <source>min:s</source>
+        <translation>min:s</translation>
+    </message>
+    <message>
+        <source>s from start</source>
+        <translation>s ab Start</translation>
+    </message>
+    <message>
+        <source>When the run began: 6:40, 0640, 06:40:15, or 2026-05-09 06:40.</source>
+        <translation>Wann die Fahrt begann: 6:40, 0640, 06:40:15 oder 2026-05-09 06:40.</translation>
+    </message>
+    <message>
+        <source>What was fitted: two names in a study, A and B for instance.</source>
+        <translation>Was am Fahrzeug war: zwei Namen je Studie, etwa A und B.</translation>
+    </message>
+    <message>
+        <source>What was varied on the device, the blade pitch for instance. May stay empty.</source>
+        <translation>Was am Gerät verändert wurde, etwa die Blattstellung. Darf leer bleiben.</translation>
+    </message>
+    <message>
+        <source>Which way: two names in a study.</source>
+        <translation>In welche Richtung: zwei Namen je Studie.</translation>
+    </message>
+    <message>
+        <source>Timed accessories and when they were switched on, in seconds from the run&apos;s start, before it with a minus: heated_windscreen −120.</source>
+        <translation>Nebenverbraucher mit Zeitschaltung und wann sie eingeschaltet wurden, in Sekunden ab dem Start der Fahrt, davor mit Minus: heated_windscreen −120.</translation>
+    </message>
+    <message>
+        <source>Seconds into the run and words, several with semicolons: 31 passing_traffic lorry; 80 gust. First words that mean something: passing_traffic, adjusted.</source>
+        <translation>Sekunden ab dem Start der Fahrt und Wörter, mehrere mit Semikolon: 31 passing_traffic lorry; 80 gust. Erste Wörter mit Bedeutung: passing_traffic, adjusted.</translation>
+    </message>
+    <message>
+        <source>Minutes and seconds, or seconds: 3:05 or 185.</source>
+        <translation>Minuten und Sekunden oder Sekunden: 3:05 oder 185.</translation>
+    </message>
+    <message>
+        <source>Consumption of a second vehicle driven in step, in the same unit.</source>
+        <translation>Verbrauch eines zweiten Fahrzeugs, das im Gleichschritt mitfuhr, in derselben Einheit.</translation>
+    </message>
+    <message>
+        <source>At the place, not reduced to sea level.</source>
+        <translation>Am Ort, nicht auf Meereshöhe reduziert.</translation>
+    </message>
+    <message>
+        <source>Where the wind comes from: 0 north, 90 east.</source>
+        <translation>Woher der Wind kommt: 0 Norden, 90 Osten.</translation>
+    </message>
+    <message>
+        <source>Expected seconds and words, such as 31 passing_traffic lorry; 80 gust.</source>
+        <translation>Erwartet werden Sekunden und Wörter, etwa 31 passing_traffic lorry; 80 gust.</translation>
+    </message>
+    <message>
+        <source>Expected a name and seconds, such as heated_windscreen −120.</source>
+        <translation>Erwartet werden ein Name und Sekunden, etwa heated_windscreen −120.</translation>
+    </message>
+    <message>
+        <source>Expected minutes and seconds, such as 3:05.</source>
+        <translation>Erwartet werden Minuten und Sekunden, etwa 3:05.</translation>
+    </message>
+    <message>
+        <source>Expected a number.</source>
+        <translation>Erwartet wird eine Zahl.</translation>
+    </message>
+</context>
+<context>
+    <name>RunTagWords</name>
+    <message>
+        <source>%1 switched on %2 s before the start</source>
+        <translation>%1 %2 s vor dem Start eingeschaltet</translation>
+    </message>
+    <message>
+        <source>%1 switched on at %2 s</source>
+        <translation>%1 bei %2 s eingeschaltet</translation>
+    </message>
+    <message>
+        <source>%1 %2 s</source>
+        <extracomment>an accessory&apos;s name and when it was switched on, seconds from the run&apos;s start</extracomment>
+        <translation>%1 %2 s</translation>
+    </message>
+    <message>
+        <source>load %1 W</source>
+        <translation>Last %1 W</translation>
+    </message>
+    <message>
+        <source>Accessory load %1 W</source>
+        <translation>Nebenverbraucherlast %1 W</translation>
+    </message>
+    <message>
+        <source>Temperature %1</source>
+        <translation>Temperatur %1</translation>
+    </message>
+    <message>
+        <source>wind %1 from %2°</source>
+        <translation>Wind %1 aus %2°</translation>
+    </message>
+    <message>
+        <source>wind %1</source>
+        <translation>Wind %1</translation>
+    </message>
+    <message>
+        <source>at %1 s</source>
+        <translation>bei %1 s</translation>
+    </message>
+    <message>
+        <source>traffic</source>
+        <translation>Verkehr</translation>
+    </message>
+    <message>
+        <source>adjusted</source>
+        <translation>verstellt</translation>
+    </message>
+    <message>
+        <source>battery %1 V</source>
+        <translation>Batterie %1 V</translation>
+    </message>
+    <message>
+        <source>Battery at the end against the start: %1 V</source>
+        <translation>Batterie am Ende gegen den Anfang: %1 V</translation>
+    </message>
+    <message>
+        <source>Accessories on: %1</source>
+        <translation>Nebenverbraucher an: %1</translation>
+    </message>
+</context>
+<context>
+    <name>StudyFiles</name>
+    <message>
+        <source>The file cannot be written: %1</source>
+        <translation>Die Datei kann nicht geschrieben werden: %1</translation>
+    </message>
+    <message>
+        <source>Study of %1</source>
+        <translation>Studie vom %1</translation>
+    </message>
+    <message>
+        <source>A copy needs another name.</source>
+        <translation>Eine Kopie braucht einen anderen Namen.</translation>
+    </message>
+    <message>
+        <source>The study cannot be read: %1</source>
+        <translation>Die Studie kann nicht gelesen werden: %1</translation>
+    </message>
+</context>
+<context>
+    <name>TraceChannels</name>
+    <message>
+        <source>%1, %2</source>
+        <extracomment>a channel&apos;s name and its unit</extracomment>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>road speed</source>
+        <translation>Geschwindigkeit</translation>
+    </message>
+    <message>
+        <source>wind</source>
+        <translation>Wind</translation>
+    </message>
+    <message>
+        <source>distance</source>
+        <translation>Strecke</translation>
+    </message>
+    <message>
+        <source>output</source>
+        <translation>Abgabeleistung</translation>
+    </message>
+    <message>
+        <source>rotor speed</source>
+        <translation>Rotordrehzahl</translation>
+    </message>
+    <message>
+        <source>generator speed</source>
+        <translation>Generatordrehzahl</translation>
+    </message>
+    <message>
+        <source>accessory load</source>
+        <translation>Nebenverbraucherlast</translation>
+    </message>
+    <message>
+        <source>setting (dashed: as set)</source>
+        <translation>Einstellung (gestrichelt: Sollwert)</translation>
+    </message>
+    <message>
+        <source>setting as set</source>
+        <translation>Einstellung, Sollwert</translation>
+    </message>
+    <message>
+        <source>fuel rate</source>
+        <translation>Kraftstoffstrom</translation>
+    </message>
+    <message>
+        <source>fuel used</source>
+        <translation>verbrauchter Kraftstoff</translation>
+    </message>
+    <message>
+        <source>yaw rate</source>
+        <translation>Gierrate</translation>
+    </message>
+    <message>
+        <source>vibration</source>
+        <translation>Vibration</translation>
+    </message>
+    <message>
+        <source>battery</source>
+        <translation>Batterie</translation>
+    </message>
+    <message>
+        <source>latitude</source>
+        <translation>geografische Breite</translation>
+    </message>
+    <message>
+        <source>longitude</source>
+        <translation>geografische Länge</translation>
+    </message>
+</context>
+<context>
+    <name>UnitsShown</name>
+    <message>
+        <source>%1&#xa0;%</source>
+        <extracomment>a per cent change with its sign; a no-break space before the sign</extracomment>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>%1&#xa0;%2</source>
+        <extracomment>a number and its unit</extracomment>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>mi</source>
+        <translation>mi</translation>
+    </message>
+    <message>
+        <source>km</source>
+        <translation>km</translation>
+    </message>
+    <message>
+        <source>mph</source>
+        <translation>mph</translation>
+    </message>
+    <message>
+        <source>km/h</source>
+        <translation>km/h</translation>
+    </message>
+    <message>
+        <source>m/s</source>
+        <translation>m/s</translation>
+    </message>
+    <message>
+        <source>°F</source>
+        <translation>°F</translation>
+    </message>
+    <message>
+        <source>°C</source>
+        <translation>°C</translation>
+    </message>
+    <message>
+        <source>L/100&#xa0;km</source>
+        <translation>l/100 km</translation>
+    </message>
+    <message>
+        <source>mpg (US)</source>
+        <translation>mpg (US)</translation>
+    </message>
+    <message>
+        <source>mpg (imp.)</source>
+        <translation>mpg (imp.)</translation>
+    </message>
+    <message>
+        <source>km/L</source>
+        <translation>km/l</translation>
+    </message>
+    <message>
+        <source>kWh/100&#xa0;km</source>
+        <translation>kWh/100 km</translation>
+    </message>
+    <message>
+        <source>L</source>
+        <translation>l</translation>
+    </message>
+    <message>
+        <source>gal (US)</source>
+        <translation>gal (US)</translation>
+    </message>
+</context>
+<context>
+    <name>WhyText</name>
+    <message>
+        <source>The answer</source>
+        <translation>Die Antwort</translation>
+    </message>
+    <message>
+        <source>1. Runs</source>
+        <translation>1. Fahrten</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n run(s) were driven. Each is one pass over the stretch in one direction.</source>
+        <translation>
+            <numerusform>%n Fahrt wurde gefahren. Eine Fahrt ist ein Durchgang über die Messstrecke in einer Richtung.</numerusform>
+            <numerusform>%n Fahrten wurden gefahren. Jede ist ein Durchgang über die Messstrecke in einer Richtung.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>None was discarded.</source>
+        <translation>Keine wurde verworfen.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n of them do(es) not count, for a reason that was written down:</source>
+        <translation>
+            <numerusform>%n davon zählt nicht, aus einem Grund, der festgehalten wurde:</numerusform>
+            <numerusform>%n davon zählen nicht, aus Gründen, die festgehalten wurden:</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>run</source>
+        <translation>Fahrt</translation>
+    </message>
+    <message>
+        <source>configuration</source>
+        <translation>Konfiguration</translation>
+    </message>
+    <message>
+        <source>reason</source>
+        <translation>Grund</translation>
+    </message>
+    <message>
+        <source>evidence</source>
+        <translation>Beleg</translation>
+    </message>
+    <message>
+        <source>2. Pairs</source>
+        <translation>2. Paare</translation>
+    </message>
+    <message>
+        <source>An out run and a return run of one block make a pair: what the wind and the slope take one way they give back the other way, nearly. A pair&apos;s consumption is its fuel over its distance, and m is the natural logarithm of it in L/100 km (kWh/100 km for electric drive), so that a difference of m is a ratio of consumption.</source>
+        <translation>Eine Hinfahrt und eine Rückfahrt eines Blocks bilden ein Paar: Was Wind und Gefälle auf dem einen Weg nehmen, geben sie auf dem anderen nahezu zurück. Der Verbrauch eines Paars ist sein Kraftstoff je Strecke, und m ist dessen natürlicher Logarithmus in l/100 km (kWh/100 km bei Elektroantrieb); ein Unterschied in m ist also ein Verhältnis der Verbräuche.</translation>
+    </message>
+    <message>
+        <source>Here m is the logarithm of the pair&apos;s consumption over that of the control vehicle, which drove in step.</source>
+        <translation>Hier ist m der Logarithmus aus dem Verbrauch des Paars geteilt durch den des Kontrollfahrzeugs, das im Gleichschritt mitfuhr.</translation>
+    </message>
+    <message>
+        <source>These runs make no pair.</source>
+        <translation>Diese Fahrten bilden kein Paar.</translation>
+    </message>
+    <message>
+        <source>pair</source>
+        <translation>Paar</translation>
+    </message>
+    <message>
+        <source>runs</source>
+        <translation>Fahrten</translation>
+    </message>
+    <message>
+        <source>block</source>
+        <translation>Block</translation>
+    </message>
+    <message>
+        <source>x</source>
+        <translation>x</translation>
+    </message>
+    <message>
+        <source>time, h</source>
+        <translation>Zeit, h</translation>
+    </message>
+    <message>
+        <source>out</source>
+        <translation>hin</translation>
+    </message>
+    <message>
+        <source>return</source>
+        <translation>zurück</translation>
+    </message>
+    <message>
+        <source>both ways</source>
+        <translation>hin und zurück</translation>
+    </message>
+    <message>
+        <source>m</source>
+        <translation>m</translation>
+    </message>
+    <message>
+        <source>fitted</source>
+        <translation>angepasst</translation>
+    </message>
+    <message>
+        <source>residual</source>
+        <translation>Residuum</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>two runs</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>Consumption is in %1, time in hours since the first run&apos;s start; x is 1 with %2 and 0 with %3.</source>
+        <translation>Verbrauch in %1, Zeit in Stunden seit dem Start der ersten Fahrt; x ist 1 mit %2 und 0 mit %3.</translation>
+    </message>
+    <message>
+        <source>Counted runs without a partner within %1 minutes: %2.</source>
+        <translation>Gewertete Fahrten ohne Partner innerhalb von %1 Minuten: %2.</translation>
+    </message>
+    <message>
+        <source>3. Effect and drift</source>
+        <translation>3. Effekt und Drift</translation>
+    </message>
+    <message>
+        <source>The day drifts: engine, tyres and road grow warmer, the wind changes. Because the baseline was driven before and after, a straight drift can be told from the effect. Least squares finds the three numbers that leave the smallest sum of squared residuals:</source>
+        <translation>Der Tag driftet: Motor, Reifen und Straße werden wärmer, der Wind ändert sich. Weil die Referenz vorher und nachher gefahren wurde, lässt sich eine geradlinige Drift vom Effekt trennen. Die Methode der kleinsten Quadrate findet die drei Zahlen mit der kleinsten Summe der quadrierten Residuen:</translation>
+    </message>
+    <message>
+        <source>m = μ + δ·x + β·(t − %1 h)</source>
+        <translation>m = μ + δ·x + β·(t − %1 h)</translation>
+    </message>
+    <message>
+        <source>Each day has a level of its own and, where the baseline was driven before and after, a straight drift of its own; the effect δ is common to all days. Least squares finds the numbers that leave the smallest sum of squared residuals.</source>
+        <translation>Jeder Tag hat sein eigenes Niveau und, wo die Referenz vorher und nachher gefahren wurde, seine eigene geradlinige Drift; der Effekt δ ist allen Tagen gemeinsam. Die Methode der kleinsten Quadrate findet die Zahlen mit der kleinsten Summe der quadrierten Residuen.</translation>
+    </message>
+    <message>
+        <source>There was one switch only, so a drift cannot be told from the effect, and none is estimated. Least squares is then the difference of the two means:</source>
+        <translation>Es gab nur einen Wechsel; eine Drift lässt sich deshalb nicht vom Effekt trennen, und es wird keine geschätzt. Die Methode der kleinsten Quadrate liefert dann den Unterschied der beiden Mittelwerte:</translation>
+    </message>
+    <message>
+        <source>m = μ + δ·x</source>
+        <translation>m = μ + δ·x</translation>
+    </message>
+    <message>
+        <source>μ = %1: the baseline, %2 at the mean pair time.</source>
+        <translation>μ = %1: die Referenz, %2 zur mittleren Zeit der Paare.</translation>
+    </message>
+    <message>
+        <source>δ = %1: the effect. 100·(exp(δ) − 1) = %2.</source>
+        <translation>δ = %1: der Effekt. 100·(exp(δ) − 1) = %2.</translation>
+    </message>
+    <message>
+        <source>β = %1 an hour: the drift, %2 an hour.</source>
+        <translation>β = %1 je Stunde: die Drift, %2 je Stunde.</translation>
+    </message>
+    <message>
+        <source>4. Noise</source>
+        <translation>4. Rauschen</translation>
+    </message>
+    <message>
+        <source>What the model leaves over is the noise of a pair. With %1 pairs and %2 numbers found from them, %3 degrees of freedom are left to judge it by:</source>
+        <translation>Was das Modell übrig lässt, ist das Rauschen eines Paars. Bei %1 Paaren und %2 daraus bestimmten Zahlen bleiben %3 Freiheitsgrade, um es zu beurteilen:</translation>
+    </message>
+    <message>
+        <source>s = √(sum of squared residuals ÷ degrees of freedom) = √(%1 ÷ %2) = %3</source>
+        <translation>s = √(Summe der quadrierten Residuen ÷ Freiheitsgrade) = √(%1 ÷ %2) = %3</translation>
+    </message>
+    <message>
+        <source>One pair scatters by %1&#xa0;%.</source>
+        <translation>Ein Paar streut um %1 %.</translation>
+    </message>
+    <message>
+        <source>standard error of δ = s·√v = %1 × %2 = %3</source>
+        <translation>Standardfehler von δ = s·√v = %1 × %2 = %3</translation>
+    </message>
+    <message>
+        <source>√v says how well this sequence of pairs can see an effect: it comes from their configurations and times alone.</source>
+        <translation>√v sagt, wie gut diese Folge von Paaren einen Effekt sehen kann: Es hängt allein von ihren Konfigurationen und Zeiten ab.</translation>
+    </message>
+    <message>
+        <source>5. Intervals</source>
+        <translation>5. Intervalle</translation>
+    </message>
+    <message>
+        <source>%1 interval: δ ± t·se = %2 ± %3 × %4 = %5 to %6, that is %7 to %8</source>
+        <translation>%1-Intervall: δ ± t·se = %2 ± %3 × %4 = %5 bis %6, das sind %7 bis %8</translation>
+    </message>
+    <message>
+        <source>t is the quantile of Student&apos;s distribution for %1 degrees of freedom, the price for not knowing the noise beforehand. The second interval is that of the two one-sided tests for “no difference as large as the margin” (Schuirmann 1987).</source>
+        <translation>t ist das Quantil der Student-Verteilung bei %1 Freiheitsgraden, der Preis dafür, das Rauschen nicht im Voraus zu kennen. Das zweite Intervall gehört zu den zwei einseitigen Tests auf „kein Unterschied bis zur Relevanzschwelle“ (Schuirmann 1987).</translation>
+    </message>
+    <message>
+        <source>t = δ ÷ se = %1, %2</source>
+        <translation>t = δ ÷ se = %1, %2</translation>
+    </message>
+    <message>
+        <source>6. Verdict</source>
+        <translation>6. Urteil</translation>
+    </message>
+    <message>
+        <source>The whole %1 interval lies below zero: %2 used less.</source>
+        <translation>Das ganze %1-Intervall liegt unter null: %2 verbrauchte weniger.</translation>
+    </message>
+    <message>
+        <source>The whole %1 interval lies above zero: %2 used more.</source>
+        <translation>Das ganze %1-Intervall liegt über null: %2 verbrauchte mehr.</translation>
+    </message>
+    <message>
+        <source>Zero lies inside the %1 interval, and the whole %2 interval lies inside the margin of ±%3&#xa0;%: no difference as large as that.</source>
+        <translation>Die Null liegt im %1-Intervall, und das ganze %2-Intervall liegt innerhalb der Relevanzschwelle von ±%3 %: kein so großer Unterschied.</translation>
+    </message>
+    <message>
+        <source>Zero lies inside the %1 interval, and the %2 interval reaches beyond the margin of ±%3&#xa0;%: these runs cannot tell.</source>
+        <translation>Die Null liegt im %1-Intervall, und das %2-Intervall reicht über die Relevanzschwelle von ±%3 % hinaus: Diese Fahrten lassen keine Entscheidung zu.</translation>
+    </message>
+    <message>
+        <source>7. Reservations</source>
+        <translation>7. Vorbehalte</translation>
+    </message>
+    <message>
+        <source>The verdict carries no reservation: the companions that these runs allow agree, no single pair decides it, and no check fails.</source>
+        <translation>Das Urteil trägt keinen Vorbehalt: Die Gegenproben, die diese Fahrten erlauben, stimmen überein, kein einzelnes Paar gibt den Ausschlag, und keine Annahme ist verletzt.</translation>
+    </message>
+</context>
+<context>
+    <name>Words</name>
+    <message>
+        <source>ordinary scatter</source>
+        <translation>gewöhnliche Streuung</translation>
+    </message>
+    <message>
+        <source>no pair apart</source>
+        <translation>kein Ausreißer</translation>
+    </message>
+    <message>
+        <source>independent pairs</source>
+        <translation>unabhängige Paare</translation>
+    </message>
+    <message>
+        <source>straight drift</source>
+        <translation>geradlinige Drift</translation>
+    </message>
+    <message>
+        <source>equal scatter</source>
+        <translation>gleiche Streuung</translation>
+    </message>
+    <message>
+        <source>baseline stayed</source>
+        <translation>beständige Referenz</translation>
+    </message>
+    <message>
+        <source>steady wind</source>
+        <translation>stetiger Wind</translation>
+    </message>
+    <message>
+        <source>fine display</source>
+        <translation>feine Anzeige</translation>
+    </message>
+    <message>
+        <source>same air</source>
+        <translation>gleiche Luft</translation>
+    </message>
+    <message>
+        <source>holds</source>
+        <comment>a check</comment>
+        <translation>erfüllt</translation>
+    </message>
+    <message>
+        <source>note</source>
+        <comment>a check</comment>
+        <translation>auffällig</translation>
+    </message>
+    <message>
+        <source>fails</source>
+        <comment>a check</comment>
+        <translation>verletzt</translation>
+    </message>
+    <message>
+        <source>not computed</source>
+        <comment>a check</comment>
+        <translation>nicht berechnet</translation>
+    </message>
+    <message numerus="yes">
+        <source>With %n pair(s) none of these checks has much power: passing them proves little.</source>
+        <translation>
+            <numerusform>Bei %n Paar ist keine dieser Prüfungen sehr trennscharf: Sie zu bestehen, beweist wenig.</numerusform>
+            <numerusform>Bei %n Paaren ist keine dieser Prüfungen sehr trennscharf: Sie zu bestehen, beweist wenig.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>With %n pair(s) these checks see gross faults only.</source>
+        <translation>
+            <numerusform>Bei %n Paar sehen diese Prüfungen nur grobe Mängel.</numerusform>
+            <numerusform>Bei %n Paaren sehen diese Prüfungen nur grobe Mängel.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Not computed: it takes a verdict and 3 to 5,000 pairs.</source>
+        <translation>Nicht berechnet: Nötig sind ein Urteil und 3 bis 5.000 Paare.</translation>
+    </message>
+    <message>
+        <source>The residuals look like ordinary scatter (Shapiro–Wilk W = %1, %2).</source>
+        <translation>Die Residuen sehen nach gewöhnlicher Streuung aus (Shapiro–Wilk W = %1, %2).</translation>
+    </message>
+    <message>
+        <source>The residuals are perhaps no ordinary scatter (Shapiro–Wilk W = %1, %2): the interval is rough. Look for a pair that stands apart, and lean on the dealt labels, which need no bell curve.</source>
+        <translation>Die Residuen streuen vielleicht nicht gewöhnlich (Shapiro–Wilk W = %1, %2): Das Intervall ist nur grob. Suchen Sie nach einem abseits liegenden Paar und stützen Sie sich auf das Vertauschen der Zuordnung, das keine Glockenkurve braucht.</translation>
+    </message>
+    <message>
+        <source>The residuals are no ordinary scatter (Shapiro–Wilk W = %1, %2): the interval is rough. Look for a pair that stands apart, and lean on the dealt labels, which need no bell curve.</source>
+        <translation>Die Residuen streuen nicht gewöhnlich (Shapiro–Wilk W = %1, %2): Das Intervall ist nur grob. Suchen Sie nach einem abseits liegenden Paar und stützen Sie sich auf das Vertauschen der Zuordnung, das keine Glockenkurve braucht.</translation>
+    </message>
+    <message>
+        <source>Not computed: it takes a verdict and one degree of freedom to spare.</source>
+        <translation>Nicht berechnet: Nötig sind ein Urteil und ein übriger Freiheitsgrad.</translation>
+    </message>
+    <message>
+        <source>Pair %1 (runs %2 and %3) lies farthest from the fit, %4 times its expected scatter too low</source>
+        <extracomment>%1 pair, %2 and %3 runs, %4 a number</extracomment>
+        <translation>Paar %1 (Fahrten %2 und %3) liegt am weitesten von der Anpassung entfernt, um das %4-Fache seiner erwarteten Streuung zu niedrig</translation>
+    </message>
+    <message>
+        <source>Pair %1 (runs %2 and %3) lies farthest from the fit, %4 times its expected scatter too high</source>
+        <translation>Paar %1 (Fahrten %2 und %3) liegt am weitesten von der Anpassung entfernt, um das %4-Fache seiner erwarteten Streuung zu hoch</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1; among %n pair(s) that is ordinary (%2).</source>
+        <extracomment>%1 the clause &quot;Pair … lies farthest …&quot;</extracomment>
+        <translation>
+            <numerusform>%1; bei %n Paar ist das gewöhnlich (%2).</numerusform>
+            <numerusform>%1; unter %n Paaren ist das gewöhnlich (%2).</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1: perhaps too far for chance (%2). Read what was noted for its runs; discard one only for a reason that you would accept if the result went the other way.</source>
+        <extracomment>%1 the clause &quot;Pair … lies farthest …&quot;</extracomment>
+        <translation>%1: vielleicht zu weit für einen Zufall (%2). Lesen Sie, was zu seinen Fahrten notiert wurde; verwerfen Sie eine nur aus einem Grund, den Sie auch beim umgekehrten Ergebnis gelten ließen.</translation>
+    </message>
+    <message>
+        <source>%1: too far for chance (%2). Read what was noted for its runs; discard one only for a reason that you would accept if the result went the other way.</source>
+        <extracomment>%1 the clause &quot;Pair … lies farthest …&quot;</extracomment>
+        <translation>%1: zu weit für einen Zufall (%2). Lesen Sie, was zu seinen Fahrten notiert wurde; verwerfen Sie eine nur aus einem Grund, den Sie auch beim umgekehrten Ergebnis gelten ließen.</translation>
+    </message>
+    <message>
+        <source>Not computed: it takes a verdict and pairs in order of time.</source>
+        <translation>Nicht berechnet: Nötig sind ein Urteil und zeitlich geordnete Paare.</translation>
+    </message>
+    <message>
+        <source>Successive pairs look independent (Durbin–Watson %1, correlation with the next pair %2, %3). In short series this sees little: passing is no proof.</source>
+        <translation>Aufeinanderfolgende Paare wirken unabhängig (Durbin–Watson %1, Korrelation mit dem nächsten Paar %2, %3). In kurzen Reihen sieht diese Prüfung wenig: Sie zu bestehen, ist kein Beweis.</translation>
+    </message>
+    <message>
+        <source>Successive pairs perhaps resemble each other (Durbin–Watson %1, correlation with the next pair %2, %3): they say less than their number, and the interval is too narrow. Go by the companion for neighbours that resemble each other.</source>
+        <translation>Aufeinanderfolgende Paare ähneln einander vielleicht (Durbin–Watson %1, Korrelation mit dem nächsten Paar %2, %3): Sie sagen weniger, als ihre Zahl verspricht, und das Intervall ist zu schmal. Richten Sie sich nach der Gegenprobe für korrelierte Paare.</translation>
+    </message>
+    <message>
+        <source>Pairs perhaps swing to and fro (Durbin–Watson %1, correlation with the next pair %2, %3): something alternates from pair to pair. Look at who drove, the traffic lights, the fuel meter&apos;s rounding.</source>
+        <translation>Die Paare pendeln vielleicht hin und her (Durbin–Watson %1, Korrelation mit dem nächsten Paar %2, %3): Etwas wechselt von Paar zu Paar. Sehen Sie nach, wer fuhr, wie die Ampeln standen und wie die Verbrauchsanzeige rundet.</translation>
+    </message>
+    <message>
+        <source>Successive pairs resemble each other (Durbin–Watson %1, correlation with the next pair %2, %3): they say less than their number, and the interval is too narrow. Go by the companion for neighbours that resemble each other.</source>
+        <translation>Aufeinanderfolgende Paare ähneln einander (Durbin–Watson %1, Korrelation mit dem nächsten Paar %2, %3): Sie sagen weniger, als ihre Zahl verspricht, und das Intervall ist zu schmal. Richten Sie sich nach der Gegenprobe für korrelierte Paare.</translation>
+    </message>
+    <message>
+        <source>Pairs swing to and fro (Durbin–Watson %1, correlation with the next pair %2, %3): something alternates from pair to pair. Look at who drove, the traffic lights, the fuel meter&apos;s rounding.</source>
+        <translation>Die Paare pendeln hin und her (Durbin–Watson %1, Korrelation mit dem nächsten Paar %2, %3): Etwas wechselt von Paar zu Paar. Sehen Sie nach, wer fuhr, wie die Ampeln standen und wie die Verbrauchsanzeige rundet.</translation>
+    </message>
+    <message>
+        <source>Not computed: it takes a closed design and two degrees of freedom to spare.</source>
+        <translation>Nicht berechnet: Nötig sind ein geschlossener Versuchsplan und zwei übrige Freiheitsgrade.</translation>
+    </message>
+    <message>
+        <source>No bend in the drift is seen (F = %1, %2).</source>
+        <translation>In der Drift ist keine Krümmung zu sehen (F = %1, %2).</translation>
+    </message>
+    <message>
+        <source>The drift perhaps bends (F = %1, %2). A straight line does not remove that, so part of it sits in the effect. Was everything warm before the first run? Drive more and shorter blocks.</source>
+        <translation>Die Drift ist vielleicht gekrümmt (F = %1, %2). Eine Gerade rechnet das nicht heraus, ein Teil davon steckt also im Effekt. War vor der ersten Fahrt alles warm? Fahren Sie mehr und kürzere Blöcke.</translation>
+    </message>
+    <message>
+        <source>The drift bends (F = %1, %2). A straight line does not remove that, so part of it sits in the effect. Was everything warm before the first run? Drive more and shorter blocks.</source>
+        <translation>Die Drift ist gekrümmt (F = %1, %2). Eine Gerade rechnet das nicht heraus, ein Teil davon steckt also im Effekt. War vor der ersten Fahrt alles warm? Fahren Sie mehr und kürzere Blöcke.</translation>
+    </message>
+    <message>
+        <source>Not computed: it takes 3 pairs in each configuration.</source>
+        <translation>Nicht berechnet: Nötig sind 3 Paare in jeder Konfiguration.</translation>
+    </message>
+    <message>
+        <source>%1 and %2 scatter alike (F = %3, %4).</source>
+        <translation>%1 und %2 streuen gleich (F = %3, %4).</translation>
+    </message>
+    <message>
+        <source>%1 and %2 perhaps scatter unalike (F = %3, %4): one noise was taken for both, so the interval may be too narrow or too wide. Find what was restless in one of them: settings, a timer, the traffic.</source>
+        <translation>%1 und %2 streuen vielleicht ungleich (F = %3, %4): Für beide wurde dasselbe Rauschen angenommen, das Intervall kann also zu schmal oder zu breit sein. Suchen Sie, was bei einer der beiden unruhig war: Einstellungen, eine Zeitschaltung, der Verkehr.</translation>
+    </message>
+    <message>
+        <source>%1 and %2 scatter unalike (F = %3, %4): one noise was taken for both, so the interval may be too narrow or too wide. Find what was restless in one of them: settings, a timer, the traffic.</source>
+        <translation>%1 und %2 streuen ungleich (F = %3, %4): Für beide wurde dasselbe Rauschen angenommen, das Intervall kann also zu schmal oder zu breit sein. Suchen Sie, was bei einer der beiden unruhig war: Einstellungen, eine Zeitschaltung, der Verkehr.</translation>
+    </message>
+    <message>
+        <source>Not computed: it takes two baseline blocks in one day, and a degree of freedom within blocks.</source>
+        <translation>Nicht berechnet: Nötig sind zwei Referenzblöcke an einem Tag und ein Freiheitsgrad innerhalb der Blöcke.</translation>
+    </message>
+    <message>
+        <source>From the first %1 block to the last the day itself moved: %2 (%3 interval: %4), within the noise.</source>
+        <translation>Vom ersten bis zum letzten Block mit %1 hat sich der Tag selbst verschoben: %2 (%3-Intervall: %4), im Rahmen des Rauschens.</translation>
+    </message>
+    <message>
+        <source>From the first %1 block to the last the day itself moved: %2 (%3 interval: %4). A straight drift is taken out of the effect, a bent one is not.</source>
+        <translation>Vom ersten bis zum letzten Block mit %1 hat sich der Tag selbst verschoben: %2 (%3-Intervall: %4). Eine geradlinige Drift wird aus dem Effekt herausgerechnet, eine gekrümmte nicht.</translation>
+    </message>
+    <message>
+        <source>Not computed: it takes 3 pairs at different times.</source>
+        <translation>Nicht berechnet: Nötig sind 3 Paare zu verschiedenen Zeiten.</translation>
+    </message>
+    <message>
+        <source>Out against return did not shift over time (%1 an hour, %2).</source>
+        <translation>Hin gegen zurück hat sich mit der Zeit nicht verschoben (%1 je Stunde, %2).</translation>
+    </message>
+    <message>
+        <source>Out against return perhaps shifted over time (%1 an hour, %2): the wind turned or rose. Out and back cancels a steady wind only; compare the bracketing, and the wind noted.</source>
+        <translation>Hin gegen zurück hat sich mit der Zeit vielleicht verschoben (%1 je Stunde, %2): Der Wind drehte oder frischte auf. Hin und zurück hebt nur einen stetigen Wind auf; vergleichen Sie die Eingabelung und den notierten Wind.</translation>
+    </message>
+    <message>
+        <source>Out against return shifted over time (%1 an hour, %2): the wind turned or rose. Out and back cancels a steady wind only; compare the bracketing, and the wind noted.</source>
+        <translation>Hin gegen zurück hat sich mit der Zeit verschoben (%1 je Stunde, %2): Der Wind drehte oder frischte auf. Hin und zurück hebt nur einen stetigen Wind auf; vergleichen Sie die Eingabelung und den notierten Wind.</translation>
+    </message>
+    <message>
+        <source>Not computed: it takes a verdict and readings in one unit.</source>
+        <translation>Nicht berechnet: Nötig sind ein Urteil und Ablesungen in einer einzigen Einheit.</translation>
+    </message>
+    <message>
+        <source>The last digit shown is worth %1&#xa0;% of a reading; rounding alone scatters a pair by %2&#xa0;%: fine enough for this noise.</source>
+        <translation>Die letzte angezeigte Stelle macht %1 % einer Ablesung aus; das Runden allein streut ein Paar um %2 %: fein genug für dieses Rauschen.</translation>
+    </message>
+    <message>
+        <source>The last digit shown is worth %1&#xa0;% of a reading; rounding alone scatters a pair by %2&#xa0;%: too coarse for a noise this small, which may be luck of the rounding. Note litres and distance, or drive a longer stretch.</source>
+        <translation>Die letzte angezeigte Stelle macht %1 % einer Ablesung aus; das Runden allein streut ein Paar um %2 %: zu grob für ein so kleines Rauschen, das auch glücklich gerundet sein kann. Notieren Sie Liter und Strecke, oder fahren Sie eine längere Messstrecke.</translation>
+    </message>
+    <message>
+        <source>Not computed: it takes temperature, pressure and humidity on paired runs of both configurations.</source>
+        <translation>Nicht berechnet: Nötig sind Temperatur, Luftdruck und Luftfeuchte bei gepaarten Fahrten beider Konfigurationen.</translation>
+    </message>
+    <message>
+        <source>By the air alone, %1 would have used %2 (density) and %3 (wind).</source>
+        <translation>Allein durch die Luft hätte %1 %2 (Dichte) und %3 (Wind) verbraucht.</translation>
+    </message>
+    <message>
+        <source>By the density of the air alone, %1 would have used %2.</source>
+        <translation>Allein durch die Luftdichte hätte %1 %2 verbraucht.</translation>
+    </message>
+    <message>
+        <source>By the wind alone, %1 would have used %2.</source>
+        <translation>Allein durch den Wind hätte %1 %2 verbraucht.</translation>
+    </message>
+    <message>
+        <source>That is too much beside this interval. No correction is made; drive again in air that keeps still.</source>
+        <translation>Das ist zu viel neben diesem Intervall. Korrigiert wird nicht; fahren Sie noch einmal, wenn die Luft ruhig bleibt.</translation>
+    </message>
+    <message>
+        <source>That is little beside the interval. No correction is made.</source>
+        <translation>Das ist wenig neben dem Intervall. Korrigiert wird nicht.</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <extracomment>two sentences after one another</extracomment>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>The density formula is used outside its range, so take it as approximate.</source>
+        <translation>Die Formel für die Luftdichte wird außerhalb ihres Bereichs benutzt; nehmen Sie den Wert als Näherung.</translation>
+    </message>
+    <message>
+        <source>What these runs could have shown is not known without a verdict.</source>
+        <translation>Was diese Fahrten hätten zeigen können, ist ohne Urteil nicht bekannt.</translation>
+    </message>
+    <message>
+        <source>An effect of %1&#xa0;% would have been found by such a day %2 times in 100; one pair scatters by %3&#xa0;%.</source>
+        <translation>Einen Effekt von %1 % hätte ein solcher Tag in %2 von 100 Fällen gefunden; ein Paar streut um %3 %.</translation>
+    </message>
+    <message>
+        <source>Leaving pairs out one by one needs a verdict.</source>
+        <translation>Einzelne Paare wegzulassen, setzt ein Urteil voraus.</translation>
+    </message>
+    <message numerus="yes">
+        <source>Without any one of the %n pair(s) the effect stays between %1; the verdict does not stay.</source>
+        <translation>
+            <numerusform>Lässt man das %n Paar weg, liegt der Effekt zwischen %1; das Urteil bleibt nicht bestehen.</numerusform>
+            <numerusform>Lässt man je eines der %n Paare weg, bleibt der Effekt zwischen %1; das Urteil bleibt nicht bestehen.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Without any one of the %n pair(s) the effect stays between %1; the verdict stays, too.</source>
+        <translation>
+            <numerusform>Lässt man das %n Paar weg, liegt der Effekt zwischen %1; auch das Urteil bleibt bestehen.</numerusform>
+            <numerusform>Lässt man je eines der %n Paare weg, bleibt der Effekt zwischen %1; auch das Urteil bleibt bestehen.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>No run was discarded, so the discards did not choose this result.</source>
+        <translation>Keine Fahrt wurde verworfen; das Verwerfen hat dieses Ergebnis also nicht ausgesucht.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n run(s) discarded; none can be put back.</source>
+        <translation>
+            <numerusform>%n Fahrt verworfen; sie kann nicht wieder gewertet werden.</numerusform>
+            <numerusform>%n Fahrten verworfen; keine kann wieder gewertet werden.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>With every discarded run put back: %1 (%2 interval: %3), verdict: %4.</source>
+        <translation>Mit allen verworfenen Fahrten: %1 (%2-Intervall: %3), Urteil: %4.</translation>
+    </message>
+    <message>
+        <source>With every discarded run put back there is no verdict.</source>
+        <translation>Mit allen verworfenen Fahrten gibt es kein Urteil.</translation>
+    </message>
+    <message>
+        <source>Put back singly, %1 of them would have moved the effect up and %2 down.</source>
+        <translation>Einzeln wieder gewertet, hätten %1 von ihnen den Effekt nach oben und %2 nach unten verschoben.</translation>
+    </message>
+    <message>
+        <source>bracketing</source>
+        <translation>Eingabelung</translation>
+    </message>
+    <message>
+        <source>single runs</source>
+        <translation>Einzelfahrten</translation>
+    </message>
+    <message>
+        <source>block means</source>
+        <translation>Blockmittel</translation>
+    </message>
+    <message>
+        <source>dealing the labels</source>
+        <translation>Vertauschen der Zuordnung</translation>
+    </message>
+    <message>
+        <source>allowing for correlated pairs</source>
+        <translation>korrelierte Paare</translation>
+    </message>
+    <message>
+        <source>Dealing the labels again over the pairs asks how often chance alone would look like this; not to be had from these runs.</source>
+        <translation>Das Vertauschen der Zuordnung fragt, wie oft der Zufall allein so aussähe, wenn man die Konfigurationen neu auf die Paare verteilt; mit diesen Fahrten nicht zu gewinnen.</translation>
+    </message>
+    <message>
+        <source>Dealing the labels again over the pairs asks how often chance alone would look like this: %1, over all %2 deals. The labels were not drawn by lot, so this p is exact only if pairs could be swapped where there is no effect.</source>
+        <translation>Das Vertauschen der Zuordnung fragt, wie oft der Zufall allein so aussähe, wenn man die Konfigurationen neu auf die Paare verteilt: %1, über alle %2 Verteilungen. Die Zuordnung wurde nicht ausgelost; dieses p ist deshalb nur dann exakt, wenn die Paare ohne Effekt austauschbar wären.</translation>
+    </message>
+    <message>
+        <source>Dealing the labels again over the pairs asks how often chance alone would look like this: %1, over %2 random deals. The labels were not drawn by lot, so this p holds only if pairs could be swapped where there is no effect.</source>
+        <translation>Das Vertauschen der Zuordnung fragt, wie oft der Zufall allein so aussähe, wenn man die Konfigurationen neu auf die Paare verteilt: %1, über %2 zufällige Verteilungen. Die Zuordnung wurde nicht ausgelost; dieses p gilt deshalb nur dann, wenn die Paare ohne Effekt austauschbar wären.</translation>
+    </message>
+    <message>
+        <source>With so few deals no p below %1 is possible.</source>
+        <translation>Bei so wenigen Verteilungen ist kein p unter %1 möglich.</translation>
+    </message>
+    <message>
+        <source>Bracketing compares each device block with the line between its two neighbouring baseline blocks</source>
+        <translation>Die Eingabelung vergleicht jeden Geräteblock mit der Geraden zwischen seinen beiden benachbarten Referenzblöcken</translation>
+    </message>
+    <message>
+        <source>Single runs, unpaired ones too, with the direction as a term of its own</source>
+        <translation>Einzelfahrten, auch ungepaarte, mit der Richtung als eigenem Term</translation>
+    </message>
+    <message>
+        <source>Block means: few numbers, but the only way that stays honest when something besides the device changes at a switch</source>
+        <translation>Blockmittel: wenige Zahlen, aber der einzige Weg, der ehrlich bleibt, wenn sich beim Wechsel noch etwas anderes ändert als das Gerät</translation>
+    </message>
+    <message>
+        <source>Allowing for pairs that resemble their neighbours widens the interval to where such noise would put it</source>
+        <translation>Rücksicht auf Paare, die ihren Nachbarn ähneln, weitet das Intervall so, wie es einem solchen Rauschen entspricht</translation>
+    </message>
+    <message>
+        <source>%1; not to be had from these runs.</source>
+        <extracomment>%1 what the companion is</extracomment>
+        <translation>%1; mit diesen Fahrten nicht zu gewinnen.</translation>
+    </message>
+    <message>
+        <source>%1: %2 (%3 interval: %4).</source>
+        <extracomment>%1 what the companion is, %2 effect, %3 as &quot;95 %&quot;, %4 as &quot;0.4 to 2.0 % less&quot;</extracomment>
+        <translation>%1: %2 (%3-Intervall: %4).</translation>
+    </message>
+    <message>
+        <source>Screening left out: %1.</source>
+        <translation>Die Sichtung ließ weg: %1.</translation>
+    </message>
+    <message>
+        <source>Consumption is taken relative to the control vehicle that drove in step.</source>
+        <translation>Der Verbrauch ist auf das Kontrollfahrzeug bezogen, das im Gleichschritt mitfuhr.</translation>
+    </message>
+    <message>
+        <source>The control vehicle is not used: some counted runs lack its consumption.</source>
+        <translation>Das Kontrollfahrzeug wird nicht benutzt: Bei einigen gewerteten Fahrten fehlt sein Verbrauch.</translation>
+    </message>
+    <message>
+        <source>A pair tied by hand is set aside: %1.</source>
+        <translation>Ein von Hand gebildetes Paar ruht: %1.</translation>
+    </message>
+    <message>
+        <source>Runs are given in more than one unit; they were converted before anything else.</source>
+        <translation>Die Fahrten sind in mehr als einer Einheit angegeben; sie wurden vor allem anderen umgerechnet.</translation>
+    </message>
+    <message>
+        <source>The sheet has times of day only; %1 was taken as its date.</source>
+        <translation>Das Blatt enthält nur Uhrzeiten; als Datum wurde %1 angenommen.</translation>
+    </message>
+    <message>
+        <source>The sheet was read with %1.</source>
+        <translation>Das Blatt wurde gelesen mit: %1.</translation>
+    </message>
+    <message>
+        <source>Consumption taken from the recording: run %1.</source>
+        <translation>Verbrauch aus der Aufzeichnung übernommen: Fahrt %1.</translation>
+    </message>
+    <message>
+        <source>No consumption, neither typed nor recorded, so not used: run %1.</source>
+        <translation>Kein Verbrauch, weder eingegeben noch aufgezeichnet, also nicht benutzt: Fahrt %1.</translation>
+    </message>
+    <message>
+        <source>Block %1 has so many runs within reach of one another that its pairs were chosen by a short cut.</source>
+        <translation>In Block %1 liegen so viele Fahrten in Reichweite voneinander, dass seine Paare auf einem abgekürzten Weg gebildet wurden.</translation>
+    </message>
+    <message>
+        <source>The air was outside the range of the density formula (15 to 27&#xa0;°C, 600 to 1,100&#xa0;hPa): take its density as approximate.</source>
+        <translation>Die Luft lag außerhalb des Bereichs der Dichteformel (15 bis 27 °C, 600 bis 1.100 hPa): Nehmen Sie ihre Dichte als Näherung.</translation>
+    </message>
+    <message>
+        <source>“%1”</source>
+        <extracomment>a configuration&apos;s own name, in a sentence</extracomment>
+        <translation>„%1“</translation>
+    </message>
+    <message>
+        <source>the baseline</source>
+        <translation>Referenz</translation>
+    </message>
+    <message>
+        <source>the device</source>
+        <translation>Gerät</translation>
+    </message>
+    <message>
+        <source>less</source>
+        <comment>verdict</comment>
+        <translation>weniger</translation>
+    </message>
+    <message>
+        <source>more</source>
+        <comment>verdict</comment>
+        <translation>mehr</translation>
+    </message>
+    <message>
+        <source>no difference as large as the margin</source>
+        <translation>kein relevanter Unterschied</translation>
+    </message>
+    <message>
+        <source>cannot tell</source>
+        <translation>nicht entscheidbar</translation>
+    </message>
+    <message>
+        <source>no verdict</source>
+        <translation>kein Urteil</translation>
+    </message>
+    <message>
+        <source>%1 used %2&#xa0;% less energy than %3 (%4 interval: %5).</source>
+        <extracomment>%1 device, %3 baseline, %4 as &quot;95 %&quot;, %5 as &quot;0.4 to 2.0 % less&quot;</extracomment>
+        <translation>%1 verbrauchte %2 % weniger Energie als %3 (%4-Intervall: %5).</translation>
+    </message>
+    <message>
+        <source>%1 used %2&#xa0;% more energy than %3 (%4 interval: %5).</source>
+        <translation>%1 verbrauchte %2 % mehr Energie als %3 (%4-Intervall: %5).</translation>
+    </message>
+    <message>
+        <source>%1 used %2&#xa0;% less fuel than %3 (%4 interval: %5).</source>
+        <extracomment>%1 device, %3 baseline, %4 as &quot;95 %&quot;, %5 as &quot;0.4 to 2.0 % less&quot;</extracomment>
+        <translation>%1 verbrauchte %2 % weniger Kraftstoff als %3 (%4-Intervall: %5).</translation>
+    </message>
+    <message>
+        <source>%1 used %2&#xa0;% more fuel than %3 (%4 interval: %5).</source>
+        <translation>%1 verbrauchte %2 % mehr Kraftstoff als %3 (%4-Intervall: %5).</translation>
+    </message>
+    <message>
+        <source>That is %1 in place of %2 %3.</source>
+        <extracomment>%1 and %2 consumptions, %3 their unit</extracomment>
+        <translation>Das sind %1 statt %2 %3.</translation>
+    </message>
+    <message>
+        <source>The average of %1 was %2.</source>
+        <extracomment>%1 baseline&apos;s name, %2 its consumption with the unit</extracomment>
+        <translation>Der Mittelwert von %1 betrug %2.</translation>
+    </message>
+    <message>
+        <source>No difference as large as %1&#xa0;% between %2 and %3: the effect lies between %4 (%5 interval).</source>
+        <translation>Kein Unterschied von %1 % oder mehr zwischen %2 und %3: Der Effekt liegt zwischen %4 (%5-Intervall).</translation>
+    </message>
+    <message>
+        <source>These runs cannot tell %1 from %2: the effect lies between %3 (%4 interval).</source>
+        <translation>Anhand dieser Fahrten lässt sich %1 nicht von %2 unterscheiden: Der Effekt liegt zwischen %3 (%4-Intervall).</translation>
+    </message>
+    <message>
+        <source>They could have shown %1&#xa0;% or more; more pairs alone would hardly show %2&#xa0;% at this noise.</source>
+        <translation>Sie hätten %1 % oder mehr zeigen können; mehr Paare allein würden %2 % bei diesem Rauschen kaum sichtbar machen.</translation>
+    </message>
+    <message>
+        <source>They could have shown %1&#xa0;% or more; such a day can show %2&#xa0;%, so driving it once more is worth while.</source>
+        <translation>Sie hätten %1 % oder mehr zeigen können; ein solcher Tag kann %2 % zeigen, es lohnt sich also, ihn noch einmal zu fahren.</translation>
+    </message>
+    <message numerus="yes">
+        <source>They could have shown %1&#xa0;% or more; %n more pair(s) a block would show %2&#xa0;%.</source>
+        <translation>
+            <numerusform>Sie hätten %1 % oder mehr zeigen können; mit %n weiteren Paar je Block wären %2 % nachweisbar.</numerusform>
+            <numerusform>Sie hätten %1 % oder mehr zeigen können; mit %n weiteren Paaren je Block wären %2 % nachweisbar.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>No verdict: there are no runs yet.</source>
+        <translation>Kein Urteil: Es gibt noch keine Fahrten.</translation>
+    </message>
+    <message>
+        <source>No verdict: every run is discarded.</source>
+        <translation>Kein Urteil: Alle Fahrten sind verworfen.</translation>
+    </message>
+    <message>
+        <source>No verdict: only %1 was driven. The comparison needs the other configuration, too.</source>
+        <translation>Kein Urteil: Nur %1 wurde gefahren. Der Vergleich braucht auch die andere Konfiguration.</translation>
+    </message>
+    <message>
+        <source>No verdict: by their times, drift and effect cannot be told apart in these pairs. Check the start times, or drive another block.</source>
+        <translation>Kein Urteil: Nach ihren Zeiten lassen sich Drift und Effekt bei diesen Paaren nicht trennen. Prüfen Sie die Startzeiten, oder fahren Sie einen weiteren Block.</translation>
+    </message>
+    <message>
+        <source>No verdict: the readings agree to the last digit, so there is no noise to judge by. Were they copied, or is the display too coarse?</source>
+        <translation>Kein Urteil: Die Ablesungen stimmen bis zur letzten Stelle überein; es gibt also kein Rauschen, an dem sich messen ließe. Wurden sie kopiert, oder ist die Anzeige zu grob?</translation>
+    </message>
+    <message numerus="yes">
+        <source>No verdict: effect and drift use up all %n pair(s), and nothing is left to judge the noise by. Drive one pair more.</source>
+        <translation>
+            <numerusform>Kein Urteil: Effekt und Drift verbrauchen das %n Paar, und nichts bleibt, um das Rauschen zu beurteilen. Fahren Sie ein Paar mehr.</numerusform>
+            <numerusform>Kein Urteil: Effekt und Drift verbrauchen alle %n Paare, und nichts bleibt, um das Rauschen zu beurteilen. Fahren Sie ein Paar mehr.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>No verdict: there are %1 pairs of %2 and %3 of %4, and each needs at least 2, out and back in one block.</source>
+        <translation>Kein Urteil: Paare mit %2: %1, Paare mit %4: %3. Jede Konfiguration braucht mindestens 2, hin und zurück in einem Block.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n counted run(s) have no partner within %1 minutes.</source>
+        <translation>
+            <numerusform>%n gewertete Fahrt hat keinen Partner innerhalb von %1 Minuten.</numerusform>
+            <numerusform>%n gewertete Fahrten haben keinen Partner innerhalb von %1 Minuten.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>one switch only</source>
+        <translation>nur ein Wechsel</translation>
+    </message>
+    <message>
+        <source>fragile</source>
+        <translation>nicht robust</translation>
+    </message>
+    <message>
+        <source>sensitive</source>
+        <translation>empfindlich</translation>
+    </message>
+    <message>
+        <source>assumption fails</source>
+        <translation>Annahme verletzt</translation>
+    </message>
+    <message>
+        <source>smaller than the margin</source>
+        <translation>unter der Relevanzschwelle</translation>
+    </message>
+    <message>
+        <source>interim</source>
+        <translation>vorläufig</translation>
+    </message>
+    <message>
+        <source>One switch only: whatever else changed over the day (wind, warmth, traffic) cannot be told from the effect. Go back to the first configuration and drive it again.</source>
+        <translation>Nur ein Wechsel: Was sich über den Tag sonst noch änderte (Wind, Wärme, Verkehr), lässt sich nicht vom Effekt trennen. Kehren Sie zur ersten Konfiguration zurück und fahren Sie sie noch einmal.</translation>
+    </message>
+    <message>
+        <source>An assumption fails (%1): read that check before you trust the interval.</source>
+        <translation>Eine Annahme ist verletzt (%1): Lesen Sie diese Prüfung, bevor Sie dem Intervall trauen.</translation>
+    </message>
+    <message>
+        <source>There is an effect, but it is smaller than the %1&#xa0;% that you care about.</source>
+        <translation>Es gibt einen Effekt, aber er ist kleiner als die %1 %, auf die es Ihnen ankommt.</translation>
+    </message>
+    <message>
+        <source>Interim: the plan is not driven to its end. Stopping at the first “less” or “more” gives some 15&#xa0;% false alarms where 5&#xa0;% are promised.</source>
+        <translation>Vorläufig: Der Plan ist nicht zu Ende gefahren. Wer beim ersten „weniger“ oder „mehr“ aufhört, hat etwa 15 % Fehlalarme, wo 5 % versprochen sind.</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <comment>companion and what it says</comment>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>%1 (their interval leaves the estimate out)</source>
+        <translation>%1 (deren Intervall lässt den Schätzwert außerhalb)</translation>
+    </message>
+    <message>
+        <source>Fragile: another honest way to the same number disagrees: %1.</source>
+        <translation>Nicht robust: Ein anderer ehrlicher Weg zur selben Zahl widerspricht: %1.</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <comment>pair number and verdict without it</comment>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>Sensitive: leaving out a single pair changes the verdict.</source>
+        <translation>Empfindlich: Ein einziges Paar wegzulassen, ändert das Urteil.</translation>
+    </message>
+    <message numerus="yes">
+        <source>Sensitive: leaving out a single pair changes the verdict for %1 of the %n pair(s).</source>
+        <translation>
+            <numerusform>Empfindlich: Ein einziges Paar wegzulassen, ändert das Urteil bei %1 von %n Paar.</numerusform>
+            <numerusform>Empfindlich: Ein einziges Paar wegzulassen, ändert das Urteil bei %1 von %n Paaren.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Sensitive: the verdict hangs on single pairs. It changes when pair %1 is left out.</source>
+        <translation>Empfindlich: Das Urteil hängt an einzelnen Paaren. Es ändert sich ohne Paar %1.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n pair(s)</source>
+        <translation>
+            <numerusform>%n Paar</numerusform>
+            <numerusform>%n Paare</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n block(s)</source>
+        <translation>
+            <numerusform>%n Block</numerusform>
+            <numerusform>%n Blöcken</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n counted run(s)</source>
+        <translation>
+            <numerusform>%n gewerteten Fahrt</numerusform>
+            <numerusform>%n gewerteten Fahrten</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 from %2 in %3; none discarded.</source>
+        <translation>%1 aus %2 in %3; keine verworfen.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 from %2 in %3; %n discarded.</source>
+        <translation>
+            <numerusform>%1 aus %2 in %3; %n verworfen.</numerusform>
+            <numerusform>%1 aus %2 in %3; %n verworfen.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>bothways::app::ChecksPage</name>
+    <message>
+        <source>Without a verdict there are no assumptions to check.</source>
+        <translation>Ohne Urteil gibt es keine Annahmen zu prüfen.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n check(s) fail: read them before you trust the interval.</source>
+        <translation>
+            <numerusform>%n Annahme ist verletzt: Lesen Sie die Prüfung, bevor Sie dem Intervall trauen.</numerusform>
+            <numerusform>%n Annahmen sind verletzt: Lesen Sie die Prüfungen, bevor Sie dem Intervall trauen.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>No check fails; %n of them deserve(s) a look.</source>
+        <translation>
+            <numerusform>Keine Annahme ist verletzt; %n Prüfung verdient einen Blick.</numerusform>
+            <numerusform>Keine Annahme ist verletzt; %n Prüfungen verdienen einen Blick.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>No check that these runs allow fails.</source>
+        <translation>Keine Annahme, die sich mit diesen Fahrten prüfen lässt, ist verletzt.</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <extracomment>the name of a check, and its state</extracomment>
+        <translation>%1: %2</translation>
+    </message>
+</context>
+<context>
+    <name>bothways::app::CompanionsPage</name>
+    <message>
+        <source>Other honest ways to the same number</source>
+        <translation>Andere ehrliche Wege zur selben Zahl</translation>
+    </message>
+    <message>
+        <source>Which pair does it hang on?</source>
+        <translation>An welchem Paar hängt es?</translation>
+    </message>
+    <message>
+        <source>Did the discards choose the result?</source>
+        <translation>Hat das Verwerfen das Ergebnis ausgesucht?</translation>
+    </message>
+    <message>
+        <source>Without a verdict there is nothing to set beside it.</source>
+        <translation>Ohne Urteil gibt es nichts, womit man es vergleichen könnte.</translation>
+    </message>
+    <message>
+        <source>None of the other ways that these runs allow contradicts the headline.</source>
+        <translation>Keiner der anderen Wege, die diese Fahrten erlauben, widerspricht dem Hauptergebnis.</translation>
+    </message>
+    <message>
+        <source>Headline and companions</source>
+        <translation>Hauptergebnis und Gegenproben</translation>
+    </message>
+    <message>
+        <source>change of consumption with %1, in per cent (%2 intervals; shaded: within the margin)</source>
+        <translation>Verbrauchsänderung mit %1, in Prozent (%2-Intervalle; schattiert: innerhalb der Relevanzschwelle)</translation>
+    </message>
+    <message>
+        <source>way</source>
+        <translation>Weg</translation>
+    </message>
+    <message>
+        <source>effect</source>
+        <translation>Effekt</translation>
+    </message>
+    <message>
+        <source>%1 interval</source>
+        <translation>%1-Intervall</translation>
+    </message>
+    <message>
+        <source>degrees of freedom</source>
+        <translation>Freiheitsgrade</translation>
+    </message>
+    <message>
+        <source>p</source>
+        <translation>p</translation>
+    </message>
+    <message>
+        <source>verdict</source>
+        <translation>Urteil</translation>
+    </message>
+    <message>
+        <source>Headline and companions in numbers</source>
+        <translation>Hauptergebnis und Gegenproben in Zahlen</translation>
+    </message>
+    <message>
+        <source>–</source>
+        <translation>–</translation>
+    </message>
+    <message>
+        <source>Discards put back</source>
+        <translation>Verworfene Fahrten wieder gewertet</translation>
+    </message>
+    <message>
+        <source>change of consumption with %1, in per cent</source>
+        <translation>Verbrauchsänderung mit %1, in Prozent</translation>
+    </message>
+    <message>
+        <source>counted again</source>
+        <translation>wieder gewertet</translation>
+    </message>
+    <message>
+        <source>discarded for</source>
+        <translation>verworfen wegen</translation>
+    </message>
+    <message>
+        <source>evidence</source>
+        <translation>Beleg</translation>
+    </message>
+    <message>
+        <source>Discards put back in numbers</source>
+        <translation>Verworfene Fahrten wieder gewertet, in Zahlen</translation>
+    </message>
+    <message>
+        <source>cannot be put back: no consumption</source>
+        <translation>kann nicht wieder gewertet werden: kein Verbrauch</translation>
+    </message>
+</context>
+<context>
+    <name>bothways::app::CompareDialog</name>
+    <message>
+        <source>Compare studies</source>
+        <translation>Studien vergleichen</translation>
+    </message>
+    <message>
+        <source>Add studies to compare</source>
+        <translation>Studien zum Vergleich hinzufügen</translation>
+    </message>
+    <message>
+        <source>Studies (*.bothways)</source>
+        <translation>Studien (*.bothways)</translation>
+    </message>
+</context>
+<context>
+    <name>bothways::app::ComparePage</name>
+    <message>
+        <source>Two studies with a verdict are needed before they can be pooled.</source>
+        <translation>Zum Zusammenfassen sind zwei Studien mit Urteil nötig.</translation>
+    </message>
+    <message>
+        <source>Taken together the studies give %1 (%2 interval: %3; %4).</source>
+        <translation>Zusammengenommen ergeben die Studien %1 (%2-Intervall: %3; %4).</translation>
+    </message>
+    <message numerus="yes">
+        <source>This is honest only where the studies ask the same question of the same device, and where none was left out for its answer. Between the studies the effect varies by %1&#xa0;% (standard deviation); %2&#xa0;% of what separates them is more than their own noise. The studies count as a sample of all such days: random effects, DerSimonian–Laird, with the Hartung–Knapp interval on %n degree(s) of freedom.</source>
+        <translation>
+            <numerusform>Ehrlich ist das nur, wenn die Studien dieselbe Frage an dasselbe Gerät stellen und keine wegen ihrer Antwort weggelassen wurde. Zwischen den Studien schwankt der Effekt um %1 % (Standardabweichung); %2 % dessen, was sie trennt, ist mehr als ihr eigenes Rauschen. Die Studien gelten als Stichprobe aller solchen Tage: zufällige Effekte, DerSimonian–Laird, mit dem Intervall nach Hartung–Knapp bei %n Freiheitsgrad.</numerusform>
+            <numerusform>Ehrlich ist das nur, wenn die Studien dieselbe Frage an dasselbe Gerät stellen und keine wegen ihrer Antwort weggelassen wurde. Zwischen den Studien schwankt der Effekt um %1 % (Standardabweichung); %2 % dessen, was sie trennt, ist mehr als ihr eigenes Rauschen. Die Studien gelten als Stichprobe aller solchen Tage: zufällige Effekte, DerSimonian–Laird, mit dem Intervall nach Hartung–Knapp bei %n Freiheitsgraden.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>&amp;Add a study…</source>
+        <translation>Studie &amp;hinzufügen…</translation>
+    </message>
+    <message>
+        <source>&amp;Take it off the list</source>
+        <translation>Aus der &amp;Liste nehmen</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <extracomment>an effect and its interval</extracomment>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>Studies side by side</source>
+        <translation>Studien nebeneinander</translation>
+    </message>
+    <message>
+        <source>change of consumption with the device, in per cent</source>
+        <translation>Verbrauchsänderung mit dem Gerät, in Prozent</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>no verdict</source>
+        <translation>kein Urteil</translation>
+    </message>
+    <message>
+        <source>together</source>
+        <translation>zusammen</translation>
+    </message>
+    <message>
+        <source>study</source>
+        <translation>Studie</translation>
+    </message>
+    <message>
+        <source>baseline</source>
+        <translation>Referenz</translation>
+    </message>
+    <message>
+        <source>device</source>
+        <translation>Gerät</translation>
+    </message>
+    <message>
+        <source>pairs</source>
+        <translation>Paare</translation>
+    </message>
+    <message>
+        <source>effect</source>
+        <translation>Effekt</translation>
+    </message>
+    <message>
+        <source>interval</source>
+        <translation>Intervall</translation>
+    </message>
+    <message>
+        <source>p</source>
+        <translation>p</translation>
+    </message>
+    <message>
+        <source>verdict</source>
+        <translation>Urteil</translation>
+    </message>
+    <message>
+        <source>Studies side by side in numbers</source>
+        <translation>Studien nebeneinander in Zahlen</translation>
+    </message>
+    <message>
+        <source>–</source>
+        <translation>–</translation>
+    </message>
+</context>
+<context>
+    <name>bothways::app::DayPlot</name>
+    <message>
+        <source>pair with %1</source>
+        <translation>Paar mit %1</translation>
+    </message>
+    <message>
+        <source>fitted</source>
+        <translation>angepasst</translation>
+    </message>
+    <message>
+        <source>discarded run</source>
+        <translation>verworfene Fahrt</translation>
+    </message>
+    <message>
+        <source>run without a partner</source>
+        <translation>Fahrt ohne Partner</translation>
+    </message>
+    <message>
+        <source>time of day</source>
+        <translation>Uhrzeit</translation>
+    </message>
+    <message>
+        <source>% of the control vehicle&apos;s</source>
+        <translation>% des Kontrollfahrzeugs</translation>
+    </message>
+    <message>
+        <source>Pairs over time</source>
+        <translation>Paare über der Zeit</translation>
+    </message>
+</context>
+<context>
+    <name>bothways::app::DiscardDialog</name>
+    <message>
+        <source>Discard runs</source>
+        <translation>Fahrten verwerfen</translation>
+    </message>
+    <message>
+        <source>Run %1 will not count. It stays in the list, with the reason.</source>
+        <translation>Fahrt %1 zählt dann nicht. Sie bleibt in der Liste, mit dem Grund.</translation>
+    </message>
+    <message>
+        <source>Runs %1 will not count. They stay in the list, with the reason.</source>
+        <translation>Die Fahrten %1 zählen dann nicht. Sie bleiben in der Liste, mit dem Grund.</translation>
+    </message>
+    <message>
+        <source>Reason</source>
+        <translation>Grund</translation>
+    </message>
+    <message>
+        <source>Other reason, in words</source>
+        <translation>Anderer Grund, in Worten</translation>
+    </message>
+    <message>
+        <source>Words</source>
+        <translation>Worte</translation>
+    </message>
+    <message>
+        <source>&amp;Reason</source>
+        <translation>&amp;Grund</translation>
+    </message>
+    <message>
+        <source>&amp;Words</source>
+        <translation>&amp;Worte</translation>
+    </message>
+    <message>
+        <source>Discard</source>
+        <translation>Verwerfen</translation>
+    </message>
+    <message>
+        <source>What happened; needed here</source>
+        <translation>Was geschah; hier nötig</translation>
+    </message>
+    <message>
+        <source>What happened, if there is more to say</source>
+        <translation>Was geschah, falls es mehr zu sagen gibt</translation>
+    </message>
+</context>
+<context>
+    <name>bothways::app::EffectPlot</name>
+    <message>
+        <source>change of consumption with %1 against %2, in per cent</source>
+        <translation>Verbrauchsänderung, %1 gegen %2, in Prozent</translation>
+    </message>
+    <message>
+        <source>◀ %1 uses less</source>
+        <translation>◀ %1 verbraucht weniger</translation>
+    </message>
+    <message>
+        <source>%1 uses more ▶</source>
+        <translation>%1 verbraucht mehr ▶</translation>
+    </message>
+    <message>
+        <source>shaded: within ±%1&#xa0;%, too small to care about</source>
+        <translation>schattiert: innerhalb von ±%1 %, zu klein, um zu zählen</translation>
+    </message>
+    <message>
+        <source>Effect and interval</source>
+        <translation>Effekt und Intervall</translation>
+    </message>
+    <message>
+        <source>low end of the %1 interval: %2</source>
+        <translation>unteres Ende des %1-Intervalls: %2</translation>
+    </message>
+    <message>
+        <source>effect: %1</source>
+        <translation>Effekt: %1</translation>
+    </message>
+    <message>
+        <source>high end of the %1 interval: %2</source>
+        <translation>oberes Ende des %1-Intervalls: %2</translation>
+    </message>
+    <message>
+        <source>change of consumption with %1 against %2, in per cent (thin line: %3 interval, thick line: %4 interval)</source>
+        <translation>Verbrauchsänderung, %1 gegen %2, in Prozent (dünne Linie: %3-Intervall, dicke Linie: %4-Intervall)</translation>
+    </message>
+</context>
+<context>
+    <name>bothways::app::ExpectedPlot</name>
+    <message>
+        <source>expected</source>
+        <translation>erwartet</translation>
+    </message>
+    <message>
+        <source>measured</source>
+        <translation>gemessen</translation>
+    </message>
+    <message>
+        <source>change of consumption, per cent: left of zero is less</source>
+        <translation>Verbrauchsänderung, Prozent: links von null ist weniger</translation>
+    </message>
+    <message>
+        <source>Expected and measured</source>
+        <translation>Erwartet und gemessen</translation>
+    </message>
+    <message>
+        <source>Expected change between %1 and %2 %.</source>
+        <translation>Erwartete Änderung zwischen %1 und %2 %.</translation>
+    </message>
+</context>
+<context>
+    <name>bothways::app::FindingsModel</name>
+    <message>
+        <source>accepted: run discarded</source>
+        <translation>angenommen: Fahrt verworfen</translation>
+    </message>
+    <message>
+        <source>overruled: %1</source>
+        <translation>zurückgewiesen: %1</translation>
+    </message>
+    <message>
+        <source>run discarded: %1</source>
+        <translation>Fahrt verworfen: %1</translation>
+    </message>
+    <message>
+        <source>open</source>
+        <translation>offen</translation>
+    </message>
+    <message>
+        <source>Run</source>
+        <translation>Fahrt</translation>
+    </message>
+    <message>
+        <source>Grade</source>
+        <translation>Stufe</translation>
+    </message>
+    <message>
+        <source>Finding</source>
+        <translation>Befund</translation>
+    </message>
+    <message>
+        <source>Answer</source>
+        <translation>Antwort</translation>
+    </message>
+</context>
+<context>
+    <name>bothways::app::FindingsPanel</name>
+    <message>
+        <source>Findings of the screening</source>
+        <translation>Befunde der Sichtung</translation>
+    </message>
+    <message>
+        <source>Nothing was found.</source>
+        <translation>Nichts gefunden.</translation>
+    </message>
+    <message>
+        <source>Accept: discard the run</source>
+        <translation>Annehmen: Fahrt verwerfen</translation>
+    </message>
+    <message>
+        <source>Discard the run, with the finding as the reason</source>
+        <translation>Die Fahrt verwerfen, mit dem Befund als Grund</translation>
+    </message>
+    <message>
+        <source>Why the run counts all the same</source>
+        <translation>Warum die Fahrt trotzdem zählt</translation>
+    </message>
+    <message>
+        <source>Overrule</source>
+        <translation>Zurückweisen</translation>
+    </message>
+    <message>
+        <source>The run counts all the same; your words are kept</source>
+        <translation>Die Fahrt zählt trotzdem; Ihre Worte werden aufbewahrt</translation>
+    </message>
+    <message>
+        <source>All of this rule</source>
+        <translation>Alle dieser Regel</translation>
+    </message>
+    <message>
+        <source>Answer every open finding of the same rule at once</source>
+        <translation>Alle offenen Befunde derselben Regel auf einmal beantworten</translation>
+    </message>
+    <message>
+        <source>Which rule said nothing about which run, and why</source>
+        <translation>Welche Regel zu welcher Fahrt nichts sagte, und warum</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n rule(s) not checked on some or all runs, which is not the same as passed…</source>
+        <translation>
+            <numerusform>%n Regel bei einigen oder allen Fahrten nicht geprüft – das heißt nicht bestanden…</numerusform>
+            <numerusform>%n Regeln bei einigen oder allen Fahrten nicht geprüft – das heißt nicht bestanden…</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>bothways::app::HistoryModel</name>
+    <message>
+        <source>%1 (undone)</source>
+        <translation>%1 (rückgängig gemacht)</translation>
+    </message>
+    <message>
+        <source>When</source>
+        <translation>Wann</translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation>Was</translation>
+    </message>
+    <message>
+        <source>Detail</source>
+        <translation>Einzelheit</translation>
+    </message>
+</context>
+<context>
+    <name>bothways::app::HistoryPanel</name>
+    <message>
+        <source>What changed when, newest first</source>
+        <translation>Was sich wann änderte, Neuestes zuerst</translation>
+    </message>
+</context>
+<context>
+    <name>bothways::app::ImportProblemsDialog</name>
+    <message>
+        <source>Run sheet not imported</source>
+        <translation>Fahrtenblatt nicht importiert</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 was not imported, and the study is as it was. %n place(s) in it need a look:</source>
+        <translation>
+            <numerusform>%1 wurde nicht importiert, und die Studie ist, wie sie war. %n Stelle darin verlangt einen Blick:</numerusform>
+            <numerusform>%1 wurde nicht importiert, und die Studie ist, wie sie war. %n Stellen darin verlangen einen Blick:</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Places in the run sheet that need a look</source>
+        <translation>Stellen im Fahrtenblatt, die einen Blick verlangen</translation>
+    </message>
+    <message>
+        <source>Line and column</source>
+        <translation>Zeile und Spalte</translation>
+    </message>
+    <message>
+        <source>What is wrong</source>
+        <translation>Was nicht stimmt</translation>
+    </message>
+    <message>
+        <source>Copy the list</source>
+        <translation>Liste kopieren</translation>
+    </message>
+    <message>
+        <source>Import again</source>
+        <translation>Noch einmal importieren</translation>
+    </message>
+</context>
+<context>
+    <name>bothways::app::LeaveOneOutPlot</name>
+    <message>
+        <source>without that pair</source>
+        <translation>ohne dieses Paar</translation>
+    </message>
+    <message>
+        <source>the verdict changes</source>
+        <translation>das Urteil ändert sich</translation>
+    </message>
+    <message>
+        <source>with all pairs, and its interval</source>
+        <translation>mit allen Paaren, und das Intervall dazu</translation>
+    </message>
+    <message>
+        <source>without pair %1 (%2): %3
+%4</source>
+        <translation>ohne Paar %1 (%2): %3
+%4</translation>
+    </message>
+    <message>
+        <source>pair left out</source>
+        <translation>weggelassenes Paar</translation>
+    </message>
+    <message>
+        <source>effect, %</source>
+        <translation>Effekt, %</translation>
+    </message>
+    <message>
+        <source>Leave one pair out</source>
+        <translation>Je ein Paar weglassen</translation>
+    </message>
+</context>
+<context>
+    <name>bothways::app::LedgerFlow</name>
+    <message>
+        <source>From fuel to the road and back</source>
+        <translation>Vom Kraftstoff zur Straße und zurück</translation>
+    </message>
+    <message>
+        <source>%1 W</source>
+        <translation>%1 W</translation>
+    </message>
+    <message>
+        <source>device delivers</source>
+        <translation>Gerät liefert</translation>
+    </message>
+    <message>
+        <source>alternator need not take</source>
+        <translation>Lichtmaschine spart</translation>
+    </message>
+    <message>
+        <source>engine need not burn</source>
+        <translation>Motor muss nicht verbrennen</translation>
+    </message>
+    <message>
+        <source>fuel saved</source>
+        <translation>Kraftstoff gespart</translation>
+    </message>
+    <message>
+        <source>generator takes</source>
+        <translation>Generator nimmt auf</translation>
+    </message>
+    <message>
+        <source>rotor&apos;s drag takes</source>
+        <translation>Rotorwiderstand kostet</translation>
+    </message>
+    <message>
+        <source>engine gives</source>
+        <translation>Motor gibt ab</translation>
+    </message>
+    <message>
+        <source>engine burns</source>
+        <translation>Motor verbrennt</translation>
+    </message>
+    <message>
+        <source>fuel spent</source>
+        <translation>Kraftstoff aufgewendet</translation>
+    </message>
+    <message>
+        <source>Relief</source>
+        <translation>Entlastung</translation>
+    </message>
+    <message>
+        <source>Cost</source>
+        <translation>Aufwand</translation>
+    </message>
+    <message>
+        <source>%1: switched off</source>
+        <translation>%1: abgeschaltet</translation>
+    </message>
+</context>
+<context>
+    <name>bothways::app::LedgerPage</name>
+    <message>
+        <source>low</source>
+        <translation>niedrig</translation>
+    </message>
+    <message>
+        <source>middle</source>
+        <translation>mittel</translation>
+    </message>
+    <message>
+        <source>high</source>
+        <translation>hoch</translation>
+    </message>
+    <message>
+        <source> W</source>
+        <translation> W</translation>
+    </message>
+    <message>
+        <source>Electrical output</source>
+        <translation>Elektrische Abgabeleistung</translation>
+    </message>
+    <message>
+        <source> km/h</source>
+        <translation> km/h</translation>
+    </message>
+    <message>
+        <source>Road speed</source>
+        <translation>Geschwindigkeit</translation>
+    </message>
+    <message>
+        <source> L/100 km</source>
+        <translation> l/100 km</translation>
+    </message>
+    <message>
+        <source>Consumption</source>
+        <translation>Verbrauch</translation>
+    </message>
+    <message>
+        <source>petrol</source>
+        <translation>Benzin</translation>
+    </message>
+    <message>
+        <source>petrol E10</source>
+        <translation>Benzin E10</translation>
+    </message>
+    <message>
+        <source>diesel</source>
+        <translation>Diesel</translation>
+    </message>
+    <message>
+        <source>electric drive</source>
+        <translation>Elektroantrieb</translation>
+    </message>
+    <message>
+        <source>Fuel</source>
+        <translation>Kraftstoff</translation>
+    </message>
+    <message>
+        <source> MJ/L</source>
+        <translation> MJ/l</translation>
+    </message>
+    <message>
+        <source>Lower heating value. Between published figures for petrol of 32.05 (US EPA) and 32.36 MJ/L (Argonne GREET); diesel 35.8 to 36.1.</source>
+        <translation>Unterer Heizwert. Zwischen den veröffentlichten Werten für Benzin von 32,05 (US EPA) und 32,36 MJ/l (Argonne GREET); Diesel 35,8 bis 36,1.</translation>
+    </message>
+    <message>
+        <source>Heating value</source>
+        <translation>Heizwert</translation>
+    </message>
+    <message>
+        <source>Relief of the alternator</source>
+        <translation>Entlastung der Lichtmaschine</translation>
+    </message>
+    <message>
+        <source>Drag of the rotor</source>
+        <translation>Luftwiderstand des Rotors</translation>
+    </message>
+    <message>
+        <source>Alternator</source>
+        <translation>Lichtmaschine</translation>
+    </message>
+    <message>
+        <source>0.67 in the EU&apos;s guidelines, 0.55 in Bradfield (2008); range common practice.</source>
+        <translation>0,67 in den Leitlinien der EU, 0,55 bei Bradfield (2008); Spanne: übliche Praxis.</translation>
+    </message>
+    <message>
+        <source>Engine, next watt</source>
+        <translation>Motor, nächstes Watt</translation>
+    </message>
+    <message>
+        <source>Decision (EU) 2020/728: 0.264 L/kWh petrol, about 0.43; range common practice.</source>
+        <translation>Beschluss (EU) 2020/728: 0,264 l/kWh Benzin, etwa 0,43; Spanne: übliche Praxis.</translation>
+    </message>
+    <message>
+        <source>Generator</source>
+        <translation>Generator</translation>
+    </message>
+    <message>
+        <source>Common practice, no source.</source>
+        <translation>Übliche Praxis, ohne Quelle.</translation>
+    </message>
+    <message>
+        <source>Drive to the wheels</source>
+        <translation>Antrieb bis zum Rad</translation>
+    </message>
+    <message>
+        <source>Axial induction of the rotor; one third at the point of most power (Betz 1920).</source>
+        <translation>Axiale Induktion des Rotors; ein Drittel im Punkt der größten Leistung (Betz 1920).</translation>
+    </message>
+    <message>
+        <source>Induction</source>
+        <translation>Induktion</translation>
+    </message>
+    <message>
+        <source>Relief, cost and net</source>
+        <translation>Entlastung, Aufwand und Saldo</translation>
+    </message>
+    <message>
+        <source> MJ/kWh</source>
+        <translation> MJ/kWh</translation>
+    </message>
+    <message>
+        <source> kWh/100 km</source>
+        <translation> kWh/100 km</translation>
+    </message>
+    <message>
+        <source>No ledger: %1.</source>
+        <translation>Keine Energiebilanz: %1.</translation>
+    </message>
+    <message>
+        <source>%1 % less</source>
+        <translation>%1 % weniger</translation>
+    </message>
+    <message>
+        <source>%1 % more</source>
+        <translation>%1 % mehr</translation>
+    </message>
+    <message>
+        <source>From first principles, expect %1 (from %2 to %3).</source>
+        <translation>Aus den physikalischen Grundlagen sind %1 zu erwarten (von %2 bis %3).</translation>
+    </message>
+    <message>
+        <source>Less is reached only with the best generator and drive beside the worst alternator and engine.</source>
+        <translation>Weniger wird es nur mit dem besten Generator und Antrieb neben der schlechtesten Lichtmaschine und dem schlechtesten Motor.</translation>
+    </message>
+    <message>
+        <source>kWh/100 km</source>
+        <translation>kWh/100 km</translation>
+    </message>
+    <message>
+        <source>L/100 km</source>
+        <translation>l/100 km</translation>
+    </message>
+    <message>
+        <source>relief, %1</source>
+        <translation>Entlastung, %1</translation>
+    </message>
+    <message>
+        <source>cost, %1</source>
+        <translation>Aufwand, %1</translation>
+    </message>
+    <message>
+        <source>net, %1</source>
+        <translation>Saldo, %1</translation>
+    </message>
+    <message>
+        <source>net, %</source>
+        <translation>Saldo, %</translation>
+    </message>
+    <message>
+        <source>Open a study with a verdict to see how many watts the device must deliver before that study could see it.</source>
+        <translation>Öffnen Sie eine Studie mit Urteil, um zu sehen, wie viel Watt das Gerät liefern müsste, damit diese Studie es sehen könnte.</translation>
+    </message>
+    <message>
+        <source>With these factors a watt is worth nothing, so no output could be seen.</source>
+        <translation>Mit diesen Faktoren ist ein Watt nichts wert; keine Abgabeleistung wäre also zu sehen.</translation>
+    </message>
+    <message>
+        <source>This study can detect a change of %1 %. The net effect reaches that at %2 W; the relief alone, if the drag cost nothing, at %3 W. Below that, this study cannot tell the device from nothing.</source>
+        <translation>Diese Studie kann eine Änderung von %1 % nachweisen. Der Saldo erreicht das bei %2 W; die Entlastung allein, wenn der Luftwiderstand nichts kostete, bei %3 W. Darunter kann diese Studie das Gerät nicht von nichts unterscheiden.</translation>
+    </message>
+    <message>
+        <source>100 W of accessories cost some %1 mL on a stretch of %2 at this speed, %3 % of the consumption: an accessory that drops out is as large as many effects that are looked for.</source>
+        <translation>100 W Nebenverbraucher kosten bei dieser Geschwindigkeit auf einer Strecke von %2 etwa %1 ml, also %3 % des Verbrauchs: Ein abschaltender Nebenverbraucher ist so groß wie viele Effekte, nach denen gesucht wird.</translation>
+    </message>
+</context>
+<context>
+    <name>bothways::app::MainWindow</name>
+    <message>
+        <source>A study was made from the sheet.</source>
+        <translation>Aus dem Blatt wurde eine Studie angelegt.</translation>
+    </message>
+    <message>
+        <source>This day is invented. Whatever you do to it is gone when you open the demo again.</source>
+        <translation>Dieser Tag ist erfunden. Was Sie daran ändern, ist weg, sobald Sie die Demostudie wieder öffnen.</translation>
+    </message>
+    <message>
+        <source>Everything you type is kept at once in %1.</source>
+        <translation>Alles, was Sie eingeben, wird sofort in %1 gespeichert.</translation>
+    </message>
+    <message>
+        <source>plan %1, %2 pairs a block</source>
+        <translation>Plan %1, %2 Paare je Block</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message numerus="yes">
+        <source>There are %n more.</source>
+        <translation>
+            <numerusform>Es gibt %n weitere Stelle.</numerusform>
+            <numerusform>Es gibt %n weitere Stellen.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>&amp;Undo</source>
+        <translation>&amp;Rückgängig</translation>
+    </message>
+    <message>
+        <source>&amp;Redo</source>
+        <translation>&amp;Wiederherstellen</translation>
+    </message>
+    <message>
+        <source>&amp;Undo: %1</source>
+        <translation>&amp;Rückgängig: %1</translation>
+    </message>
+    <message>
+        <source>&amp;Redo: %1</source>
+        <translation>&amp;Wiederherstellen: %1</translation>
+    </message>
+    <message>
+        <source>Findings (%1 open)</source>
+        <translation>Befunde (%1 offen)</translation>
+    </message>
+    <message>
+        <source>Findings</source>
+        <translation>Befunde</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n run(s)</source>
+        <translation>
+            <numerusform>%n Fahrt</numerusform>
+            <numerusform>%n Fahrten</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n counted</source>
+        <translation>
+            <numerusform>%n gewertet</numerusform>
+            <numerusform>%n gewertet</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n pair(s)</source>
+        <translation>
+            <numerusform>%n Paar</numerusform>
+            <numerusform>%n Paare</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>consumption hidden</source>
+        <translation>Verbrauch verborgen</translation>
+    </message>
+    <message>
+        <source>Bothways</source>
+        <translation>Bothways</translation>
+    </message>
+    <message>
+        <source>%1 – Bothways</source>
+        <translation>%1 – Bothways</translation>
+    </message>
+    <message>
+        <source>Result</source>
+        <translation>Ergebnis</translation>
+    </message>
+    <message>
+        <source>History</source>
+        <translation>Verlauf</translation>
+    </message>
+    <message>
+        <source>Consumption and result are hidden, so that the answer cannot choose the runs. Go through the findings, discard what has to go, then show them. That they were hidden, and until when, is in the history.</source>
+        <translation>Verbrauch und Ergebnis sind verborgen, damit die Antwort nicht die Fahrten aussucht. Gehen Sie die Befunde durch, verwerfen Sie, was weg muss, und zeigen Sie sie dann. Dass sie verborgen waren und bis wann, steht im Verlauf.</translation>
+    </message>
+    <message>
+        <source>The discards are settled: show the result</source>
+        <translation>Die Sichtung ist abgeschlossen: Ergebnis zeigen</translation>
+    </message>
+    <message>
+        <source>Computing the result</source>
+        <translation>Das Ergebnis wird berechnet</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Anhalten</translation>
+    </message>
+    <message>
+        <source>&amp;File</source>
+        <translation>&amp;Datei</translation>
+    </message>
+    <message>
+        <source>&amp;New study</source>
+        <translation>&amp;Neue Studie</translation>
+    </message>
+    <message>
+        <source>Ctrl+Shift+N</source>
+        <translation>Ctrl+Shift+N</translation>
+    </message>
+    <message>
+        <source>New study &amp;in…</source>
+        <translation>Neue Studie &amp;unter…</translation>
+    </message>
+    <message>
+        <source>&amp;Open…</source>
+        <translation>&amp;Öffnen…</translation>
+    </message>
+    <message>
+        <source>Open &amp;recent</source>
+        <translation>&amp;Zuletzt benutzt</translation>
+    </message>
+    <message>
+        <source>Open the &amp;demo study</source>
+        <translation>&amp;Demostudie öffnen</translation>
+    </message>
+    <message>
+        <source>&amp;Import a run sheet…</source>
+        <translation>Fahrtenblatt &amp;importieren…</translation>
+    </message>
+    <message>
+        <source>Ctrl+I</source>
+        <translation>Ctrl+I</translation>
+    </message>
+    <message>
+        <source>&amp;Export the run sheet…</source>
+        <translation>Fahrtenblatt &amp;exportieren…</translation>
+    </message>
+    <message>
+        <source>Ctrl+E</source>
+        <translation>Ctrl+E</translation>
+    </message>
+    <message>
+        <source>Save the &amp;report…</source>
+        <translation>&amp;Bericht speichern…</translation>
+    </message>
+    <message>
+        <source>Ctrl+R</source>
+        <translation>Ctrl+R</translation>
+    </message>
+    <message>
+        <source>Save a &amp;copy…</source>
+        <translation>&amp;Kopie speichern…</translation>
+    </message>
+    <message>
+        <source>&amp;Close the study</source>
+        <translation>Studie &amp;schließen</translation>
+    </message>
+    <message>
+        <source>&amp;Quit</source>
+        <translation>&amp;Beenden</translation>
+    </message>
+    <message>
+        <source>&amp;Edit</source>
+        <translation>&amp;Bearbeiten</translation>
+    </message>
+    <message>
+        <source>&amp;Preferences…</source>
+        <translation>&amp;Einstellungen…</translation>
+    </message>
+    <message>
+        <source>Ctrl+,</source>
+        <translation>Ctrl+,</translation>
+    </message>
+    <message>
+        <source>&amp;Run</source>
+        <translation>&amp;Fahrt</translation>
+    </message>
+    <message>
+        <source>&amp;New run</source>
+        <translation>&amp;Neue Fahrt</translation>
+    </message>
+    <message>
+        <source>Ctrl+N</source>
+        <translation>Ctrl+N</translation>
+    </message>
+    <message>
+        <source>A new run that starts now, filled in from the last (Ctrl+N or Insert)</source>
+        <translation>Eine neue Fahrt, die jetzt beginnt, aus der letzten vorausgefüllt (Strg+N oder Einfg)</translation>
+    </message>
+    <message>
+        <source>&amp;Edit the run</source>
+        <translation>Fahrt &amp;bearbeiten</translation>
+    </message>
+    <message>
+        <source>Ctrl+Return</source>
+        <translation>Ctrl+Return</translation>
+    </message>
+    <message>
+        <source>&amp;Discard…</source>
+        <translation>&amp;Verwerfen…</translation>
+    </message>
+    <message>
+        <source>Ctrl+D</source>
+        <translation>Ctrl+D</translation>
+    </message>
+    <message>
+        <source>The chosen runs do not count, with a reason (Ctrl+D)</source>
+        <translation>Die gewählten Fahrten zählen nicht, mit einem Grund (Strg+D)</translation>
+    </message>
+    <message>
+        <source>&amp;Count again</source>
+        <translation>Wieder &amp;werten</translation>
+    </message>
+    <message>
+        <source>Ctrl+Shift+D</source>
+        <translation>Ctrl+Shift+D</translation>
+    </message>
+    <message>
+        <source>Lift the discard of the chosen runs (Ctrl+Shift+D)</source>
+        <translation>Die gewählten Fahrten wieder zählen lassen (Strg+Umschalt+D)</translation>
+    </message>
+    <message>
+        <source>&amp;Tie as a pair</source>
+        <translation>Zum &amp;Paar verbinden</translation>
+    </message>
+    <message>
+        <source>Ctrl+T</source>
+        <translation>Ctrl+T</translation>
+    </message>
+    <message>
+        <source>Two chosen runs, out and return, become a pair by hand (Ctrl+T)</source>
+        <translation>Zwei gewählte Fahrten, hin und zurück, werden von Hand ein Paar (Strg+T)</translation>
+    </message>
+    <message>
+        <source>&amp;Untie</source>
+        <translation>Paar &amp;lösen</translation>
+    </message>
+    <message>
+        <source>Ctrl+Shift+T</source>
+        <translation>Ctrl+Shift+T</translation>
+    </message>
+    <message>
+        <source>&amp;Note about the run</source>
+        <translation>N&amp;otiz zur Fahrt</translation>
+    </message>
+    <message>
+        <source>Next &amp;finding</source>
+        <translation>Nächster Be&amp;fund</translation>
+    </message>
+    <message>
+        <source>F4</source>
+        <translation>F4</translation>
+    </message>
+    <message>
+        <source>Re&amp;move (typed by mistake)</source>
+        <translation>&amp;Entfernen (falsch eingegeben)</translation>
+    </message>
+    <message>
+        <source>Shift+Del</source>
+        <translation>Shift+Del</translation>
+    </message>
+    <message>
+        <source>&amp;Accessories on</source>
+        <translation>Neben&amp;verbraucher an</translation>
+    </message>
+    <message>
+        <source>&amp;Switched on since</source>
+        <translation>&amp;Eingeschaltet seit</translation>
+    </message>
+    <message>
+        <source>&amp;Wind</source>
+        <translation>&amp;Wind</translation>
+    </message>
+    <message>
+        <source>&amp;Temperature</source>
+        <translation>&amp;Temperatur</translation>
+    </message>
+    <message>
+        <source>&amp;Passing traffic</source>
+        <translation>Vor&amp;beifahrender Verkehr</translation>
+    </message>
+    <message>
+        <source>Ad&amp;justed during the run</source>
+        <translation>Während der Fahrt ver&amp;stellt</translation>
+    </message>
+    <message>
+        <source>Other &amp;marks</source>
+        <translation>Andere &amp;Marken</translation>
+    </message>
+    <message>
+        <source>&amp;Battery</source>
+        <translation>Batte&amp;rie</translation>
+    </message>
+    <message>
+        <source>&amp;Notes</source>
+        <translation>&amp;Notizen</translation>
+    </message>
+    <message>
+        <source>&amp;Study</source>
+        <translation>&amp;Studie</translation>
+    </message>
+    <message>
+        <source>&amp;Properties…</source>
+        <translation>&amp;Eigenschaften…</translation>
+    </message>
+    <message>
+        <source>Alt+Return</source>
+        <translation>Alt+Return</translation>
+    </message>
+    <message>
+        <source>&amp;Limits of the rules…</source>
+        <translation>&amp;Grenzen der Regeln…</translation>
+    </message>
+    <message>
+        <source>P&amp;lan…</source>
+        <translation>&amp;Plan…</translation>
+    </message>
+    <message>
+        <source>&amp;Compare studies…</source>
+        <translation>Studien &amp;vergleichen…</translation>
+    </message>
+    <message>
+        <source>&amp;Hide consumption until the discards are settled</source>
+        <translation>Ver&amp;brauch bis zum Ende der Sichtung verbergen</translation>
+    </message>
+    <message>
+        <source>Ctrl+B</source>
+        <translation>Ctrl+B</translation>
+    </message>
+    <message>
+        <source>&amp;View</source>
+        <translation>&amp;Ansicht</translation>
+    </message>
+    <message>
+        <source>&amp;Runs</source>
+        <translation>&amp;Fahrten</translation>
+    </message>
+    <message>
+        <source>Ctrl+1</source>
+        <translation>Ctrl+1</translation>
+    </message>
+    <message>
+        <source>&amp;Colours</source>
+        <translation>Fa&amp;rben</translation>
+    </message>
+    <message>
+        <source>As the &amp;system</source>
+        <translation>Wie das &amp;System</translation>
+    </message>
+    <message>
+        <source>&amp;Light</source>
+        <translation>&amp;Hell</translation>
+    </message>
+    <message>
+        <source>&amp;Dark</source>
+        <translation>&amp;Dunkel</translation>
+    </message>
+    <message>
+        <source>&amp;Large text</source>
+        <translation>&amp;Große Schrift</translation>
+    </message>
+    <message>
+        <source>Ctrl+Shift+L</source>
+        <translation>Ctrl+Shift+L</translation>
+    </message>
+    <message>
+        <source>&amp;Full screen</source>
+        <translation>&amp;Vollbild</translation>
+    </message>
+    <message>
+        <source>F11</source>
+        <translation>F11</translation>
+    </message>
+    <message>
+        <source>&amp;Help</source>
+        <translation>&amp;Hilfe</translation>
+    </message>
+    <message>
+        <source>&amp;Keys</source>
+        <translation>&amp;Tasten</translation>
+    </message>
+    <message>
+        <source>Ctrl+F1</source>
+        <translation>Ctrl+F1</translation>
+    </message>
+    <message>
+        <source>&amp;About Bothways</source>
+        <translation>Ü&amp;ber Bothways</translation>
+    </message>
+    <message>
+        <source>Runs</source>
+        <translation>Fahrten</translation>
+    </message>
+    <message>
+        <source>Hide consumption</source>
+        <translation>Verbrauch verbergen</translation>
+    </message>
+    <message>
+        <source>Properties</source>
+        <translation>Eigenschaften</translation>
+    </message>
+    <message>
+        <source>Import</source>
+        <translation>Importieren</translation>
+    </message>
+    <message>
+        <source>Export</source>
+        <translation>Exportieren</translation>
+    </message>
+    <message>
+        <source>None yet</source>
+        <translation>Noch keine</translation>
+    </message>
+    <message>
+        <source>Studies (*.bothways);;All files (*)</source>
+        <translation>Studien (*.bothways);;Alle Dateien (*)</translation>
+    </message>
+    <message>
+        <source>Run sheets (*.csv *.txt *.tsv);;All files (*)</source>
+        <translation>Fahrtenblätter (*.csv *.txt *.tsv);;Alle Dateien (*)</translation>
+    </message>
+    <message>
+        <source>Open a study</source>
+        <translation>Studie öffnen</translation>
+    </message>
+    <message>
+        <source>New study</source>
+        <translation>Neue Studie</translation>
+    </message>
+    <message>
+        <source>Import a run sheet</source>
+        <translation>Fahrtenblatt importieren</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n run(s) came from %1.</source>
+        <translation>
+            <numerusform>%n Fahrt kam aus %1.</numerusform>
+            <numerusform>%n Fahrten kamen aus %1.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Export the run sheet</source>
+        <translation>Fahrtenblatt exportieren</translation>
+    </message>
+    <message>
+        <source>The run sheet is in %1.</source>
+        <translation>Das Fahrtenblatt ist in %1.</translation>
+    </message>
+    <message>
+        <source>Web page (*.html)</source>
+        <translation>Webseite (*.html)</translation>
+    </message>
+    <message>
+        <source>%1 cannot be written: %2.</source>
+        <translation>%1 kann nicht geschrieben werden: %2.</translation>
+    </message>
+    <message>
+        <source>The page is in %1.</source>
+        <translation>Die Seite ist in %1.</translation>
+    </message>
+    <message>
+        <source>Save the report</source>
+        <translation>Bericht speichern</translation>
+    </message>
+    <message>
+        <source>Save the run card</source>
+        <translation>Fahrtenkarte speichern</translation>
+    </message>
+    <message>
+        <source>run card</source>
+        <translation>Fahrtenkarte</translation>
+    </message>
+    <message>
+        <source>Save a copy of the study</source>
+        <translation>Kopie der Studie speichern</translation>
+    </message>
+    <message>
+        <source>A copy is in %1.</source>
+        <translation>Eine Kopie ist in %1.</translation>
+    </message>
+    <message>
+        <source>Keys</source>
+        <translation>Tasten</translation>
+    </message>
+    <message>
+        <source>Menu</source>
+        <translation>Menü</translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation>Was</translation>
+    </message>
+    <message>
+        <source>Key</source>
+        <translation>Taste</translation>
+    </message>
+    <message>
+        <source>About Bothways</source>
+        <translation>Über Bothways</translation>
+    </message>
+    <message>
+        <source>Bothways %1</source>
+        <translation>Bothways %1</translation>
+    </message>
+    <message>
+        <source>Logs fuel-economy runs driven out and back, and says honestly whether there is an effect.
+
+Copyright (C) 2026 The Bothways developers. Free software under the GNU General Public License, version 3 or later; it comes without any warranty. Not for certification.
+
+Made with Qt %1, QCustomPlot, SQLite, SQLiteCpp, Boost, Eigen, fast_float, fmt and zstd.</source>
+        <translation>Hält Verbrauchsfahrten fest, die hin und zurück gefahren werden, und sagt ehrlich, ob es einen Effekt gibt.
+
+Copyright (C) 2026 The Bothways developers. Freie Software unter der GNU General Public License, Version 3 oder später; ohne jede Gewährleistung. Nicht für Zertifizierungen.
+
+Erstellt mit Qt %1, QCustomPlot, SQLite, SQLiteCpp, Boost, Eigen, fast_float, fmt und zstd.</translation>
+    </message>
+</context>
+<context>
+    <name>bothways::app::MessageBar</name>
+    <message>
+        <source>Close</source>
+        <translation>Schließen</translation>
+    </message>
+    <message>
+        <source>Close the message</source>
+        <translation>Die Meldung schließen</translation>
+    </message>
+</context>
+<context>
+    <name>bothways::app::NotCheckedDialog</name>
+    <message>
+        <source>Not checked</source>
+        <translation>Nicht geprüft</translation>
+    </message>
+    <message>
+        <source>What a rule could not look at, it has not passed.</source>
+        <translation>Was eine Regel nicht ansehen konnte, hat sie nicht bestanden.</translation>
+    </message>
+    <message>
+        <source>Rule</source>
+        <translation>Regel</translation>
+    </message>
+    <message>
+        <source>Why</source>
+        <translation>Warum</translation>
+    </message>
+    <message>
+        <source>Runs</source>
+        <translation>Fahrten</translation>
+    </message>
+</context>
+<context>
+    <name>bothways::app::PlanPage</name>
+    <message>
+        <source>A is the baseline, B the device. Equal neighbours are one block.</source>
+        <translation>A ist die Referenz, B das Gerät. Gleiche Nachbarn sind ein Block.</translation>
+    </message>
+    <message>
+        <source>Sequence</source>
+        <translation>Folge</translation>
+    </message>
+    <message>
+        <source>Pairs a block</source>
+        <translation>Paare je Block</translation>
+    </message>
+    <message>
+        <source> min</source>
+        <translation> min</translation>
+    </message>
+    <message>
+        <source>Time for a pair</source>
+        <translation>Zeit für ein Paar</translation>
+    </message>
+    <message>
+        <source>Time for a switch</source>
+        <translation>Zeit für einen Wechsel</translation>
+    </message>
+    <message>
+        <source> km</source>
+        <translation> km</translation>
+    </message>
+    <message>
+        <source>Length of the stretch</source>
+        <translation>Länge der Messstrecke</translation>
+    </message>
+    <message>
+        <source> %</source>
+        <translation> %</translation>
+    </message>
+    <message>
+        <source>How much one pair differs from the next when nothing changes. 1 % is a careful day (common practice, no source).</source>
+        <translation>Wie sehr sich ein Paar vom nächsten unterscheidet, wenn sich nichts ändert. 1 % ist ein sorgfältiger Tag (übliche Praxis, ohne Quelle).</translation>
+    </message>
+    <message>
+        <source>Noise of a pair</source>
+        <translation>Rauschen eines Paars</translation>
+    </message>
+    <message>
+        <source>Noise of this study</source>
+        <translation>Rauschen dieser Studie</translation>
+    </message>
+    <message>
+        <source>Confidence</source>
+        <translation>Vertrauensniveau</translation>
+    </message>
+    <message>
+        <source>Of 100 such days, how many should show the effect.</source>
+        <translation>Wie viele von 100 solchen Tagen den Effekt zeigen sollen.</translation>
+    </message>
+    <message>
+        <source>Power</source>
+        <translation>Trennschärfe</translation>
+    </message>
+    <message>
+        <source>Find the pairs for an effect of</source>
+        <translation>Paare finden für einen Effekt von</translation>
+    </message>
+    <message>
+        <source>Effect to be seen</source>
+        <translation>Gesuchter Effekt</translation>
+    </message>
+    <message>
+        <source> h</source>
+        <translation> h</translation>
+    </message>
+    <message>
+        <source>Hours there are</source>
+        <translation>Verfügbare Stunden</translation>
+    </message>
+    <message>
+        <source>Tie this plan to the study</source>
+        <translation>Diesen Plan an die Studie binden</translation>
+    </message>
+    <message>
+        <source>Until it is fulfilled the verdict says interim, and looks at it are on record.</source>
+        <translation>Bis er erfüllt ist, heißt das Urteil vorläufig, und jeder Blick darauf wird festgehalten.</translation>
+    </message>
+    <message>
+        <source>Run card…</source>
+        <translation>Fahrtenkarte…</translation>
+    </message>
+    <message>
+        <source>What fits into the hours, and what it is weak against</source>
+        <translation>Was in die Stunden passt und wogegen es schwach ist</translation>
+    </message>
+    <message>
+        <source>Per cent of the intervals that held the truth in simulated days without an effect: with nothing else going on; with a drift of 1 % an hour; with a curved drift of 1 % an hour squared, as a warm-up makes; with a level of its own for each block (0.5 %); with successive pairs that resemble each other (autocorrelation 0.6). Lower than the confidence asked for is worse.</source>
+        <translation>Prozent der Intervalle, die in simulierten Tagen ohne Effekt die Wahrheit enthielten: ohne Störung; mit einer Drift von 1 % je Stunde; mit einer gekrümmten Drift von 1 % je Stunde im Quadrat, wie sie ein Warmlauf erzeugt; mit einem eigenen Niveau je Block (0,5 %); mit aufeinanderfolgenden Paaren, die einander ähneln (Autokorrelation 0,6). Weniger als das verlangte Vertrauensniveau ist schlechter.</translation>
+    </message>
+    <message>
+        <source>No plan: %1.</source>
+        <translation>Kein Plan: %1.</translation>
+    </message>
+    <message>
+        <source>%1 with one pair a block</source>
+        <translation>%1 mit einem Paar je Block</translation>
+    </message>
+    <message>
+        <source>%1 with %2 pairs a block</source>
+        <translation>%1 mit %2 Paaren je Block</translation>
+    </message>
+    <message>
+        <source>%1: %2 pairs, %3 hours on the road, %4. The interval will reach %5 % to either side; an effect of %6 % or more would be shown by %7 of 100 such days.</source>
+        <translation>%1: %2 Paare, %3 Stunden auf der Straße, %4. Das Intervall wird nach beiden Seiten %5 % weit reichen; einen Effekt von %6 % oder mehr würden %7 von 100 solchen Tagen zeigen.</translation>
+    </message>
+    <message>
+        <source>The noise of %1 % is itself uncertain. At its upper 80 % limit of %2 %, the day would show %3 % or more.</source>
+        <translation>Das Rauschen von %1 % ist selbst unsicher. An seiner oberen 80-%-Grenze von %2 % würde der Tag %3 % oder mehr zeigen.</translation>
+    </message>
+    <message>
+        <source>One switch only: a drift of the day cannot be told from the effect.</source>
+        <translation>Nur ein Wechsel: Eine Drift des Tages lässt sich nicht vom Effekt trennen.</translation>
+    </message>
+    <message>
+        <source>Simulating days…</source>
+        <translation>Tage werden simuliert…</translation>
+    </message>
+    <message>
+        <source>sequence</source>
+        <translation>Folge</translation>
+    </message>
+    <message>
+        <source>pairs a block</source>
+        <translation>Paare je Block</translation>
+    </message>
+    <message>
+        <source>hours</source>
+        <translation>Stunden</translation>
+    </message>
+    <message>
+        <source>shows, %</source>
+        <translation>zeigt, %</translation>
+    </message>
+    <message>
+        <source>nothing else</source>
+        <translation>keine Störung</translation>
+    </message>
+    <message>
+        <source>straight drift</source>
+        <translation>gerade Drift</translation>
+    </message>
+    <message>
+        <source>curved drift</source>
+        <translation>gekrümmte Drift</translation>
+    </message>
+    <message>
+        <source>block changes</source>
+        <translation>Blocksprünge</translation>
+    </message>
+    <message>
+        <source>correlated</source>
+        <translation>korreliert</translation>
+    </message>
+</context>
+<context>
+    <name>bothways::app::PlotView</name>
+    <message>
+        <source>The file %1 cannot be written.</source>
+        <translation>Die Datei %1 kann nicht geschrieben werden.</translation>
+    </message>
+    <message>
+        <source>The file %1 cannot be written: %2.</source>
+        <translation>Die Datei %1 kann nicht geschrieben werden: %2.</translation>
+    </message>
+    <message>
+        <source>The file %1 needs an ending that says its kind: png, svg, pdf or csv.</source>
+        <translation>Die Datei %1 braucht eine Endung, die ihre Art nennt: png, svg, pdf oder csv.</translation>
+    </message>
+    <message>
+        <source>Picture (*.png)</source>
+        <translation>Bild (*.png)</translation>
+    </message>
+    <message>
+        <source>Drawing (*.svg)</source>
+        <translation>Zeichnung (*.svg)</translation>
+    </message>
+    <message>
+        <source>PDF (*.pdf)</source>
+        <translation>PDF (*.pdf)</translation>
+    </message>
+    <message>
+        <source>Numbers (*.csv)</source>
+        <translation>Zahlen (*.csv)</translation>
+    </message>
+    <message>
+        <source>Save picture or numbers</source>
+        <translation>Bild oder Zahlen speichern</translation>
+    </message>
+    <message>
+        <source>Copy &amp;picture</source>
+        <translation>&amp;Bild kopieren</translation>
+    </message>
+    <message>
+        <source>Copy &amp;numbers</source>
+        <translation>&amp;Zahlen kopieren</translation>
+    </message>
+    <message>
+        <source>&amp;Save picture or numbers…</source>
+        <translation>Bild oder Zahlen &amp;speichern…</translation>
+    </message>
+    <message>
+        <source>Zoom &amp;in</source>
+        <translation>Ver&amp;größern</translation>
+    </message>
+    <message>
+        <source>Zoom &amp;out</source>
+        <translation>Ver&amp;kleinern</translation>
+    </message>
+    <message>
+        <source>Show &amp;all</source>
+        <translation>&amp;Alles zeigen</translation>
+    </message>
+</context>
+<context>
+    <name>bothways::app::PowerPlot</name>
+    <message>
+        <source>a true effect of %1 % would be shown by %2 of 100 such days</source>
+        <translation>einen wahren Effekt von %1 % würden %2 von 100 solchen Tagen zeigen</translation>
+    </message>
+    <message>
+        <source> %1 %</source>
+        <translation> %1 %</translation>
+    </message>
+    <message>
+        <source>true effect, per cent</source>
+        <translation>wahrer Effekt, Prozent</translation>
+    </message>
+    <message>
+        <source>days in 100 that would show it</source>
+        <translation>von 100 Tagen würden ihn zeigen</translation>
+    </message>
+    <message>
+        <source>Power</source>
+        <translation>Trennschärfe</translation>
+    </message>
+    <message>
+        <source>An effect of %1 % would be shown by %2 of 100 such days.</source>
+        <translation>Einen Effekt von %1 % würden %2 von 100 solchen Tagen zeigen.</translation>
+    </message>
+</context>
+<context>
+    <name>bothways::app::PreferencesDialog</name>
+    <message>
+        <source>As the system</source>
+        <translation>Wie das System</translation>
+    </message>
+    <message>
+        <source>Preferences</source>
+        <translation>Einstellungen</translation>
+    </message>
+    <message>
+        <source>Show consumption in</source>
+        <translation>Verbrauch anzeigen in</translation>
+    </message>
+    <message>
+        <source>Enter consumption in</source>
+        <translation>Verbrauch eingeben in</translation>
+    </message>
+    <message>
+        <source>Distance and speed</source>
+        <translation>Strecke und Geschwindigkeit</translation>
+    </message>
+    <message>
+        <source>km, km/h</source>
+        <translation>km, km/h</translation>
+    </message>
+    <message>
+        <source>miles, mph</source>
+        <translation>Meilen, mph</translation>
+    </message>
+    <message>
+        <source>Temperature</source>
+        <translation>Temperatur</translation>
+    </message>
+    <message>
+        <source>°C</source>
+        <translation>°C</translation>
+    </message>
+    <message>
+        <source>°F</source>
+        <translation>°F</translation>
+    </message>
+    <message>
+        <source>Colours</source>
+        <translation>Farben</translation>
+    </message>
+    <message>
+        <source>Light</source>
+        <translation>Hell</translation>
+    </message>
+    <message>
+        <source>Dark</source>
+        <translation>Dunkel</translation>
+    </message>
+    <message>
+        <source>Language</source>
+        <translation>Sprache</translation>
+    </message>
+    <message>
+        <source>Large text</source>
+        <translation>Große Schrift</translation>
+    </message>
+    <message>
+        <source>Units change what is shown, never what is stored. The language changes with the next start.</source>
+        <translation>Einheiten ändern nur, was angezeigt wird, nie, was gespeichert ist. Die Sprache wechselt mit dem nächsten Start.</translation>
+    </message>
+</context>
+<context>
+    <name>bothways::app::ResultPage</name>
+    <message>
+        <source>&amp;Margin: I care about</source>
+        <translation>&amp;Relevanzschwelle</translation>
+    </message>
+    <message>
+        <source>&amp;Confidence</source>
+        <translation>&amp;Vertrauensniveau</translation>
+    </message>
+    <message>
+        <source>Margin, the smallest effect that you care about, in per cent</source>
+        <translation>Relevanzschwelle, der kleinste Effekt, auf den es Ihnen ankommt, in Prozent</translation>
+    </message>
+    <message>
+        <source>Confidence of the interval, in per cent</source>
+        <translation>Vertrauensniveau des Intervalls, in Prozent</translation>
+    </message>
+</context>
+<context>
+    <name>bothways::app::ResultTabs</name>
+    <message>
+        <source>Result</source>
+        <translation>Ergebnis</translation>
+    </message>
+    <message>
+        <source>Verdict</source>
+        <translation>Urteil</translation>
+    </message>
+    <message>
+        <source>Companions</source>
+        <translation>Gegenproben</translation>
+    </message>
+    <message>
+        <source>Checks</source>
+        <translation>Prüfungen</translation>
+    </message>
+    <message>
+        <source>Why</source>
+        <translation>Begründung</translation>
+    </message>
+    <message>
+        <source>Plan</source>
+        <translation>Plan</translation>
+    </message>
+    <message>
+        <source>Ledger</source>
+        <translation>Energiebilanz</translation>
+    </message>
+</context>
+<context>
+    <name>bothways::app::ResultView</name>
+    <message>
+        <source>The result is being computed anew.</source>
+        <translation>Das Ergebnis wird neu berechnet.</translation>
+    </message>
+    <message>
+        <source>The answer is hidden until the discards are settled, so that it cannot choose the runs.</source>
+        <translation>Die Antwort ist bis zum Ende der Sichtung verborgen, damit sie nicht die Fahrten aussucht.</translation>
+    </message>
+    <message>
+        <source>There is no result yet.</source>
+        <translation>Es gibt noch kein Ergebnis.</translation>
+    </message>
+</context>
+<context>
+    <name>bothways::app::RunForm</name>
+    <message>
+        <source>Run %1</source>
+        <translation>Fahrt %1</translation>
+    </message>
+    <message>
+        <source>New run %1</source>
+        <translation>Neue Fahrt %1</translation>
+    </message>
+    <message>
+        <source>Save run</source>
+        <translation>Fahrt speichern</translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation>Fertig</translation>
+    </message>
+    <message>
+        <source>Save the run and prepare the next (Enter)</source>
+        <translation>Die Fahrt speichern und die nächste vorbereiten (Eingabetaste)</translation>
+    </message>
+    <message>
+        <source>Close the panel (Enter)</source>
+        <translation>Das Feld schließen (Eingabetaste)</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Before</source>
+        <translation>Davor</translation>
+    </message>
+    <message>
+        <source>Now</source>
+        <translation>Jetzt</translation>
+    </message>
+    <message>
+        <source>The run starts now</source>
+        <translation>Die Fahrt beginnt jetzt</translation>
+    </message>
+    <message>
+        <source>The run starts now (Ctrl+N)</source>
+        <translation>Die Fahrt beginnt jetzt (Strg+N)</translation>
+    </message>
+    <message>
+        <source>On the road</source>
+        <translation>Unterwegs</translation>
+    </message>
+    <message>
+        <source>At the end</source>
+        <translation>Am Ende</translation>
+    </message>
+    <message>
+        <source>Unit of the consumption</source>
+        <translation>Einheit des Verbrauchs</translation>
+    </message>
+    <message>
+        <source>More fields</source>
+        <translation>Weitere Felder</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Schließen</translation>
+    </message>
+    <message>
+        <source>Close the panel (Esc)</source>
+        <translation>Das Feld schließen (Esc)</translation>
+    </message>
+    <message>
+        <source>Passing traffic</source>
+        <translation>Vorbeifahrender Verkehr</translation>
+    </message>
+    <message>
+        <source>Adjusted</source>
+        <translation>Verstellt</translation>
+    </message>
+    <message>
+        <source>Something was adjusted during the run</source>
+        <translation>Während der Fahrt wurde etwas verstellt</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+</context>
+<context>
+    <name>bothways::app::RunListModel</name>
+    <message>
+        <source>counts</source>
+        <translation>gewertet</translation>
+    </message>
+    <message>
+        <source>no partner</source>
+        <translation>ohne Partner</translation>
+    </message>
+    <message>
+        <source>discarded</source>
+        <translation>verworfen</translation>
+    </message>
+    <message>
+        <source>device</source>
+        <translation>Gerät</translation>
+    </message>
+    <message>
+        <source>baseline</source>
+        <translation>Referenz</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n pair(s)</source>
+        <translation>
+            <numerusform>%n Paar</numerusform>
+            <numerusform>%n Paare</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n discarded</source>
+        <translation>
+            <numerusform>%n verworfen</numerusform>
+            <numerusform>%n verworfen</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Taken from the recording: the driver noted none.</source>
+        <translation>Aus der Aufzeichnung übernommen: Der Fahrer hat keinen Wert notiert.</translation>
+    </message>
+    <message>
+        <source>%1 (overruled: %2)</source>
+        <translation>%1 (zurückgewiesen: %2)</translation>
+    </message>
+    <message>
+        <source>Pair %1, tied by hand</source>
+        <translation>Paar %1, von Hand gebildet</translation>
+    </message>
+    <message>
+        <source>Pair %1</source>
+        <translation>Paar %1</translation>
+    </message>
+    <message>
+        <source>%1. %2</source>
+        <translation>%1. %2</translation>
+    </message>
+    <message>
+        <source>Block</source>
+        <translation>Block</translation>
+    </message>
+    <message>
+        <source>Pair</source>
+        <translation>Paar</translation>
+    </message>
+    <message>
+        <source>State</source>
+        <translation>Zustand</translation>
+    </message>
+    <message>
+        <source>Reason, circumstances, notes</source>
+        <translation>Grund, Umstände, Notizen</translation>
+    </message>
+    <message>
+        <source>%1,
+%2</source>
+        <translation>%1,
+%2</translation>
+    </message>
+    <message>
+        <source>Run %1 was left as it is. %2</source>
+        <translation>Fahrt %1 blieb, wie sie war. %2</translation>
+    </message>
+</context>
+<context>
+    <name>bothways::app::RunListView</name>
+    <message>
+        <source>Runs in the order in which they were driven</source>
+        <translation>Fahrten in der Reihenfolge, in der sie gefahren wurden</translation>
+    </message>
+    <message>
+        <source>No runs yet. Ctrl+N begins the first; a run sheet can be dropped here.</source>
+        <translation>Noch keine Fahrten. Strg+N beginnt die erste; ein Fahrtenblatt lässt sich hier ablegen.</translation>
+    </message>
+</context>
+<context>
+    <name>bothways::app::StartPage</name>
+    <message>
+        <source>Does it change the consumption?</source>
+        <translation>Ändert es den Verbrauch?</translation>
+    </message>
+    <message>
+        <source>Log runs driven out and back, baseline – device – baseline. Bothways finds the runs that cannot be used, pairs the rest, and says whether there is an effect, how large, how sure, and if the runs cannot tell, what it would take.</source>
+        <translation>Halten Sie Fahrten fest, hin und zurück gefahren, Referenz – Gerät – Referenz. Bothways findet die unbrauchbaren Fahrten, paart die übrigen und sagt, ob es einen Effekt gibt, wie groß und wie sicher er ist und, wenn die Fahrten es nicht entscheiden, was dafür nötig wäre.</translation>
+    </message>
+    <message>
+        <source>&amp;Demo study</source>
+        <translation>&amp;Demostudie</translation>
+    </message>
+    <message>
+        <source>An invented day with a generator on a van&apos;s roof</source>
+        <translation>Ein erfundener Tag mit einem Generator auf dem Dach eines Lieferwagens</translation>
+    </message>
+    <message>
+        <source>&amp;New study</source>
+        <translation>&amp;Neue Studie</translation>
+    </message>
+    <message>
+        <source>Empty, and ready for the first run; saved as you type</source>
+        <translation>Leer und bereit für die erste Fahrt; beim Eingeben gespeichert</translation>
+    </message>
+    <message>
+        <source>&amp;Open a study…</source>
+        <translation>Studie ö&amp;ffnen…</translation>
+    </message>
+    <message>
+        <source>A file that ends in .bothways</source>
+        <translation>Eine Datei, die auf .bothways endet</translation>
+    </message>
+    <message>
+        <source>&amp;Import a run sheet…</source>
+        <translation>Fahrtenblatt &amp;importieren…</translation>
+    </message>
+    <message>
+        <source>A CSV file with a line for each run</source>
+        <translation>Eine CSV-Datei mit einer Zeile je Fahrt</translation>
+    </message>
+    <message>
+        <source>Recent studies</source>
+        <translation>Zuletzt benutzte Studien</translation>
+    </message>
+    <message>
+        <source>The driver drives, the companion types. Obey traffic law and the vehicle&apos;s insurance and inspection rules; keep clear of rotating parts. This is no certification procedure.</source>
+        <translation>Wer fährt, fährt; wer mitfährt, tippt. Beachten Sie die Verkehrsregeln und die Vorschriften von Versicherung und Hauptuntersuchung; halten Sie Abstand von rotierenden Teilen. Dies ist kein Zertifizierungsverfahren.</translation>
+    </message>
+    <message>
+        <source>%1   –   %2</source>
+        <translation>%1   –   %2</translation>
+    </message>
+</context>
+<context>
+    <name>bothways::app::StudyPage</name>
+    <message>
+        <source>Run %1 saved.</source>
+        <translation>Fahrt %1 gespeichert.</translation>
+    </message>
+    <message>
+        <source>A run is being typed</source>
+        <translation>Eine Fahrt wird gerade eingegeben</translation>
+    </message>
+    <message>
+        <source>The new run is not saved yet.</source>
+        <translation>Die neue Fahrt ist noch nicht gespeichert.</translation>
+    </message>
+    <message>
+        <source>Save the run</source>
+        <translation>Fahrt speichern</translation>
+    </message>
+    <message>
+        <source>Drop it</source>
+        <translation>Nicht speichern</translation>
+    </message>
+    <message>
+        <source>Go on typing</source>
+        <translation>Weiter eingeben</translation>
+    </message>
+    <message>
+        <source>Choose two runs of one block, one out and one return, to tie them.</source>
+        <translation>Wählen Sie zwei Fahrten eines Blocks, eine hin und eine zurück, um sie zu verbinden.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n run(s) removed. Undo brings them back; a run that was driven is better discarded with its reason.</source>
+        <translation>
+            <numerusform>%n Fahrt entfernt. „Rückgängig“ bringt sie wieder; eine gefahrene Fahrt wird besser mit ihrem Grund verworfen.</numerusform>
+            <numerusform>%n Fahrten entfernt. „Rückgängig“ bringt sie wieder; eine gefahrene Fahrt wird besser mit ihrem Grund verworfen.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>bothways::app::StudyPropertiesDialog</name>
+    <message>
+        <source>declared load</source>
+        <translation>angegebene Last</translation>
+    </message>
+    <message>
+        <source>change that counts</source>
+        <translation>Änderung, die zählt</translation>
+    </message>
+    <message>
+        <source>highest speed permitted</source>
+        <translation>höchste zulässige Drehzahl</translation>
+    </message>
+    <message>
+        <source>missing time that counts</source>
+        <translation>fehlende Zeit, die zählt</translation>
+    </message>
+    <message>
+        <source>for at least</source>
+        <translation>mindestens so lange</translation>
+    </message>
+    <message>
+        <source>tolerance</source>
+        <translation>Toleranz</translation>
+    </message>
+    <message>
+        <source>highest level permitted</source>
+        <translation>höchster zulässiger Pegel</translation>
+    </message>
+    <message>
+        <source>mean of the run off target by</source>
+        <translation>Mittel der Fahrt neben dem Ziel um</translation>
+    </message>
+    <message>
+        <source>slower than this share of the target</source>
+        <translation>langsamer als dieser Anteil des Ziels</translation>
+    </message>
+    <message>
+        <source>fall that counts</source>
+        <translation>Abfall, der zählt</translation>
+    </message>
+    <message>
+        <source>off by more than</source>
+        <translation>daneben um mehr als</translation>
+    </message>
+    <message>
+        <source>departure, robust sigmas</source>
+        <translation>Abweichung, robuste Sigma</translation>
+    </message>
+    <message>
+        <source>difference that counts</source>
+        <translation>Unterschied, der zählt</translation>
+    </message>
+    <message>
+        <source>within</source>
+        <translation>innerhalb von</translation>
+    </message>
+    <message>
+        <source>Study properties</source>
+        <translation>Eigenschaften der Studie</translation>
+    </message>
+    <message>
+        <source>Study</source>
+        <translation>Studie</translation>
+    </message>
+    <message>
+        <source>Stretch and vehicle</source>
+        <translation>Strecke und Fahrzeug</translation>
+    </message>
+    <message>
+        <source>Limits</source>
+        <translation>Grenzen</translation>
+    </message>
+    <message>
+        <source>Timed accessories</source>
+        <translation>Zeitschaltungen</translation>
+    </message>
+    <message>
+        <source>Plan</source>
+        <translation>Plan</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Name</translation>
+    </message>
+    <message>
+        <source>What the study is called</source>
+        <translation>Wie die Studie heißt</translation>
+    </message>
+    <message>
+        <source>Date</source>
+        <translation>Datum</translation>
+    </message>
+    <message>
+        <source>For runs given by time of day: 2026-05-09</source>
+        <translation>Für Fahrten, die nur eine Uhrzeit haben: 2026-05-09</translation>
+    </message>
+    <message>
+        <source>Baseline configuration</source>
+        <translation>Referenzkonfiguration</translation>
+    </message>
+    <message>
+        <source>Name of the configuration without the device; empty: A, else that of the first run</source>
+        <translation>Name der Konfiguration ohne das Gerät; leer: A, sonst die der ersten Fahrt</translation>
+    </message>
+    <message>
+        <source>Margin, %</source>
+        <translation>Relevanzschwelle, %</translation>
+    </message>
+    <message>
+        <source>The smallest effect that you would care about</source>
+        <translation>Der kleinste Effekt, auf den es Ihnen ankäme</translation>
+    </message>
+    <message>
+        <source>Confidence</source>
+        <translation>Vertrauensniveau</translation>
+    </message>
+    <message>
+        <source>Above 0.5 and below 1</source>
+        <translation>Über 0,5 und unter 1</translation>
+    </message>
+    <message>
+        <source>Widest gap in a pair, min</source>
+        <translation>Größte Lücke in einem Paar, min</translation>
+    </message>
+    <message>
+        <source>An out and a return run further apart than this are no pair</source>
+        <translation>Eine Hinfahrt und eine Rückfahrt, die weiter auseinanderliegen, sind kein Paar</translation>
+    </message>
+    <message>
+        <source>Notes</source>
+        <translation>Notizen</translation>
+    </message>
+    <message>
+        <source>Length of the stretch, %1</source>
+        <translation>Länge der Messstrecke, %1</translation>
+    </message>
+    <message>
+        <source>Runs whose distance is off by more than 2 % are found doubtful</source>
+        <translation>Fahrten, deren Strecke um mehr als 2 % abweicht, gelten als zweifelhaft</translation>
+    </message>
+    <message>
+        <source>Bearing of the out direction, °</source>
+        <translation>Richtung der Hinfahrt, °</translation>
+    </message>
+    <message>
+        <source>0 north, 90 east; for the wind&apos;s part in the air check</source>
+        <translation>0 Norden, 90 Osten; für den Anteil des Windes in der Prüfung der Luft</translation>
+    </message>
+    <message>
+        <source>Target speed, %1</source>
+        <translation>Zielgeschwindigkeit, %1</translation>
+    </message>
+    <message>
+        <source>Cruise speed that was to be held</source>
+        <translation>Geschwindigkeit, die gehalten werden sollte</translation>
+    </message>
+    <message>
+        <source>Cold start</source>
+        <translation>Kaltstart</translation>
+    </message>
+    <message>
+        <source>When the engine was started cold: 2026-05-09T05:20, or 05:20 where the study has a date</source>
+        <translation>Wann der Motor kalt gestartet wurde: 2026-05-09T05:20, oder 05:20, wenn die Studie ein Datum hat</translation>
+    </message>
+    <message>
+        <source>Share of consumption that goes into the air</source>
+        <translation>Anteil des Verbrauchs, der in die Luft geht</translation>
+    </message>
+    <message>
+        <source>0 to 1; about 0.6 at motorway speed (rule of thumb)</source>
+        <translation>0 bis 1; etwa 0,6 bei Autobahngeschwindigkeit (Faustregel)</translation>
+    </message>
+    <message>
+        <source>Fuel</source>
+        <translation>Kraftstoff</translation>
+    </message>
+    <message>
+        <source>Petrol</source>
+        <translation>Benzin</translation>
+    </message>
+    <message>
+        <source>Petrol with 10 % ethanol (E10)</source>
+        <translation>Benzin mit 10 % Ethanol (E10)</translation>
+    </message>
+    <message>
+        <source>Diesel</source>
+        <translation>Diesel</translation>
+    </message>
+    <message>
+        <source>Electric drive</source>
+        <translation>Elektroantrieb</translation>
+    </message>
+    <message>
+        <source>A rule without a limit is not checked. Empty fields take the usual value.</source>
+        <translation>Eine Regel ohne Grenze wird nicht geprüft. Leere Felder nehmen den üblichen Wert.</translation>
+    </message>
+    <message>
+        <source>Limits of the screening rules</source>
+        <translation>Grenzen der Sichtungsregeln</translation>
+    </message>
+    <message>
+        <source>Rule</source>
+        <translation>Regel</translation>
+    </message>
+    <message>
+        <source>Limit</source>
+        <translation>Grenze</translation>
+    </message>
+    <message>
+        <source>Your value</source>
+        <translation>Ihr Wert</translation>
+    </message>
+    <message>
+        <source>Usual value</source>
+        <translation>Üblicher Wert</translation>
+    </message>
+    <message>
+        <source>Unit</source>
+        <translation>Einheit</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>keiner</translation>
+    </message>
+    <message>
+        <source>Accessories that switch themselves off, a heated windscreen for instance: what they draw, and after how long they drop out.</source>
+        <translation>Nebenverbraucher, die sich selbst abschalten, etwa eine Frontscheibenheizung: was sie aufnehmen und nach welcher Zeit sie abschalten.</translation>
+    </message>
+    <message>
+        <source>Watts</source>
+        <translation>Watt</translation>
+    </message>
+    <message>
+        <source>Minutes</source>
+        <translation>Minuten</translation>
+    </message>
+    <message>
+        <source>Add</source>
+        <translation>Hinzufügen</translation>
+    </message>
+    <message>
+        <source>Remove</source>
+        <translation>Entfernen</translation>
+    </message>
+    <message>
+        <source>What was decided before the first run. Until it is fulfilled the verdict says interim, and looks at it go on record: looking after each block and stopping at the first good answer finds effects that are not there.</source>
+        <translation>Was vor der ersten Fahrt entschieden wurde. Bis es erfüllt ist, heißt das Urteil vorläufig, und jeder Blick darauf wird festgehalten: Wer nach jedem Block nachsieht und bei der ersten guten Antwort aufhört, findet Effekte, die es nicht gibt.</translation>
+    </message>
+    <message>
+        <source>Sequence of configurations</source>
+        <translation>Folge der Konfigurationen</translation>
+    </message>
+    <message>
+        <source>ABA for instance; empty: no plan</source>
+        <translation>Zum Beispiel ABA; leer: kein Plan</translation>
+    </message>
+    <message>
+        <source>Pairs a block</source>
+        <translation>Paare je Block</translation>
+    </message>
+    <message>
+        <source>A whole number</source>
+        <translation>Eine ganze Zahl</translation>
+    </message>
+</context>
+<context>
+    <name>bothways::app::TracePlot</name>
+    <message>
+        <source>time since the run&apos;s start, s</source>
+        <translation>Zeit seit dem Start der Fahrt, s</translation>
+    </message>
+    <message>
+        <source>distance since the run&apos;s start, %1</source>
+        <translation>Strecke seit dem Start der Fahrt, %1</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>glyph and name of a finding</comment>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>⚑ %1</source>
+        <translation>⚑ %1</translation>
+    </message>
+    <message>
+        <source>%1&#xa0;%2</source>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>%1&#xa0;s</source>
+        <translation>%1 s</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <extracomment>a run&apos;s name, and its value</extracomment>
+        <translation>%1: %2</translation>
+    </message>
+</context>
+<context>
+    <name>bothways::app::TraceScatter</name>
+    <message>
+        <source>%1 against %2</source>
+        <extracomment>one channel against another</extracomment>
+        <translation>%1 gegen %2</translation>
+    </message>
+    <message>
+        <source>Of the longest run one sample in %1 is drawn.</source>
+        <translation>Von der längsten Fahrt ist ein Messwert von je %1 gezeichnet.</translation>
+    </message>
+    <message>
+        <source>Every sample is drawn.</source>
+        <translation>Alle Messwerte sind gezeichnet.</translation>
+    </message>
+</context>
+<context>
+    <name>bothways::app::TraceView</name>
+    <message>
+        <source>This run has no recording.</source>
+        <translation>Diese Fahrt hat keine Aufzeichnung.</translation>
+    </message>
+    <message>
+        <source>run %1</source>
+        <translation>Fahrt %1</translation>
+    </message>
+    <message>
+        <source>%1, as set</source>
+        <translation>%1, Sollwert</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <extracomment>a run and a finding in it</extracomment>
+        <translation>%1: %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>Recording of run %1 with %n finding(s).</source>
+        <translation>
+            <numerusform>Aufzeichnung der Fahrt %1 mit %n Befund.</numerusform>
+            <numerusform>Aufzeichnung der Fahrt %1 mit %n Befunden.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Recording</source>
+        <translation>Aufzeichnung</translation>
+    </message>
+    <message>
+        <source>No run has a recording yet. Import one to look at it here.</source>
+        <translation>Noch keine Fahrt hat eine Aufzeichnung. Importieren Sie eine, um sie hier anzusehen.</translation>
+    </message>
+    <message>
+        <source>&amp;Runs</source>
+        <translation>&amp;Fahrten</translation>
+    </message>
+    <message>
+        <source>C&amp;hannels</source>
+        <translation>&amp;Kanäle</translation>
+    </message>
+    <message>
+        <source>by time</source>
+        <translation>über der Zeit</translation>
+    </message>
+    <message>
+        <source>by distance</source>
+        <translation>über der Strecke</translation>
+    </message>
+    <message>
+        <source>What the runs are laid along</source>
+        <translation>Worüber die Fahrten aufgetragen sind</translation>
+    </message>
+    <message>
+        <source>◀ finding</source>
+        <translation>◀ Befund</translation>
+    </message>
+    <message>
+        <source>Previous finding</source>
+        <translation>Voriger Befund</translation>
+    </message>
+    <message>
+        <source>finding ▶</source>
+        <translation>Befund ▶</translation>
+    </message>
+    <message>
+        <source>Next finding</source>
+        <translation>Nächster Befund</translation>
+    </message>
+    <message>
+        <source>Previous finding (Ctrl+Page Up)</source>
+        <translation>Voriger Befund (Strg+Bild auf)</translation>
+    </message>
+    <message>
+        <source>Next finding (Ctrl+Page Down)</source>
+        <translation>Nächster Befund (Strg+Bild ab)</translation>
+    </message>
+    <message>
+        <source>Show all</source>
+        <translation>Alles zeigen</translation>
+    </message>
+    <message>
+        <source>against</source>
+        <extracomment>one channel against another</extracomment>
+        <translation>gegen</translation>
+    </message>
+    <message>
+        <source>Channel across</source>
+        <translation>Kanal waagerecht</translation>
+    </message>
+    <message>
+        <source>Channel up</source>
+        <translation>Kanal senkrecht</translation>
+    </message>
+    <message>
+        <source>Over the run</source>
+        <translation>Über der Fahrt</translation>
+    </message>
+    <message>
+        <source>Channel against channel</source>
+        <translation>Kanal gegen Kanal</translation>
+    </message>
+</context>
+<context>
+    <name>bothways::app::WhyPage</name>
+    <message>
+        <source>Why this verdict</source>
+        <translation>Warum dieses Urteil</translation>
+    </message>
+    <message>
+        <source>Copy as &amp;text</source>
+        <translation>Als &amp;Text kopieren</translation>
+    </message>
+    <message>
+        <source>For a forum or a letter: plain text with its tables (Markdown)</source>
+        <translation>Für ein Forum oder einen Brief: reiner Text mit seinen Tabellen (Markdown)</translation>
+    </message>
+    <message>
+        <source>Copy as &amp;HTML</source>
+        <translation>Als &amp;HTML kopieren</translation>
+    </message>
+    <message>
+        <source>For a word processor or a web page</source>
+        <translation>Für eine Textverarbeitung oder eine Webseite</translation>
+    </message>
+</context>
+</TS>
