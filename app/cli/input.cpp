@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/cli/input.h"
 
+#include "app/output/english.h"
 #include "core/analysis.h"
 #include "core/trace_consumption.h"
 #include "storage/run_sheet.h"
@@ -191,6 +192,18 @@ core::Screening screenWithProgress(const Input& input, const Surroundings& io)
     });
     io.err << "\r\033[K" << std::flush;
     return screening;
+}
+
+void recordLook(const Input& input, const core::Analysis& analysis, Surroundings& io)
+{
+    if (input.isSheet() || !input.study.properties.plan)
+        return;
+    auto file = storage::StudyFile::open(input.path);
+    const Outcome noted = file ? file.value().note("look", app::english::verdictSentence(analysis))
+                               : Outcome(file.error());
+    if (!noted)
+        io.err << fmt::format("warning: this look at a planned study could not be recorded: {}\n",
+                              core::describe(noted.error()));
 }
 
 Outcome writeWholeFile(const std::filesystem::path& path, const std::string& text)

@@ -4,6 +4,7 @@
 
 #include "app/cli/context.h"
 #include "app/cli/options.h"
+#include "core/analysis.h"
 #include "core/screening.h"
 #include "core/study.h"
 #include "storage/study_file.h"
@@ -50,6 +51,9 @@ struct Input {
 
 /// Screens with a progress line on a terminal.
 [[nodiscard]] core::Screening screenWithProgress(const Input& input, const Surroundings& io);
+
+/// Of a study with a plan, every look at the verdict is on record (method, section 8).
+void recordLook(const Input& input, const core::Analysis& analysis, Surroundings& io);
 
 /// Writes results to a file, whole or not at all; never over a study.
 [[nodiscard]] Outcome writeWholeFile(const std::filesystem::path& path, const std::string& text);

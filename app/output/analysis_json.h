@@ -3,6 +3,7 @@
 #pragma once
 
 #include "app/output/english.h"
+#include "app/output/noise_of_study.h"
 #include "core/analysis.h"
 #include "core/finding.h"
 #include "core/ledger.h"
@@ -32,7 +33,9 @@ namespace bothways::app {
 /// "bothways.findings/1".
 [[nodiscard]] std::string findingsJson(const core::Screening& screening);
 /// "bothways.plan/1".
-[[nodiscard]] std::string planJson(const core::Plan& plan);
+/// @param noises  the studies that the plan's noise was pooled from; none where it was typed
+[[nodiscard]] std::string planJson(const core::Plan& plan,
+                                   std::span<const NoiseOfStudy> noises = {});
 /// "bothways.plans/1": what fits into some hours, best first, each with what it is weak against.
 [[nodiscard]] std::string plansJson(std::span<const core::Plan> plans,
                                     std::span<const core::SequenceWeakness> weakness);

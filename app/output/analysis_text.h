@@ -4,6 +4,7 @@
 
 #include "app/output/analysis_json.h"
 #include "app/output/english.h"
+#include "app/output/noise_of_study.h"
 #include "core/analysis.h"
 
 #include <optional>
@@ -27,7 +28,9 @@ struct TextOptions {
                                        const TextOptions& options = {});
 /// Findings, what was not checked and why, the pattern.
 [[nodiscard]] std::string screeningText(const core::Screening& screening, bool colour = false);
-[[nodiscard]] std::string planText(const core::Plan& plan);
+/// @param noises  the studies that the plan's noise was pooled from; none where it was typed
+[[nodiscard]] std::string planText(const core::Plan& plan,
+                                   std::span<const NoiseOfStudy> noises = {});
 /// What fits into some hours, best first, and how often each keeps its promise when the day does
 /// not hold still.
 [[nodiscard]] std::string plansText(std::span<const core::Plan> plans,

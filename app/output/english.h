@@ -28,6 +28,7 @@ enum class ShownUnit { lPer100km, mpgUs, mpgImp, kmPerL };
 [[nodiscard]] ShownUnit shownUnitOf(const core::Study& study);
 /// "L/100 km", "mpg (US)", ...; "kWh/100 km" with electric drive.
 [[nodiscard]] std::string unitText(ShownUnit unit, bool electric);
+[[nodiscard]] double shownConsumption(double l_per_100km, ShownUnit unit, bool electric);
 /// Consumption in a shown unit, without the unit's name.
 [[nodiscard]] std::string consumptionText(double l_per_100km, ShownUnit unit, int decimals,
                                           bool electric);

@@ -41,11 +41,6 @@ ConsumptionUnit consumptionUnit(ShownUnit unit)
     return ConsumptionUnit::lPer100km;
 }
 
-double shown(double l_per_100km, ShownUnit unit, bool electric)
-{
-    return electric ? l_per_100km : core::fromLPer100km(l_per_100km, consumptionUnit(unit));
-}
-
 int decimalsOf(const core::Headline& headline)
 {
     return decimalsFor(0.5 * (pctFromLog(headline.high_log) - pctFromLog(headline.low_log)));
@@ -59,7 +54,7 @@ std::string inUnits(const Analysis& analysis, ShownUnit unit)
     const double with_l = without_l + headline.difference_l_per_100km;
     if (usesControl(analysis) || !(without_l > 0.0) || !(with_l > 0.0))
         return {};
-    const double without = shown(without_l, unit, analysis.electric);
+    const double without = shownConsumption(without_l, unit, analysis.electric);
     const int decimals =
         std::clamp(decimalsFor(0.5 * without * (headline.high_log - headline.low_log)), 1, 3);
     return fmt::format(": {} {} in place of {}",
@@ -275,9 +270,14 @@ std::string unitText(ShownUnit unit, bool electric)
     return {};
 }
 
+double shownConsumption(double l_per_100km, ShownUnit unit, bool electric)
+{
+    return electric ? l_per_100km : core::fromLPer100km(l_per_100km, consumptionUnit(unit));
+}
+
 std::string consumptionText(double l_per_100km, ShownUnit unit, int decimals, bool electric)
 {
-    return grouped(shown(l_per_100km, unit, electric), decimals);
+    return grouped(shownConsumption(l_per_100km, unit, electric), decimals);
 }
 
 std::string quoted(std::string_view name)

@@ -94,11 +94,16 @@ std::string findingsJson(const core::Screening& screening)
     return jsonText(json);
 }
 
-std::string planJson(const core::Plan& plan)
+std::string planJson(const core::Plan& plan, std::span<const NoiseOfStudy> noises)
 {
     Json json;
     json["schema"] = "bothways.plan/1";
     json.update(planKeys(plan));
+    json["s_df"] = orNull(plan.options.s_df);
+    json["noise_from"] = Json::array();
+    for (const NoiseOfStudy& study : noises)
+        json["noise_from"].push_back(
+            {{"name", study.name}, {"s", study.noise.s}, {"df", study.noise.df}});
     return jsonText(json);
 }
 

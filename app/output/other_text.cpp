@@ -76,7 +76,7 @@ std::string screeningText(const core::Screening& screening, bool colour)
     return text;
 }
 
-std::string planText(const core::Plan& plan)
+std::string planText(const core::Plan& plan, std::span<const NoiseOfStudy> noises)
 {
     std::string text = fmt::format("{} with {} a block: {}, {} h on the road, {} km.\n",
                                    plan.sequence, counted(plan.pairs_per_block, "pair", "pairs"),
@@ -86,6 +86,10 @@ std::string planText(const core::Plan& plan)
         text += fmt::format("  {:<24}{}\n", what, value);
     };
     line("one pair scatters by", significant(100.0 * plan.options.s, 3) + " %");
+    for (const NoiseOfStudy& study : noises)
+        line(noises.size() == 1 ? "  as in" : "  pooled from",
+             fmt::format("{}: {} % ({} degrees of freedom)", study.name,
+                         significant(100.0 * study.noise.s, 3), shortest(study.noise.df)));
     line(percentText(plan.options.confidence) + " interval",
          "plus or minus " + sized(plan.half_width_log));
     line(fmt::format("found {} times in 100", shortest(100.0 * plan.options.power)),

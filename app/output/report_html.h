@@ -8,6 +8,7 @@
 #include "core/study.h"
 
 #include <string>
+#include <string_view>
 #include <vector>
 
 /// The report: one self-contained HTML page that a stranger can check. No script, nothing fetched,
@@ -22,10 +23,17 @@ struct ReportInput {
     std::string inputSha256;
     std::string sourceName; ///< file name without its folder
     english::ShownUnit unit = english::ShownUnit::lPer100km;
+    std::string madeBy = programAndLibraries({}); ///< program and library versions
+
+    /// "Bothways 0.1.0; Boost 1.74.0, Eigen 3.4.0, fmt 9.1.0": of this build.
+    /// @param others  further libraries, as "SQLite 3.40.1, zstd 1.5.4"; may be empty
+    [[nodiscard]] static std::string programAndLibraries(std::string_view others);
 };
 
 /// The same input gives the same bytes: no clock, no locale, nothing unordered is read.
 /// Positions are not among the input and so cannot enter.
+///
+/// The page is HTML and well-formed XML at once.
 [[nodiscard]] std::string reportHtml(const ReportInput& input);
 
 } // namespace bothways::app

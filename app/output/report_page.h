@@ -3,15 +3,11 @@
 #pragma once
 
 #include <string>
-#include <string_view>
 
-/// The parts of the report that are the same in every report. Private to app/output.
+/// What is the same in every report's web page. Private to app/output.
 namespace bothways::app::report {
 
-[[nodiscard]] std::string_view styleSheet();
-/// The method in a page, with formulas, as HTML.
-[[nodiscard]] std::string_view methodPage();
-/// "Boost 1.74.0, Eigen 3.4.0, ...": of this build.
-[[nodiscard]] std::string libraryVersions();
+/// CSS: for a screen, a phone, and A4 or Letter paper.
+[[nodiscard]] std::string styleSheet();
 
 } // namespace bothways::app::report

@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/output/run_card.h"
 
-#include "app/output/report_pictures.h"
+#include "app/output/markup.h"
 #include "core/clock.h"
 #include "core/screening.h"
 

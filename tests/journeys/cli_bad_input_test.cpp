@@ -201,6 +201,23 @@ INSTANTIATE_TEST_SUITE_P(
         WrongCall{"ExportOntoAFullDisk", {"export", "SHEET", "--to", "/dev/full"}, 4, "/dev/full"},
         WrongCall{"PlanWithOneLetter", {"plan", "--sequence", "AAA"}, 2, "sequence"},
         WrongCall{"PlanWithoutNoise", {"plan", "--noise", "0"}, 2, "--noise"},
+        WrongCall{"PlanWithPairsBelowNothing", {"plan", "--pairs", "-3"}, 2, "--pairs"},
+        WrongCall{"PlanWithoutHours", {"plan", "--hours", "0"}, 2, "--hours"},
+        WrongCall{"PlanWithTooFewHours", {"plan", "--hours", "0.1"}, 2, "hours"},
+        WrongCall{"PlanOfPairsInNoTime", {"plan", "--pair-min", "0"}, 2, "--pair-min"},
+        WrongCall{
+            "PlanFromNoiseTwice", {"plan", "--noise", "1", "--noise-from", "SHEET"}, 2, "--noise"},
+        WrongCall{"PlanFromNoSuchStudy", {"plan", "--noise-from", "no_such.csv"}, 3, "no_such.csv"},
+        WrongCall{"PlanFromGarbage", {"plan", "--noise-from", "GARBAGE"}, 4, "garbage.bothways"},
+        WrongCall{"PlanCardOntoAFullDisk", {"plan", "--card", "/dev/full"}, 4, "/dev/full"},
+        WrongCall{"PlanCardIntoNowhere",
+                  {"plan", "--card", "/no/such/folder/card.html"},
+                  4,
+                  "/no/such/folder"},
+        WrongCall{"LedgerOfNothing", {"ledger", "--generator", "0"}, 2, "generator"},
+        WrongCall{"LedgerOfWords", {"ledger", "--marginal", "much"}, 2, "--marginal"},
+        WrongCall{"LedgerFallingRange", {"ledger", "--drive", "0.9,0.8,0.7"}, 2, "--drive"},
+        WrongCall{"LedgerStandingStill", {"ledger", "--speed-kmh", "0"}, 2, "--speed-kmh"},
         WrongCall{"LedgerBeyondOne", {"ledger", "--alternator", "1.5"}, 2, "alternator"}),
     [](const auto& tested) { return std::string(tested.param.name); });
 

@@ -61,19 +61,6 @@ Analysed analyseInput(Input& input, const AnalyseOptions& options, const Surroun
     return result;
 }
 
-/// Of a study with a plan, every look at the verdict is on record (method, section 8).
-void recordLook(const Input& input, const core::Analysis& analysis, Surroundings& io)
-{
-    if (input.isSheet() || !input.study.properties.plan)
-        return;
-    auto file = storage::StudyFile::open(input.path);
-    const Outcome noted = file ? file.value().note("look", app::english::verdictSentence(analysis))
-                               : Outcome(file.error());
-    if (!noted)
-        io.err << fmt::format("warning: this look at a planned study could not be recorded: {}\n",
-                              core::describe(noted.error()));
-}
-
 Outcome analyseOne(const AnalyseOptions& options, Surroundings& io)
 {
     auto input = readInput(options.files.front(), options.overrides, io);

@@ -23,7 +23,7 @@ namespace {
 constexpr double kNoLimit = std::numeric_limits<double>::infinity();
 
 struct PlanVerbOptions {
-    std::vector<std::string> files;
+    std::vector<std::string> files, noise_from;
     std::string sequence, card, begin;
     std::optional<std::uint64_t> pairs;
     std::optional<double> noise_pct, pair_min, switch_min, stretch_km, want_pct, power, confidence,
@@ -32,11 +32,13 @@ struct PlanVerbOptions {
     Overrides overrides;
 };
 
-/// Noise of a pair as the studies found it.
-Result<core::Noise> noiseOf(const PlanVerbOptions& options, const Surroundings& io)
+/// Noise of a pair as the studies found it, each of them.
+Result<std::vector<app::NoiseOfStudy>> noisesOf(const PlanVerbOptions& options,
+                                                const Surroundings& io)
 {
-    std::vector<core::Noise> noises;
-    for (const std::string& path : options.files) {
+    std::vector<app::NoiseOfStudy> noises;
+    for (const std::string& path :
+         options.noise_from.empty() ? options.files : options.noise_from) {
         auto input = readInput(path, options.overrides, io);
         if (!input)
             return input.error();
@@ -48,12 +50,14 @@ Result<core::Noise> noiseOf(const PlanVerbOptions& options, const Surroundings& 
                          "there is no verdict in it, so the noise of a pair is not known; give it "
                          "with --noise",
                          path};
-        noises.push_back({analysis.headline->s, analysis.headline->df});
+        noises.push_back({input.value().name(), {analysis.headline->s, analysis.headline->df}});
     }
-    return core::pooledNoise(noises);
+    return noises;
 }
 
-Result<core::PlanOptions> planOptions(const PlanVerbOptions& given, const Surroundings& io)
+/// @param noises  the studies whose noise is taken are appended here
+Result<core::PlanOptions> planOptions(const PlanVerbOptions& given, const Surroundings& io,
+                                      std::vector<app::NoiseOfStudy>& noises)
 {
     core::PlanOptions options;
     if (!given.sequence.empty())
@@ -67,12 +71,17 @@ Result<core::PlanOptions> planOptions(const PlanVerbOptions& given, const Surrou
     options.confidence = given.confidence.value_or(options.confidence);
     if (given.noise_pct) {
         options.s = core::noiseFromPct(*given.noise_pct);
-    } else if (!given.files.empty()) {
-        const auto noise = noiseOf(given, io);
-        if (!noise)
-            return noise.error();
-        options.s = noise.value().s;
-        options.s_df = noise.value().df;
+    } else if (!given.files.empty() || !given.noise_from.empty()) {
+        auto found = noisesOf(given, io);
+        if (!found)
+            return found.error();
+        noises = std::move(found).take();
+        std::vector<core::Noise> each;
+        for (const app::NoiseOfStudy& study : noises)
+            each.push_back(study.noise);
+        const core::Noise pooled = core::pooledNoise(each);
+        options.s = pooled.s;
+        options.s_df = pooled.df;
     }
     return options;
 }
@@ -126,7 +135,8 @@ Outcome writeCard(const PlanVerbOptions& given, const core::Plan& plan, Surround
 
 Outcome plan(const PlanVerbOptions& given, Surroundings& io)
 {
-    const auto options = planOptions(given, io);
+    std::vector<app::NoiseOfStudy> noises;
+    const auto options = planOptions(given, io, noises);
     if (!options)
         return options.error();
     if (given.hours)
@@ -139,7 +149,8 @@ Outcome plan(const PlanVerbOptions& given, Surroundings& io)
     if (!given.card.empty())
         if (Outcome written = writeCard(given, made.value(), io); !written)
             return written;
-    io.out << (given.json ? app::planJson(made.value()) : app::planText(made.value()));
+    io.out << (given.json ? app::planJson(made.value(), noises)
+                          : app::planText(made.value(), noises));
     return Done{};
 }
 
@@ -152,13 +163,18 @@ void addPlan(CLI::App& program, Context& context)
         program.add_subcommand("plan", "What a day of driving could show, before it is driven");
     verb->add_option("FILE", options->files,
                      "Studies or run sheets to take the noise of a pair from");
+    CLI::Option* noiseFrom =
+        verb->add_option("--noise-from", options->noise_from,
+                         "Studies or run sheets whose noise is pooled (default: the FILEs)")
+            ->type_name("FILE...");
     verb->add_option("--sequence", options->sequence, "Blocks in driving order (default ABA)")
         ->type_name("AB...");
     CLI::Option* pairs = addWhole(*verb, "--pairs", options->pairs, 1, core::kMostPairsPerBlock,
                                   "Pairs a block (default 4)");
     addNumber(*verb, "--noise", options->noise_pct,
               {0.0, 100.0, false, false, "a per cent above 0 and below 100"},
-              "Scatter of a pair, per cent (default 1)");
+              "Scatter of a pair, per cent (default 1)")
+        ->excludes(noiseFrom);
     addNumber(*verb, "--pair-min", options->pair_min,
               {0.0, kNoLimit, false, false, "minutes above 0"}, "Minutes a pair (default 15)");
     addNumber(*verb, "--switch-min", options->switch_min,

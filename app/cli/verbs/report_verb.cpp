@@ -4,6 +4,7 @@
 #include "app/cli/verbs/verbs.h"
 #include "app/output/report_html.h"
 #include "core/analysis.h"
+#include "storage/library_versions.h"
 
 #include <CLI/CLI.hpp>
 
@@ -49,13 +50,16 @@ Outcome report(const ReportOptions& options, Surroundings& io)
     const std::string html =
         app::reportHtml({study, analysis, screening, std::move(lines).take(), input.value().sha256,
                          input.value().path.filename().string(),
-                         options.unit.value_or(app::english::shownUnitOf(study))});
+                         options.unit.value_or(app::english::shownUnitOf(study)),
+                         app::ReportInput::programAndLibraries(storage::libraryVersions())});
     if (options.to.empty()) {
         io.out << html;
+        recordLook(input.value(), analysis, io);
         return Done{};
     }
     if (Outcome written = writeWholeFile(options.to, html); !written)
         return written;
+    recordLook(input.value(), analysis, io);
     io.out << "wrote " << options.to << "\n";
     return Done{};
 }

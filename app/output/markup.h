@@ -1,0 +1,14 @@
+// Copyright (C) 2026 The Bothways developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <string>
+#include <string_view>
+
+namespace bothways::app {
+
+/// `text` with &, <, > and quotes written as entities, for HTML and SVG alike; control characters,
+/// which are legal in neither, are dropped.
+[[nodiscard]] std::string escaped(std::string_view text);
+
+} // namespace bothways::app

@@ -1,0 +1,77 @@
+// Copyright (C) 2026 The Bothways developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <string>
+#include <variant>
+#include <vector>
+
+/// A picture of the report as what is on it, so that SVG and paper show the same. Lengths are in
+/// units of the picture; y grows downwards.
+namespace bothways::app::report {
+
+/// What a mark stands for. Its look is in lookOf(): shape and words say the same as the colour.
+enum class Ink {
+    axis,
+    zero,
+    margin,
+    interval,
+    inner,
+    thin,
+    fit,
+    shadeBaseline,
+    shadeDevice,
+    baseline,
+    device,
+    alarm,
+    discarded
+};
+inline constexpr Ink kInks[] = {Ink::axis,        Ink::zero,     Ink::margin, Ink::interval,
+                                Ink::inner,       Ink::thin,     Ink::fit,    Ink::shadeBaseline,
+                                Ink::shadeDevice, Ink::baseline, Ink::device, Ink::alarm,
+                                Ink::discarded};
+
+struct Look {
+    const char* name;             ///< the class in the style sheet
+    const char* stroke = nullptr; ///< "#rrggbb"; nullptr: none
+    double width = 0.0;           ///< of the stroke
+    const char* fill = nullptr;   ///< "#rrggbb"; nullptr: none
+};
+/// Series colours: Okabe, Ito (2008), Color Universal Design.
+[[nodiscard]] Look lookOf(Ink ink);
+inline constexpr const char* kLabelColour = "#333333";
+inline constexpr double kLabelSize = 14.0;
+
+struct Line {
+    double x1, y1, x2, y2;
+    Ink ink;
+};
+struct Box {
+    double x, y, width, height;
+    Ink ink;
+};
+/// A circle, or a square on its tip. `says` is read by screen readers and shown on hovering.
+struct Point {
+    double x, y;
+    bool diamond;
+    Ink ink;
+    std::string says;
+};
+enum class Anchor { start, middle, end };
+/// `y` is that of the base line.
+struct Words {
+    double x, y;
+    Anchor anchor;
+    std::string text;
+    bool strong;
+};
+using Mark = std::variant<Line, Box, Point, Words>;
+
+struct Picture {
+    double width = 0.0, height = 0.0; ///< 0: there is nothing to show
+    std::string title;                ///< what the picture says, in words
+    std::vector<Mark> marks;
+    [[nodiscard]] bool empty() const { return marks.empty(); }
+};
+
+} // namespace bothways::app::report

@@ -1,0 +1,108 @@
+// Copyright (C) 2026 The Bothways developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/output/markup.h"
+#include "app/output/report_pictures.h"
+
+#include <fmt/format.h>
+
+namespace bothways::app {
+
+std::string escaped(std::string_view text)
+{
+    std::string out;
+    out.reserve(text.size());
+    for (const char c : text) {
+        switch (c) {
+        case '&': out += "&amp;"; break;
+        case '<': out += "&lt;"; break;
+        case '>': out += "&gt;"; break;
+        case '"': out += "&quot;"; break;
+        case '\'': out += "&#39;"; break;
+        default:
+            if (static_cast<unsigned char>(c) >= 0x20 || c == '\n' || c == '\t')
+                out += c;
+        }
+    }
+    return out;
+}
+
+namespace report {
+namespace {
+
+class SvgMarks {
+public:
+    void operator()(const Line& m)
+    {
+        m_text += fmt::format(
+            "<line x1=\"{:.2f}\" y1=\"{:.2f}\" x2=\"{:.2f}\" y2=\"{:.2f}\" class=\"{}\"/>\n", m.x1,
+            m.y1, m.x2, m.y2, lookOf(m.ink).name);
+    }
+    void operator()(const Box& m)
+    {
+        m_text += fmt::format(
+            "<rect x=\"{:.2f}\" y=\"{:.2f}\" width=\"{:.2f}\" height=\"{:.2f}\" class=\"{}\"/>\n",
+            m.x, m.y, m.width, m.height, lookOf(m.ink).name);
+    }
+    void operator()(const Point& m)
+    {
+        const std::string title = fmt::format("<title>{}</title>", escaped(m.says));
+        if (m.diamond)
+            m_text += fmt::format(
+                "<path d=\"M{:.2f} {:.2f}l6.5 6.5l-6.5 6.5l-6.5 -6.5z\" class=\"{}\">{}</path>\n",
+                m.x, m.y - 6.5, lookOf(m.ink).name, title);
+        else
+            m_text += fmt::format(
+                "<circle cx=\"{:.2f}\" cy=\"{:.2f}\" r=\"5\" class=\"{}\">{}</circle>\n", m.x, m.y,
+                lookOf(m.ink).name, title);
+    }
+    void operator()(const Words& m)
+    {
+        static constexpr const char* kAnchors[] = {"start", "middle", "end"};
+        m_text += fmt::format(
+            "<text x=\"{:.2f}\" y=\"{:.2f}\" text-anchor=\"{}\" class=\"{}\">{}</text>\n", m.x, m.y,
+            kAnchors[static_cast<int>(m.anchor)], m.strong ? "label strong" : "label",
+            escaped(m.text));
+    }
+    std::string take() && { return std::move(m_text); }
+
+private:
+    std::string m_text;
+};
+
+} // namespace
+
+Look lookOf(Ink ink)
+{
+    switch (ink) {
+    case Ink::axis: return {"axis", "#888888", 1.0, nullptr};
+    case Ink::zero: return {"zero", "#000000", 1.5, nullptr};
+    case Ink::margin: return {"margin", nullptr, 0.0, "#e4e4e4"};
+    case Ink::interval: return {"interval", "#0072b2", 2.5, nullptr};
+    case Ink::inner: return {"inner", nullptr, 0.0, "#8cbfdc"};
+    case Ink::thin: return {"thin", "#56b4e9", 1.0, nullptr};
+    case Ink::fit: return {"fit", "#009e73", 1.5, nullptr};
+    case Ink::shadeBaseline: return {"shade-a", nullptr, 0.0, "#f3f3f3"};
+    case Ink::shadeDevice: return {"shade-b", nullptr, 0.0, "#e3f0fa"};
+    case Ink::baseline: return {"a", nullptr, 0.0, "#555555"};
+    case Ink::device: return {"b", nullptr, 0.0, "#0072b2"};
+    case Ink::alarm: return {"alarm", nullptr, 0.0, "#d55e00"};
+    case Ink::discarded: return {"discarded", "#d55e00", 1.5, nullptr};
+    }
+    return {"axis"};
+}
+
+std::string svg(const Picture& picture)
+{
+    if (picture.empty())
+        return {};
+    SvgMarks marks;
+    for (const Mark& mark : picture.marks)
+        std::visit(marks, mark);
+    return fmt::format("<svg viewBox=\"0 0 {:.0f} {:.0f}\" role=\"img\" aria-label=\"{}\" "
+                       "xmlns=\"http://www.w3.org/2000/svg\">\n{}</svg>\n",
+                       picture.width, picture.height, escaped(picture.title),
+                       std::move(marks).take());
+}
+
+} // namespace report
+} // namespace bothways::app
