@@ -175,6 +175,8 @@ void MainWindow::connectStudy()
     connect(&m_preferences, &Preferences::appearanceChanged, m_result, [this] { dressResult(); });
     connect(m_result, &ResultTabs::runActivated, m_page, &StudyPage::showRun);
     connect(m_result->plan(), &PlanPage::runCardRequested, this, &MainWindow::chooseRunCard);
+    connect(m_result->plan(), &PlanPage::noiseStudiesRequested, this,
+            &MainWindow::chooseNoiseStudies);
     connect(
         m_result->plan(), &PlanPage::tieRequested, this, [this](const core::PlannedStudy& plan) {
             core::StudyProperties properties = m_document->study().properties;
@@ -301,6 +303,8 @@ void MainWindow::follow()
     m_findingsDock->setWindowTitle(open > 0 ? tr("Findings (%1 open)").arg(open) : tr("Findings"));
     const bool blind = m_document->isBlind();
     action("blind")->setChecked(blind);
+    for (const char* report : {"report", "reportPdf", "printReport"}) // they show the verdict
+        action(report)->setEnabled(!blind);
 
     const core::Study& study = m_document->study();
     const auto counted = std::count_if(study.runs.begin(), study.runs.end(),

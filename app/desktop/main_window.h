@@ -21,6 +21,8 @@ class QToolButton;
 
 namespace bothways::app {
 
+struct ReportInput;
+
 class FindingsPanel;
 class MessageBar;
 class Preferences;
@@ -95,10 +97,7 @@ private:
     void chooseSheet();
     void chooseExport();
     void chooseCopy();
-    void chooseReport();
     void compareStudies();
-    void chooseRunCard(const core::Plan& plan);
-    void writePage(const QString& title, const QString& name, std::string html);
     void editProperties(const QString& page = {});
     void editPreferences();
     void nextFinding();
@@ -106,6 +105,16 @@ private:
     void showAbout();
     void setBlind(bool blind);
     void showSheetFaults(const QString& file, const core::Error& error);
+
+    // main_window_report.cpp
+    void chooseReport();
+    void chooseReportPdf();
+    void printReport();
+    void chooseRunCard(const core::Plan& plan);
+    void chooseNoiseStudies();
+    [[nodiscard]] std::optional<ReportInput> reportInput() const;
+    void writePage(const QString& title, const QString& name, const QByteArray& html);
+    void writeWhole(const QString& path, const QByteArray& bytes, const QString& news);
 
     Preferences& m_preferences;
     Clock m_clock;

@@ -169,6 +169,9 @@ void MainWindow::buildFileMenu()
         menu, "import", tr("&Import a run sheet…"), tr("Ctrl+I"), [this] { chooseSheet(); }, false);
     add(menu, "export", tr("&Export the run sheet…"), tr("Ctrl+E"), [this] { chooseExport(); });
     add(menu, "report", tr("Save the &report…"), tr("Ctrl+R"), [this] { chooseReport(); });
+    add(menu, "reportPdf", tr("Save the report as P&DF…"), {}, [this] { chooseReportPdf(); });
+    add(menu, "printReport", tr("&Print the report…"), QKeySequence::Print,
+        [this] { printReport(); });
     add(menu, "copyStudy", tr("Save a &copy…"), QKeySequence::SaveAs, [this] { chooseCopy(); });
     menu->addSeparator();
     add(menu, "closeStudy", tr("&Close the study"), QKeySequence::Close, [this] { closeStudy(); });

@@ -12,9 +12,6 @@
 #include "app/desktop/study_files.h"
 #include "app/desktop/study_page.h"
 #include "app/desktop/study_properties_dialog.h"
-#include "app/output/report_html.h"
-#include "app/output/run_card.h"
-#include "storage/sha256.h"
 
 #include <QAction>
 #include <QApplication>
@@ -26,7 +23,6 @@
 #include <QMenu>
 #include <QMenuBar>
 #include <QMessageBox>
-#include <QSaveFile>
 #include <QTableWidget>
 #include <QVBoxLayout>
 
@@ -133,27 +129,6 @@ void MainWindow::chooseExport()
     dialog->open();
 }
 
-void MainWindow::writePage(const QString& title, const QString& name, std::string html)
-{
-    QFileDialog* dialog = makeDialog(this, title, tr("Web page (*.html)"));
-    dialog->setAcceptMode(QFileDialog::AcceptSave);
-    dialog->setDefaultSuffix("html");
-    dialog->selectFile(name);
-    connect(dialog, &QFileDialog::fileSelected, this,
-            [this, html = std::move(html)](const QString& path) {
-                // Whole or not at all: written beside the target, then put in its place.
-                QSaveFile file(path);
-                const auto size = static_cast<qint64>(html.size());
-                if (!file.open(QIODevice::WriteOnly) || file.write(html.data(), size) != size ||
-                    !file.commit())
-                    m_messages->say(MessageBar::Kind::problem,
-                                    tr("%1 cannot be written: %2.").arg(path, file.errorString()));
-                else
-                    m_messages->say(MessageBar::Kind::news, tr("The page is in %1.").arg(path));
-            });
-    dialog->open();
-}
-
 void MainWindow::compareStudies()
 {
     const auto result = m_document->result();
@@ -165,41 +140,6 @@ void MainWindow::compareStudies()
         Theme::of(palette()), m_preferences.units(m_document->isElectric()), this);
     dialog->setAttribute(Qt::WA_DeleteOnClose);
     dialog->open();
-}
-
-void MainWindow::chooseReport()
-{
-    const auto result = m_document->result();
-    if (!result)
-        return;
-    std::vector<std::string> lines;
-    for (const storage::HistoryEntry& entry : m_document->history())
-        lines.push_back(entry.at + " " + entry.kind + (entry.detail.empty() ? "" : ": ") +
-                        entry.detail + (entry.undone ? " (undone)" : ""));
-    const QFileInfo source(m_document->path());
-    writePage(tr("Save the report"), source.completeBaseName() + ".html",
-              reportHtml({result->study, result->analysis, result->screening, std::move(lines),
-                          storage::sha256OfStudy(result->study), source.fileName().toStdString(),
-                          english::shownUnitOf(result->study)}));
-}
-
-void MainWindow::chooseRunCard(const core::Plan& plan)
-{
-    const core::Study& study = m_document->study();
-    RunCardInput input{study.properties, plan};
-    if (const auto names = core::configurations(study); names.size() == 2) {
-        input.baseline = core::baselineName(study);
-        input.device = core::sameWord(names[0], input.baseline) ? names[1] : names[0];
-    }
-    if (const auto names = core::directions(study); names.size() == 2) {
-        input.out = names[0];
-        input.back = names[1];
-    }
-    core::Result<std::string> card = runCardHtml(input);
-    if (!card)
-        say(card.error());
-    else
-        writePage(tr("Save the run card"), tr("run card") + ".html", std::move(card).take());
 }
 
 void MainWindow::chooseCopy()

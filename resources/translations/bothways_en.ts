@@ -216,6 +216,16 @@
     </message>
 </context>
 <context>
+    <name>bothways::app::PlanPage</name>
+    <message numerus="yes">
+        <source>Pooled from %1 (%n degree(s) of freedom).</source>
+        <translation>
+            <numerusform>Pooled from %1 (%n degree of freedom).</numerusform>
+            <numerusform>Pooled from %1 (%n degrees of freedom).</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>bothways::app::RunListModel</name>
     <message numerus="yes">
         <source>%n pair(s)</source>

@@ -94,6 +94,12 @@ void PlanPage::addNoiseFields(QFormLayout& form)
     m_noiseOfStudy->setObjectName(QStringLiteral("planNoiseOfStudy"));
     m_noiseOfStudy->setEnabled(false);
     form.addRow(QString(), m_noiseOfStudy);
+    auto* ofStudies = new QPushButton(tr("Noise of several studies…"));
+    ofStudies->setObjectName(QStringLiteral("planNoiseOfStudies"));
+    form.addRow(QString(), ofStudies);
+    connect(ofStudies, &QPushButton::clicked, this, &PlanPage::noiseStudiesRequested);
+    m_noiseFrom = parts::sentence(QStringLiteral("planNoiseFrom"));
+    form.addRow(m_noiseFrom);
     m_confidence =
         parts::numberField(QStringLiteral("planConfidence"), 50.1, 99.99, 95.0, 2, tr(" %"));
     parts::addRow(form, tr("Confidence"), m_confidence);
@@ -111,7 +117,8 @@ void PlanPage::addNoiseFields(QFormLayout& form)
     parts::addRow(form, tr("Hours there are"), m_hours);
     connect(m_noiseOfStudy, &QPushButton::clicked, this, &PlanPage::takeNoiseOfStudy);
     connect(m_noise, &QDoubleSpinBox::valueChanged, this, [this] {
-        m_noiseDf.reset();
+        m_measured.reset();
+        parts::setSentence(*m_noiseFrom, {});
         recompute();
     });
     connect(m_wanted, &QCheckBox::toggled, this, [this](bool on) {
@@ -205,8 +212,19 @@ void PlanPage::takeNoiseOfStudy()
 {
     if (!m_result || !m_result->analysis.headline)
         return;
-    m_noise->setValue(100.0 * m_result->analysis.headline->s);
-    m_noiseDf = m_result->analysis.headline->df;
+    const core::Headline& headline = *m_result->analysis.headline;
+    setNoise({headline.s, headline.df}, {});
+}
+
+void PlanPage::setNoise(const core::Noise& noise, const QStringList& names)
+{
+    m_noise->setValue(100.0 * noise.s);
+    m_measured = noise;
+    QString from;
+    if (!names.isEmpty())
+        from = tr("Pooled from %1 (%n degree(s) of freedom).", nullptr, static_cast<int>(noise.df))
+                   .arg(names.join(tr(", ", "between names of studies")));
+    parts::setSentence(*m_noiseFrom, from);
     recompute();
 }
 
@@ -218,8 +236,11 @@ core::PlanOptions PlanPage::options() const
     options.pair_min = m_pairMinutes->value();
     options.switch_min = m_switchMinutes->value();
     options.stretch_km = m_stretch->value();
-    options.s = m_noise->value() / 100.0;
-    options.s_df = m_noiseDf;
+    options.s = core::noiseFromPct(m_noise->value());
+    if (m_measured) { // the field has three decimals only
+        options.s = m_measured->s;
+        options.s_df = m_measured->df;
+    }
     options.confidence = m_confidence->value() / 100.0;
     options.power = m_power->value() / 100.0;
     return options;

@@ -43,11 +43,15 @@ public:
     void setUnits(const UnitsShown& units);
     void setTheme(const Theme& theme);
 
+    /// Takes the noise that was pooled from studies; `names` says which.
+    void setNoise(const core::Noise& noise, const QStringList& names);
+
     /// The plan on the page; empty while the fields allow none.
     [[nodiscard]] const std::optional<core::Plan>& plan() const { return m_plan; }
 
 signals:
     void tieRequested(const bothways::core::PlannedStudy& plan);
+    void noiseStudiesRequested();
     void runCardRequested(const bothways::core::Plan& plan);
 
 private:
@@ -71,7 +75,7 @@ private:
     NumberWords m_numbers{UnitsShown{}};
     std::shared_ptr<const ResultSet> m_result;
     std::optional<core::Plan> m_plan;
-    std::optional<double> m_noiseDf; ///< behind the noise field, while it is the study's
+    std::optional<core::Noise> m_measured; ///< what the noise field shows, while it was measured
 
     QComboBox* m_sequence = nullptr;
     QSpinBox* m_pairs = nullptr;
@@ -80,6 +84,7 @@ private:
     QDoubleSpinBox* m_stretch = nullptr;
     QDoubleSpinBox* m_noise = nullptr;
     QPushButton* m_noiseOfStudy = nullptr;
+    QLabel* m_noiseFrom = nullptr;
     QCheckBox* m_wanted = nullptr;
     QDoubleSpinBox* m_want = nullptr;
     QDoubleSpinBox* m_power = nullptr;
