@@ -55,7 +55,7 @@ bool settled(const MainWindow& window)
     return true;
 }
 
-int paint(MainWindow& window, const QString& page, const QString& file)
+int paint(MainWindow& window, const QString& page, const QSize& size, const QString& file)
 {
     if (!settled(window) || (!page.isEmpty() && !window.showPage(page)) || !settled(window)) {
         QTextStream(stderr) << "bothways-desktop: nothing to paint\n";
@@ -63,7 +63,7 @@ int paint(MainWindow& window, const QString& page, const QString& file)
     }
     for (int i = 0; i < 5; ++i) // layouts that follow layouts
         QCoreApplication::processEvents();
-    if (window.picture().save(file, "PNG"))
+    if (window.picture(size).save(file, "PNG"))
         return 0;
     QTextStream(stderr) << "bothways-desktop: " << file << ": the picture cannot be written\n";
     return 4;
@@ -119,11 +119,13 @@ int main(int argc, char** argv)
     followAppearance(application, *preferences);
     installTranslation(application, *preferences);
     MainWindow window(*preferences);
+    QSize size;
     if (painting) {
-        const QStringList size = parser.value(options.size).split('x');
-        if (size.size() != 2 || size[0].toInt() < 200 || size[1].toInt() < 200)
+        const QStringList sides = parser.value(options.size).split('x');
+        if (sides.size() != 2 || sides[0].toInt() < 200 || sides[1].toInt() < 200)
             return wrongUse("--size: expected WIDTHxHEIGHT, such as 1280x800");
-        window.resize(size[0].toInt(), size[1].toInt());
+        size = {sides[0].toInt(), sides[1].toInt()};
+        window.resize(size);
     }
     window.show();
     if (parser.isSet(options.demo))
@@ -137,6 +139,6 @@ int main(int argc, char** argv)
     if (!file.isEmpty() && !window.openFile(file) && painting)
         return wrongUse(file + ": cannot be opened");
     if (painting)
-        return paint(window, parser.value(options.page), parser.value(options.picture));
+        return paint(window, parser.value(options.page), size, parser.value(options.picture));
     return QApplication::exec();
 }

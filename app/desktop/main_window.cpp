@@ -12,6 +12,7 @@
 #include "app/desktop/planning/plan_page.h"
 #include "app/desktop/preferences.h"
 #include "app/desktop/result_tabs.h"
+#include "app/desktop/roadside/roadside_page.h"
 #include "app/desktop/run_form.h"
 #include "app/desktop/run_list_view.h"
 #include "app/desktop/study_files.h"
@@ -103,6 +104,7 @@ void MainWindow::take(StudyDocument::Opened opened, const QString& news, Remembe
         m_preferences.addRecentFile(m_document->path());
     if (!news.isEmpty())
         m_messages->say(MessageBar::Kind::news, news);
+    offerRoadside();
     takeBusy(m_document->isBusy());
     takeResult();
     follow();
@@ -193,6 +195,7 @@ bool MainWindow::closeStudy()
         return true;
     if (!m_page->settle())
         return false;
+    closeRoadside();
     m_document->settleOptions();
     m_preferences.setWindow(saveGeometry(), saveState());
     m_messages->hide();
@@ -345,6 +348,8 @@ bool MainWindow::showPage(const QString& name)
         m_page->list().setFocus();
     else if (name == "entry")
         m_page->newRun();
+    else if (name == "roadside")
+        openRoadside();
     else if (name == "edit")
         m_page->editRun();
     else if (name == "discard")
@@ -374,6 +379,7 @@ QStringList MainWindow::pageNames()
             "findings",
             "history",
             "entry",
+            "roadside",
             "edit",
             "discard",
             "properties",
@@ -384,8 +390,14 @@ QStringList MainWindow::pageNames()
             "preferences"};
 }
 
-QPixmap MainWindow::picture()
+QPixmap MainWindow::picture(const QSize& size)
 {
+    if (m_roadside && m_roadside->isVisible()) {
+        m_roadside->showNormal();
+        m_roadside->resize(size.isValid() ? size : this->size());
+        QCoreApplication::processEvents(); // the layout follows
+        return m_roadside->grab();
+    }
     QPixmap picture = grab();
     for (QDialog* dialog : findChildren<QDialog*>()) {
         if (!dialog->isVisible())

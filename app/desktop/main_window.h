@@ -27,6 +27,7 @@ class FindingsPanel;
 class MessageBar;
 class Preferences;
 class ResultTabs;
+class RoadsidePage;
 class StudyPage;
 
 /// The window: the start page, or one open study with its list, result, findings and history.
@@ -47,14 +48,17 @@ public:
     bool openFile(const QString& file);
     void openDemo();
     void newStudy();
+    /// The roadside mode, in front of everything.
+    void openRoadside();
+    [[nodiscard]] RoadsidePage* roadside() const { return m_roadside; }
     /// Back to the start page. False where something typed keeps the study open.
     bool closeStudy();
     void importSheet(const QString& file);
     /// Brings a part of the window to the front by its name; see pageNames().
     bool showPage(const QString& name);
     [[nodiscard]] static QStringList pageNames();
-    /// What the window looks like, an open dialog included.
-    [[nodiscard]] QPixmap picture();
+    /// What the window looks like, an open dialog included; or the roadside mode, in `size`.
+    [[nodiscard]] QPixmap picture(const QSize& size = {});
 
 protected:
     void closeEvent(QCloseEvent* event) override;
@@ -101,6 +105,8 @@ private:
     void editProperties(const QString& page = {});
     void editPreferences();
     void nextFinding();
+    void closeRoadside();
+    void offerRoadside();
     void showKeys();
     void showAbout();
     void setBlind(bool blind);
@@ -122,6 +128,7 @@ private:
     StudyPage* m_page = nullptr;
     FindingsPanel* m_findings = nullptr;
     ResultTabs* m_result = nullptr;
+    RoadsidePage* m_roadside = nullptr;
     MessageBar* m_messages = nullptr;
     QStackedWidget* m_stack = nullptr;
     QStackedWidget* m_resultStack = nullptr;

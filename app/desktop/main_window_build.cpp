@@ -266,6 +266,9 @@ void MainWindow::buildViewMenu()
                     first->setFocus(Qt::ShortcutFocusReason);
             });
     }
+    QAction* roadside =
+        add(menu, "roadside", tr("R&oadside mode"), tr("F9"), [this] { openRoadside(); });
+    roadside->setToolTip(tr("One page for the companion in the passenger seat (F9)"));
     menu->addSeparator();
     QMenu* colours = menu->addMenu(tr("&Colours"));
     auto* group = new QActionGroup(this);

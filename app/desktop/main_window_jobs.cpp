@@ -9,6 +9,8 @@
 #include "app/desktop/paths.h"
 #include "app/desktop/preferences.h"
 #include "app/desktop/preferences_dialog.h"
+#include "app/desktop/roadside/roadside_page.h"
+#include "app/desktop/run_list_view.h"
 #include "app/desktop/study_files.h"
 #include "app/desktop/study_page.h"
 #include "app/desktop/study_properties_dialog.h"
@@ -195,6 +197,42 @@ void MainWindow::setBlind(bool blind)
 {
     m_document->setBlind(blind);
     follow();
+}
+
+void MainWindow::openRoadside()
+{
+    if (!m_document || !m_page->settle())
+        return;
+    if (!m_roadside) {
+        m_roadside = new RoadsidePage(*m_document, m_preferences, m_clock, this);
+        connect(m_roadside, &RoadsidePage::left, this, &MainWindow::closeRoadside);
+    }
+    m_messages->hide();
+    m_roadside->showFullScreen();
+    m_roadside->activateWindow();
+}
+
+void MainWindow::closeRoadside()
+{
+    if (!m_roadside)
+        return;
+    m_roadside->disconnect(this);
+    m_roadside->hide();
+    m_roadside->deleteLater();
+    m_roadside = nullptr;
+    activateWindow();
+    if (m_page && !m_document->study().runs.empty())
+        m_page->showRun(m_document->study().runs.back().number);
+}
+
+/// A run that was under way when the study was last closed.
+void MainWindow::offerRoadside()
+{
+    const auto draft = draftFrom(m_preferences.roadsideDraft(m_document->path()));
+    if (draft && draft->run)
+        m_messages->say(MessageBar::Kind::news,
+                        tr("A run was under way at the roadside when this study was closed."),
+                        tr("Go on with it"), [this] { openRoadside(); });
 }
 
 void MainWindow::showKeys()

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/preferences.h"
 
+#include <QCryptographicHash>
 #include <QFileInfo>
 #include <QSettings>
 
@@ -67,6 +68,14 @@ constexpr Setting kWindowState{"session/window_state", [] { return QVariant(QByt
 ConsumptionUnit unitOf(const QString& name, ConsumptionUnit otherwise)
 {
     return core::unitFromName(name.toStdString()).value_or(otherwise);
+}
+
+/// A key of its own for each study's file.
+QString roadsideKey(const QString& study)
+{
+    const QByteArray path = QFileInfo(study).absoluteFilePath().toUtf8();
+    const QByteArray hash = QCryptographicHash::hash(path, QCryptographicHash::Sha256).toHex();
+    return "roadside/" + QString::fromLatin1(hash.left(16));
 }
 
 } // namespace
@@ -234,6 +243,23 @@ void Preferences::setWindow(const QByteArray& geometry, const QByteArray& state)
 {
     write(kGeometry, geometry);
     write(kWindowState, state);
+}
+
+QByteArray Preferences::roadsideDraft(const QString& study) const
+{
+    return m_settings->value(roadsideKey(study)).toByteArray();
+}
+
+void Preferences::setRoadsideDraft(const QString& study, const QByteArray& draft)
+{
+    const QString key = roadsideKey(study);
+    if (draft == roadsideDraft(study))
+        return;
+    if (draft.isEmpty())
+        m_settings->remove(key);
+    else
+        m_settings->setValue(key, draft);
+    m_settings->sync(); // the lid may be closed at any moment
 }
 
 } // namespace bothways::app

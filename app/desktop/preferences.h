@@ -60,6 +60,10 @@ public:
     [[nodiscard]] QByteArray windowState() const;
     void setWindow(const QByteArray& geometry, const QByteArray& state);
 
+    /// What was under way at the roadside with this study; empty: nothing. On disk when set.
+    [[nodiscard]] QByteArray roadsideDraft(const QString& study) const;
+    void setRoadsideDraft(const QString& study, const QByteArray& draft);
+
 signals:
     void unitsChanged();
     void appearanceChanged(); ///< theme or size of text

@@ -1,0 +1,49 @@
+// Copyright (C) 2026 The Bothways developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/analysis.h"
+#include "core/study.h"
+
+#include <optional>
+#include <string>
+
+/// What is driven next, and how far the day is: for people who sit in the car.
+namespace bothways::app {
+
+struct UpNext {
+    enum class Because {
+        plan,      ///< the plan that is tied to the study says so
+        lastRun,   ///< no plan: as the last run, the other way
+        planDone,  ///< the plan is driven; more runs go on as after the last
+        offThePlan ///< the blocks so far are not those of the plan
+    };
+    Because because = Because::lastRun;
+    int number = 1;
+    std::string configuration, setting, direction;
+    bool device = false;
+    bool switchFirst = false; ///< another configuration than that of the run before
+    int block = 1;            ///< from 1
+    int pairs_in_block = 0;   ///< that are done
+    std::optional<int> planned_blocks, planned_pairs_in_block;
+};
+
+/// The plan's blocks are held against the blocks that were driven; equal neighbours are one, blocks
+/// without a counted run are left out. The direction is always the other one than that of the last
+/// run, discarded or not: the vehicle stands at that end of the stretch.
+[[nodiscard]] UpNext upNext(const core::Study& study);
+
+/// Name of configuration B: the study's, else the usual opposite of the baseline's.
+[[nodiscard]] std::string deviceName(const core::Study& study);
+
+struct PairTally {
+    int done = 0;
+    std::optional<int> planned; ///< of the tied plan
+};
+[[nodiscard]] PairTally pairTally(const core::Study& study);
+
+/// Seconds that a run should take: stretch over target speed where the study has both, else the
+/// middle one of the durations so far, where there are two.
+[[nodiscard]] std::optional<double> expectedDuration_s(const core::Study& study);
+
+} // namespace bothways::app

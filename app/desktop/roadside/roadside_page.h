@@ -1,0 +1,121 @@
+// Copyright (C) 2026 The Bothways developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "app/desktop/roadside/big_button.h"
+#include "app/desktop/roadside/roadside_session.h"
+
+#include <QHash>
+#include <QTimer>
+#include <QWidget>
+
+#include <functional>
+
+class QHBoxLayout;
+class QLineEdit;
+class QStackedWidget;
+
+namespace bothways::app {
+
+class BigLabel;
+
+/// One page that fills the screen, for the companion in the passenger seat: what is driven next,
+/// Start, Mark, End, and the number pad. Every button has a key, and works by mouse and touch.
+///
+/// The places of the buttons are chosen so that a second press, which was not meant, meets nothing:
+/// where Start was there is the time, where End was there is an OK that asks for a number first.
+class RoadsidePage final : public QWidget {
+    Q_OBJECT
+
+public:
+    RoadsidePage(StudyDocument& document, Preferences& preferences, Clock clock,
+                 QWidget* parent = nullptr);
+
+    [[nodiscard]] RoadsideSession& session() { return m_session; }
+    /// The sentence on show.
+    [[nodiscard]] QString notice() const;
+    /// Goes out of the mode; asks where a run is under way.
+    void leave();
+
+signals:
+    void left(); ///< the page is closed; what was under way is kept
+
+protected:
+    void keyPressEvent(QKeyEvent* event) override;
+    void closeEvent(QCloseEvent* event) override;
+    void changeEvent(QEvent* event) override;
+    void showEvent(QShowEvent* event) override;
+    void hideEvent(QHideEvent* event) override;
+
+private:
+    // roadside_page_build.cpp
+    void build();
+    QWidget* buildReady();
+    QWidget* buildRunning();
+    QWidget* buildTyping();
+    QWidget* buildDiscard();
+    QWidget* buildWords();
+    QWidget* buildQuestion();
+    QWidget* buildBar();
+    void buildTimers();
+    void orderTabs();
+    BigButton* button(BigButton::Kind kind, const char* name, Qt::Key key, QWidget* parent,
+                      const std::function<void()>& job);
+    BigLabel* label(const char* name, double most, QWidget* parent);
+    [[nodiscard]] BigButton* find(const char* name) const;
+
+    /// Says why not, or shows what has become of the session.
+    void follow(const QString& refusal);
+    void refresh();
+    void refreshHead();
+    void refreshReady();
+    void refreshRunning();
+    void refreshTyping();
+    void refreshTimers();
+    void refreshBar();
+    void tick();
+    void dress();
+    void setNotice(const QString& sentence, bool problem = false);
+    [[nodiscard]] QString todo(const UpNext& next) const;
+    [[nodiscard]] QString pairsText() const;
+    [[nodiscard]] QString timerWarning();
+
+    struct Choice {
+        QString text;
+        Qt::Key key;
+        std::function<void()> job;
+    };
+    void ask(const QString& question, const std::vector<Choice>& choices);
+    void askWords(const QString& question, const QString& before,
+                  const std::function<QString(const QString&)>& job);
+    void acceptWords();
+    void chooseReason();
+    void discardFor(const std::string& reason);
+    void askAboutResumed();
+    void markAt(const char* word);
+    void back(); ///< from a question to the work
+    void showPart(QWidget* page);
+    [[nodiscard]] bool isAside() const; ///< a question, words or reasons are on show
+    void quit();
+
+    StudyDocument& m_document;
+    Preferences& m_preferences;
+    Clock m_clock;
+    RoadsideSession m_session;
+    QTimer m_ticking;
+    QStackedWidget* m_stack = nullptr;
+    QWidget *m_ready = nullptr, *m_running = nullptr, *m_typing = nullptr, *m_discard = nullptr,
+            *m_words = nullptr, *m_question = nullptr, *m_timerStrip = nullptr;
+    QHBoxLayout* m_timerBox = nullptr;
+    BigLabel *m_title = nullptr, *m_pairs = nullptr, *m_time = nullptr, *m_notice = nullptr;
+    BigLabel *m_todo = nullptr, *m_below = nullptr, *m_elapsed = nullptr, *m_reminder = nullptr,
+             *m_summary = nullptr, *m_display = nullptr, *m_asked = nullptr,
+             *m_wordsAsked = nullptr, *m_reasonAsked = nullptr;
+    QLineEdit* m_line = nullptr;
+    std::vector<BigButton*> m_choices, m_timers;
+    std::function<QString(const QString&)> m_wordsJob;
+    bool m_problem = false;
+    QString m_said; ///< by the last order
+};
+
+} // namespace bothways::app

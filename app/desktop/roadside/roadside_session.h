@@ -1,0 +1,137 @@
+// Copyright (C) 2026 The Bothways developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "app/desktop/roadside/roadside_draft.h"
+#include "app/desktop/roadside/roadside_next.h"
+#include "app/desktop/run_draft.h"
+#include "app/desktop/study_document.h"
+
+#include <QCoreApplication>
+#include <QPointer>
+#include <QStringList>
+
+#include <optional>
+#include <vector>
+
+namespace bothways::app {
+
+class Preferences;
+
+/// One run after the other at the roadside: ready, running, ended (its number is being typed),
+/// written, and so on. Knows no widget.
+///
+/// An order gives an empty text where it was followed, else a sentence that says why not; then
+/// nothing has changed. Whatever has to outlive a crash is kept in the preferences with every step;
+/// a session that finds a run there goes on with it, and wasResumed() says so.
+///
+/// Time never runs backwards: where the clock is set back during a run, the run's times go on from
+/// the latest moment that was seen, so that they are right to the length between two looks.
+class RoadsideSession {
+    Q_DECLARE_TR_FUNCTIONS(RoadsideSession)
+
+public:
+    enum class State { ready, running, ended, written };
+
+    /// A second press within this time is one that was not meant.
+    static constexpr std::int64_t kDoublePress_ms = 1000;
+
+    RoadsideSession(StudyDocument& document, Preferences& preferences, Clock clock);
+
+    [[nodiscard]] State state() const { return m_state; }
+    /// A run is under way, or its number is still to be typed.
+    [[nodiscard]] bool hasRun() const { return m_draft.run.has_value(); }
+    [[nodiscard]] const RoadsideRun* run() const { return hasRun() ? &*m_draft.run : nullptr; }
+    /// What is driven next, with what was chosen otherwise. Not while hasRun().
+    [[nodiscard]] UpNext next() const;
+    /// The number that the run under way, or else the next, will have.
+    [[nodiscard]] int number() const { return next().number; }
+    [[nodiscard]] bool wasResumed() const { return m_resumed; }
+    [[nodiscard]] bool clockWasSetBack() const { return m_setBack; }
+
+    // Before the run.
+    void chooseConfiguration(); ///< the other one
+    void chooseDirection();     ///< the other one
+    void chooseSetting(const QString& setting);
+    QString start();
+
+    // During the run.
+    [[nodiscard]] double elapsed_s();
+    [[nodiscard]] std::optional<double> expected_s() const;
+    /// Stamped with the seconds since the start.
+    QString mark(std::string_view word);
+    /// Words for the last mark.
+    QString describeMark(const QString& words);
+    QString end();
+    void goOn() { m_resumed = false; }
+    /// Throws the run away, unwritten.
+    QString forget();
+
+    // After it.
+    [[nodiscard]] core::ConsumptionUnit unit() const;
+    QString changeUnit(); ///< the next of those that a dashboard may show
+    /// A digit or a decimal sign, whichever it is. What cannot follow is left out.
+    void type(QChar key);
+    void backspace();
+    void setWithoutDuration(bool without);
+    /// Where the duration is far from what was expected.
+    [[nodiscard]] bool isDurationOdd() const;
+    /// Writes the run. Where something about it is odd, questions() has it then and nothing is
+    /// written; asked a second time it writes.
+    QString save();
+    [[nodiscard]] const QStringList& questions() const { return m_questions; }
+    /// The run under way or ended; else the last one of the study.
+    QString discard(const core::Discard& why);
+    /// Number of the run that discard() would take; 0 where there is none.
+    [[nodiscard]] int discardable() const;
+    [[nodiscard]] int writtenNumber() const { return m_writtenNumber; }
+
+    /// Takes the last step back.
+    QString undo();
+    /// What undo() would take back; empty where there is nothing.
+    [[nodiscard]] QString undoWords() const;
+
+    struct Timer {
+        core::TimedAccessory accessory;
+        std::optional<double> left_s; ///< empty: not switched on; <= 0: dropped out so long ago
+        bool dropsOutInRun = false;   ///< within the next run, or the one under way
+    };
+    [[nodiscard]] std::vector<Timer> timers();
+    /// Off becomes on; on becomes off; dropped out becomes on. During a run it is noted as a
+    /// change.
+    QString switchAccessory(const std::string& name);
+
+private:
+    struct Step {
+        QString words;
+        State state;
+        RoadsideDraft draft;
+        std::optional<std::int64_t> history; ///< line of the study's history to be taken back
+        int writtenNumber = 0;
+    };
+
+    std::int64_t now_ms();
+    [[nodiscard]] double second(std::int64_t moment_ms) const;
+    [[nodiscard]] core::Run asRun() const;
+    void remember(const QString& words);
+    void keep();
+    void restore();
+    QString write(const core::Run& run, const QString& words);
+    QString order(const std::function<bool(StudyDocument&)>& job);
+    void noteHistory();
+
+    QPointer<StudyDocument> m_document;
+    Preferences& m_preferences;
+    Clock m_clock;
+    QString m_path;
+    State m_state = State::ready;
+    RoadsideDraft m_draft;
+    std::optional<std::string> m_configuration, m_setting, m_direction; ///< chosen by hand
+    QStringList m_questions;
+    std::vector<Step> m_steps;
+    std::int64_t m_done_ms = 0; ///< when the last run was written
+    int m_writtenNumber = 0;
+    bool m_resumed = false, m_setBack = false;
+};
+
+} // namespace bothways::app
