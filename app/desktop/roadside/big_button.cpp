@@ -124,7 +124,8 @@ BigButton::Places BigButton::places() const
     const int pad = std::max(4, std::min(width(), height()) / 16);
     QRect room = rect().adjusted(pad, pad, -pad, -pad);
     const bool isLow = height() < window()->height() / 7;
-    places.keyPx = std::clamp(static_cast<int>(0.030 * window()->height()), 12, height() / 2);
+    places.keyPx = std::max(
+        1, std::min(std::max(12, static_cast<int>(0.030 * window()->height())), height() / 2));
     if (m_key != kNoKey) {
         const QFontMetrics metrics(textFont(places.keyPx));
         const int w = std::max(metrics.horizontalAdvance(keyText()) + 10, metrics.height());

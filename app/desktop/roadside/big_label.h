@@ -28,6 +28,9 @@ public:
     [[nodiscard]] bool isWhole() const;
     [[nodiscard]] QSize sizeHint() const override { return {1, 1}; }
     [[nodiscard]] QSize minimumSizeHint() const override { return {1, 1}; }
+    // The room decides on the type, never the type on the room.
+    [[nodiscard]] bool hasHeightForWidth() const override { return false; }
+    [[nodiscard]] int heightForWidth(int) const override { return -1; }
     void setBold(bool bold);
 
 protected:
