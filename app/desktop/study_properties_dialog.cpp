@@ -242,8 +242,8 @@ QWidget* StudyPropertiesDialog::makeLimitsPage()
             row, 3,
             fixedItem(limit.byDefault ? m_units.fieldText(*limit.byDefault, 6) : tr("none")));
         m_limits->setItem(row, 4,
-                          fixedItem(QString::fromUtf8(limit.unit.data(),
-                                                      static_cast<qsizetype>(limit.unit.size()))));
+                          fixedItem(UnitsShown::signShown(QString::fromUtf8(
+                              limit.unit.data(), static_cast<qsizetype>(limit.unit.size())))));
     }
     m_limits->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
     m_limits->horizontalHeader()->setSectionResizeMode(0, QHeaderView::Stretch);

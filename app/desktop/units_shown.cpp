@@ -186,6 +186,17 @@ QString UnitsShown::temperatureUnit() const
     return temperature == TemperatureUnit::fahrenheit ? tr("°F") : tr("°C");
 }
 
+QString UnitsShown::signShown(const QString& sign)
+{
+    if (sign == u"rpm")
+        return tr("rpm");
+    if (sign == u"L/h")
+        return tr("L/h");
+    if (sign == u"L")
+        return tr("L");
+    return sign;
+}
+
 QString UnitsShown::unitText(ConsumptionUnit unit)
 {
     switch (unit) {

@@ -70,6 +70,8 @@ public:
     [[nodiscard]] QString windUnit() const;
     [[nodiscard]] QString temperatureUnit() const;
     [[nodiscard]] static QString unitText(core::ConsumptionUnit unit);
+    /// A unit's sign as files and limits have it ("rpm", "L/h"), as the user's language writes it.
+    [[nodiscard]] static QString signShown(const QString& sign);
 
     /// Reads a number with either decimal sign, blanks ignored. One comma or one point is always
     /// the decimal sign, so "8.41" is the same number under every locale. Nothing where the text

@@ -23,7 +23,7 @@
     </message>
     <message>
         <source>expected of ordinary scatter, in standard deviations</source>
-        <translation>bei gewöhnlicher Streuung zu erwarten, in Standardabweichungen</translation>
+        <translation>bei gewöhnlicher Streuung erwartet (Std.-Abw.)</translation>
     </message>
     <message>
         <source>Residuals against ordinary scatter</source>
@@ -171,11 +171,11 @@ Fahrten %4 und %5: %6</translation>
     <name>FindingWords</name>
     <message>
         <source>accessory load changed</source>
-        <translation>Nebenverbraucherlast geändert</translation>
+        <translation>Verbraucherlast geändert</translation>
     </message>
     <message>
         <source>timed accessory dropped out</source>
-        <translation>Zeitschaltung hat abgeschaltet</translation>
+        <translation>Zeitschaltung schaltete ab</translation>
     </message>
     <message>
         <source>over-speed</source>
@@ -195,7 +195,7 @@ Fahrten %4 und %5: %6</translation>
     </message>
     <message>
         <source>setting not as set</source>
-        <translation>Einstellung nicht wie vorgegeben</translation>
+        <translation>Einstellung weicht ab</translation>
     </message>
     <message>
         <source>setting changed</source>
@@ -207,7 +207,7 @@ Fahrten %4 und %5: %6</translation>
     </message>
     <message>
         <source>road speed off target</source>
-        <translation>Geschwindigkeit neben dem Ziel</translation>
+        <translation>Tempo neben dem Ziel</translation>
     </message>
     <message>
         <source>run interrupted</source>
@@ -215,7 +215,7 @@ Fahrten %4 und %5: %6</translation>
     </message>
     <message>
         <source>not yet cruising</source>
-        <translation>noch nicht auf Geschwindigkeit</translation>
+        <translation>noch nicht auf Tempo</translation>
     </message>
     <message>
         <source>wrong distance</source>
@@ -716,6 +716,137 @@ Fahrten %4 und %5: %6</translation>
     </message>
 </context>
 <context>
+    <name>RoadsideSession</name>
+    <message>
+        <source>A run is under way already.</source>
+        <translation>Es ist schon eine Fahrt unterwegs.</translation>
+    </message>
+    <message>
+        <source>The study is closed.</source>
+        <translation>Die Studie ist geschlossen.</translation>
+    </message>
+    <message>
+        <source>Pressed twice? Press Start once more to begin the next run.</source>
+        <translation>Doppelt gedrückt? Drücken Sie noch einmal „Start“, um die nächste Fahrt zu beginnen.</translation>
+    </message>
+    <message>
+        <source>Start</source>
+        <translation>Start</translation>
+    </message>
+    <message>
+        <source>Marks belong into a run, and none is under way.</source>
+        <translation>Marken gehören in eine Fahrt, und keine ist unterwegs.</translation>
+    </message>
+    <message>
+        <source>The run has only just begun.</source>
+        <translation>Die Fahrt hat gerade erst begonnen.</translation>
+    </message>
+    <message>
+        <source>mark “%1”</source>
+        <translation>Marke „%1“</translation>
+    </message>
+    <message>
+        <source>There is no mark to describe.</source>
+        <translation>Es gibt keine Marke zu beschreiben.</translation>
+    </message>
+    <message>
+        <source>No run is under way.</source>
+        <translation>Keine Fahrt ist unterwegs.</translation>
+    </message>
+    <message>
+        <source>End</source>
+        <translation>Ende</translation>
+    </message>
+    <message>
+        <source>No run is waiting for its number.</source>
+        <translation>Keine Fahrt wartet auf ihre Zahl.</translation>
+    </message>
+    <message>
+        <source>This study is in %1.</source>
+        <translation>Diese Studie rechnet in %1.</translation>
+    </message>
+    <message>
+        <source>The study is closed. The run is kept until it is open again.</source>
+        <translation>Die Studie ist geschlossen. Die Fahrt wird aufbewahrt, bis sie wieder offen ist.</translation>
+    </message>
+    <message>
+        <source>Type the consumption first, as the dashboard shows it.</source>
+        <translation>Geben Sie zuerst den Verbrauch ein, wie ihn die Anzeige im Fahrzeug zeigt.</translation>
+    </message>
+    <message>
+        <source>A consumption of 0 cannot be.</source>
+        <translation>Ein Verbrauch von 0 ist nicht möglich.</translation>
+    </message>
+    <message>
+        <source>An amount of fuel needs a distance, and the study has no length of the stretch. Choose another unit, or set the stretch.</source>
+        <translation>Eine Kraftstoffmenge braucht eine Strecke, und die Studie kennt keine Länge der Messstrecke. Wählen Sie eine andere Einheit, oder legen Sie die Messstrecke fest.</translation>
+    </message>
+    <message>
+        <source>The run took %1; about %2 was expected.</source>
+        <translation>Die Fahrt dauerte %1; erwartet wurden etwa %2.</translation>
+    </message>
+    <message>
+        <source>run %1 written</source>
+        <translation>Fahrt %1 eingetragen</translation>
+    </message>
+    <message>
+        <source>This reason needs words.</source>
+        <translation>Dieser Grund braucht Worte.</translation>
+    </message>
+    <message>
+        <source>There is no run to discard.</source>
+        <translation>Es gibt keine Fahrt zu verwerfen.</translation>
+    </message>
+    <message>
+        <source>run %1 discarded</source>
+        <translation>Fahrt %1 verworfen</translation>
+    </message>
+    <message>
+        <source>The study could not be written.</source>
+        <translation>Die Studie konnte nicht geschrieben werden.</translation>
+    </message>
+    <message>
+        <source>There is nothing to undo.</source>
+        <translation>Es gibt nichts rückgängig zu machen.</translation>
+    </message>
+    <message>
+        <source>The study was changed since. Undo it in the run list.</source>
+        <translation>Die Studie wurde inzwischen geändert. Machen Sie es in der Fahrtenliste rückgängig.</translation>
+    </message>
+    <message>
+        <source>%1 on</source>
+        <translation>%1 an</translation>
+    </message>
+    <message>
+        <source>%1 off</source>
+        <translation>%1 aus</translation>
+    </message>
+    <message>
+        <source>The study has no such accessory.</source>
+        <translation>Die Studie kennt diesen Nebenverbraucher nicht.</translation>
+    </message>
+</context>
+<context>
+    <name>RoadsideWords</name>
+    <message>
+        <source>Passing traffic</source>
+        <translation>Verkehr</translation>
+    </message>
+    <message>
+        <source>Gust</source>
+        <translation>Böe</translation>
+    </message>
+    <message>
+        <source>Adjusted</source>
+        <translation>Verstellt</translation>
+    </message>
+    <message>
+        <source>Other</source>
+        <comment>something else that happened during the run</comment>
+        <translation>Anderes</translation>
+    </message>
+</context>
+<context>
     <name>RunFields</name>
     <message>
         <source>Expected a time such as 6:40 or 06:40:15, or a date and time such as 2026-05-09 06:40.</source>
@@ -1109,6 +1240,14 @@ Fahrten %4 und %5: %6</translation>
         <source>gal (US)</source>
         <translation>gal (US)</translation>
     </message>
+    <message>
+        <source>rpm</source>
+        <translation>U/min</translation>
+    </message>
+    <message>
+        <source>L/h</source>
+        <translation>l/h</translation>
+    </message>
 </context>
 <context>
     <name>WhyText</name>
@@ -1200,7 +1339,7 @@ Fahrten %4 und %5: %6</translation>
     </message>
     <message>
         <source>both ways</source>
-        <translation>hin und zurück</translation>
+        <translation>beide</translation>
     </message>
     <message>
         <source>m</source>
@@ -1208,7 +1347,7 @@ Fahrten %4 und %5: %6</translation>
     </message>
     <message>
         <source>fitted</source>
-        <translation>angepasst</translation>
+        <translation>Modell</translation>
     </message>
     <message>
         <source>residual</source>
@@ -1966,6 +2105,27 @@ Fahrten %4 und %5: %6</translation>
     </message>
 </context>
 <context>
+    <name>bothways::app::BigButton</name>
+    <message>
+        <source>Enter</source>
+        <comment>the key</comment>
+        <translation>Eingabe</translation>
+    </message>
+    <message>
+        <source>Esc</source>
+        <comment>the key</comment>
+        <translation>Esc</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Key: %1</source>
+        <translation>Taste: %1</translation>
+    </message>
+</context>
+<context>
     <name>bothways::app::ChecksPage</name>
     <message>
         <source>Without a verdict there are no assumptions to check.</source>
@@ -2023,7 +2183,7 @@ Fahrten %4 und %5: %6</translation>
     </message>
     <message>
         <source>change of consumption with %1, in per cent (%2 intervals; shaded: within the margin)</source>
-        <translation>Verbrauchsänderung mit %1, in Prozent (%2-Intervalle; schattiert: innerhalb der Relevanzschwelle)</translation>
+        <translation>Verbrauchsänderung mit %1, in Prozent (%2-Intervalle; schattiert: Relevanzschwelle)</translation>
     </message>
     <message>
         <source>way</source>
@@ -2286,7 +2446,7 @@ Fahrten %4 und %5: %6</translation>
     </message>
     <message>
         <source>shaded: within ±%1&#xa0;%, too small to care about</source>
-        <translation>schattiert: innerhalb von ±%1 %, zu klein, um zu zählen</translation>
+        <translation>schattiert: ±%1 %, zu klein, um wichtig zu sein</translation>
     </message>
     <message>
         <source>Effect and interval</source>
@@ -2412,8 +2572,8 @@ Fahrten %4 und %5: %6</translation>
     <message numerus="yes">
         <source>%n rule(s) not checked on some or all runs, which is not the same as passed…</source>
         <translation>
-            <numerusform>%n Regel bei einigen oder allen Fahrten nicht geprüft – das heißt nicht bestanden…</numerusform>
-            <numerusform>%n Regeln bei einigen oder allen Fahrten nicht geprüft – das heißt nicht bestanden…</numerusform>
+            <numerusform>%n Regel bei einigen oder allen Fahrten nicht geprüft, was nicht dasselbe ist wie bestanden…</numerusform>
+            <numerusform>%n Regeln bei einigen oder allen Fahrten nicht geprüft, was nicht dasselbe ist wie bestanden…</numerusform>
         </translation>
     </message>
 </context>
@@ -3285,6 +3445,66 @@ Copyright (C) 2026 The Bothways developers. Freie Software unter der GNU General
 
 Erstellt mit Qt %1, QCustomPlot, SQLite, SQLiteCpp, Boost, Eigen, fast_float, fmt und zstd.</translation>
     </message>
+    <message>
+        <source>Save the report as P&amp;DF…</source>
+        <translation>Bericht als &amp;PDF speichern…</translation>
+    </message>
+    <message>
+        <source>&amp;Print the report…</source>
+        <translation>Bericht dr&amp;ucken…</translation>
+    </message>
+    <message>
+        <source>R&amp;oadside mode</source>
+        <translation>&amp;Vor Ort</translation>
+    </message>
+    <message>
+        <source>F9</source>
+        <translation>F9</translation>
+    </message>
+    <message>
+        <source>One page for the companion in the passenger seat (F9)</source>
+        <translation>Eine Seite für alle, die auf dem Beifahrersitz mitschreiben (F9)</translation>
+    </message>
+    <message>
+        <source>A run was under way at the roadside when this study was closed.</source>
+        <translation>Als diese Studie geschlossen wurde, war vor Ort eine Fahrt unterwegs.</translation>
+    </message>
+    <message>
+        <source>Go on with it</source>
+        <translation>Damit weitermachen</translation>
+    </message>
+    <message>
+        <source>PDF on A4 paper (*.pdf)</source>
+        <translation>PDF auf A4-Papier (*.pdf)</translation>
+    </message>
+    <message>
+        <source>PDF on Letter paper (*.pdf)</source>
+        <translation>PDF auf Letter-Papier (*.pdf)</translation>
+    </message>
+    <message>
+        <source>Save the report as PDF</source>
+        <translation>Bericht als PDF speichern</translation>
+    </message>
+    <message>
+        <source>The report is in %1.</source>
+        <translation>Der Bericht ist in %1.</translation>
+    </message>
+    <message>
+        <source>The report could not be printed on %1.</source>
+        <translation>Der Bericht konnte auf %1 nicht gedruckt werden.</translation>
+    </message>
+    <message>
+        <source>Studies to take the noise from</source>
+        <translation>Studien, aus denen das Rauschen übernommen wird</translation>
+    </message>
+    <message>
+        <source>Studies and run sheets (*.bothways *.csv);;All files (*)</source>
+        <translation>Studien und Fahrtenblätter (*.bothways *.csv);;Alle Dateien (*)</translation>
+    </message>
+    <message>
+        <source>There is no verdict in %1, so the noise of a pair is not known from it.</source>
+        <translation>In %1 gibt es kein Urteil; das Rauschen eines Paars ist daraus also nicht bekannt.</translation>
+    </message>
 </context>
 <context>
     <name>bothways::app::MessageBar</name>
@@ -3305,7 +3525,7 @@ Erstellt mit Qt %1, QCustomPlot, SQLite, SQLiteCpp, Boost, Eigen, fast_float, fm
     </message>
     <message>
         <source>What a rule could not look at, it has not passed.</source>
-        <translation>Was eine Regel nicht ansehen konnte, hat sie nicht bestanden.</translation>
+        <translation>Was eine Regel nicht ansehen konnte, hat sie auch nicht für gut befunden.</translation>
     </message>
     <message>
         <source>Rule</source>
@@ -3481,6 +3701,22 @@ Erstellt mit Qt %1, QCustomPlot, SQLite, SQLiteCpp, Boost, Eigen, fast_float, fm
     <message>
         <source>correlated</source>
         <translation>korreliert</translation>
+    </message>
+    <message>
+        <source>Noise of several studies…</source>
+        <translation>Rauschen mehrerer Studien…</translation>
+    </message>
+    <message numerus="yes">
+        <source>Pooled from %1 (%n degree(s) of freedom).</source>
+        <translation>
+            <numerusform>Zusammengefasst aus %1 (%n Freiheitsgrad).</numerusform>
+            <numerusform>Zusammengefasst aus %1 (%n Freiheitsgrade).</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>, </source>
+        <comment>between names of studies</comment>
+        <translation>, </translation>
     </message>
 </context>
 <context>
@@ -3699,6 +3935,311 @@ Erstellt mit Qt %1, QCustomPlot, SQLite, SQLiteCpp, Boost, Eigen, fast_float, fm
     <message>
         <source>There is no result yet.</source>
         <translation>Es gibt noch kein Ergebnis.</translation>
+    </message>
+</context>
+<context>
+    <name>bothways::app::RoadsidePage</name>
+    <message>
+        <source>Roadside – %1</source>
+        <translation>Vor Ort – %1</translation>
+    </message>
+    <message>
+        <source>Roadside mode</source>
+        <translation>Vor Ort</translation>
+    </message>
+    <message>
+        <source>The driver drives, the companion types.</source>
+        <translation>Wer fährt, fährt; wer mitfährt, tippt.</translation>
+    </message>
+    <message>
+        <source>⚠ %1</source>
+        <extracomment>in front of a sentence that says what is wrong</extracomment>
+        <translation>⚠ %1</translation>
+    </message>
+    <message>
+        <source>Run %1</source>
+        <translation>Fahrt %1</translation>
+    </message>
+    <message>
+        <source>Next: run %1</source>
+        <translation>Als Nächstes: Fahrt %1</translation>
+    </message>
+    <message>
+        <source>block %1 of %2</source>
+        <translation>Block %1 von %2</translation>
+    </message>
+    <message>
+        <source>block %1</source>
+        <translation>Block %1</translation>
+    </message>
+    <message>
+        <source>pair %1 of %2</source>
+        <translation>Paar %1 von %2</translation>
+    </message>
+    <message>
+        <source>Pairs: %1 of %2</source>
+        <translation>Paare: %1 von %2</translation>
+    </message>
+    <message>
+        <source>Pairs: %1</source>
+        <translation>Paare: %1</translation>
+    </message>
+    <message>
+        <source>%1, %2 more in each block</source>
+        <translation>%1, noch %2 in jedem Block</translation>
+    </message>
+    <message>
+        <source>The plan is driven. More runs do no harm.</source>
+        <translation>Der Plan ist gefahren. Weitere Fahrten schaden nicht.</translation>
+    </message>
+    <message>
+        <source>The blocks so far are not those of the plan. Going on as after the last run.</source>
+        <translation>Die bisherigen Blöcke sind nicht die des Plans. Weiter wie nach der letzten Fahrt.</translation>
+    </message>
+    <message>
+        <source>Nothing is planned and nothing driven yet. Choose what this run is.</source>
+        <translation>Noch ist nichts geplant und nichts gefahren. Wählen Sie, was diese Fahrt ist.</translation>
+    </message>
+    <message>
+        <source>Switch to %1 first. Note what was changed.</source>
+        <translation>Wechseln Sie zuerst auf %1. Notieren Sie, was geändert wurde.</translation>
+    </message>
+    <message>
+        <source>On, as in run %1: %2.</source>
+        <translation>An, wie bei Fahrt %1: %2.</translation>
+    </message>
+    <message>
+        <source>Accessories as in every run; windows closed.</source>
+        <translation>Nebenverbraucher wie bei jeder Fahrt; Fenster geschlossen.</translation>
+    </message>
+    <message>
+        <source>Configuration</source>
+        <translation>Konfiguration</translation>
+    </message>
+    <message>
+        <source>Direction</source>
+        <translation>Richtung</translation>
+    </message>
+    <message>
+        <source>Setting</source>
+        <translation>Einstellung</translation>
+    </message>
+    <message>
+        <source>A run takes about %1.</source>
+        <translation>Eine Fahrt dauert etwa %1.</translation>
+    </message>
+    <message>
+        <source>Press Start when the meter is reset: when already cruising.</source>
+        <translation>Drücken Sie „Start“, wenn die Anzeige zurückgesetzt ist: erst bei gleichmäßiger Fahrt.</translation>
+    </message>
+    <message>
+        <source>of about %1</source>
+        <translation>von etwa %1</translation>
+    </message>
+    <message>
+        <source>Marks: %1, the last at %2 s</source>
+        <translation>Marken: %1, die letzte bei %2 s</translation>
+    </message>
+    <message>
+        <source>The meter was reset when already cruising? If not: Discard.</source>
+        <translation>Wurde die Anzeige erst bei gleichmäßiger Fahrt zurückgesetzt? Wenn nicht: Verwerfen.</translation>
+    </message>
+    <message>
+        <source>The clock was set back during this run. Its times go on from where they were.</source>
+        <translation>Die Uhr wurde während dieser Fahrt zurückgestellt. Ihre Zeiten laufen weiter, wo sie waren.</translation>
+    </message>
+    <message>
+        <source>This run is long over what was expected. Was the end missed?</source>
+        <translation>Diese Fahrt dauert viel länger als erwartet. Wurde das Ende verpasst?</translation>
+    </message>
+    <message>
+        <source>%1, %2. Note what happens when it happens.</source>
+        <translation>%1, %2. Notieren Sie, was geschieht, wenn es geschieht.</translation>
+    </message>
+    <message>
+        <source>%1 at %2 s</source>
+        <translation>%1 bei %2 s</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>Unit</source>
+        <translation>Einheit</translation>
+    </message>
+    <message>
+        <source>left out</source>
+        <translation>weggelassen</translation>
+    </message>
+    <message>
+        <source>Duration</source>
+        <translation>Dauer</translation>
+    </message>
+    <message>
+        <source>OK</source>
+        <translation>OK</translation>
+    </message>
+    <message>
+        <source>Yes, keep it</source>
+        <translation>Ja, behalten</translation>
+    </message>
+    <message>
+        <source>What does the dashboard show, in %1?</source>
+        <translation>Was zeigt die Anzeige im Fahrzeug, in %1?</translation>
+    </message>
+    <message>
+        <source>%1 has dropped out. Press its button when it is on again, twice if it stays off.</source>
+        <translation>%1 hat abgeschaltet. Drücken Sie die Taste dafür, wenn es wieder an ist, zweimal, wenn es aus bleibt.</translation>
+    </message>
+    <message>
+        <source>%1 drops out in %2, before the end of this run.</source>
+        <translation>%1 schaltet in %2 ab, vor dem Ende dieser Fahrt.</translation>
+    </message>
+    <message>
+        <source>%1 would drop out in %2, during the next run. Switch it on anew before Start.</source>
+        <translation>%1 würde in %2 abschalten, während der nächsten Fahrt. Schalten Sie es vor dem Start neu ein.</translation>
+    </message>
+    <message>
+        <source>%1: off. Press when switched on</source>
+        <translation>%1: aus. Beim Einschalten drücken</translation>
+    </message>
+    <message>
+        <source>%1: on, %2 left</source>
+        <translation>%1: an, noch %2</translation>
+    </message>
+    <message>
+        <source>%1: dropped out %2 ago</source>
+        <translation>%1: vor %2 abgeschaltet</translation>
+    </message>
+    <message>
+        <source>Discard run %1</source>
+        <translation>Fahrt %1 verwerfen</translation>
+    </message>
+    <message>
+        <source>Discard</source>
+        <translation>Verwerfen</translation>
+    </message>
+    <message>
+        <source>Undo</source>
+        <translation>Rückgängig</translation>
+    </message>
+    <message>
+        <source>Undo: %1</source>
+        <translation>Rückgängig: %1</translation>
+    </message>
+    <message>
+        <source>Light</source>
+        <translation>Hell</translation>
+    </message>
+    <message>
+        <source>Dark</source>
+        <translation>Dunkel</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation>Zurück</translation>
+    </message>
+    <message>
+        <source>Leave</source>
+        <translation>Verlassen</translation>
+    </message>
+    <message>
+        <source>The moment is noted. What happened?</source>
+        <translation>Der Zeitpunkt ist notiert. Was geschah?</translation>
+    </message>
+    <message>
+        <source>Why does run %1 not count? It stays in the list, with the reason.</source>
+        <translation>Warum zählt Fahrt %1 nicht? Sie bleibt in der Liste, mit dem Grund.</translation>
+    </message>
+    <message>
+        <source>Run %1 is discarded.</source>
+        <translation>Fahrt %1 ist verworfen.</translation>
+    </message>
+    <message>
+        <source>Why does run %1 not count?</source>
+        <translation>Warum zählt Fahrt %1 nicht?</translation>
+    </message>
+    <message>
+        <source>Run %1 (%2, %3) was ended %4 after its start, and its consumption is not typed yet.</source>
+        <translation>Fahrt %1 (%2, %3) wurde %4 nach ihrem Start beendet, und ihr Verbrauch ist noch nicht eingegeben.</translation>
+    </message>
+    <message>
+        <source>Run %1 (%2, %3) was under way when the program ended. It started %4 ago.</source>
+        <translation>Fahrt %1 (%2, %3) war unterwegs, als das Programm endete. Sie begann vor %4.</translation>
+    </message>
+    <message>
+        <source>Go on</source>
+        <translation>Weitermachen</translation>
+    </message>
+    <message>
+        <source>Discard it, with a reason</source>
+        <translation>Verwerfen, mit einem Grund</translation>
+    </message>
+    <message>
+        <source>Forget it</source>
+        <translation>Vergessen</translation>
+    </message>
+    <message>
+        <source>The run was forgotten; nothing was written.</source>
+        <translation>Die Fahrt wurde vergessen; nichts wurde eingetragen.</translation>
+    </message>
+    <message>
+        <source>Run %1 is under way. Leave all the same? Start and marks are kept.</source>
+        <translation>Fahrt %1 ist unterwegs. Trotzdem verlassen? Start und Marken bleiben erhalten.</translation>
+    </message>
+    <message>
+        <source>The consumption of run %1 is not written yet. Leave all the same? What was noted is kept.</source>
+        <translation>Der Verbrauch von Fahrt %1 ist noch nicht eingetragen. Trotzdem verlassen? Was notiert wurde, bleibt erhalten.</translation>
+    </message>
+    <message>
+        <source>Stay</source>
+        <translation>Bleiben</translation>
+    </message>
+    <message>
+        <source>Which setting has the device in this run?</source>
+        <translation>Welche Einstellung hat das Gerät bei dieser Fahrt?</translation>
+    </message>
+    <message>
+        <source>Start</source>
+        <translation>Start</translation>
+    </message>
+    <message>
+        <source>End</source>
+        <translation>Ende</translation>
+    </message>
+    <message>
+        <source>Consumption</source>
+        <translation>Verbrauch</translation>
+    </message>
+    <message>
+        <source>Decimal sign</source>
+        <translation>Dezimalzeichen</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <comment>take the last digit away</comment>
+        <translation>Zurück</translation>
+    </message>
+    <message>
+        <source>Run %1 is written.</source>
+        <translation>Fahrt %1 ist eingetragen.</translation>
+    </message>
+    <message>
+        <source>Other, in words</source>
+        <translation>Anderes, in Worten</translation>
+    </message>
+    <message>
+        <source>Back, it counts</source>
+        <translation>Zurück, sie zählt</translation>
+    </message>
+    <message>
+        <source>Words</source>
+        <translation>Worte</translation>
+    </message>
+    <message>
+        <source>Taken back: %1.</source>
+        <translation>Zurückgenommen: %1.</translation>
     </message>
 </context>
 <context>

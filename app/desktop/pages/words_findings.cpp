@@ -84,7 +84,7 @@ QString FindingWords::whereAndLimit(const Finding& finding) const
     if (finding.limit && finding.rule != Rule::sameRunTwice)
         parts << tr("limit %1\u00a0%2")
                      .arg(m_numbers.shortest(std::abs(*finding.limit)),
-                          QString::fromStdString(finding.unit));
+                          UnitsShown::signShown(QString::fromStdString(finding.unit)));
     if (!finding.detail.empty() && finding.rule != Rule::accessoryTimer)
         parts << QString::fromStdString(finding.detail);
     return parts.join(QLatin1String("; "));
