@@ -154,6 +154,17 @@ struct RunTraceInfo {
 };
 [[nodiscard]] Result<std::vector<RunTraceInfo>> assignedTraces(const StudyFile& study);
 
+/// A part of a recording that is to be a run's.
+struct Cut {
+    std::optional<core::RunId> existing; ///< none: `run` is added to the study
+    core::Run run;
+    double offset_s = 0.0; ///< the run's start in the recording's time
+};
+/// Makes runs of parts of a recording, or gives the parts to runs that are there: all in one
+/// change, or none. Faults of a new run are those of addRun().
+[[nodiscard]] Outcome cutRecording(StudyFile& study, core::RecordingId recording,
+                                   const std::vector<Cut>& cuts);
+
 /// The traces of a study's runs, for screen(). The study must outlive it. A run's window ends
 /// where the next run of the same recording starts, and begins where the one before ends.
 [[nodiscard]] core::TraceProvider tracesOf(const StudyFile& study);
