@@ -2,11 +2,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/study_files.h"
 
+#include "app/desktop/paths.h"
 #include "core/properties.h"
+#include "storage/traces.h"
 
 #include <QDir>
 #include <QFile>
+#include <QFileInfo>
 #include <QStandardPaths>
+#include <QTemporaryDir>
 
 #include <cassert>
 #include <utility>
@@ -44,6 +48,37 @@ core::StudyProperties demoProperties()
     return properties;
 }
 
+/// A recording of the demo as a file, since recordings are imported from files.
+core::Outcome importRecording(storage::StudyFile& study, const core::Run& run,
+                              const QTemporaryDir& scratch)
+{
+    const QString name = QString::fromStdString(run.trace);
+    const QString copy = scratch.filePath(QFileInfo(name).fileName());
+    if (!QFile::copy(":/demo/" + name, copy))
+        return core::Error{core::ErrorCode::studyFile, "a recording of the demo is missing",
+                           run.trace};
+    storage::TraceImportOptions options;
+    options.run = run.number;
+    const auto report = storage::importTrace(study, toPath(copy), options);
+    return report ? core::Outcome(core::Done{}) : core::Outcome(report.error());
+}
+
+core::Outcome writeDemo(const core::Study& study, const QString& file)
+{
+    auto made = storage::StudyFile::create(toPath(file), study.properties);
+    if (!made)
+        return made.error();
+    storage::StudyFile demo = std::move(made).take();
+    if (core::Outcome imported = demo.importRuns(study, "levee_generator.csv"); !imported)
+        return imported;
+    const QTemporaryDir scratch;
+    for (const core::Run& run : study.runs)
+        if (!run.trace.empty())
+            if (core::Outcome imported = importRecording(demo, run, scratch); !imported)
+                return imported;
+    return core::Done{};
+}
+
 } // namespace
 
 StudyDocument::Opened makeDemoStudy()
@@ -63,7 +98,11 @@ StudyDocument::Opened makeDemoStudy()
     QDir().mkpath(folder);
     const QString file = QDir(folder).filePath("demo.bothways");
     QFile::remove(file);
-    return makeStudy(study, file, "levee_generator.csv");
+    if (const core::Outcome written = writeDemo(study, file); !written) {
+        QFile::remove(file); // half a demo is none
+        return written.error();
+    }
+    return StudyDocument::open(file);
 }
 
 } // namespace bothways::app

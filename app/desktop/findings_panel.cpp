@@ -34,8 +34,14 @@ FindingsPanel::FindingsPanel(StudyDocument& document, Preferences& preferences, 
     connect(m_view->selectionModel(), &QItemSelectionModel::selectionChanged, this, [this] {
         follow();
         const QModelIndex current = m_view->currentIndex();
-        if (!m_showing && current.isValid())
-            emit runWanted(m_model->findingAt(current.row()).run);
+        if (!m_showing && current.isValid()) {
+            const core::Finding finding = m_model->findingAt(current.row());
+            emit runWanted(finding.run);
+            emit findingWanted(finding);
+        }
+    });
+    connect(m_view, &QAbstractItemView::activated, this, [this](const QModelIndex& index) {
+        emit findingActivated(core::Finding(m_model->findingAt(index.row())));
     });
     takeResult();
 }
@@ -182,6 +188,18 @@ void FindingsPanel::showRun(int number)
     m_showing = true;
     m_view->selectRow(row);
     m_showing = false;
+}
+
+void FindingsPanel::showFinding(const core::Finding& finding)
+{
+    for (int row = 0; row < m_model->rowCount(); ++row)
+        if (m_model->findingAt(row) == finding) {
+            m_showing = true;
+            m_view->selectRow(row);
+            m_view->scrollTo(m_model->index(row, 0));
+            m_showing = false;
+            return;
+        }
 }
 
 bool FindingsPanel::showNextOpen()

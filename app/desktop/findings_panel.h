@@ -31,12 +31,16 @@ public:
 
     /// Marks the first finding of a run; nothing happens where it has none.
     void showRun(int number);
+    /// Marks a finding; nothing happens where the list has none like it.
+    void showFinding(const core::Finding& finding);
     /// The next finding without an answer. False where there is none.
     bool showNextOpen();
     [[nodiscard]] FindingsModel& model() const { return *m_model; }
 
 signals:
-    void runWanted(int number); ///< a finding was chosen: show its run
+    void findingWanted(const core::Finding& finding);    ///< chosen: show its place
+    void findingActivated(const core::Finding& finding); ///< opened: bring its place to the front
+    void runWanted(int number);                          ///< a finding was chosen: show its run
 
 private:
     void build();

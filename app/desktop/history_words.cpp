@@ -35,6 +35,16 @@ QString historyKind(const std::string& kind)
         return History::tr("Study properties");
     if (kind == "import")
         return History::tr("Run sheet imported");
+    if (kind == "import_trace")
+        return History::tr("Recording imported");
+    if (kind == "assign_trace")
+        return History::tr("Recording given to a run");
+    if (kind == "unassign_trace")
+        return History::tr("Recording taken from a run");
+    if (kind == "cut_recording")
+        return History::tr("Recording cut into runs");
+    if (kind == "drop_recording")
+        return History::tr("Recording dropped");
     if (kind == "overrule")
         return History::tr("Finding overruled");
     if (kind == "look")

@@ -41,12 +41,12 @@ int wrongUse(const QString& sentence)
     return 2;
 }
 
-/// Waits until the answer about the study is there.
+/// Waits until the answer about the study is there, and what is shown of its recordings.
 bool settled(const MainWindow& window)
 {
     QElapsedTimer waited;
     waited.start();
-    while (window.document() && window.document()->isBusy()) {
+    while (window.isLoading()) {
         if (waited.hasExpired(kLongestAnswer_ms))
             return false;
         QCoreApplication::processEvents(QEventLoop::WaitForMoreEvents, 50);

@@ -11,6 +11,7 @@
 #include "app/desktop/paths.h"
 #include "app/desktop/planning/plan_page.h"
 #include "app/desktop/preferences.h"
+#include "app/desktop/recordings_panel.h"
 #include "app/desktop/result_tabs.h"
 #include "app/desktop/roadside/roadside_page.h"
 #include "app/desktop/run_form.h"
@@ -119,19 +120,22 @@ void MainWindow::showStudy()
     m_findings = new FindingsPanel(*m_document, m_preferences, m_findingsDock);
     m_findingsDock->setWidget(m_findings);
     m_historyDock->setWidget(new HistoryPanel(*m_document, m_historyDock));
+    m_recordings = new RecordingsPanel(*m_document, m_preferences, m_recordingsDock);
+    m_recordingsDock->setWidget(m_recordings);
     m_result = new ResultTabs(m_resultStack);
     m_resultStack->addWidget(m_result);
     dressResult();
     m_resultStack->setCurrentIndex(m_document->isBlind() ? 0 : 1);
     for (QAction* tag : m_tagActions)
         m_page->list().addAction(tag);
-    for (QDockWidget* dock : {m_resultDock, m_findingsDock, m_historyDock})
+    for (QDockWidget* dock : docks())
         dock->show();
     if (!restoreState(m_preferences.windowState())) {
         resizeDocks({m_resultDock}, {width() * 42 / 100}, Qt::Horizontal);
         resizeDocks({m_findingsDock}, {height() * 27 / 100}, Qt::Vertical);
     }
     m_findingsDock->raise();
+    m_resultDock->raise();
     m_toolBar->show();
     m_page->list().setFocus();
     if (!m_document->study().runs.empty()) {
@@ -167,6 +171,7 @@ void MainWindow::connectStudy()
     connect(m_page, &StudyPage::news, this,
             [this](const QString& sentence) { statusBar()->showMessage(sentence, 8000); });
     connect(m_findings, &FindingsPanel::runWanted, m_page, &StudyPage::showRun);
+    connectRecordings();
     connect(m_result->verdict(), &ResultPage::marginAsked, this, [this](double margin_pct) {
         m_document->tryOptions(margin_pct, m_document->options().confidence);
     });
@@ -189,6 +194,16 @@ void MainWindow::connectStudy()
         });
 }
 
+std::vector<QDockWidget*> MainWindow::docks() const
+{
+    return {m_resultDock, m_findingsDock, m_historyDock, m_recordingsDock};
+}
+
+bool MainWindow::isLoading() const
+{
+    return m_document && (m_document->isBusy() || m_recordings->isLoading());
+}
+
 bool MainWindow::closeStudy()
 {
     if (!m_document)
@@ -199,17 +214,18 @@ bool MainWindow::closeStudy()
     m_document->settleOptions();
     m_preferences.setWindow(saveGeometry(), saveState());
     m_messages->hide();
-    for (QDockWidget* dock : {m_resultDock, m_findingsDock, m_historyDock})
+    for (QDockWidget* dock : docks())
         dock->hide();
     m_toolBar->hide();
-    for (QWidget* part :
-         std::initializer_list<QWidget*>{m_page, m_findings, m_result, m_historyDock->widget()}) {
+    for (QWidget* part : std::initializer_list<QWidget*>{m_page, m_findings, m_result, m_recordings,
+                                                         m_historyDock->widget()}) {
         part->hide();
         part->disconnect(this);
         delete part;
     }
     m_page = nullptr;
     m_findings = nullptr;
+    m_recordings = nullptr;
     m_result = nullptr;
     m_document.reset();
     m_stack->setCurrentIndex(0);
@@ -354,6 +370,8 @@ bool MainWindow::showPage(const QString& name)
         m_page->editRun();
     else if (name == "discard")
         m_page->discardRuns();
+    else if (name == "recordings.list")
+        listRecordings();
     else if (name.startsWith("properties"))
         editProperties(name.mid(11));
     else if (m_result->showPage(name + "Page")) {
@@ -378,6 +396,8 @@ QStringList MainWindow::pageNames()
             "ledger",
             "findings",
             "history",
+            "recordings",
+            "recordings.list",
             "entry",
             "roadside",
             "edit",

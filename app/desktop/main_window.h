@@ -26,6 +26,7 @@ struct ReportInput;
 class FindingsPanel;
 class MessageBar;
 class Preferences;
+class RecordingsPanel;
 class ResultTabs;
 class RoadsidePage;
 class StudyPage;
@@ -41,6 +42,8 @@ public:
 
     [[nodiscard]] StudyDocument* document() const { return m_document.get(); }
     [[nodiscard]] StudyPage* page() const { return m_page; }
+    /// True while something that is on show is still being computed or read.
+    [[nodiscard]] bool isLoading() const;
     [[nodiscard]] QAction* action(const QString& objectName) const;
 
     /// Opens a study, or makes one from a run sheet. False, with the reason on show, where it
@@ -54,6 +57,9 @@ public:
     /// Back to the start page. False where something typed keeps the study open.
     bool closeStudy();
     void importSheet(const QString& file);
+    /// Shows what is in a recording's file, to be imported.
+    void importRecording(const QString& file);
+    void cutRecording(core::RecordingId id);
     /// Brings a part of the window to the front by its name; see pageNames().
     bool showPage(const QString& name);
     [[nodiscard]] static QStringList pageNames();
@@ -71,6 +77,7 @@ private:
     void take(StudyDocument::Opened opened, const QString& news, Remember remember = Remember::yes);
     void showStudy();
     void connectStudy();
+    [[nodiscard]] std::vector<QDockWidget*> docks() const;
     void takeResult();
     void dressResult();
     void takeBusy(bool busy);
@@ -112,6 +119,11 @@ private:
     void setBlind(bool blind);
     void showSheetFaults(const QString& file, const core::Error& error);
 
+    // main_window_recordings.cpp
+    void connectRecordings();
+    void chooseRecording();
+    void listRecordings();
+
     // main_window_report.cpp
     void chooseReport();
     void chooseReportPdf();
@@ -127,6 +139,7 @@ private:
     std::unique_ptr<StudyDocument> m_document;
     StudyPage* m_page = nullptr;
     FindingsPanel* m_findings = nullptr;
+    RecordingsPanel* m_recordings = nullptr;
     ResultTabs* m_result = nullptr;
     RoadsidePage* m_roadside = nullptr;
     MessageBar* m_messages = nullptr;
@@ -135,6 +148,7 @@ private:
     QDockWidget* m_resultDock = nullptr;
     QDockWidget* m_findingsDock = nullptr;
     QDockWidget* m_historyDock = nullptr;
+    QDockWidget* m_recordingsDock = nullptr;
     QMenu* m_recentMenu = nullptr;
     QToolBar* m_toolBar = nullptr;
     QLabel* m_tally = nullptr;

@@ -48,6 +48,9 @@ void MainWindow::build()
     connect(start, &StartPage::fileWanted, this, [this](const QString& file) { openFile(file); });
 
     m_resultDock = addDock("resultDock", tr("Result"), Qt::RightDockWidgetArea);
+    m_recordingsDock = addDock("recordingsDock", tr("Recordings"), Qt::RightDockWidgetArea);
+    tabifyDockWidget(m_resultDock, m_recordingsDock);
+    setTabPosition(Qt::RightDockWidgetArea, QTabWidget::North);
     m_findingsDock = addDock("findingsDock", tr("Findings"), Qt::BottomDockWidgetArea);
     m_historyDock = addDock("historyDock", tr("History"), Qt::BottomDockWidgetArea);
     tabifyDockWidget(m_findingsDock, m_historyDock);
@@ -167,6 +170,9 @@ void MainWindow::buildFileMenu()
     menu->addSeparator();
     add(
         menu, "import", tr("&Import a run sheet…"), tr("Ctrl+I"), [this] { chooseSheet(); }, false);
+    add(menu, "importRecording", tr("Import a re&cording…"), tr("Ctrl+Shift+I"),
+        [this] { chooseRecording(); });
+    add(menu, "listRecordings", tr("All recordin&gs…"), {}, [this] { listRecordings(); });
     add(menu, "export", tr("&Export the run sheet…"), tr("Ctrl+E"), [this] { chooseExport(); });
     add(menu, "report", tr("Save the &report…"), tr("Ctrl+R"), [this] { chooseReport(); });
     add(menu, "reportPdf", tr("Save the report as P&DF…"), {}, [this] { chooseReportPdf(); });
@@ -253,7 +259,7 @@ void MainWindow::buildViewMenu()
     QMenu* menu = menuBar()->addMenu(tr("&View"));
     add(menu, "showRuns", tr("&Runs"), tr("Ctrl+1"), [this] { showPage("runs"); });
     int key = 2;
-    for (QDockWidget* dock : {m_resultDock, m_findingsDock, m_historyDock}) {
+    for (QDockWidget* dock : docks()) {
         const QByteArray name = "show_" + dock->objectName().toUtf8();
         add(menu, name.constData(), dock->windowTitle(),
             QKeySequence(QString("Ctrl+%1").arg(key++)), [dock] {

@@ -8,6 +8,7 @@
 
 #include <QMetaType>
 
+#include <map>
 #include <memory>
 
 namespace bothways::app {
@@ -18,6 +19,8 @@ struct ResultSet {
     core::Study study;
     core::Analysis analysis;
     core::Screening screening;
+    /// What the recordings say was used, by the run's number; runs without one are left out.
+    std::map<int, core::Consumption> recorded;
 };
 
 } // namespace bothways::app

@@ -5,6 +5,7 @@
 #include "app/desktop/pages/words.h"
 #include "app/desktop/preferences.h"
 #include "app/desktop/questions.h"
+#include "app/desktop/recorded_words.h"
 #include "app/desktop/run_tags.h"
 #include "core/clock.h"
 #include "storage/run_sheet.h"
@@ -293,6 +294,11 @@ QString RunListModel::toolTip(const Row& row, int column) const
         lines += asked;
     if (column == consumptionColumn && row.fromTrace && !m_document.isBlind())
         lines += tr("Taken from the recording: the driver noted none.");
+    if (const auto result = m_document.result();
+        result && column == consumptionColumn && !m_document.isBlind())
+        if (const auto recorded = result->recorded.find(row.run.number);
+            recorded != result->recorded.end())
+            lines += recordedBeside(row.run, recorded->second, units);
     if (column == startColumn)
         lines += QString::fromStdString(core::formatDateTime(row.run.start));
     if (column == remarksColumn) {

@@ -1,15 +1,12 @@
 // Copyright (C) 2026 The Bothways developers
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "app/desktop/study_document.h"
+#include "app/desktop/study_document_private.h"
 
 #include "app/desktop/paths.h"
 #include "core/screening.h"
 #include "core/trace_consumption.h"
-#include "storage/traces.h"
 
 #include <QFileInfo>
-#include <QFutureWatcher>
-#include <QTimer>
 #include <QtConcurrent/QtConcurrentRun>
 
 #include <algorithm>
@@ -20,8 +17,6 @@ namespace {
 
 constexpr int kOptionsSettle_ms = 700;
 
-using Computed = std::shared_ptr<const ResultSet>;
-
 void addNote(core::Analysis& analysis, core::NoteKind kind, const std::vector<int>& runs)
 {
     QStringList numbers;
@@ -29,6 +24,29 @@ void addNote(core::Analysis& analysis, core::NoteKind kind, const std::vector<in
         numbers += QString::number(run);
     if (!runs.empty())
         analysis.notes.push_back({kind, numbers.join(", ").toStdString()});
+}
+
+bool isEnergy(const core::Consumption& consumption)
+{
+    return consumption.unit == core::ConsumptionUnit::kwhPer100km;
+}
+
+/// What each recording says that its run used, by the run's number.
+std::map<int, core::Consumption> recordedConsumption(const core::Study& study,
+                                                     const core::TraceProvider& traces,
+                                                     const std::stop_token& stop)
+{
+    std::map<int, core::Consumption> recorded;
+    for (const core::Run& run : study.runs) {
+        if (stop.stop_requested())
+            break;
+        const auto trace = traces(run);
+        const auto consumption = trace ? core::consumptionFromTrace(run, *trace) : std::nullopt;
+        if (consumption &&
+            (!run.consumption || isEnergy(*run.consumption) == isEnergy(*consumption)))
+            recorded[run.number] = *consumption;
+    }
+    return recorded;
 }
 
 /// @param traces  a connection of this thread's own; null where the study has no recordings
@@ -40,8 +58,10 @@ Computed compute(core::Study study, core::AnalysisOptions options,
     const core::TraceProvider provider =
         traces ? storage::tracesOf(*traces) : core::TraceProvider();
     core::ConsumptionTaken filled;
-    if (traces) // runs whose driver noted no consumption take it from their recordings
+    if (traces) { // runs whose driver noted no consumption take it from their recordings
+        set->recorded = recordedConsumption(study, provider, stop);
         filled = core::takeConsumptionFromTraces(study, provider);
+    }
     set->analysis = core::analyse(study, options);
     addNote(set->analysis, core::NoteKind::consumptionFromTrace, filled.taken);
     addNote(set->analysis, core::NoteKind::consumptionLacking, filled.lacking);
@@ -53,29 +73,6 @@ Computed compute(core::Study study, core::AnalysisOptions options,
 }
 
 } // namespace
-
-struct StudyDocument::Private {
-    explicit Private(storage::StudyFile f) : file(std::move(f)) {}
-
-    storage::StudyFile file;
-    core::Study study;
-    std::vector<storage::Overruled> overruled;
-    std::vector<storage::HistoryEntry> history;
-    bool blind = false;
-    bool looked = false;
-
-    std::optional<std::pair<double, double>> tried; ///< margin, confidence
-    QTimer settle;
-
-    Computed result;
-    std::uint64_t revision = 0; ///< goes up when the study is read anew
-    std::uint64_t resultRevision = 0, runningRevision = 0;
-    bool hasRecordings = false;
-    QFutureWatcher<Computed> watcher;
-    std::stop_source stop;
-    bool busy = false;
-    bool again = false;
-};
 
 StudyDocument::Opened StudyDocument::create(const QString& file,
                                             const core::StudyProperties& properties)
@@ -243,10 +240,14 @@ core::Outcome StudyDocument::reload()
     auto history = d->file.history();
     if (!history)
         return history.error();
-    const auto recordings = storage::recordings(d->file);
+    auto recordings = storage::recordings(d->file);
     if (!recordings)
         return recordings.error();
-    d->hasRecordings = !recordings.value().empty();
+    auto assigned = storage::assignedTraces(d->file);
+    if (!assigned)
+        return assigned.error();
+    d->recordings = std::move(recordings).take();
+    d->assigned = std::move(assigned).take();
     ++d->revision;
     d->study = std::move(study).take();
     d->overruled = std::move(overruled).take();
@@ -443,18 +444,6 @@ void StudyDocument::recompute()
     }
 }
 
-/// A second connection for the thread that computes: recordings are read there.
-std::shared_ptr<storage::StudyFile> StudyDocument::connectionForTraces()
-{
-    if (!d->hasRecordings)
-        return {};
-    auto second = d->file.another();
-    if (second)
-        return std::make_shared<storage::StudyFile>(std::move(second).take());
-    emit failed(second.error());
-    return {};
-}
-
 void StudyDocument::startComputing()
 {
     d->runningRevision = d->revision;
@@ -469,7 +458,8 @@ void StudyDocument::startComputing()
         emit busyChanged(true);
     }
     d->watcher.setFuture(QtConcurrent::run(
-        [study = d->study, options = options(), traces = connectionForTraces(), progress,
+        [study = d->study, options = options(),
+         traces = d->recordings.empty() ? nullptr : anotherConnection(), progress,
          stop = d->stop.get_token()] { return compute(study, options, traces, progress, stop); }));
 }
 

@@ -5,6 +5,7 @@
 #include "app/desktop/result_set.h"
 #include "core/result.h"
 #include "storage/study_file.h"
+#include "storage/traces.h"
 
 #include <QObject>
 #include <QString>
@@ -86,6 +87,18 @@ public:
     bool undo();
     bool redo();
 
+    // study_document_recordings.cpp
+    /// What the study holds of recordings, and which run has which part of them.
+    [[nodiscard]] const std::vector<storage::RecordingInfo>& recordings() const;
+    [[nodiscard]] const std::vector<storage::RunTraceInfo>& assignedTraces() const;
+    /// A connection of its own for another thread; null, after failed(), where there is none.
+    [[nodiscard]] std::shared_ptr<storage::StudyFile> anotherConnection();
+    /// Takes in what another connection (an import) has written, or failed to.
+    bool takeForeignChange(const core::Outcome& outcome);
+    /// New runs and runs that are there already get their parts of a recording, in one step.
+    bool cutRecording(core::RecordingId recording, const std::vector<storage::Cut>& cuts);
+    bool dropRecording(core::RecordingId recording);
+
     /// Shows the answer for another margin and confidence at once; they go into the study when
     /// they have stood still for a moment.
     void tryOptions(double margin_pct, double confidence);
@@ -107,7 +120,6 @@ private:
     void recompute();
     void startComputing();
     void computed();
-    [[nodiscard]] std::shared_ptr<storage::StudyFile> connectionForTraces();
 
     struct Private;
     std::unique_ptr<Private> d;

@@ -12,6 +12,121 @@
     </message>
 </context>
 <context>
+    <name>ImportReport</name>
+    <message numerus="yes">
+        <source>%n column(s)</source>
+        <translation>
+            <numerusform>%n column</numerusform>
+            <numerusform>%n columns</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n row(s) came in,</source>
+        <translation>
+            <numerusform>%n row came in,</numerusform>
+            <numerusform>%n rows came in,</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 long, with %n channel(s).</source>
+        <translation>
+            <numerusform>%1 long, with %n channel.</numerusform>
+            <numerusform>%1 long, with %n channels.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n gap(s), the longest %1 s.</source>
+        <translation>
+            <numerusform>%n gap, the longest %1 s.</numerusform>
+            <numerusform>%n gaps, the longest %1 s.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n row(s) without a readable time left out.</source>
+        <translation>
+            <numerusform>%n row without a readable time left out.</numerusform>
+            <numerusform>%n rows without a readable time left out.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n row(s) with the time of the row before left out.</source>
+        <translation>
+            <numerusform>%n row with the time of the row before left out.</numerusform>
+            <numerusform>%n rows with the time of the row before left out.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n row(s) that fell back in time left out.</source>
+        <translation>
+            <numerusform>%n row that fell back in time left out.</numerusform>
+            <numerusform>%n rows that fell back in time left out.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>The clock was set %n time(s); what follows was joined on.</source>
+        <translation>
+            <numerusform>The clock was set %n time; what follows was joined on.</numerusform>
+            <numerusform>The clock was set %n times; what follows was joined on.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>The rate of rows changes %n time(s).</source>
+        <translation>
+            <numerusform>The rate of rows changes %n time.</numerusform>
+            <numerusform>The rate of rows changes %n times.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n time(s) without a position.</source>
+        <translation>
+            <numerusform>%n time without a position.</numerusform>
+            <numerusform>%n times without a position.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n track point(s) that are nowhere on Earth left out.</source>
+        <translation>
+            <numerusform>%n track point that is nowhere on Earth left out.</numerusform>
+            <numerusform>%n track points that are nowhere on Earth left out.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n sentence(s) with a wrong checksum left out.</source>
+        <translation>
+            <numerusform>%n sentence with a wrong checksum left out.</numerusform>
+            <numerusform>%n sentences with a wrong checksum left out.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n empty cell(s).</source>
+        <translation>
+            <numerusform>%n empty cell.</numerusform>
+            <numerusform>%n empty cells.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n cell(s) that are no number, taken as empty.</source>
+        <translation>
+            <numerusform>%n cell that is no number, taken as empty.</numerusform>
+            <numerusform>%n cells that are no number, taken as empty.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n row(s) with too few cells.</source>
+        <translation>
+            <numerusform>%n row with too few cells.</numerusform>
+            <numerusform>%n rows with too few cells.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n row(s) with too many cells.</source>
+        <translation>
+            <numerusform>%n row with too many cells.</numerusform>
+            <numerusform>%n rows with too many cells.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>WhyText</name>
     <message numerus="yes">
         <source>%n run(s) were driven. Each is one pass over the stretch in one direction.</source>
@@ -158,6 +273,37 @@
     </message>
 </context>
 <context>
+    <name>bothways::app::CutDialog</name>
+    <message numerus="yes">
+        <source>the run sheet&apos;s times: %n part(s)</source>
+        <translation>
+            <numerusform>the run sheet&apos;s times: %n part</numerusform>
+            <numerusform>the run sheet&apos;s times: %n parts</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>marks: %n part(s)</source>
+        <translation>
+            <numerusform>marks: %n part</numerusform>
+            <numerusform>marks: %n parts</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>positions: %n part(s)</source>
+        <translation>
+            <numerusform>positions: %n part</numerusform>
+            <numerusform>positions: %n parts</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>a held speed: %n part(s)</source>
+        <translation>
+            <numerusform>a held speed: %n part</numerusform>
+            <numerusform>a held speed: %n parts</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>bothways::app::FindingsPanel</name>
     <message numerus="yes">
         <source>%n rule(s) not checked on some or all runs, which is not the same as passed…</source>
@@ -212,6 +358,13 @@
         <translation>
             <numerusform>%n run came from %1.</numerusform>
             <numerusform>%n runs came from %1.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n part(s) of the recording became runs.</source>
+        <translation>
+            <numerusform>%n part of the recording became a run.</numerusform>
+            <numerusform>%n parts of the recording became runs.</numerusform>
         </translation>
     </message>
 </context>

@@ -11,6 +11,7 @@
 #include <QListWidget>
 #include <QPushButton>
 #include <QSignalBlocker>
+#include <QSplitter>
 #include <QTabWidget>
 
 #include <algorithm>
@@ -55,11 +56,25 @@ void forChecked(const QListWidget& list, Job job)
 
 void TraceView::setRuns(std::vector<TracedRun> runs)
 {
+    const bool sameRecordings =
+        std::equal(runs.begin(), runs.end(), m_runs.begin(), m_runs.end(),
+                   [](const TracedRun& a, const TracedRun& b) { return a.trace == b.trace; });
+    const std::vector<int> before = shownRuns();
     m_runs = std::move(runs);
-    m_series.clear();
+    if (!sameRecordings)
+        m_series.clear();
     m_distances.clear();
     m_finding = -1;
-    fillLists();
+    fillLists(before);
+    setAxis(m_axis);
+    emit shownRunsChanged();
+}
+
+void TraceView::takeSamples()
+{
+    std::erase_if(m_series, [](const auto& entry) { return !entry.second; });
+    if (m_axis == TraceAxis::distance)
+        m_series.clear(); // where they lie may be known only now
     setAxis(m_axis);
 }
 
@@ -85,7 +100,7 @@ void TraceView::setTheme(const Theme& theme)
     refresh();
 }
 
-void TraceView::fillLists()
+void TraceView::fillLists(const std::vector<int>& runsBefore)
 {
     m_filling = true;
     const QStringList before = shownChannels();
@@ -93,6 +108,7 @@ void TraceView::fillLists()
     m_channelList->clear();
     QStringList channels;
     int firstRecorded = -1;
+    bool anyShown = false;
     for (std::size_t i = 0; i < m_runs.size(); ++i) {
         const TracedRun& run = m_runs[i];
         QListWidgetItem* item = addCheckable(*m_runList, run.label, run.run);
@@ -104,11 +120,15 @@ void TraceView::fillLists()
         }
         if (firstRecorded < 0)
             firstRecorded = static_cast<int>(i);
+        if (std::find(runsBefore.begin(), runsBefore.end(), run.run) != runsBefore.end()) {
+            item->setCheckState(Qt::Checked);
+            anyShown = true;
+        }
         for (const core::ChannelInfo& info : run.trace->channels())
             if (const QString name = QString::fromStdString(info.name); !channels.contains(name))
                 channels << name;
     }
-    if (firstRecorded >= 0)
+    if (firstRecorded >= 0 && !anyShown)
         m_runList->item(firstRecorded)->setCheckState(Qt::Checked);
     int shown = 0;
     const QSignalBlocker quietAcross(m_across);
@@ -133,7 +153,7 @@ void TraceView::fillLists()
     m_up->setCurrentIndex(up >= 0 ? up : std::min(1, m_up->count() - 1));
     m_filling = false;
     const bool any = firstRecorded >= 0;
-    m_tabs->setVisible(any);
+    m_splitter->setVisible(any);
     m_nothing->setVisible(!any);
 }
 
@@ -168,6 +188,7 @@ void TraceView::showRuns(const std::vector<int>& runs)
     m_filling = false;
     refresh();
     refreshScatter();
+    emit shownRunsChanged();
 }
 
 void TraceView::setChannelShown(const QString& channel, bool shown)

@@ -17,6 +17,7 @@ class QComboBox;
 class QLabel;
 class QListWidget;
 class QPushButton;
+class QSplitter;
 class QTabWidget;
 
 namespace bothways::app {
@@ -36,8 +37,11 @@ public:
     explicit TraceView(QWidget* parent = nullptr);
     ~TraceView() override;
 
-    /// All runs that can be looked at; the first with a recording is shown.
+    /// All runs that can be looked at. Those that were shown stay so; else the first with a
+    /// recording is.
     void setRuns(std::vector<TracedRun> runs);
+    /// Asks again for channels that were not there yet (samples() gave null).
+    void takeSamples();
     void setUnits(const UnitsShown& units);
     void setTheme(const Theme& theme);
 
@@ -54,6 +58,7 @@ public:
     [[nodiscard]] TraceScatter& scatter() const { return *m_scatter; }
 
 signals:
+    void shownRunsChanged();
     void runActivated(int run);                          ///< back from the trace to the list
     void findingActivated(const core::Finding& finding); ///< a band was opened
 
@@ -62,7 +67,7 @@ protected:
 
 private:
     void build();
-    void fillLists();
+    void fillLists(const std::vector<int>& runsBefore);
     void refresh();
     void refreshScatter();
     void goToFinding(int step);
@@ -91,6 +96,7 @@ private:
     Theme m_theme = Theme::light();
 
     QLabel* m_nothing = nullptr;
+    QSplitter* m_splitter = nullptr;
     QTabWidget* m_tabs = nullptr;
     QListWidget* m_runList = nullptr;
     QListWidget* m_channelList = nullptr;

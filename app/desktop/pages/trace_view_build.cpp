@@ -23,6 +23,8 @@ TraceView::TraceView(QWidget* parent) : QWidget(parent)
     connect(m_runList, &QListWidget::itemChanged, this, [this] {
         refresh();
         refreshScatter();
+        if (!m_filling)
+            emit shownRunsChanged();
     });
     connect(m_channelList, &QListWidget::itemChanged, this, &TraceView::refresh);
     connect(m_runList, &QListWidget::itemActivated, this, [this](const QListWidgetItem* item) {
@@ -48,7 +50,7 @@ TraceView::TraceView(QWidget* parent) : QWidget(parent)
     for (QComboBox* box : {m_across, m_up})
         connect(box, &QComboBox::currentIndexChanged, this, &TraceView::refreshScatter);
     connect(m_tabs, &QTabWidget::currentChanged, this, &TraceView::refreshScatter);
-    m_tabs->hide();
+    m_splitter->hide();
 }
 
 TraceView::~TraceView() = default;
@@ -62,6 +64,8 @@ void TraceView::build()
     m_runList->setObjectName(QStringLiteral("traceRuns"));
     m_channelList = new QListWidget;
     m_channelList->setObjectName(QStringLiteral("traceChannels"));
+    for (QListWidget* list : {m_runList, m_channelList})
+        list->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff); // long names end in an ellipsis
     m_runsLabel = new QLabel;
     m_runsLabel->setBuddy(m_runList);
     m_channelsLabel = new QLabel;
@@ -112,15 +116,15 @@ void TraceView::build()
     m_tabs = new QTabWidget;
     m_tabs->addTab(overTime, QString());
     m_tabs->addTab(against, QString());
-    auto* splitter = new QSplitter;
-    splitter->addWidget(lists);
-    splitter->addWidget(m_tabs);
-    splitter->setStretchFactor(1, 1);
-    splitter->setSizes({190, 800});
+    m_splitter = new QSplitter;
+    m_splitter->addWidget(lists);
+    m_splitter->addWidget(m_tabs);
+    m_splitter->setStretchFactor(1, 1);
+    m_splitter->setSizes({150, 800});
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(10, 10, 10, 10);
     column->addWidget(m_nothing);
-    column->addWidget(splitter, 1);
+    column->addWidget(m_splitter, 1);
     QEvent language(QEvent::LanguageChange);
     changeEvent(&language);
 }
