@@ -92,7 +92,7 @@ TEST_F(WindowReport, APlanTakesItsNoiseFromSeveralStudies)
     ASSERT_TRUE(page->plan());
     EXPECT_NEAR(page->plan()->options.s, headline.s, 1e-15);
     EXPECT_EQ(page->plan()->options.s_df, 2.0 * headline.df);
-    EXPECT_TRUE(page->findChild<QLabel*>("planNoiseFrom")->text().contains("degrees of freedom"));
+    EXPECT_TRUE(page->findChild<QLabel*>("planNoiseFrom")->text().contains("of freedom"));
     choose({path("no_such.bothways")});
     EXPECT_TRUE(message().contains("no_such.bothways"));
     EXPECT_EQ(page->plan()->options.s_df, 2.0 * headline.df) << "what was taken stays";
