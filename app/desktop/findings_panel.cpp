@@ -5,6 +5,7 @@
 #include "app/desktop/findings_model.h"
 #include "app/desktop/hinted_table_view.h"
 #include "app/desktop/not_checked_dialog.h"
+#include "app/desktop/pages/help_topics.h"
 #include "app/desktop/pages/words.h"
 #include "app/desktop/preferences.h"
 #include "app/desktop/study_document.h"
@@ -13,6 +14,7 @@
 #include <QHeaderView>
 #include <QLabel>
 #include <QLineEdit>
+#include <QMenu>
 #include <QPushButton>
 #include <QToolButton>
 #include <QVBoxLayout>
@@ -86,7 +88,11 @@ void FindingsPanel::build()
     answers->addWidget(m_words, 1);
     answers->addWidget(m_overrule);
     answers->addWidget(m_allOfRule);
+    m_help = helpButton({}, tr("the rule of this finding"));
+    answers->addWidget(m_help);
     box->addLayout(answers);
+    m_view->setContextMenuPolicy(Qt::CustomContextMenu);
+    connect(m_view, &QWidget::customContextMenuRequested, this, &FindingsPanel::showMenu);
 
     m_pattern = new QLabel(this);
     m_pattern->setObjectName("pattern");
@@ -140,6 +146,24 @@ void FindingsPanel::follow()
     m_words->setEnabled(!findings.empty());
     m_overrule->setEnabled(!findings.empty() && !m_words->text().trimmed().isEmpty());
     m_allOfRule->setEnabled(m_view->selectionModel()->hasSelection());
+    const QModelIndex current = m_view->currentIndex();
+    const QString topic =
+        current.isValid() ? helpTopic(m_model->findingAt(current.row()).rule) : QString();
+    setHelpTopic(*this, topic);
+    setHelpTopic(*m_help, topic);
+}
+
+void FindingsPanel::showMenu(const QPoint& at)
+{
+    const QModelIndex index = m_view->indexAt(at);
+    if (!index.isValid())
+        return;
+    QMenu menu(this);
+    menu.setObjectName("findingMenu");
+    menu.addAction(tr("What the rule looks at: %1")
+                       .arg(FindingWords::ruleName(m_model->findingAt(index.row()).rule)),
+                   m_help, &QToolButton::click);
+    menu.exec(m_view->viewport()->mapToGlobal(at));
 }
 
 std::vector<core::Finding> FindingsPanel::chosen() const

@@ -48,6 +48,7 @@ private:
     void follow();
     void accept();
     void overrule();
+    void showMenu(const QPoint& at);
     /// The chosen findings, or all open ones of their rules.
     [[nodiscard]] std::vector<core::Finding> chosen() const;
 
@@ -61,6 +62,7 @@ private:
     QPushButton* m_overrule = nullptr;
     QLabel* m_pattern = nullptr;
     QToolButton* m_notChecked = nullptr;
+    QToolButton* m_help = nullptr;
     bool m_showing = false;
 };
 

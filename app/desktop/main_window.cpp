@@ -4,6 +4,8 @@
 
 #include "app/desktop/findings_model.h"
 #include "app/desktop/findings_panel.h"
+#include "app/desktop/help/help_desk.h"
+#include "app/desktop/help/help_window.h"
 #include "app/desktop/history_panel.h"
 #include "app/desktop/history_words.h"
 #include "app/desktop/message_bar.h"
@@ -42,7 +44,8 @@ namespace bothways::app {
 MainWindow::MainWindow(Preferences& preferences, Clock clock, QWidget* parent)
     : QMainWindow(parent),
       m_preferences(preferences),
-      m_clock(clock ? std::move(clock) : [] { return QDateTime::currentDateTime(); })
+      m_clock(clock ? std::move(clock) : [] { return QDateTime::currentDateTime(); }),
+      m_help(std::make_unique<HelpDesk>(*this))
 {
     setObjectName("mainWindow");
     setAcceptDrops(true);
@@ -358,6 +361,10 @@ bool MainWindow::showPage(const QString& name)
         editPreferences();
         return true;
     }
+    if (name == "help") {
+        m_help->openHere();
+        return true;
+    }
     if (!m_document)
         return false;
     if (name == "runs")
@@ -407,7 +414,8 @@ QStringList MainWindow::pageNames()
             "properties.limitsPage",
             "properties.accessoriesPage",
             "properties.planPage",
-            "preferences"};
+            "preferences",
+            "help"};
 }
 
 QPixmap MainWindow::picture(const QSize& size)
@@ -418,6 +426,8 @@ QPixmap MainWindow::picture(const QSize& size)
         QCoreApplication::processEvents(); // the layout follows
         return m_roadside->grab();
     }
+    if (m_help->window() && m_help->window()->isVisible())
+        return m_help->window()->grab();
     QPixmap picture = grab();
     for (QDialog* dialog : findChildren<QDialog*>()) {
         if (!dialog->isVisible())
@@ -439,6 +449,8 @@ void MainWindow::closeEvent(QCloseEvent* event)
         event->ignore();
         return;
     }
+    if (m_help->window())
+        m_help->window()->close();
     event->accept();
 }
 

@@ -24,6 +24,7 @@ namespace bothways::app {
 struct ReportInput;
 
 class FindingsPanel;
+class HelpDesk;
 class MessageBar;
 class Preferences;
 class RecordingsPanel;
@@ -45,6 +46,7 @@ public:
     /// True while something that is on show is still being computed or read.
     [[nodiscard]] bool isLoading() const;
     [[nodiscard]] QAction* action(const QString& objectName) const;
+    [[nodiscard]] HelpDesk& help() const { return *m_help; }
 
     /// Opens a study, or makes one from a run sheet. False, with the reason on show, where it
     /// cannot; what was open then stays open.
@@ -136,6 +138,7 @@ private:
 
     Preferences& m_preferences;
     Clock m_clock;
+    std::unique_ptr<HelpDesk> m_help;
     std::unique_ptr<StudyDocument> m_document;
     StudyPage* m_page = nullptr;
     FindingsPanel* m_findings = nullptr;

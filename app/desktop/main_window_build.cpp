@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/main_window.h"
 
+#include "app/desktop/help/help_desk.h"
 #include "app/desktop/message_bar.h"
 #include "app/desktop/preferences.h"
 #include "app/desktop/run_tags.h"
@@ -308,6 +309,10 @@ void MainWindow::buildViewMenu()
 void MainWindow::buildHelpMenu()
 {
     QMenu* menu = menuBar()->addMenu(tr("&Help"));
+    QAction* help = add(
+        menu, "help", tr("&Handbook"), QKeySequence(Qt::Key_F1), [this] { m_help->openHere(); },
+        false);
+    help->setToolTip(tr("The handbook, at the page for where you are (F1)"));
     add(
         menu, "keys", tr("&Keys"), tr("Ctrl+F1"), [this] { showKeys(); }, false);
     add(

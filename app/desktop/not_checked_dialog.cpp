@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/not_checked_dialog.h"
 
+#include "app/desktop/pages/help_topics.h"
 #include "app/desktop/pages/words.h"
 
 #include <QDialogButtonBox>
@@ -40,9 +41,12 @@ NotCheckedDialog::NotCheckedDialog(const std::vector<core::NotChecked>& list,
     setWindowTitle(tr("Not checked"));
     const FindingWords words(units);
     std::map<std::pair<QString, QString>, std::vector<int>> runs;
-    for (const core::NotChecked& missing : list)
-        runs[{FindingWords::ruleName(missing.rule), words.notChecked(missing)}].push_back(
-            missing.run);
+    std::map<QString, QString> topics;
+    for (const core::NotChecked& missing : list) {
+        const QString rule = FindingWords::ruleName(missing.rule);
+        runs[{rule, words.notChecked(missing)}].push_back(missing.run);
+        topics[rule] = helpTopic(missing.rule);
+    }
 
     auto* box = new QVBoxLayout(this);
     auto* top = new QLabel(tr("What a rule could not look at, it has not passed."), this);
@@ -64,10 +68,16 @@ NotCheckedDialog::NotCheckedDialog(const std::vector<core::NotChecked>& list,
         table->setItem(row, 2, new QTableWidgetItem(runRanges(numbers)));
         ++row;
     }
+    connect(table, &QTableWidget::currentCellChanged, this, [table, topics](int current) {
+        const QTableWidgetItem* rule = table->item(current, 0);
+        const auto topic = rule ? topics.find(rule->text()) : topics.end();
+        setHelpTopic(*table, topic == topics.end() ? QString() : topic->second);
+    });
     table->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
     table->horizontalHeader()->setSectionResizeMode(1, QHeaderView::Stretch);
     box->addWidget(table);
-    auto* buttons = new QDialogButtonBox(QDialogButtonBox::Close, this);
+    auto* buttons = new QDialogButtonBox(QDialogButtonBox::Close | QDialogButtonBox::Help, this);
+    connect(buttons, &QDialogButtonBox::helpRequested, table, [table] { askForHelp(*table); });
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::close);
     box->addWidget(buttons);
     resize(fontMetrics().averageCharWidth() * 110, fontMetrics().height() * 24);

@@ -314,6 +314,16 @@
     </message>
 </context>
 <context>
+    <name>bothways::app::HelpWindow</name>
+    <message numerus="yes">
+        <source>%n place(s)</source>
+        <translation>
+            <numerusform>%n place</numerusform>
+            <numerusform>%n places</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>bothways::app::ImportProblemsDialog</name>
     <message numerus="yes">
         <source>%1 was not imported, and the study is as it was. %n place(s) in it need a look:</source>

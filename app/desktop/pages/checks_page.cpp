@@ -3,11 +3,13 @@
 #include "app/desktop/pages/checks_page.h"
 
 #include "app/desktop/pages/check_plots.h"
+#include "app/desktop/pages/help_topics.h"
 #include "app/desktop/pages/page_parts.h"
 #include "app/desktop/pages/state_marks.h"
 
 #include <QHBoxLayout>
 #include <QLabel>
+#include <QToolButton>
 #include <QVBoxLayout>
 
 #include <algorithm>
@@ -67,6 +69,8 @@ void ChecksPage::addLine(QBoxLayout& column, CheckKind kind)
     texts->addWidget(line.name);
     texts->addWidget(line.sentence);
     row->addLayout(texts, 1);
+    row->addWidget(helpButton(helpTopic(kind), Words::checkName(kind)), 0, Qt::AlignTop);
+    setHelpTopic(*line.sentence, helpTopic(kind));
     column.addLayout(row);
     m_lines.emplace(kind, line);
 }

@@ -3,11 +3,13 @@
 #include "app/desktop/pages/companions_page.h"
 
 #include "app/desktop/pages/companions_rows.h"
+#include "app/desktop/pages/help_topics.h"
 #include "app/desktop/pages/leave_out_plot.h"
 #include "app/desktop/pages/page_parts.h"
 
 #include <QLabel>
 #include <QTableWidget>
+#include <QToolButton>
 #include <QVBoxLayout>
 
 #include <array>
@@ -26,6 +28,14 @@ void setCell(QTableWidget& table, int row, int column, const QString& text, bool
     item->setTextAlignment(number ? Qt::AlignRight | Qt::AlignVCenter
                                   : Qt::AlignLeft | Qt::AlignVCenter);
     table.setItem(row, column, item);
+}
+
+/// The headline is explained with the verdict, the settings together.
+QString helpTopicOfRow(const QString& id)
+{
+    if (id == "headline")
+        return QStringLiteral("verdict");
+    return QStringLiteral("companions#") + (id == "setting" ? QStringLiteral("settings") : id);
 }
 
 } // namespace
@@ -120,6 +130,13 @@ void CompanionsPage::showCompanions(const Words& words)
                        "the margin)")
                         .arg(words.device(), numbers.percent(analysis.options.confidence)),
                     forestRows(rows, words), analysis.verdict.margin_pct});
+    // F1 on a row: what that way is.
+    m_table->disconnect(this);
+    connect(m_table, &QTableWidget::currentCellChanged, this, [this, rows](int row) {
+        const bool isRow = row >= 0 && row < static_cast<int>(rows.size());
+        setHelpTopic(*m_table,
+                     isRow ? helpTopicOfRow(rows[static_cast<std::size_t>(row)].id) : QString());
+    });
     m_table->clear();
     m_table->setColumnCount(6);
     m_table->setRowCount(static_cast<int>(rows.size()));
@@ -145,9 +162,16 @@ void CompanionsPage::showCompanions(const Words& words)
     }
     parts::fitToRows(*m_table);
     for (const core::Companion companion : kCompanions) {
+        auto* row = new QWidget;
+        setHelpTopic(*row, helpTopic(companion));
+        auto* layout = new QHBoxLayout(row);
+        layout->setContentsMargins(0, 0, 0, 0);
         QLabel* label = parts::sentence(QStringLiteral("explanation"));
         label->setText(words.companion(companion));
-        m_explanations->addWidget(label);
+        layout->addWidget(label, 1);
+        layout->addWidget(helpButton(helpTopic(companion), words.companionName(companion)), 0,
+                          Qt::AlignTop);
+        m_explanations->addWidget(row);
     }
 }
 

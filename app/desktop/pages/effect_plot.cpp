@@ -43,19 +43,16 @@ void EffectPlot::show(const core::Analysis& analysis, const Words& words)
     axisRect()->setRangeDrag(Qt::Horizontal);
     axisRect()->setRangeZoom(Qt::Horizontal);
     xAxis->setTicker(QSharedPointer<NumberTicker>::create(true));
-    xAxis->setLabel(tr("change of consumption with %1 against %2, in per cent")
-                        .arg(words.device(), words.baseline()));
     const double margin = analysis.verdict.margin_pct;
+    xAxis->setLabel(tr("change of consumption with %1 against %2, in per cent (shaded: within "
+                       "±%3\u00a0%, too small to care about)")
+                        .arg(words.device(), words.baseline(), numbers.shortest(margin)));
     parts::addColumnBand(*this, -margin, margin, theme().margin);
     parts::addUpright(*this, 0.0, QPen(theme().ink, 1.5));
     parts::addCornerText(*this, {0.0, 0.0}, tr("◀ %1 uses less").arg(words.device()),
                          theme().faint_ink, Qt::AlignLeft | Qt::AlignTop);
     parts::addCornerText(*this, {1.0, 0.0}, tr("%1 uses more ▶").arg(words.device()),
                          theme().faint_ink, Qt::AlignRight | Qt::AlignTop);
-    parts::addText(
-        *this, {-margin, -1.0},
-        tr("shaded: within ±%1\u00a0%, too small to care about").arg(numbers.shortest(margin)),
-        theme().faint_ink, Qt::AlignLeft | Qt::AlignBottom);
     if (!analysis.headline) {
         setWhole(xAxis, parts::rangeAround({-margin, margin}, 0.8));
         setWords(tr("Effect and interval"), words.verdict());
@@ -83,10 +80,13 @@ void EffectPlot::show(const core::Analysis& analysis, const Words& words)
                                     QBrush(theme().device), 17));
     parts::addText(*this, {scale.effect, 0.22}, inWords(scale.effect), theme().ink,
                    Qt::AlignHCenter | Qt::AlignBottom);
+    // The ends' numbers may reach into the air around the picture.
     parts::addText(*this, {scale.low, -0.12}, inWords(scale.low), theme().ink,
-                   Qt::AlignRight | Qt::AlignTop);
+                   Qt::AlignRight | Qt::AlignTop)
+        ->setClipToAxisRect(false);
     parts::addText(*this, {scale.high, -0.12}, inWords(scale.high), theme().ink,
-                   Qt::AlignLeft | Qt::AlignTop);
+                   Qt::AlignLeft | Qt::AlignTop)
+        ->setClipToAxisRect(false);
     setReadings({{nullptr, scale.low, kRow,
                   tr("low end of the %1 interval: %2").arg(wide, inWords(scale.low))},
                  {nullptr, scale.low90, kRow,
@@ -103,11 +103,13 @@ void EffectPlot::show(const core::Analysis& analysis, const Words& words)
     table.add({scale.effect, scale.low, scale.high, scale.low90, scale.high90, margin,
                analysis.headline->confidence});
     setNumbers(std::move(table));
-    setWhole(xAxis, parts::rangeAround({0.0, -margin, margin, scale.low, scale.high}, 0.14));
+    setWhole(xAxis, parts::rangeAround({0.0, -margin, margin, scale.low, scale.high}, 0.22));
     setWords(tr("Effect and interval"), words.verdict());
-    xAxis->setLabel(tr("change of consumption with %1 against %2, in per cent (thin line: %3 "
-                       "interval, thick line: %4 interval)")
-                        .arg(words.device(), words.baseline(), wide, narrow));
+    xAxis->setLabel(
+        tr("change of consumption with %1 against %2, in per cent (thin line: %3 "
+           "interval, thick line: %4 interval, shaded: within ±%5\u00a0%, too small to "
+           "care about)")
+            .arg(words.device(), words.baseline(), wide, narrow, numbers.shortest(margin)));
     finish();
 }
 

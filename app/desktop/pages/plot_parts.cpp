@@ -173,6 +173,71 @@ void setLegend(PlotView& plot, const QList<LegendEntry>& entries)
     }
 }
 
+namespace {
+
+/// The words in lines of no more than `room` pixels, where they can be parted.
+QString inLines(const QString& text, const QFontMetrics& letters, int room)
+{
+    QString lines;
+    QString line;
+    for (const QString& word : text.split(u' ', Qt::SkipEmptyParts)) {
+        const QString longer = line.isEmpty() ? word : line + u' ' + word;
+        if (!line.isEmpty() && letters.horizontalAdvance(longer) > room) {
+            lines += line + u'\n';
+            line = word;
+        } else {
+            line = longer;
+        }
+    }
+    return lines + line;
+}
+
+void fitLegend(PlotView& plot)
+{
+    QCPLegend& legend = *plot.legend;
+    if (!legend.visible() || legend.itemCount() == 0 ||
+        legend.fillOrder() != QCPLegend::foColumnsFirst)
+        return;
+    const QFontMetrics letters(legend.font());
+    const int beside = legend.iconSize().width() + legend.iconTextPadding();
+    const auto widthWith = [&](int columns) {
+        int width = legend.margins().left() + legend.margins().right() +
+                    (columns - 1) * legend.columnSpacing();
+        for (int column = 0; column < columns; ++column) {
+            int widest = 0;
+            for (int i = column; i < legend.itemCount(); i += columns)
+                if (auto* item = qobject_cast<QCPPlottableLegendItem*>(legend.item(i)))
+                    widest = std::max(
+                        widest, beside + letters.horizontalAdvance(item->plottable()->name()));
+            width += widest;
+        }
+        return width;
+    };
+    int columns = legend.itemCount();
+    while (columns > 1 && widthWith(columns) > plot.width())
+        --columns;
+    if (legend.wrap() == columns && legend.columnCount() <= columns)
+        return;
+    legend.setWrap(columns);
+    legend.setFillOrder(QCPLegend::foColumnsFirst); // arranges them anew
+}
+
+} // namespace
+
+void fitTexts(PlotView& plot)
+{
+    for (QCPAxisRect* rect : plot.axisRects()) {
+        const int room = plot.width() - rect->margins().left() - rect->margins().right();
+        for (QCPAxis* axis : rect->axes(QCPAxis::atBottom)) {
+            const QString whole = axis->label().replace(u'\n', u' ');
+            const QString fitted = inLines(whole, QFontMetrics(axis->labelFont()), room);
+            if (fitted != axis->label())
+                axis->setLabel(fitted);
+        }
+    }
+    fitLegend(plot);
+}
+
 QCPRange rangeAround(const QList<double>& values, double share)
 {
     double low = 0.0;

@@ -47,6 +47,10 @@ struct LegendEntry {
 };
 void setLegend(PlotView& plot, const QList<LegendEntry>& entries);
 
+/// Labels of the lower axes in as many lines, the legend in as many columns, as there is room for.
+/// Every picture does so before it is drawn.
+void fitTexts(PlotView& plot);
+
 /// A range around all values, with `share` of it as air on both sides; never empty.
 [[nodiscard]] QCPRange rangeAround(const QList<double>& values, double share = 0.08);
 

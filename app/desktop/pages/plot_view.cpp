@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/pages/plot_view.h"
 
+#include "app/desktop/pages/plot_parts.h"
+
 #include <QAccessible>
 #include <QContextMenuEvent>
 #include <QKeyEvent>
@@ -54,6 +56,7 @@ PlotView::PlotView(QWidget* parent) : QCustomPlot(parent)
     for (QCPAxis* axis : {xAxis2, yAxis2})
         axis->setVisible(false);
     setMinimumSize(160, 90);
+    connect(this, &QCustomPlot::beforeReplot, this, [this] { parts::fitTexts(*this); });
     connect(this, &QCustomPlot::afterReplot, this, [this] {
         m_drawn = true;
         if (m_reading >= 0 && m_reading < static_cast<int>(m_readings.size()))

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/pages/result_page.h"
 
+#include "app/desktop/pages/help_topics.h"
 #include "app/desktop/pages/page_parts.h"
 #include "app/desktop/pages/result_plots.h"
 #include "app/desktop/pages/state_marks.h"
@@ -10,6 +11,7 @@
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QSignalBlocker>
+#include <QToolButton>
 #include <QVBoxLayout>
 
 namespace bothways::app {
@@ -29,7 +31,7 @@ ResultPage::ResultPage(QWidget* parent) : ResultView(parent)
     column->addWidget(makeChoices());
     m_effect = new EffectPlot;
     m_effect->setObjectName(QStringLiteral("effectPlot"));
-    m_effect->setMinimumHeight(190);
+    m_effect->setMinimumHeight(220);
     column->addWidget(m_effect, 1);
     m_day = new DayPlot;
     m_day->setObjectName(QStringLiteral("dayPlot"));
@@ -64,6 +66,8 @@ QWidget* ResultPage::makeVerdict()
         column->addWidget(label);
     column->addLayout(m_qualifiers);
     row->addLayout(column, 1);
+    m_help = helpButton({}, tr("Verdict"));
+    row->addWidget(m_help, 0, Qt::AlignTop);
     return panel;
 }
 
@@ -106,6 +110,8 @@ void ResultPage::refresh()
     m_mark->show(analysis.verdict.cls, theme());
     parts::enlarge(*m_verdict, 1.45, true);
     parts::setSentence(*m_verdict, words.verdict());
+    setHelpTopic(*m_verdict, helpTopic(analysis.verdict.cls));
+    setHelpTopic(*m_help, helpTopic(analysis.verdict.cls));
     parts::setSentence(*m_inUnits, words.inUnits());
     parts::setSentence(*m_whatItWouldTake, words.whatItWouldTake());
     showQualifiers();
@@ -151,6 +157,9 @@ void ResultPage::showQualifiers()
         QLabel* text = parts::sentence(QStringLiteral("qualifierText"));
         parts::setSentence(*text, words.qualifier(qualifier));
         layout->addWidget(text, 1);
+        layout->addWidget(helpButton(helpTopic(qualifier), Words::qualifierName(qualifier)), 0,
+                          Qt::AlignTop);
+        setHelpTopic(*row, helpTopic(qualifier));
         m_qualifiers->addWidget(row);
     }
 }

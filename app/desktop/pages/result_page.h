@@ -5,6 +5,7 @@
 #include "app/desktop/pages/result_view.h"
 
 class QDoubleSpinBox;
+class QToolButton;
 class QVBoxLayout;
 
 namespace bothways::app {
@@ -35,6 +36,7 @@ private:
     void showQualifiers();
 
     VerdictMark* m_mark = nullptr;
+    QToolButton* m_help = nullptr;
     QLabel* m_verdict = nullptr;
     QLabel* m_inUnits = nullptr;
     QLabel* m_whatItWouldTake = nullptr;
