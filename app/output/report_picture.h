@@ -43,27 +43,27 @@ inline constexpr const char* kLabelColour = "#333333";
 inline constexpr double kLabelSize = 14.0;
 
 struct Line {
-    double x1, y1, x2, y2;
-    Ink ink;
+    double x1 = 0.0, y1 = 0.0, x2 = 0.0, y2 = 0.0;
+    Ink ink = Ink::axis;
 };
 struct Box {
-    double x, y, width, height;
-    Ink ink;
+    double x = 0.0, y = 0.0, width = 0.0, height = 0.0;
+    Ink ink = Ink::axis;
 };
 /// A circle, or a square on its tip. `says` is read by screen readers and shown on hovering.
 struct Point {
-    double x, y;
-    bool diamond;
-    Ink ink;
+    double x = 0.0, y = 0.0;
+    bool diamond = false;
+    Ink ink = Ink::axis;
     std::string says;
 };
 enum class Anchor { start, middle, end };
 /// `y` is that of the base line.
 struct Words {
-    double x, y;
-    Anchor anchor;
+    double x = 0.0, y = 0.0;
+    Anchor anchor = Anchor::start;
     std::string text;
-    bool strong;
+    bool strong = false;
 };
 using Mark = std::variant<Line, Box, Point, Words>;
 

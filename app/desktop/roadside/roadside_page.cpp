@@ -73,6 +73,7 @@ void RoadsidePage::follow(const QString& refusal)
 {
     if (!refusal.isEmpty()) {
         setNotice(refusal, true);
+        m_refused = true;
         refreshTimers();
         return;
     }
@@ -81,7 +82,6 @@ void RoadsidePage::follow(const QString& refusal)
 
 void RoadsidePage::setNotice(const QString& sentence, bool problem)
 {
-    m_problem = problem;
     //: in front of a sentence that says what is wrong
     m_notice->setWords(problem ? tr("⚠ %1").arg(sentence) : sentence);
     const Theme theme = Theme::of(palette());
@@ -123,6 +123,7 @@ void RoadsidePage::showPart(QWidget* page)
 /// What the session has come to, on the page that belongs to it.
 void RoadsidePage::refresh()
 {
+    m_refused = false;
     refreshHead();
     switch (m_session.state()) {
     case RoadsideSession::State::ready:
@@ -334,10 +335,21 @@ void RoadsidePage::tick()
     refreshTimers();
     if (isAside())
         return;
-    if (m_session.state() == RoadsideSession::State::running && !m_problem)
-        refreshRunning();
-    else if (m_session.state() == RoadsideSession::State::running)
-        m_elapsed->setWords(RoadsideWords::clock(m_session.elapsed_s()));
+    // A refusal stays until the next press; a warning goes on with the clock.
+    switch (m_session.state()) {
+    case RoadsideSession::State::ready:
+        if (!m_refused)
+            refreshReady();
+        break;
+    case RoadsideSession::State::running:
+        if (m_refused)
+            m_elapsed->setWords(RoadsideWords::clock(m_session.elapsed_s()));
+        else
+            refreshRunning();
+        break;
+    case RoadsideSession::State::ended:
+    case RoadsideSession::State::written: break;
+    }
 }
 
 void RoadsidePage::dress()

@@ -114,7 +114,7 @@ private:
     QLineEdit* m_line = nullptr;
     std::vector<BigButton*> m_choices, m_timers;
     std::function<QString(const QString&)> m_wordsJob;
-    bool m_problem = false;
+    bool m_refused = false; ///< the notice is a refusal, which stays until the next press
     QString m_said; ///< by the last order
 };
 
