@@ -140,7 +140,7 @@ Fahrten %4 und %5: %6</translation>
     </message>
     <message>
         <source>%1&#xa0;% of the control vehicle&apos;s</source>
-        <translation>%1&#xa0;% des Kontrollfahrzeugs</translation>
+        <translation>%1 % des Kontrollfahrzeugs</translation>
     </message>
     <message>
         <source>no consumption</source>
@@ -274,11 +274,11 @@ Fahrten %4 und %5: %6</translation>
     </message>
     <message>
         <source>from %1 to %2&#xa0;s</source>
-        <translation>von %1 bis %2&#xa0;s</translation>
+        <translation>von %1 bis %2 s</translation>
     </message>
     <message>
         <source>at %1&#xa0;s</source>
-        <translation>bei %1&#xa0;s</translation>
+        <translation>bei %1 s</translation>
     </message>
     <message>
         <source>limit %1&#xa0;%2</source>
@@ -290,23 +290,23 @@ Fahrten %4 und %5: %6</translation>
     </message>
     <message>
         <source>the rotor reached %1&#xa0;rpm and was too fast for %2&#xa0;s, delivering %3&#xa0;W just before</source>
-        <translation>der Rotor erreichte %1&#xa0;U/min und war %2&#xa0;s lang zu schnell; unmittelbar davor gab er %3&#xa0;W ab</translation>
+        <translation>der Rotor erreichte %1 U/min und war %2 s lang zu schnell; unmittelbar davor gab er %3 W ab</translation>
     </message>
     <message>
         <source>the rotor reached %1&#xa0;rpm and was too fast for %2&#xa0;s</source>
-        <translation>der Rotor erreichte %1&#xa0;U/min und war %2&#xa0;s lang zu schnell</translation>
+        <translation>der Rotor erreichte %1 U/min und war %2 s lang zu schnell</translation>
     </message>
     <message>
         <source>the rotor reached %1&#xa0;rpm</source>
-        <translation>der Rotor erreichte %1&#xa0;U/min</translation>
+        <translation>der Rotor erreichte %1 U/min</translation>
     </message>
     <message>
         <source>road speed was %1&#xa0;% below the target</source>
-        <translation>die Geschwindigkeit lag %1&#xa0;% unter dem Ziel</translation>
+        <translation>die Geschwindigkeit lag %1 % unter dem Ziel</translation>
     </message>
     <message>
         <source>road speed was %1&#xa0;% above the target</source>
-        <translation>die Geschwindigkeit lag %1&#xa0;% über dem Ziel</translation>
+        <translation>die Geschwindigkeit lag %1 % über dem Ziel</translation>
     </message>
     <message>
         <source>stopped or crawled: down to %1</source>
@@ -314,19 +314,19 @@ Fahrten %4 und %5: %6</translation>
     </message>
     <message>
         <source>counting began before the vehicle was cruising: %1&#xa0;% below the target speed</source>
-        <translation>die Messung begann, bevor das Fahrzeug gleichmäßig fuhr: %1&#xa0;% unter der Zielgeschwindigkeit</translation>
+        <translation>die Messung begann, bevor das Fahrzeug gleichmäßig fuhr: %1 % unter der Zielgeschwindigkeit</translation>
     </message>
     <message>
         <source>counting began before the vehicle was cruising: %1&#xa0;% above the target speed</source>
-        <translation>die Messung begann, bevor das Fahrzeug gleichmäßig fuhr: %1&#xa0;% über der Zielgeschwindigkeit</translation>
+        <translation>die Messung begann, bevor das Fahrzeug gleichmäßig fuhr: %1 % über der Zielgeschwindigkeit</translation>
     </message>
     <message>
         <source>the distance is %1&#xa0;% shorter than the stretch</source>
-        <translation>die Strecke ist %1&#xa0;% kürzer als die Messstrecke</translation>
+        <translation>die Strecke ist %1 % kürzer als die Messstrecke</translation>
     </message>
     <message>
         <source>the distance is %1&#xa0;% longer than the stretch</source>
-        <translation>die Strecke ist %1&#xa0;% länger als die Messstrecke</translation>
+        <translation>die Strecke ist %1 % länger als die Messstrecke</translation>
     </message>
     <message>
         <source>a gust or a passing vehicle: %1 times the usual scatter</source>
@@ -338,23 +338,23 @@ Fahrten %4 und %5: %6</translation>
     </message>
     <message>
         <source>no true reading for %1&#xa0;s</source>
-        <translation>%1&#xa0;s lang kein glaubhafter Messwert</translation>
+        <translation>%1 s lang kein glaubhafter Messwert</translation>
     </message>
     <message>
         <source>the recording stops %1&#xa0;s before the run does</source>
-        <translation>die Aufzeichnung endet %1&#xa0;s vor der Fahrt</translation>
+        <translation>die Aufzeichnung endet %1 s vor der Fahrt</translation>
     </message>
     <message>
         <source>the battery ended %1&#xa0;V lower than it began: fuel was borrowed from it</source>
-        <translation>die Batterie endete %1&#xa0;V niedriger, als sie begann: Kraftstoff wurde aus ihr geborgt</translation>
+        <translation>die Batterie endete %1 V niedriger, als sie begann: Kraftstoff wurde aus ihr geborgt</translation>
     </message>
     <message>
         <source>the battery ended %1&#xa0;V higher than it began: fuel went into charging it</source>
-        <translation>die Batterie endete %1&#xa0;V höher, als sie begann: Kraftstoff floss in ihre Ladung</translation>
+        <translation>die Batterie endete %1 V höher, als sie begann: Kraftstoff floss in ihre Ladung</translation>
     </message>
     <message>
         <source>began %1&#xa0;min after the cold start; warming up bends the drift, and no design takes that out</source>
-        <translation>begann %1&#xa0;min nach dem Kaltstart; der Warmlauf krümmt die Drift, und kein Versuchsplan rechnet das heraus</translation>
+        <translation>begann %1 min nach dem Kaltstart; der Warmlauf krümmt die Drift, und kein Versuchsplan rechnet das heraus</translation>
     </message>
     <message>
         <source>same start, direction and consumption as run %1: typed twice?</source>
@@ -366,19 +366,19 @@ Fahrten %4 und %5: %6</translation>
     </message>
     <message>
         <source>the accessory load was %1&#xa0;W lower than it should be</source>
-        <translation>die Nebenverbraucherlast war %1&#xa0;W niedriger, als sie sein sollte</translation>
+        <translation>die Nebenverbraucherlast war %1 W niedriger, als sie sein sollte</translation>
     </message>
     <message>
         <source>the accessory load was %1&#xa0;W higher than it should be</source>
-        <translation>die Nebenverbraucherlast war %1&#xa0;W höher, als sie sein sollte</translation>
+        <translation>die Nebenverbraucherlast war %1 W höher, als sie sein sollte</translation>
     </message>
     <message>
         <source>“%1” (%2&#xa0;W) switched itself off</source>
-        <translation>„%1“ (%2&#xa0;W) hat sich selbst abgeschaltet</translation>
+        <translation>„%1“ (%2 W) hat sich selbst abgeschaltet</translation>
     </message>
     <message>
         <source>“%1” (%2&#xa0;W) had switched itself off before the run</source>
-        <translation>„%1“ (%2&#xa0;W) hatte sich schon vor der Fahrt abgeschaltet</translation>
+        <translation>„%1“ (%2 W) hatte sich schon vor der Fahrt abgeschaltet</translation>
     </message>
     <message>
         <source>a timed accessory</source>
@@ -386,19 +386,19 @@ Fahrten %4 und %5: %6</translation>
     </message>
     <message>
         <source>the device turned without load, up to %1&#xa0;rpm: an open circuit, or the belt is off</source>
-        <translation>das Gerät drehte ohne Last, bis zu %1&#xa0;U/min: ein offener Stromkreis, oder der Riemen ist ab</translation>
+        <translation>das Gerät drehte ohne Last, bis zu %1 U/min: ein offener Stromkreis, oder der Riemen ist ab</translation>
     </message>
     <message>
         <source>the drive slipped: the generator was %1&#xa0;% too slow for its rotor</source>
-        <translation>der Antrieb rutschte: der Generator war %1&#xa0;% zu langsam für seinen Rotor</translation>
+        <translation>der Antrieb rutschte: der Generator war %1 % zu langsam für seinen Rotor</translation>
     </message>
     <message>
         <source>the drive slipped: the generator was %1&#xa0;% too fast for its rotor</source>
-        <translation>der Antrieb rutschte: der Generator war %1&#xa0;% zu schnell für seinen Rotor</translation>
+        <translation>der Antrieb rutschte: der Generator war %1 % zu schnell für seinen Rotor</translation>
     </message>
     <message>
         <source>output fell by %1&#xa0;% and stayed there</source>
-        <translation>die Abgabeleistung fiel um %1&#xa0;% und blieb dort</translation>
+        <translation>die Abgabeleistung fiel um %1 % und blieb dort</translation>
     </message>
     <message>
         <source>the setting was measured %1° below the one set</source>
@@ -414,7 +414,7 @@ Fahrten %4 und %5: %6</translation>
     </message>
     <message>
         <source>vibration up to %1&#xa0;m/s²</source>
-        <translation>Vibration bis %1&#xa0;m/s²</translation>
+        <translation>Vibration bis %1 m/s²</translation>
     </message>
     <message>
         <source>%1 (%2)</source>
@@ -461,11 +461,29 @@ Fahrten %4 und %5: %6</translation>
     </message>
     <message>
         <source>Of %1 runs that reached %2&#xa0;W, %3 oversped (%4 to %5&#xa0;% of such runs, at the study&apos;s confidence). Each time just above that output: that hints at a slipping drive or a current limit. It is a hint, not a fact.</source>
-        <translation>Von %1 Fahrten, die %2&#xa0;W erreichten, ging bei %3 der Rotor über die Drehzahlgrenze (%4 bis %5&#xa0;% solcher Fahrten, auf dem Vertrauensniveau der Studie). Jedes Mal knapp über dieser Leistung: Das deutet auf einen rutschenden Antrieb oder eine Strombegrenzung. Es ist ein Anhaltspunkt, keine Tatsache.</translation>
+        <translation>Von %1 Fahrten, die %2 W erreichten, ging bei %3 der Rotor über die Drehzahlgrenze (%4 bis %5 % solcher Fahrten, auf dem Vertrauensniveau der Studie). Jedes Mal knapp über dieser Leistung: Das deutet auf einen rutschenden Antrieb oder eine Strombegrenzung. Es ist ein Anhaltspunkt, keine Tatsache.</translation>
     </message>
     <message>
         <source>Of %1 runs that reached %2&#xa0;W, %3 oversped (%4 to %5&#xa0;% of such runs, at the study&apos;s confidence). Not each time, so output alone does not explain it.</source>
-        <translation>Von %1 Fahrten, die %2&#xa0;W erreichten, ging bei %3 der Rotor über die Drehzahlgrenze (%4 bis %5&#xa0;% solcher Fahrten, auf dem Vertrauensniveau der Studie). Nicht jedes Mal, also erklärt die Leistung allein es nicht.</translation>
+        <translation>Von %1 Fahrten, die %2 W erreichten, ging bei %3 der Rotor über die Drehzahlgrenze (%4 bis %5 % solcher Fahrten, auf dem Vertrauensniveau der Studie). Nicht jedes Mal, also erklärt die Leistung allein es nicht.</translation>
+    </message>
+</context>
+<context>
+    <name>Handbook</name>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+</context>
+<context>
+    <name>Help</name>
+    <message>
+        <source>What this means (handbook)</source>
+        <translation>Was das bedeutet (Handbuch)</translation>
+    </message>
+    <message>
+        <source>Handbook: %1</source>
+        <translation>Handbuch: %1</translation>
     </message>
 </context>
 <context>
@@ -540,15 +558,15 @@ Fahrten %4 und %5: %6</translation>
     </message>
     <message>
         <source>Recording given to a run</source>
-        <translation>Aufzeichnung einer Fahrt zugewiesen</translation>
+        <translation>Aufzeichnung einer Fahrt zugeordnet</translation>
     </message>
     <message>
         <source>Recording taken from a run</source>
-        <translation>Aufzeichnung einer Fahrt entzogen</translation>
+        <translation>Aufzeichnung von einer Fahrt gelöst</translation>
     </message>
     <message>
         <source>Recording cut into runs</source>
-        <translation>Aufzeichnung in Fahrten zerlegt</translation>
+        <translation>Aufzeichnung in Fahrten geschnitten</translation>
     </message>
     <message>
         <source>Recording dropped</source>
@@ -559,11 +577,11 @@ Fahrten %4 und %5: %6</translation>
     <name>ImportReport</name>
     <message>
         <source>GPX track points: position, speed and distance come from them.</source>
-        <translation>GPX-Wegpunkte: Position, Geschwindigkeit und Strecke kommen aus ihnen.</translation>
+        <translation>GPX-Wegpunkte: Position, Geschwindigkeit und Strecke stammen aus ihnen.</translation>
     </message>
     <message>
         <source>NMEA sentences: position, speed and distance come from them.</source>
-        <translation>NMEA-Sätze: Position, Geschwindigkeit und Strecke kommen aus ihnen.</translation>
+        <translation>NMEA-Sätze: Position, Geschwindigkeit und Strecke stammen aus ihnen.</translation>
     </message>
     <message numerus="yes">
         <source>%n column(s)</source>
@@ -574,23 +592,23 @@ Fahrten %4 und %5: %6</translation>
     </message>
     <message>
         <source>parted by semicolons</source>
-        <translation>durch Strichpunkte getrennt</translation>
+        <translation>durch Semikolon getrennt</translation>
     </message>
     <message>
         <source>parted by tabs</source>
-        <translation>durch Tabulatoren getrennt</translation>
+        <translation>durch Tabulator getrennt</translation>
     </message>
     <message>
         <source>parted by commas</source>
-        <translation>durch Kommas getrennt</translation>
+        <translation>durch Komma getrennt</translation>
     </message>
     <message>
         <source>decimal commas</source>
-        <translation>Dezimalkommas</translation>
+        <translation>Dezimalkomma</translation>
     </message>
     <message>
         <source>decimal points</source>
-        <translation>Dezimalpunkte</translation>
+        <translation>Dezimalpunkt</translation>
     </message>
     <message>
         <source>CSV: %1 %2, %3.</source>
@@ -600,8 +618,8 @@ Fahrten %4 und %5: %6</translation>
     <message numerus="yes">
         <source>%n row(s) came in,</source>
         <translation>
-            <numerusform>%n Zeile importiert,</numerusform>
-            <numerusform>%n Zeilen importiert,</numerusform>
+            <numerusform>%n Zeile eingelesen,</numerusform>
+            <numerusform>%n Zeilen eingelesen,</numerusform>
         </translation>
     </message>
     <message numerus="yes">
@@ -613,7 +631,7 @@ Fahrten %4 und %5: %6</translation>
     </message>
     <message>
         <source>The mapping kept for this header was used.</source>
-        <translation>Die zu diesem Kopf gemerkte Zuordnung wurde verwendet.</translation>
+        <translation>Die für diese Kopfzeile gemerkte Zuordnung wurde benutzt.</translation>
     </message>
     <message>
         <source>Clocks: %1.</source>
@@ -622,13 +640,13 @@ Fahrten %4 und %5: %6</translation>
     <message numerus="yes">
         <source>%n gap(s), the longest %1 s.</source>
         <translation>
-            <numerusform>%n Lücke, die längste %1 s.</numerusform>
-            <numerusform>%n Lücken, die längste %1 s.</numerusform>
+            <numerusform>%n Lücke, die längste %1 s.</numerusform>
+            <numerusform>%n Lücken, die längste %1 s.</numerusform>
         </translation>
     </message>
     <message>
         <source>Left out, as it holds no number: %1.</source>
-        <translation>Ausgelassen, da ohne Zahlen: %1.</translation>
+        <translation>Weggelassen, weil keine Zahl darin steht: %1.</translation>
     </message>
     <message>
         <source>%1: %2</source>
@@ -638,22 +656,22 @@ Fahrten %4 und %5: %6</translation>
     <message numerus="yes">
         <source>%n row(s) without a readable time left out.</source>
         <translation>
-            <numerusform>%n Zeile ohne lesbare Zeit ausgelassen.</numerusform>
-            <numerusform>%n Zeilen ohne lesbare Zeit ausgelassen.</numerusform>
+            <numerusform>%n Zeile ohne lesbare Zeit weggelassen.</numerusform>
+            <numerusform>%n Zeilen ohne lesbare Zeit weggelassen.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n row(s) with the time of the row before left out.</source>
         <translation>
-            <numerusform>%n Zeile mit der Zeit der Zeile davor ausgelassen.</numerusform>
-            <numerusform>%n Zeilen mit der Zeit der Zeile davor ausgelassen.</numerusform>
+            <numerusform>%n Zeile mit der Zeit der vorigen Zeile weggelassen.</numerusform>
+            <numerusform>%n Zeilen mit der Zeit der vorigen Zeile weggelassen.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n row(s) that fell back in time left out.</source>
         <translation>
-            <numerusform>%n Zeile, die in der Zeit zurückfiel, ausgelassen.</numerusform>
-            <numerusform>%n Zeilen, die in der Zeit zurückfielen, ausgelassen.</numerusform>
+            <numerusform>%n Zeile mit rückwärts springender Zeit weggelassen.</numerusform>
+            <numerusform>%n Zeilen mit rückwärts springender Zeit weggelassen.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
@@ -666,8 +684,8 @@ Fahrten %4 und %5: %6</translation>
     <message numerus="yes">
         <source>The rate of rows changes %n time(s).</source>
         <translation>
-            <numerusform>Der Abstand der Zeilen ändert sich %n-mal.</numerusform>
-            <numerusform>Der Abstand der Zeilen ändert sich %n-mal.</numerusform>
+            <numerusform>Der Takt der Zeilen ändert sich %n-mal.</numerusform>
+            <numerusform>Der Takt der Zeilen ändert sich %n-mal.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
@@ -680,15 +698,15 @@ Fahrten %4 und %5: %6</translation>
     <message numerus="yes">
         <source>%n track point(s) that are nowhere on Earth left out.</source>
         <translation>
-            <numerusform>%n Wegpunkt, der nirgends auf der Erde liegt, ausgelassen.</numerusform>
-            <numerusform>%n Wegpunkte, die nirgends auf der Erde liegen, ausgelassen.</numerusform>
+            <numerusform>%n Wegpunkt, der nirgends auf der Erde liegt, weggelassen.</numerusform>
+            <numerusform>%n Wegpunkte, die nirgends auf der Erde liegen, weggelassen.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n sentence(s) with a wrong checksum left out.</source>
         <translation>
-            <numerusform>%n Satz mit falscher Prüfsumme ausgelassen.</numerusform>
-            <numerusform>%n Sätze mit falscher Prüfsumme ausgelassen.</numerusform>
+            <numerusform>%n Satz mit falscher Prüfsumme weggelassen.</numerusform>
+            <numerusform>%n Sätze mit falscher Prüfsumme weggelassen.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
@@ -701,8 +719,8 @@ Fahrten %4 und %5: %6</translation>
     <message numerus="yes">
         <source>%n cell(s) that are no number, taken as empty.</source>
         <translation>
-            <numerusform>%n Zelle, die keine Zahl ist, gilt als leer.</numerusform>
-            <numerusform>%n Zellen, die keine Zahlen sind, gelten als leer.</numerusform>
+            <numerusform>%n Zelle, die keine Zahl ist, als leer genommen.</numerusform>
+            <numerusform>%n Zellen, die keine Zahl sind, als leer genommen.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
@@ -721,59 +739,59 @@ Fahrten %4 und %5: %6</translation>
     </message>
     <message>
         <source>The last line is cut short and was left out.</source>
-        <translation>Die letzte Zeile ist abgeschnitten und wurde ausgelassen.</translation>
+        <translation>Die letzte Zeile ist abgeschnitten und wurde weggelassen.</translation>
     </message>
 </context>
 <context>
     <name>NumberWords</name>
     <message>
         <source>%1&#xa0;%</source>
-        <translation>%1&#xa0;%</translation>
+        <translation>%1 %</translation>
     </message>
     <message>
         <source>%1&#xa0;% less</source>
         <extracomment>a change of consumption, as part of a sentence</extracomment>
-        <translation>%1&#xa0;% weniger</translation>
+        <translation>%1 % weniger</translation>
     </message>
     <message>
         <source>%1&#xa0;% more</source>
         <extracomment>a change of consumption, as part of a sentence</extracomment>
-        <translation>%1&#xa0;% mehr</translation>
+        <translation>%1 % mehr</translation>
     </message>
     <message>
         <source>%1 to %2&#xa0;% less</source>
         <extracomment>an interval, small to large</extracomment>
-        <translation>%1 bis %2&#xa0;% weniger</translation>
+        <translation>%1 bis %2 % weniger</translation>
     </message>
     <message>
         <source>%1 to %2&#xa0;% more</source>
         <extracomment>an interval, small to large</extracomment>
-        <translation>%1 bis %2&#xa0;% mehr</translation>
+        <translation>%1 bis %2 % mehr</translation>
     </message>
     <message>
         <source>%1&#xa0;% less to %2&#xa0;% more</source>
         <extracomment>an interval with zero inside it</extracomment>
-        <translation>%1&#xa0;% weniger bis %2&#xa0;% mehr</translation>
+        <translation>%1 % weniger bis %2 % mehr</translation>
     </message>
     <message>
         <source>%1 and %2&#xa0;% less</source>
         <extracomment>follows the word &quot;between&quot;; small and large</extracomment>
-        <translation>%1 und %2&#xa0;% weniger</translation>
+        <translation>%1 und %2 % weniger</translation>
     </message>
     <message>
         <source>%1 and %2&#xa0;% more</source>
         <extracomment>follows the word &quot;between&quot;; small and large</extracomment>
-        <translation>%1 und %2&#xa0;% mehr</translation>
+        <translation>%1 und %2 % mehr</translation>
     </message>
     <message>
         <source>%1&#xa0;% less and %2&#xa0;% more</source>
         <extracomment>follows the word &quot;between&quot;</extracomment>
-        <translation>%1&#xa0;% weniger und %2&#xa0;% mehr</translation>
+        <translation>%1 % weniger und %2 % mehr</translation>
     </message>
     <message>
         <source>%1 to %2&#xa0;%</source>
         <extracomment>an interval in a table, both ends with their sign</extracomment>
-        <translation>%1 bis %2&#xa0;%</translation>
+        <translation>%1 bis %2 %</translation>
     </message>
     <message>
         <source>p &lt; %1</source>
@@ -861,19 +879,19 @@ Fahrten %4 und %5: %6</translation>
     </message>
     <message>
         <source>%1 % more fuel than the runs like it (%2).</source>
-        <translation>%1&#xa0;% mehr Kraftstoff als bei den vergleichbaren Fahrten (%2).</translation>
+        <translation>%1 % mehr Kraftstoff als bei den vergleichbaren Fahrten (%2).</translation>
     </message>
     <message>
         <source>%1 % more fuel than the other runs (%2).</source>
-        <translation>%1&#xa0;% mehr Kraftstoff als bei den anderen Fahrten (%2).</translation>
+        <translation>%1 % mehr Kraftstoff als bei den anderen Fahrten (%2).</translation>
     </message>
     <message>
         <source>%1 % less fuel than the runs like it (%2).</source>
-        <translation>%1&#xa0;% weniger Kraftstoff als bei den vergleichbaren Fahrten (%2).</translation>
+        <translation>%1 % weniger Kraftstoff als bei den vergleichbaren Fahrten (%2).</translation>
     </message>
     <message>
         <source>%1 % less fuel than the other runs (%2).</source>
-        <translation>%1&#xa0;% weniger Kraftstoff als bei den anderen Fahrten (%2).</translation>
+        <translation>%1 % weniger Kraftstoff als bei den anderen Fahrten (%2).</translation>
     </message>
     <message>
         <source>This start is before that of run %1; the run will be sorted in there.</source>
@@ -912,7 +930,7 @@ Fahrten %4 und %5: %6</translation>
     </message>
     <message>
         <source>dashboard %1, recording %2 %3 (%4 %)</source>
-        <translation>Bordanzeige %1, Aufzeichnung %2 %3 (%4 %)</translation>
+        <translation>Anzeige %1, Aufzeichnung %2 %3 (%4 %)</translation>
     </message>
 </context>
 <context>
@@ -1225,24 +1243,24 @@ Fahrten %4 und %5: %6</translation>
     <name>RunTagWords</name>
     <message>
         <source>%1 switched on %2 s before the start</source>
-        <translation>%1 %2&#xa0;s vor dem Start eingeschaltet</translation>
+        <translation>%1 %2 s vor dem Start eingeschaltet</translation>
     </message>
     <message>
         <source>%1 switched on at %2 s</source>
-        <translation>%1 bei %2&#xa0;s eingeschaltet</translation>
+        <translation>%1 bei %2 s eingeschaltet</translation>
     </message>
     <message>
         <source>%1 %2 s</source>
         <extracomment>an accessory&apos;s name and when it was switched on, seconds from the run&apos;s start</extracomment>
-        <translation>%1 %2&#xa0;s</translation>
+        <translation>%1 %2 s</translation>
     </message>
     <message>
         <source>load %1 W</source>
-        <translation>Last %1&#xa0;W</translation>
+        <translation>Last %1 W</translation>
     </message>
     <message>
         <source>Accessory load %1 W</source>
-        <translation>Nebenverbraucherlast %1&#xa0;W</translation>
+        <translation>Nebenverbraucherlast %1 W</translation>
     </message>
     <message>
         <source>Temperature %1</source>
@@ -1258,7 +1276,7 @@ Fahrten %4 und %5: %6</translation>
     </message>
     <message>
         <source>at %1 s</source>
-        <translation>bei %1&#xa0;s</translation>
+        <translation>bei %1 s</translation>
     </message>
     <message>
         <source>traffic</source>
@@ -1270,11 +1288,11 @@ Fahrten %4 und %5: %6</translation>
     </message>
     <message>
         <source>battery %1 V</source>
-        <translation>Batterie %1&#xa0;V</translation>
+        <translation>Batterie %1 V</translation>
     </message>
     <message>
         <source>Battery at the end against the start: %1 V</source>
-        <translation>Batterie am Ende gegen den Anfang: %1&#xa0;V</translation>
+        <translation>Batterie am Ende gegen den Anfang: %1 V</translation>
     </message>
     <message>
         <source>Accessories on: %1</source>
@@ -1377,7 +1395,7 @@ Fahrten %4 und %5: %6</translation>
     <message>
         <source>%1&#xa0;%</source>
         <extracomment>a per cent change with its sign; a no-break space before the sign</extracomment>
-        <translation>%1&#xa0;%</translation>
+        <translation>%1 %</translation>
     </message>
     <message>
         <source>%1&#xa0;%2</source>
@@ -1414,7 +1432,7 @@ Fahrten %4 und %5: %6</translation>
     </message>
     <message>
         <source>L/100&#xa0;km</source>
-        <translation>l/100&#xa0;km</translation>
+        <translation>l/100 km</translation>
     </message>
     <message>
         <source>mpg (US)</source>
@@ -1430,7 +1448,7 @@ Fahrten %4 und %5: %6</translation>
     </message>
     <message>
         <source>kWh/100&#xa0;km</source>
-        <translation>kWh/100&#xa0;km</translation>
+        <translation>kWh/100 km</translation>
     </message>
     <message>
         <source>L</source>
@@ -1499,7 +1517,7 @@ Fahrten %4 und %5: %6</translation>
     </message>
     <message>
         <source>An out run and a return run of one block make a pair: what the wind and the slope take one way they give back the other way, nearly. A pair&apos;s consumption is its fuel over its distance, and m is the natural logarithm of it in L/100 km (kWh/100 km for electric drive), so that a difference of m is a ratio of consumption.</source>
-        <translation>Eine Hinfahrt und eine Rückfahrt eines Blocks bilden ein Paar: Was Wind und Gefälle auf dem einen Weg nehmen, geben sie auf dem anderen nahezu zurück. Der Verbrauch eines Paars ist sein Kraftstoff je Strecke, und m ist dessen natürlicher Logarithmus in l/100&#xa0;km (kWh/100&#xa0;km bei Elektroantrieb); ein Unterschied in m ist also ein Verhältnis der Verbräuche.</translation>
+        <translation>Eine Hinfahrt und eine Rückfahrt eines Blocks bilden ein Paar: Was Wind und Gefälle auf dem einen Weg nehmen, geben sie auf dem anderen nahezu zurück. Der Verbrauch eines Paars ist sein Kraftstoff je Strecke, und m ist dessen natürlicher Logarithmus in l/100 km (kWh/100 km bei Elektroantrieb); ein Unterschied in m ist also ein Verhältnis der Verbräuche.</translation>
     </message>
     <message>
         <source>Here m is the logarithm of the pair&apos;s consumption over that of the control vehicle, which drove in step.</source>
@@ -1616,7 +1634,7 @@ Fahrten %4 und %5: %6</translation>
     </message>
     <message>
         <source>One pair scatters by %1&#xa0;%.</source>
-        <translation>Ein Paar streut um %1&#xa0;%.</translation>
+        <translation>Ein Paar streut um %1 %.</translation>
     </message>
     <message>
         <source>standard error of δ = s·√v = %1 × %2 = %3</source>
@@ -1656,11 +1674,11 @@ Fahrten %4 und %5: %6</translation>
     </message>
     <message>
         <source>Zero lies inside the %1 interval, and the whole %2 interval lies inside the margin of ±%3&#xa0;%: no difference as large as that.</source>
-        <translation>Die Null liegt im %1-Intervall, und das ganze %2-Intervall liegt innerhalb der Relevanzschwelle von ±%3&#xa0;%: kein so großer Unterschied.</translation>
+        <translation>Die Null liegt im %1-Intervall, und das ganze %2-Intervall liegt innerhalb der Relevanzschwelle von ±%3 %: kein so großer Unterschied.</translation>
     </message>
     <message>
         <source>Zero lies inside the %1 interval, and the %2 interval reaches beyond the margin of ±%3&#xa0;%: these runs cannot tell.</source>
-        <translation>Die Null liegt im %1-Intervall, und das %2-Intervall reicht über die Relevanzschwelle von ±%3&#xa0;% hinaus: Diese Fahrten lassen keine Entscheidung zu.</translation>
+        <translation>Die Null liegt im %1-Intervall, und das %2-Intervall reicht über die Relevanzschwelle von ±%3 % hinaus: Diese Fahrten lassen keine Entscheidung zu.</translation>
     </message>
     <message>
         <source>7. Reservations</source>
@@ -1880,11 +1898,11 @@ Fahrten %4 und %5: %6</translation>
     </message>
     <message>
         <source>The last digit shown is worth %1&#xa0;% of a reading; rounding alone scatters a pair by %2&#xa0;%: fine enough for this noise.</source>
-        <translation>Die letzte angezeigte Stelle macht %1&#xa0;% einer Ablesung aus; das Runden allein streut ein Paar um %2&#xa0;%: fein genug für dieses Rauschen.</translation>
+        <translation>Die letzte angezeigte Stelle macht %1 % einer Ablesung aus; das Runden allein streut ein Paar um %2 %: fein genug für dieses Rauschen.</translation>
     </message>
     <message>
         <source>The last digit shown is worth %1&#xa0;% of a reading; rounding alone scatters a pair by %2&#xa0;%: too coarse for a noise this small, which may be luck of the rounding. Note litres and distance, or drive a longer stretch.</source>
-        <translation>Die letzte angezeigte Stelle macht %1&#xa0;% einer Ablesung aus; das Runden allein streut ein Paar um %2&#xa0;%: zu grob für ein so kleines Rauschen, das auch glücklich gerundet sein kann. Notieren Sie Liter und Strecke, oder fahren Sie eine längere Messstrecke.</translation>
+        <translation>Die letzte angezeigte Stelle macht %1 % einer Ablesung aus; das Runden allein streut ein Paar um %2 %: zu grob für ein so kleines Rauschen, das auch glücklich gerundet sein kann. Notieren Sie Liter und Strecke, oder fahren Sie eine längere Messstrecke.</translation>
     </message>
     <message>
         <source>Not computed: it takes temperature, pressure and humidity on paired runs of both configurations.</source>
@@ -1925,7 +1943,7 @@ Fahrten %4 und %5: %6</translation>
     </message>
     <message>
         <source>An effect of %1&#xa0;% would have been found by such a day %2 times in 100; one pair scatters by %3&#xa0;%.</source>
-        <translation>Einen Effekt von %1&#xa0;% hätte ein solcher Tag in %2 von 100 Fällen gefunden; ein Paar streut um %3&#xa0;%.</translation>
+        <translation>Einen Effekt von %1 % hätte ein solcher Tag in %2 von 100 Fällen gefunden; ein Paar streut um %3 %.</translation>
     </message>
     <message>
         <source>Leaving pairs out one by one needs a verdict.</source>
@@ -2072,7 +2090,7 @@ Fahrten %4 und %5: %6</translation>
     </message>
     <message>
         <source>The air was outside the range of the density formula (15 to 27&#xa0;°C, 600 to 1,100&#xa0;hPa): take its density as approximate.</source>
-        <translation>Die Luft lag außerhalb des Bereichs der Dichteformel (15 bis 27&#xa0;°C, 600 bis 1.100&#xa0;hPa): Nehmen Sie ihre Dichte als Näherung.</translation>
+        <translation>Die Luft lag außerhalb des Bereichs der Dichteformel (15 bis 27 °C, 600 bis 1.100 hPa): Nehmen Sie ihre Dichte als Näherung.</translation>
     </message>
     <message>
         <source>“%1”</source>
@@ -2112,20 +2130,20 @@ Fahrten %4 und %5: %6</translation>
     <message>
         <source>%1 used %2&#xa0;% less energy than %3 (%4 interval: %5).</source>
         <extracomment>%1 device, %3 baseline, %4 as &quot;95 %&quot;, %5 as &quot;0.4 to 2.0 % less&quot;</extracomment>
-        <translation>%1 verbrauchte %2&#xa0;% weniger Energie als %3 (%4-Intervall: %5).</translation>
+        <translation>%1 verbrauchte %2 % weniger Energie als %3 (%4-Intervall: %5).</translation>
     </message>
     <message>
         <source>%1 used %2&#xa0;% more energy than %3 (%4 interval: %5).</source>
-        <translation>%1 verbrauchte %2&#xa0;% mehr Energie als %3 (%4-Intervall: %5).</translation>
+        <translation>%1 verbrauchte %2 % mehr Energie als %3 (%4-Intervall: %5).</translation>
     </message>
     <message>
         <source>%1 used %2&#xa0;% less fuel than %3 (%4 interval: %5).</source>
         <extracomment>%1 device, %3 baseline, %4 as &quot;95 %&quot;, %5 as &quot;0.4 to 2.0 % less&quot;</extracomment>
-        <translation>%1 verbrauchte %2&#xa0;% weniger Kraftstoff als %3 (%4-Intervall: %5).</translation>
+        <translation>%1 verbrauchte %2 % weniger Kraftstoff als %3 (%4-Intervall: %5).</translation>
     </message>
     <message>
         <source>%1 used %2&#xa0;% more fuel than %3 (%4 interval: %5).</source>
-        <translation>%1 verbrauchte %2&#xa0;% mehr Kraftstoff als %3 (%4-Intervall: %5).</translation>
+        <translation>%1 verbrauchte %2 % mehr Kraftstoff als %3 (%4-Intervall: %5).</translation>
     </message>
     <message>
         <source>That is %1 in place of %2 %3.</source>
@@ -2139,7 +2157,7 @@ Fahrten %4 und %5: %6</translation>
     </message>
     <message>
         <source>No difference as large as %1&#xa0;% between %2 and %3: the effect lies between %4 (%5 interval).</source>
-        <translation>Kein Unterschied von %1&#xa0;% oder mehr zwischen %2 und %3: Der Effekt liegt zwischen %4 (%5-Intervall).</translation>
+        <translation>Kein Unterschied von %1 % oder mehr zwischen %2 und %3: Der Effekt liegt zwischen %4 (%5-Intervall).</translation>
     </message>
     <message>
         <source>These runs cannot tell %1 from %2: the effect lies between %3 (%4 interval).</source>
@@ -2147,17 +2165,17 @@ Fahrten %4 und %5: %6</translation>
     </message>
     <message>
         <source>They could have shown %1&#xa0;% or more; more pairs alone would hardly show %2&#xa0;% at this noise.</source>
-        <translation>Sie hätten %1&#xa0;% oder mehr zeigen können; mehr Paare allein würden %2&#xa0;% bei diesem Rauschen kaum sichtbar machen.</translation>
+        <translation>Sie hätten %1 % oder mehr zeigen können; mehr Paare allein würden %2 % bei diesem Rauschen kaum sichtbar machen.</translation>
     </message>
     <message>
         <source>They could have shown %1&#xa0;% or more; such a day can show %2&#xa0;%, so driving it once more is worth while.</source>
-        <translation>Sie hätten %1&#xa0;% oder mehr zeigen können; ein solcher Tag kann %2&#xa0;% zeigen, es lohnt sich also, ihn noch einmal zu fahren.</translation>
+        <translation>Sie hätten %1 % oder mehr zeigen können; ein solcher Tag kann %2 % zeigen, es lohnt sich also, ihn noch einmal zu fahren.</translation>
     </message>
     <message numerus="yes">
         <source>They could have shown %1&#xa0;% or more; %n more pair(s) a block would show %2&#xa0;%.</source>
         <translation>
-            <numerusform>Sie hätten %1&#xa0;% oder mehr zeigen können; mit %n weiteren Paar je Block wären %2&#xa0;% nachweisbar.</numerusform>
-            <numerusform>Sie hätten %1&#xa0;% oder mehr zeigen können; mit %n weiteren Paaren je Block wären %2&#xa0;% nachweisbar.</numerusform>
+            <numerusform>Sie hätten %1 % oder mehr zeigen können; mit %n weiteren Paar je Block wären %2 % nachweisbar.</numerusform>
+            <numerusform>Sie hätten %1 % oder mehr zeigen können; mit %n weiteren Paaren je Block wären %2 % nachweisbar.</numerusform>
         </translation>
     </message>
     <message>
@@ -2232,11 +2250,11 @@ Fahrten %4 und %5: %6</translation>
     </message>
     <message>
         <source>There is an effect, but it is smaller than the %1&#xa0;% that you care about.</source>
-        <translation>Es gibt einen Effekt, aber er ist kleiner als die %1&#xa0;%, auf die es Ihnen ankommt.</translation>
+        <translation>Es gibt einen Effekt, aber er ist kleiner als die %1 %, auf die es Ihnen ankommt.</translation>
     </message>
     <message>
         <source>Interim: the plan is not driven to its end. Stopping at the first “less” or “more” gives some 15&#xa0;% false alarms where 5&#xa0;% are promised.</source>
-        <translation>Vorläufig: Der Plan ist nicht zu Ende gefahren. Wer beim ersten „weniger“ oder „mehr“ aufhört, hat etwa 15&#xa0;% Fehlalarme, wo 5&#xa0;% versprochen sind.</translation>
+        <translation>Vorläufig: Der Plan ist nicht zu Ende gefahren. Wer beim ersten „weniger“ oder „mehr“ aufhört, hat etwa 15 % Fehlalarme, wo 5 % versprochen sind.</translation>
     </message>
     <message>
         <source>%1 (%2)</source>
@@ -2353,7 +2371,7 @@ Fahrten %4 und %5: %6</translation>
     </message>
     <message>
         <source>left out</source>
-        <translation>ausgelassen</translation>
+        <translation>weggelassen</translation>
     </message>
     <message>
         <source>time in seconds</source>
@@ -2385,7 +2403,7 @@ Fahrten %4 und %5: %6</translation>
     </message>
     <message>
         <source>&apos;%1&apos; is no unit that is known here; expected one of the list, or a factor and an offset such as *0.5556-17.78</source>
-        <translation>&apos;%1&apos; ist keine hier bekannte Einheit; erwartet ist eine aus der Liste oder Faktor und Versatz wie *0.5556-17.78</translation>
+        <translation>„%1“ ist keine hier bekannte Einheit; erwartet wird eine der Liste, oder ein Faktor und ein Versatz wie *0.5556-17.78</translation>
     </message>
     <message>
         <source>column %1</source>
@@ -2430,7 +2448,7 @@ Fahrten %4 und %5: %6</translation>
     </message>
     <message>
         <source>The recorder&apos;s clock is &amp;fast by</source>
-        <translation>Die Uhr des Aufzeichners geht &amp;vor um</translation>
+        <translation>Die Uhr des &amp;Loggers geht vor um</translation>
     </message>
     <message>
         <source>found out from the times</source>
@@ -2560,8 +2578,8 @@ Fahrten %4 und %5: %6</translation>
     <message numerus="yes">
         <source>This is honest only where the studies ask the same question of the same device, and where none was left out for its answer. Between the studies the effect varies by %1&#xa0;% (standard deviation); %2&#xa0;% of what separates them is more than their own noise. The studies count as a sample of all such days: random effects, DerSimonian–Laird, with the Hartung–Knapp interval on %n degree(s) of freedom.</source>
         <translation>
-            <numerusform>Ehrlich ist das nur, wenn die Studien dieselbe Frage an dasselbe Gerät stellen und keine wegen ihrer Antwort weggelassen wurde. Zwischen den Studien schwankt der Effekt um %1&#xa0;% (Standardabweichung); %2&#xa0;% dessen, was sie trennt, ist mehr als ihr eigenes Rauschen. Die Studien gelten als Stichprobe aller solchen Tage: zufällige Effekte, DerSimonian–Laird, mit dem Intervall nach Hartung–Knapp bei %n Freiheitsgrad.</numerusform>
-            <numerusform>Ehrlich ist das nur, wenn die Studien dieselbe Frage an dasselbe Gerät stellen und keine wegen ihrer Antwort weggelassen wurde. Zwischen den Studien schwankt der Effekt um %1&#xa0;% (Standardabweichung); %2&#xa0;% dessen, was sie trennt, ist mehr als ihr eigenes Rauschen. Die Studien gelten als Stichprobe aller solchen Tage: zufällige Effekte, DerSimonian–Laird, mit dem Intervall nach Hartung–Knapp bei %n Freiheitsgraden.</numerusform>
+            <numerusform>Ehrlich ist das nur, wenn die Studien dieselbe Frage an dasselbe Gerät stellen und keine wegen ihrer Antwort weggelassen wurde. Zwischen den Studien schwankt der Effekt um %1 % (Standardabweichung); %2 % dessen, was sie trennt, ist mehr als ihr eigenes Rauschen. Die Studien gelten als Stichprobe aller solchen Tage: zufällige Effekte, DerSimonian–Laird, mit dem Intervall nach Hartung–Knapp bei %n Freiheitsgrad.</numerusform>
+            <numerusform>Ehrlich ist das nur, wenn die Studien dieselbe Frage an dasselbe Gerät stellen und keine wegen ihrer Antwort weggelassen wurde. Zwischen den Studien schwankt der Effekt um %1 % (Standardabweichung); %2 % dessen, was sie trennt, ist mehr als ihr eigenes Rauschen. Die Studien gelten als Stichprobe aller solchen Tage: zufällige Effekte, DerSimonian–Laird, mit dem Intervall nach Hartung–Knapp bei %n Freiheitsgraden.</numerusform>
         </translation>
     </message>
     <message>
@@ -2670,11 +2688,11 @@ Fahrten %4 und %5: %6</translation>
     </message>
     <message>
         <source>Cut %1 into runs</source>
-        <translation>%1 in Fahrten zerlegen</translation>
+        <translation>%1 in Fahrten schneiden</translation>
     </message>
     <message>
         <source>Cut &amp;by</source>
-        <translation>Zerlegen &amp;nach</translation>
+        <translation>Schneiden &amp;nach</translation>
     </message>
     <message>
         <source>Reading the recording…</source>
@@ -2682,11 +2700,11 @@ Fahrten %4 und %5: %6</translation>
     </message>
     <message>
         <source>Drag an edge, or press E to choose one and Ctrl+Left or Ctrl+Right to move it by a second.</source>
-        <translation>Eine Kante ziehen, oder mit E eine wählen und mit Strg+Links oder Strg+Rechts um eine Sekunde schieben.</translation>
+        <translation>Ziehen Sie eine Kante, oder wählen Sie mit E eine aus und verschieben Sie sie mit Strg+Links oder Strg+Rechts um eine Sekunde.</translation>
     </message>
     <message>
         <source>&amp;Make these runs</source>
-        <translation>Diese Fahrten an&amp;legen</translation>
+        <translation>Diese &amp;Fahrten anlegen</translation>
     </message>
     <message>
         <source>&amp;Close</source>
@@ -2694,7 +2712,7 @@ Fahrten %4 und %5: %6</translation>
     </message>
     <message>
         <source>Nothing in the recording to cut by in this way.</source>
-        <translation>Die Aufzeichnung hat nichts, wonach so zerlegt werden könnte.</translation>
+        <translation>In der Aufzeichnung gibt es nichts, wonach sich so schneiden ließe.</translation>
     </message>
 </context>
 <context>
@@ -2705,11 +2723,11 @@ Fahrten %4 und %5: %6</translation>
     </message>
     <message>
         <source>road speed, %1</source>
-        <translation>Fahrgeschwindigkeit, %1</translation>
+        <translation>Geschwindigkeit, %1</translation>
     </message>
     <message>
         <source>%1: from %2 s to %3 s.</source>
-        <translation>%1: von %2 s bis %3 s.</translation>
+        <translation>%1: von %2 s bis %3 s.</translation>
     </message>
     <message>
         <source>Parts of the recording</source>
@@ -2736,7 +2754,7 @@ Fahrten %4 und %5: %6</translation>
     </message>
     <message>
         <source>Length</source>
-        <translation>Dauer</translation>
+        <translation>Länge</translation>
     </message>
     <message>
         <source>Direction</source>
@@ -2744,7 +2762,7 @@ Fahrten %4 und %5: %6</translation>
     </message>
     <message>
         <source>becomes</source>
-        <translation>wird</translation>
+        <translation>wird zu</translation>
     </message>
     <message>
         <source>Part %1 from</source>
@@ -2768,7 +2786,7 @@ Fahrten %4 und %5: %6</translation>
     </message>
     <message>
         <source>a new run, %1</source>
-        <translation>eine neue Fahrt, %1</translation>
+        <translation>einer neuen Fahrt, %1</translation>
     </message>
     <message>
         <source>run %1: %2, %3</source>
@@ -2857,20 +2875,12 @@ Fahrten %4 und %5: %6</translation>
 <context>
     <name>bothways::app::EffectPlot</name>
     <message>
-        <source>change of consumption with %1 against %2, in per cent</source>
-        <translation>Verbrauchsänderung, %1 gegen %2, in Prozent</translation>
-    </message>
-    <message>
         <source>◀ %1 uses less</source>
         <translation>◀ %1 verbraucht weniger</translation>
     </message>
     <message>
         <source>%1 uses more ▶</source>
         <translation>%1 verbraucht mehr ▶</translation>
-    </message>
-    <message>
-        <source>shaded: within ±%1&#xa0;%, too small to care about</source>
-        <translation>schattiert: ±%1&#xa0;%, zu klein, um wichtig zu sein</translation>
     </message>
     <message>
         <source>Effect and interval</source>
@@ -2889,8 +2899,12 @@ Fahrten %4 und %5: %6</translation>
         <translation>oberes Ende des %1-Intervalls: %2</translation>
     </message>
     <message>
-        <source>change of consumption with %1 against %2, in per cent (thin line: %3 interval, thick line: %4 interval)</source>
-        <translation>Verbrauchsänderung, %1 gegen %2, in Prozent (dünne Linie: %3-Intervall, dicke Linie: %4-Intervall)</translation>
+        <source>change of consumption with %1 against %2, in per cent (shaded: within ±%3&#xa0;%, too small to care about)</source>
+        <translation>Verbrauchsänderung, %1 gegen %2, in Prozent (schattiert: ±%3 %, zu klein, um wichtig zu sein)</translation>
+    </message>
+    <message>
+        <source>change of consumption with %1 against %2, in per cent (thin line: %3 interval, thick line: %4 interval, shaded: within ±%5&#xa0;%, too small to care about)</source>
+        <translation>Verbrauchsänderung, %1 gegen %2, in Prozent (dünne Linie: %3-Intervall, dicke Linie: %4-Intervall, schattiert: ±%5 %, zu klein, um wichtig zu sein)</translation>
     </message>
 </context>
 <context>
@@ -2913,7 +2927,7 @@ Fahrten %4 und %5: %6</translation>
     </message>
     <message>
         <source>Expected change between %1 and %2 %.</source>
-        <translation>Erwartete Änderung zwischen %1 und %2&#xa0;%.</translation>
+        <translation>Erwartete Änderung zwischen %1 und %2 %.</translation>
     </message>
 </context>
 <context>
@@ -2999,6 +3013,79 @@ Fahrten %4 und %5: %6</translation>
             <numerusform>%n Regel bei einigen oder allen Fahrten nicht geprüft, was nicht dasselbe ist wie bestanden…</numerusform>
             <numerusform>%n Regeln bei einigen oder allen Fahrten nicht geprüft, was nicht dasselbe ist wie bestanden…</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>the rule of this finding</source>
+        <translation>die Regel dieses Befunds</translation>
+    </message>
+    <message>
+        <source>What the rule looks at: %1</source>
+        <translation>Worauf die Regel achtet: %1</translation>
+    </message>
+</context>
+<context>
+    <name>bothways::app::HelpBrowser</name>
+    <message>
+        <source>Page of the handbook</source>
+        <translation>Seite des Handbuchs</translation>
+    </message>
+</context>
+<context>
+    <name>bothways::app::HelpWindow</name>
+    <message>
+        <source>Handbook – Bothways</source>
+        <translation>Handbuch – Bothways</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>◀ Back</source>
+        <translation>◀ Zurück</translation>
+    </message>
+    <message>
+        <source>Forward ▶</source>
+        <translation>Vor ▶</translation>
+    </message>
+    <message>
+        <source>Find in this page (Ctrl+F)</source>
+        <translation>Auf dieser Seite suchen (Strg+F)</translation>
+    </message>
+    <message>
+        <source>Find in this page</source>
+        <translation>Auf dieser Seite suchen</translation>
+    </message>
+    <message>
+        <source>▲</source>
+        <translation>▲</translation>
+    </message>
+    <message>
+        <source>▼</source>
+        <translation>▼</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n place(s)</source>
+        <translation>
+            <numerusform>%n Stelle</numerusform>
+            <numerusform>%n Stellen</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Search all pages</source>
+        <translation>Alle Seiten durchsuchen</translation>
+    </message>
+    <message>
+        <source>Contents of the handbook</source>
+        <translation>Inhalt des Handbuchs</translation>
+    </message>
+    <message>
+        <source>Places that were found</source>
+        <translation>Gefundene Stellen</translation>
+    </message>
+    <message>
+        <source>No page has all of these words.</source>
+        <translation>Keine Seite enthält alle diese Wörter.</translation>
     </message>
 </context>
 <context>
@@ -3102,7 +3189,7 @@ Fahrten %4 und %5: %6</translation>
     </message>
     <message>
         <source>%1 W</source>
-        <translation>%1&#xa0;W</translation>
+        <translation>%1 W</translation>
     </message>
     <message>
         <source>device delivers</source>
@@ -3285,11 +3372,11 @@ Fahrten %4 und %5: %6</translation>
     </message>
     <message>
         <source>%1 % less</source>
-        <translation>%1&#xa0;% weniger</translation>
+        <translation>%1 % weniger</translation>
     </message>
     <message>
         <source>%1 % more</source>
-        <translation>%1&#xa0;% mehr</translation>
+        <translation>%1 % mehr</translation>
     </message>
     <message>
         <source>From first principles, expect %1 (from %2 to %3).</source>
@@ -3301,11 +3388,11 @@ Fahrten %4 und %5: %6</translation>
     </message>
     <message>
         <source>kWh/100 km</source>
-        <translation>kWh/100&#xa0;km</translation>
+        <translation>kWh/100 km</translation>
     </message>
     <message>
         <source>L/100 km</source>
-        <translation>l/100&#xa0;km</translation>
+        <translation>l/100 km</translation>
     </message>
     <message>
         <source>relief, %1</source>
@@ -3333,11 +3420,11 @@ Fahrten %4 und %5: %6</translation>
     </message>
     <message>
         <source>This study can detect a change of %1 %. The net effect reaches that at %2 W; the relief alone, if the drag cost nothing, at %3 W. Below that, this study cannot tell the device from nothing.</source>
-        <translation>Diese Studie kann eine Änderung von %1&#xa0;% nachweisen. Der Saldo erreicht das bei %2&#xa0;W; die Entlastung allein, wenn der Luftwiderstand nichts kostete, bei %3&#xa0;W. Darunter kann diese Studie das Gerät nicht von nichts unterscheiden.</translation>
+        <translation>Diese Studie kann eine Änderung von %1 % nachweisen. Der Saldo erreicht das bei %2 W; die Entlastung allein, wenn der Luftwiderstand nichts kostete, bei %3 W. Darunter kann diese Studie das Gerät nicht von nichts unterscheiden.</translation>
     </message>
     <message>
         <source>100 W of accessories cost some %1 mL on a stretch of %2 at this speed, %3 % of the consumption: an accessory that drops out is as large as many effects that are looked for.</source>
-        <translation>100&#xa0;W Nebenverbraucher kosten bei dieser Geschwindigkeit auf einer Strecke von %2 etwa %1&#xa0;ml, also %3&#xa0;% des Verbrauchs: Ein abschaltender Nebenverbraucher ist so groß wie viele Effekte, nach denen gesucht wird.</translation>
+        <translation>100 W Nebenverbraucher kosten bei dieser Geschwindigkeit auf einer Strecke von %2 etwa %1 ml, also %3 % des Verbrauchs: Ein abschaltender Nebenverbraucher ist so groß wie viele Effekte, nach denen gesucht wird.</translation>
     </message>
 </context>
 <context>
@@ -3935,7 +4022,7 @@ Erstellt mit Qt %1, QCustomPlot, SQLite, SQLiteCpp, Boost, Eigen, fast_float, fm
     </message>
     <message>
         <source>Import a re&amp;cording…</source>
-        <translation>Auf&amp;zeichnung importieren…</translation>
+        <translation>Aufzeichnun&amp;g importieren…</translation>
     </message>
     <message>
         <source>Ctrl+Shift+I</source>
@@ -3943,7 +4030,7 @@ Erstellt mit Qt %1, QCustomPlot, SQLite, SQLiteCpp, Boost, Eigen, fast_float, fm
     </message>
     <message>
         <source>All recordin&amp;gs…</source>
-        <translation>Alle Aufzeichnun&amp;gen…</translation>
+        <translation>&amp;Alle Aufzeichnungen…</translation>
     </message>
     <message>
         <source>Import a recording</source>
@@ -3956,9 +4043,17 @@ Erstellt mit Qt %1, QCustomPlot, SQLite, SQLiteCpp, Boost, Eigen, fast_float, fm
     <message numerus="yes">
         <source>%n part(s) of the recording became runs.</source>
         <translation>
-            <numerusform>%n Teil der Aufzeichnung wurde eine Fahrt.</numerusform>
-            <numerusform>%n Teile der Aufzeichnung wurden Fahrten.</numerusform>
+            <numerusform>%n Teil der Aufzeichnung wurde zu einer Fahrt.</numerusform>
+            <numerusform>%n Teile der Aufzeichnung wurden zu Fahrten.</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>&amp;Handbook</source>
+        <translation>&amp;Handbuch</translation>
+    </message>
+    <message>
+        <source>The handbook, at the page for where you are (F1)</source>
+        <translation>Das Handbuch, auf der Seite zu dem, wo Sie gerade sind (F1)</translation>
     </message>
 </context>
 <context>
@@ -4035,7 +4130,7 @@ Erstellt mit Qt %1, QCustomPlot, SQLite, SQLiteCpp, Boost, Eigen, fast_float, fm
     </message>
     <message>
         <source>How much one pair differs from the next when nothing changes. 1 % is a careful day (common practice, no source).</source>
-        <translation>Wie sehr sich ein Paar vom nächsten unterscheidet, wenn sich nichts ändert. 1&#xa0;% ist ein sorgfältiger Tag (übliche Praxis, ohne Quelle).</translation>
+        <translation>Wie sehr sich ein Paar vom nächsten unterscheidet, wenn sich nichts ändert. 1 % ist ein sorgfältiger Tag (übliche Praxis, ohne Quelle).</translation>
     </message>
     <message>
         <source>Noise of a pair</source>
@@ -4091,7 +4186,7 @@ Erstellt mit Qt %1, QCustomPlot, SQLite, SQLiteCpp, Boost, Eigen, fast_float, fm
     </message>
     <message>
         <source>Per cent of the intervals that held the truth in simulated days without an effect: with nothing else going on; with a drift of 1 % an hour; with a curved drift of 1 % an hour squared, as a warm-up makes; with a level of its own for each block (0.5 %); with successive pairs that resemble each other (autocorrelation 0.6). Lower than the confidence asked for is worse.</source>
-        <translation>Prozent der Intervalle, die in simulierten Tagen ohne Effekt die Wahrheit enthielten: ohne Störung; mit einer Drift von 1&#xa0;% je Stunde; mit einer gekrümmten Drift von 1&#xa0;% je Stunde im Quadrat, wie sie ein Warmlauf erzeugt; mit einem eigenen Niveau je Block (0,5&#xa0;%); mit aufeinanderfolgenden Paaren, die einander ähneln (Autokorrelation 0,6). Weniger als das verlangte Vertrauensniveau ist schlechter.</translation>
+        <translation>Prozent der Intervalle, die in simulierten Tagen ohne Effekt die Wahrheit enthielten: ohne Störung; mit einer Drift von 1 % je Stunde; mit einer gekrümmten Drift von 1 % je Stunde im Quadrat, wie sie ein Warmlauf erzeugt; mit einem eigenen Niveau je Block (0,5 %); mit aufeinanderfolgenden Paaren, die einander ähneln (Autokorrelation 0,6). Weniger als das verlangte Vertrauensniveau ist schlechter.</translation>
     </message>
     <message>
         <source>No plan: %1.</source>
@@ -4107,11 +4202,11 @@ Erstellt mit Qt %1, QCustomPlot, SQLite, SQLiteCpp, Boost, Eigen, fast_float, fm
     </message>
     <message>
         <source>%1: %2 pairs, %3 hours on the road, %4. The interval will reach %5 % to either side; an effect of %6 % or more would be shown by %7 of 100 such days.</source>
-        <translation>%1: %2 Paare, %3 Stunden auf der Straße, %4. Das Intervall wird nach beiden Seiten %5&#xa0;% weit reichen; einen Effekt von %6&#xa0;% oder mehr würden %7 von 100 solchen Tagen zeigen.</translation>
+        <translation>%1: %2 Paare, %3 Stunden auf der Straße, %4. Das Intervall wird nach beiden Seiten %5 % weit reichen; einen Effekt von %6 % oder mehr würden %7 von 100 solchen Tagen zeigen.</translation>
     </message>
     <message>
         <source>The noise of %1 % is itself uncertain. At its upper 80 % limit of %2 %, the day would show %3 % or more.</source>
-        <translation>Das Rauschen von %1&#xa0;% ist selbst unsicher. An seiner oberen 80-%-Grenze von %2&#xa0;% würde der Tag %3&#xa0;% oder mehr zeigen.</translation>
+        <translation>Das Rauschen von %1 % ist selbst unsicher. An seiner oberen 80-%-Grenze von %2 % würde der Tag %3 % oder mehr zeigen.</translation>
     </message>
     <message>
         <source>One switch only: a drift of the day cannot be told from the effect.</source>
@@ -4237,7 +4332,7 @@ Erstellt mit Qt %1, QCustomPlot, SQLite, SQLiteCpp, Boost, Eigen, fast_float, fm
     <name>bothways::app::PowerPlot</name>
     <message>
         <source>a true effect of %1 % would be shown by %2 of 100 such days</source>
-        <translation>einen wahren Effekt von %1&#xa0;% würden %2 von 100 solchen Tagen zeigen</translation>
+        <translation>einen wahren Effekt von %1 % würden %2 von 100 solchen Tagen zeigen</translation>
     </message>
     <message>
         <source> %1 %</source>
@@ -4257,7 +4352,7 @@ Erstellt mit Qt %1, QCustomPlot, SQLite, SQLiteCpp, Boost, Eigen, fast_float, fm
     </message>
     <message>
         <source>An effect of %1 % would be shown by %2 of 100 such days.</source>
-        <translation>Einen Effekt von %1&#xa0;% würden %2 von 100 solchen Tagen zeigen.</translation>
+        <translation>Einen Effekt von %1 % würden %2 von 100 solchen Tagen zeigen.</translation>
     </message>
 </context>
 <context>
@@ -4347,7 +4442,7 @@ Erstellt mit Qt %1, QCustomPlot, SQLite, SQLiteCpp, Boost, Eigen, fast_float, fm
     </message>
     <message>
         <source>C&amp;ut it into runs…</source>
-        <translation>In Fahrten &amp;zerlegen…</translation>
+        <translation>In &amp;Fahrten schneiden…</translation>
     </message>
     <message>
         <source>&amp;Import</source>
@@ -4359,11 +4454,11 @@ Erstellt mit Qt %1, QCustomPlot, SQLite, SQLiteCpp, Boost, Eigen, fast_float, fm
     </message>
     <message>
         <source>&amp;Close</source>
-        <translation>S&amp;chließen</translation>
+        <translation>&amp;Schließen</translation>
     </message>
     <message>
         <source>It &amp;belongs to run</source>
-        <translation>Sie gehört zu &amp;Fahrt</translation>
+        <translation>Sie &amp;gehört zur Fahrt</translation>
     </message>
     <message>
         <source>The run it belongs to</source>
@@ -4376,15 +4471,15 @@ Erstellt mit Qt %1, QCustomPlot, SQLite, SQLiteCpp, Boost, Eigen, fast_float, fm
     </message>
     <message>
         <source>It is of a &amp;whole drive, to be cut into runs</source>
-        <translation>Sie ist von einer &amp;ganzen Ausfahrt und wird in Fahrten zerlegt</translation>
+        <translation>Sie ist von einer ganzen Ausfahrt und soll in Fahrten ge&amp;schnitten werden</translation>
     </message>
     <message>
         <source>This file cannot be taken for a recording.</source>
-        <translation>Diese Datei ist nicht als Aufzeichnung zu lesen.</translation>
+        <translation>Diese Datei lässt sich nicht als Aufzeichnung lesen.</translation>
     </message>
     <message>
         <source>What the columns are is kept from an earlier recording with this header.</source>
-        <translation>Was die Spalten sind, ist von einer früheren Aufzeichnung mit diesem Kopf gemerkt.</translation>
+        <translation>Was die Spalten sind, ist von einer früheren Aufzeichnung mit dieser Kopfzeile gemerkt.</translation>
     </message>
     <message>
         <source>Stopped: the study is as it was.</source>
@@ -4411,11 +4506,11 @@ Erstellt mit Qt %1, QCustomPlot, SQLite, SQLiteCpp, Boost, Eigen, fast_float, fm
     </message>
     <message>
         <source>Start</source>
-        <translation>Beginn</translation>
+        <translation>Start</translation>
     </message>
     <message>
         <source>Length</source>
-        <translation>Dauer</translation>
+        <translation>Länge</translation>
     </message>
     <message>
         <source>Rows</source>
@@ -4431,7 +4526,7 @@ Erstellt mit Qt %1, QCustomPlot, SQLite, SQLiteCpp, Boost, Eigen, fast_float, fm
     </message>
     <message>
         <source>C&amp;ut into runs…</source>
-        <translation>In Fahrten &amp;zerlegen…</translation>
+        <translation>In &amp;Fahrten schneiden…</translation>
     </message>
     <message>
         <source>&amp;Drop…</source>
@@ -4439,19 +4534,19 @@ Erstellt mit Qt %1, QCustomPlot, SQLite, SQLiteCpp, Boost, Eigen, fast_float, fm
     </message>
     <message>
         <source>&amp;Free the room of dropped ones…</source>
-        <translation>&amp;Platz der entfernten freigeben…</translation>
+        <translation>&amp;Platz entfernter Aufzeichnungen freigeben…</translation>
     </message>
     <message>
         <source>&amp;Close</source>
-        <translation>S&amp;chließen</translation>
+        <translation>&amp;Schließen</translation>
     </message>
     <message>
         <source>no clock</source>
-        <translation>ohne Uhr</translation>
+        <translation>keine Uhr</translation>
     </message>
     <message>
         <source>not yet cut</source>
-        <translation>noch nicht zerlegt</translation>
+        <translation>noch nicht geschnitten</translation>
     </message>
     <message>
         <source>No run has a part of it.</source>
@@ -4459,7 +4554,7 @@ Erstellt mit Qt %1, QCustomPlot, SQLite, SQLiteCpp, Boost, Eigen, fast_float, fm
     </message>
     <message>
         <source>Runs that have a part of it: %1. They stay, with all that was typed.</source>
-        <translation>Fahrten, die einen Teil davon haben: %1. Sie bleiben, mit allem, was eingetippt wurde.</translation>
+        <translation>Fahrten, die einen Teil davon haben: %1. Sie bleiben, mit allem, was eingegeben wurde.</translation>
     </message>
     <message>
         <source>Drop %1?</source>
@@ -4467,7 +4562,7 @@ Erstellt mit Qt %1, QCustomPlot, SQLite, SQLiteCpp, Boost, Eigen, fast_float, fm
     </message>
     <message>
         <source>%1 are freed once the room of dropped recordings is; until then undo brings it back.</source>
-        <translation>%1 werden frei, sobald der Platz entfernter Aufzeichnungen freigegeben wird; bis dahin holt Rückgängig sie zurück.</translation>
+        <translation>%1 werden frei, sobald der Platz entfernter Aufzeichnungen freigegeben wird; bis dahin bringt „Rückgängig“ sie wieder.</translation>
     </message>
     <message>
         <source>Drop it</source>
@@ -4483,7 +4578,7 @@ Erstellt mit Qt %1, QCustomPlot, SQLite, SQLiteCpp, Boost, Eigen, fast_float, fm
     </message>
     <message>
         <source>Recordings that were dropped, or whose import was undone, cannot be brought back after it. Runs stay.</source>
-        <translation>Aufzeichnungen, die entfernt wurden oder deren Import rückgängig gemacht wurde, sind danach nicht mehr zurückzuholen. Fahrten bleiben.</translation>
+        <translation>Aufzeichnungen, die entfernt wurden oder deren Import rückgängig gemacht wurde, lassen sich danach nicht wiederbringen. Fahrten bleiben.</translation>
     </message>
     <message>
         <source>Free it</source>
@@ -4506,7 +4601,7 @@ Erstellt mit Qt %1, QCustomPlot, SQLite, SQLiteCpp, Boost, Eigen, fast_float, fm
     </message>
     <message>
         <source>Cut a recording into runs, drop one, or free its room</source>
-        <translation>Eine Aufzeichnung in Fahrten zerlegen, entfernen oder ihren Platz freigeben</translation>
+        <translation>Eine Aufzeichnung in Fahrten schneiden, entfernen oder ihren Platz freigeben</translation>
     </message>
     <message>
         <source>%1, %2, %3</source>
@@ -4543,6 +4638,10 @@ Erstellt mit Qt %1, QCustomPlot, SQLite, SQLiteCpp, Boost, Eigen, fast_float, fm
     <message>
         <source>Confidence of the interval, in per cent</source>
         <translation>Vertrauensniveau des Intervalls, in Prozent</translation>
+    </message>
+    <message>
+        <source>Verdict</source>
+        <translation>Urteil</translation>
     </message>
 </context>
 <context>
@@ -4692,7 +4791,7 @@ Erstellt mit Qt %1, QCustomPlot, SQLite, SQLiteCpp, Boost, Eigen, fast_float, fm
     </message>
     <message>
         <source>Marks: %1, the last at %2 s</source>
-        <translation>Marken: %1, die letzte bei %2&#xa0;s</translation>
+        <translation>Marken: %1, die letzte bei %2 s</translation>
     </message>
     <message>
         <source>The meter was reset when already cruising? If not: Discard.</source>
@@ -4712,7 +4811,7 @@ Erstellt mit Qt %1, QCustomPlot, SQLite, SQLiteCpp, Boost, Eigen, fast_float, fm
     </message>
     <message>
         <source>%1 at %2 s</source>
-        <translation>%1 bei %2&#xa0;s</translation>
+        <translation>%1 bei %2 s</translation>
     </message>
     <message>
         <source>%1 %2</source>
@@ -5314,7 +5413,7 @@ Erstellt mit Qt %1, QCustomPlot, SQLite, SQLiteCpp, Boost, Eigen, fast_float, fm
     </message>
     <message>
         <source>Runs whose distance is off by more than 2 % are found doubtful</source>
-        <translation>Fahrten, deren Strecke um mehr als 2&#xa0;% abweicht, gelten als zweifelhaft</translation>
+        <translation>Fahrten, deren Strecke um mehr als 2 % abweicht, gelten als zweifelhaft</translation>
     </message>
     <message>
         <source>Bearing of the out direction, °</source>
@@ -5358,7 +5457,7 @@ Erstellt mit Qt %1, QCustomPlot, SQLite, SQLiteCpp, Boost, Eigen, fast_float, fm
     </message>
     <message>
         <source>Petrol with 10 % ethanol (E10)</source>
-        <translation>Benzin mit 10&#xa0;% Ethanol (E10)</translation>
+        <translation>Benzin mit 10 % Ethanol (E10)</translation>
     </message>
     <message>
         <source>Diesel</source>
@@ -5466,7 +5565,7 @@ Erstellt mit Qt %1, QCustomPlot, SQLite, SQLiteCpp, Boost, Eigen, fast_float, fm
     </message>
     <message>
         <source>%1&#xa0;s</source>
-        <translation>%1&#xa0;s</translation>
+        <translation>%1 s</translation>
     </message>
     <message>
         <source>%1: %2</source>

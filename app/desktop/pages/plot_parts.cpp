@@ -194,6 +194,8 @@ QString inLines(const QString& text, const QFontMetrics& letters, int room)
 
 void fitLegend(PlotView& plot)
 {
+    if (!plot.legend)
+        return; // a plot with a layout of its own has none
     QCPLegend& legend = *plot.legend;
     if (!legend.visible() || legend.itemCount() == 0 ||
         legend.fillOrder() != QCPLegend::foColumnsFirst)
