@@ -81,24 +81,29 @@ std::string baselineName(const Study& study, std::string_view asked)
     return names.empty() ? std::string() : names.front();
 }
 
+namespace {
+
+std::optional<double> lPer100kmOf(double value, ConsumptionUnit unit, const Run& run)
+{
+    if (!(value > 0.0) || (needsDistance(unit) && !(run.distance_km.value_or(0.0) > 0.0)))
+        return std::nullopt;
+    return toLPer100km(value, unit, run.distance_km.value_or(0.0));
+}
+
+} // namespace
+
 std::optional<double> lPer100km(const Run& run)
 {
     if (!run.consumption)
         return std::nullopt;
-    const Consumption& given = *run.consumption;
-    if (needsDistance(given.unit) && !run.distance_km)
-        return std::nullopt;
-    return toLPer100km(given.value, given.unit, run.distance_km.value_or(0.0));
+    return lPer100kmOf(run.consumption->value, run.consumption->unit, run);
 }
 
 std::optional<double> controlLPer100km(const Run& run)
 {
     if (!run.control || !run.consumption)
         return std::nullopt;
-    const ConsumptionUnit unit = run.consumption->unit;
-    if (needsDistance(unit) && !run.distance_km)
-        return std::nullopt;
-    return toLPer100km(*run.control, unit, run.distance_km.value_or(0.0));
+    return lPer100kmOf(*run.control, run.consumption->unit, run);
 }
 
 std::optional<double> duration_s(const Run& run)

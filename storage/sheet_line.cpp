@@ -113,8 +113,8 @@ void SheetReader::readGivenConsumption(Run& run)
     const std::size_t blank = std::min(text.find(' '), text.size());
     const auto value = parseNumber(text.substr(0, blank));
     const auto unit = core::unitFromName(csv::trimmed(text.substr(blank)));
-    const bool known =
-        value && value->value > 0.0 && unit && (!core::needsDistance(*unit) || run.distance_km);
+    const bool known = value && value->value > 0.0 && unit &&
+                       (!core::needsDistance(*unit) || run.distance_km.value_or(0.0) > 0.0);
     const auto asShown = core::lPer100km(run);
     const double given =
         known ? core::toLPer100km(value->value, *unit, run.distance_km.value_or(1.0)) : 0.0;

@@ -45,9 +45,9 @@ std::string dayPart(const Analysis& analysis, const Paint& paint)
                             : "; without a partner: run " + listed(analysis.unpaired));
     std::string blocks;
     for (const core::Block& block : analysis.blocks)
-        blocks +=
-            fmt::format("{}{} {}", blocks.empty() ? "" : ", ", english::quoted(block.configuration),
-                        counted(block.pairs, "pair", "pairs"));
+        blocks += fmt::format("{}{} {}", blocks.empty() ? "" : ", ",
+                              english::inQuotes(block.configuration),
+                              counted(block.pairs, "pair", "pairs"));
     const char* design = "no comparison";
     if (analysis.design)
         design = *analysis.design == core::Design::closed ? "closed design" : "open design";

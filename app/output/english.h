@@ -51,7 +51,7 @@ enum class ShownUnit { lPer100km, mpgUs, mpgImp, kmPerL };
 /// verdict".
 [[nodiscard]] std::string classWords(core::VerdictClass cls);
 /// A configuration's name as it stands in a sentence: B, 'roof box'.
-[[nodiscard]] std::string quoted(std::string_view name);
+[[nodiscard]] std::string inQuotes(std::string_view name);
 
 // Screening.
 [[nodiscard]] std::string findingSentence(const core::Finding& finding);

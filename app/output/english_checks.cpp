@@ -141,13 +141,13 @@ std::string spreadSentence(const Analysis& analysis)
     if (!has(check))
         return notComputed("it takes 3 pairs in each configuration");
     if (passes(check.state))
-        return fmt::format("{} and {} scatter alike {}.", quoted(analysis.baseline),
-                           quoted(analysis.device), numbers("F", check));
+        return fmt::format("{} and {} scatter alike {}.", inQuotes(analysis.baseline),
+                           inQuotes(analysis.device), numbers("F", check));
     return fmt::format("{} and {} {}scatter unalike {}: one noise was taken for both, so the "
                        "interval may be too narrow or too wide. Find what was restless in one of "
                        "them: settings, a timer, the traffic.",
-                       quoted(analysis.baseline), quoted(analysis.device), strength(check.state),
-                       numbers("F", check));
+                       inQuotes(analysis.baseline), inQuotes(analysis.device),
+                       strength(check.state), numbers("F", check));
 }
 
 std::string baselineSentence(const Analysis& analysis)
@@ -162,7 +162,7 @@ std::string baselineSentence(const Analysis& analysis)
     const int decimals = decimalsFor(0.5 * (high - low));
     const std::string moved = fmt::format(
         "From the first {} block to the last the day itself moved: {} ({} interval: {})",
-        quoted(analysis.baseline), change(pctFromLog(*check.effect_log), decimals),
+        inQuotes(analysis.baseline), change(pctFromLog(*check.effect_log), decimals),
         percentText(analysis.options.confidence), changeRange(low, high, decimals));
     if (passes(check.state))
         return moved + ", within the noise.";
@@ -211,7 +211,7 @@ std::string airSentence(const Analysis& analysis)
         return notComputed("it takes temperature, pressure and humidity on paired runs of both "
                            "configurations");
     const auto worth = [](double pct) { return change(pct, decimalsFor(0.5 * std::abs(pct))); };
-    std::string text = "By the air alone, " + quoted(analysis.device) + " would have used ";
+    std::string text = "By the air alone, " + inQuotes(analysis.device) + " would have used ";
     if (check.density_pct)
         text += worth(*check.density_pct) + " (density)";
     if (check.wind_pct)

@@ -66,9 +66,9 @@ std::string inUnits(const Analysis& analysis, ShownUnit unit)
 std::string moreOrLess(const Analysis& analysis, ShownUnit unit)
 {
     const core::Headline& headline = *analysis.headline;
-    return fmt::format("{} used {} {} than {} ({} interval: {}){}.", quoted(analysis.device),
+    return fmt::format("{} used {} {} than {} ({} interval: {}){}.", inQuotes(analysis.device),
                        change(pctFromLog(headline.effect_log), decimalsOf(headline)),
-                       fuelWord(analysis), quoted(analysis.baseline),
+                       fuelWord(analysis), inQuotes(analysis.baseline),
                        percentText(headline.confidence),
                        changeRange(pctFromLog(headline.low_log), pctFromLog(headline.high_log),
                                    decimalsOf(headline)),
@@ -82,8 +82,8 @@ std::string equivalent(const Analysis& analysis)
     const double high = pctFromLog(headline.high_equivalence_log);
     return fmt::format("No difference as large as {} % between {} and {}: the effect lies between "
                        "{} ({} interval).",
-                       shortest(analysis.verdict.margin_pct), quoted(analysis.device),
-                       quoted(analysis.baseline),
+                       shortest(analysis.verdict.margin_pct), inQuotes(analysis.device),
+                       inQuotes(analysis.baseline),
                        changeBetween(low, high, decimalsFor(0.5 * (high - low))),
                        percentText(1.0 - 2.0 * (1.0 - headline.confidence)));
 }
@@ -107,7 +107,7 @@ std::string undecided(const Analysis& analysis)
     std::string text =
         fmt::format("These runs cannot tell {} from {}: the effect lies between {} "
                     "({} interval).",
-                    quoted(analysis.device), quoted(analysis.baseline),
+                    inQuotes(analysis.device), inQuotes(analysis.baseline),
                     changeBetween(pctFromLog(headline.low_log), pctFromLog(headline.high_log),
                                   decimalsOf(headline)),
                     percentText(headline.confidence));
@@ -130,7 +130,7 @@ std::string tooFewPairs(const Analysis& analysis)
     const int b = pairsIn(analysis, true);
     std::string text =
         fmt::format("No verdict: {} of {} and {} of {}.", counted(a, "pair", "pairs"),
-                    quoted(analysis.baseline), b, quoted(analysis.device));
+                    inQuotes(analysis.baseline), b, inQuotes(analysis.device));
     if (a < 2 || b < 2)
         text += " Each needs at least 2 pairs, out and back in one block.";
     else
@@ -280,7 +280,7 @@ std::string consumptionText(double l_per_100km, ShownUnit unit, int decimals, bo
     return grouped(shownConsumption(l_per_100km, unit, electric), decimals);
 }
 
-std::string quoted(std::string_view name)
+std::string inQuotes(std::string_view name)
 {
     if (name.size() == 1)
         return std::string(name);
@@ -323,7 +323,7 @@ std::string noVerdictSentence(core::NoVerdict reason, const Analysis& analysis)
     case core::NoVerdict::oneConfiguration:
         return fmt::format("No verdict: only {} was driven. The comparison needs the other "
                            "configuration, too.",
-                           quoted(presentConfiguration(analysis)));
+                           inQuotes(presentConfiguration(analysis)));
     case core::NoVerdict::tooFewPairs: return tooFewPairs(analysis);
     case core::NoVerdict::noTimeSpread:
         return "No verdict: by their times, drift and effect cannot be told apart in these pairs. "

@@ -24,7 +24,7 @@ struct AddOptions {
 
 constexpr const char* kTyped = "typed";
 
-std::string quoted(const std::string& cell)
+std::string csvCell(const std::string& cell)
 {
     std::string text = "\"";
     for (const char c : cell)
@@ -38,8 +38,8 @@ std::string asSheet(const Assignments& columns)
     std::string header, line;
     for (const auto& [column, value] : columns) {
         const char* separator = header.empty() ? "" : ",";
-        header += separator + quoted(column);
-        line += separator + quoted(value);
+        header += separator + csvCell(column);
+        line += separator + csvCell(value);
     }
     return header + "\n" + line + "\n";
 }
