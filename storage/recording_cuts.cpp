@@ -22,46 +22,15 @@ using core::ErrorCode;
 /// Which of the cuts are to be new runs, checked against the study and against each other.
 Result<std::vector<core::Run>> newRuns(const core::Study& study, const std::vector<Cut>& cuts)
 {
-    Spellings spellings = Spellings::of(study);
     std::vector<core::Run> runs;
     for (const Cut& cut : cuts)
         if (!cut.existing) {
-            runs.push_back(normalised(cut.run, spellings));
+            runs.push_back(cut.run);
             runs.back().id = {};
         }
-    if (study.runs.size() + runs.size() > kMostRuns)
-        return Error{
-            ErrorCode::badInput, fmt::format("a study holds at most {} runs", kMostRuns), {}};
-    std::vector<Error> errors;
-    const auto note = [&](std::size_t run, const RunFault& wrong) {
-        errors.push_back(Error{ErrorCode::badInput, wrong.message,
-                               fmt::format("new run {}: column '{}'", run + 1, wrong.column)});
-    };
-    for (std::size_t i = 0; i < runs.size(); ++i)
-        for (const RunFault& wrong : ownFaults(runs[i]))
-            note(i, wrong);
-    for (const RunFault& wrong : faultsAmong(study, runs))
-        note(wrong.run, wrong);
-    if (!errors.empty()) {
-        Error first = errors.front();
-        first.others.assign(errors.begin() + 1, errors.end());
-        return first;
-    }
-    numberRuns(study, runs);
-    return runs;
-}
-
-void assign(SQLite::Database& database, core::RunId run, core::RecordingId recording,
-            double offset_s)
-{
-    SQLite::Statement row(database,
-                          "INSERT INTO run_trace (run, recording, offset_s) VALUES (?, ?, ?) "
-                          "ON CONFLICT (run) DO UPDATE SET recording = excluded.recording, "
-                          "offset_s = excluded.offset_s");
-    row.bind(1, static_cast<std::int64_t>(run));
-    row.bind(2, static_cast<std::int64_t>(recording));
-    row.bind(3, offset_s);
-    row.exec();
+    return admitted(study, std::move(runs), [](std::size_t run, const std::string& column) {
+        return fmt::format("new run {}: column '{}'", run + 1, column);
+    });
 }
 
 } // namespace
@@ -102,7 +71,7 @@ Outcome cutRecording(StudyFile& study, core::RecordingId recording, const std::v
                 numbers.push_back(std::to_string(next->number));
                 ++next;
             }
-            assign(database, id, recording, cut.offset_s);
+            assignRunTrace(database, id, recording, cut.offset_s);
         }
         detail = fmt::format("{}: run{} {}", name.getColumn(0).getString(),
                              numbers.size() == 1 ? "" : "s", fmt::join(numbers, ", "));

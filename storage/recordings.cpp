@@ -1,5 +1,6 @@
 // Copyright (C) 2026 The Bothways developers
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "storage/study_rows.h"
 #include "storage/trace_reader.h"
 #include "storage/traces.h"
 
@@ -289,14 +290,7 @@ Outcome assignTrace(StudyFile& study, core::RunId run, core::RecordingId recordi
             return noRecording(study, recording);
         detail = fmt::format("run {}: {} from {:.3f} s", known.getColumn(0).getInt64(),
                              name.getColumn(0).getString(), offset_s);
-        SQLite::Statement row(database,
-                              "INSERT INTO run_trace (run, recording, offset_s) VALUES (?, ?, ?) "
-                              "ON CONFLICT (run) DO UPDATE SET recording = excluded.recording, "
-                              "offset_s = excluded.offset_s");
-        row.bind(1, static_cast<std::int64_t>(run));
-        row.bind(2, number(recording));
-        row.bind(3, offset_s);
-        row.exec();
+        assignRunTrace(database, run, recording, offset_s);
         return Done{};
     });
 }

@@ -12,6 +12,7 @@
 #include <algorithm>
 #include <cmath>
 #include <functional>
+#include <iterator>
 #include <map>
 #include <set>
 
@@ -396,6 +397,40 @@ void numberRuns(const Study& existing, std::span<Run> added)
             last = run.number;
         }
     }
+}
+
+core::Error inOne(std::vector<core::Error> errors)
+{
+    core::Error first = std::move(errors.front());
+    first.others.assign(std::make_move_iterator(errors.begin() + 1),
+                        std::make_move_iterator(errors.end()));
+    return first;
+}
+
+core::Result<std::vector<Run>> admitted(const Study& existing, std::vector<Run> given,
+                                        const FaultPlace& place)
+{
+    using core::Error;
+    using core::ErrorCode;
+    Spellings spellings = Spellings::of(existing);
+    for (Run& run : given)
+        run = normalised(std::move(run), spellings);
+    if (given.size() + existing.runs.size() > kMostRuns)
+        return Error{
+            ErrorCode::badInput, fmt::format("a study holds at most {} runs", kMostRuns), {}};
+    std::vector<Error> errors;
+    const auto note = [&](std::size_t run, const RunFault& wrong) {
+        errors.push_back(Error{ErrorCode::badInput, wrong.message, place(run, wrong.column)});
+    };
+    for (std::size_t i = 0; i < given.size(); ++i)
+        for (const RunFault& wrong : ownFaults(given[i]))
+            note(i, wrong);
+    for (const RunFault& wrong : faultsAmong(existing, given))
+        note(wrong.run, wrong);
+    if (!errors.empty())
+        return inOne(std::move(errors));
+    numberRuns(existing, given);
+    return given;
 }
 
 bool inOneBlock(std::span<const Run* const> sorted, std::size_t a, std::size_t b)

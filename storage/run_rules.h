@@ -2,10 +2,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/result.h"
 #include "core/study.h"
 
 #include <cstddef>
 #include <cstdint>
+#include <functional>
 #include <limits>
 #include <span>
 #include <string>
@@ -44,6 +46,10 @@ struct Spellings {
     [[nodiscard]] static Spellings of(const core::Study& study);
 };
 
+/// All faults as one Error: the first, which carries the others.
+/// @param errors  at least one
+[[nodiscard]] core::Error inOne(std::vector<core::Error> errors);
+
 /// The run in the form in which a study holds it: names trimmed and spelled as in `spellings`, the
 /// reason in small letters, as many digits of the consumption as are really in it. Names that are
 /// new are added to `spellings`.
@@ -52,6 +58,16 @@ struct Spellings {
 /// Gives each run without a number the next free one, after the highest of `existing`. `added` must
 /// be in order of start.
 void numberRuns(const core::Study& existing, std::span<core::Run> added);
+
+/// Where a fault of a run is: "morning.csv: run 3: column 'start'".
+using FaultPlace = std::function<std::string(std::size_t run, const std::string& column)>;
+
+/// Runs as they may be added to a study: normalised, checked against it and each other, numbered.
+/// Nothing is written.
+/// @param given  in order of start
+/// @return  an Error (badInput) with all faults, each at its `place`
+[[nodiscard]] core::Result<std::vector<core::Run>>
+admitted(const core::Study& existing, std::vector<core::Run> given, const FaultPlace& place);
 
 /// True when both runs are in one block of the merged, sorted runs: no switch and no new day
 /// between them. (Method, sections 1 and 4.)

@@ -61,13 +61,6 @@ std::string numbersOf(const std::vector<Run*>& runs)
     return text;
 }
 
-Error inOne(std::vector<Error> errors)
-{
-    Error first = errors.front();
-    first.others.assign(errors.begin() + 1, errors.end());
-    return first;
-}
-
 std::string factsOf(const Run& run)
 {
     std::string text = fmt::format("run {}: {} {} {}", run.number, run.configuration, run.direction,
@@ -482,31 +475,16 @@ Outcome StudyFile::importRuns(const Study& sheet, std::string_view sourceName)
 {
     std::string detail;
     return d->change("import", detail, [&](SQLite::Database& db) -> Outcome {
-        const Study study = readStudy(db);
-        Spellings spellings = Spellings::of(study);
-        std::vector<Run> runs;
-        std::vector<Error> errors;
-        for (const Run& run : sheet.runs)
-            runs.push_back(normalised(run, spellings));
-        if (runs.size() + study.runs.size() > kMostRuns)
-            return d->error(ErrorCode::badInput,
-                            fmt::format("a study holds at most {} runs", kMostRuns));
-        const auto note = [&](const Run& run, const RunFault& wrong) {
-            errors.push_back(Error{ErrorCode::badInput, wrong.message,
-                                   fmt::format("{}: run {}: column {}", sourceName, run.number,
-                                               inQuotes(wrong.column))});
+        const auto place = [&](std::size_t run, const std::string& column) {
+            return fmt::format("{}: run {}: column {}", sourceName, sheet.runs[run].number,
+                               inQuotes(column));
         };
-        for (const Run& run : runs)
-            for (const RunFault& wrong : ownFaults(run))
-                note(run, wrong);
-        for (const RunFault& wrong : faultsAmong(study, runs))
-            note(runs[wrong.run], wrong);
-        if (!errors.empty())
-            return inOne(std::move(errors));
-        numberRuns(study, runs);
-        for (const Run& run : runs)
+        const auto runs = admitted(readStudy(db), sheet.runs, place);
+        if (!runs)
+            return runs.error();
+        for (const Run& run : runs.value())
             insertRun(db, run);
-        detail = fmt::format("{}: {} runs", sourceName, runs.size());
+        detail = fmt::format("{}: {} runs", sourceName, runs.value().size());
         return Done{};
     });
 }

@@ -288,6 +288,19 @@ void deleteRun(SQLite::Database& database, RunId run)
                    run);
 }
 
+void assignRunTrace(SQLite::Database& database, core::RunId run, core::RecordingId recording,
+                    double offset_s)
+{
+    SQLite::Statement row(database,
+                          "INSERT INTO run_trace (run, recording, offset_s) VALUES (?, ?, ?) "
+                          "ON CONFLICT (run) DO UPDATE SET recording = excluded.recording, "
+                          "offset_s = excluded.offset_s");
+    row.bind(1, toColumn(run));
+    row.bind(2, static_cast<std::int64_t>(recording));
+    row.bind(3, offset_s);
+    row.exec();
+}
+
 void rewriteProperties(SQLite::Database& database, const core::StudyProperties& properties)
 {
     database.exec("DELETE FROM property");

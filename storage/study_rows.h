@@ -32,6 +32,9 @@ core::RunId insertRun(SQLite::Database& database, const core::Run& run);
 /// The row with run.id becomes `run`.
 void rewriteRun(SQLite::Database& database, const core::Run& run);
 void deleteRun(SQLite::Database& database, core::RunId run);
+/// The recording, from `offset_s` of it on, becomes the trace of the run, instead of any other.
+void assignRunTrace(SQLite::Database& database, core::RunId run, core::RecordingId recording,
+                    double offset_s);
 
 void rewriteProperties(SQLite::Database& database, const core::StudyProperties& properties);
 

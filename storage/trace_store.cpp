@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "storage/trace_store.h"
 
+#include "storage/study_rows.h"
+
 #include <SQLiteCpp/Database.h>
 #include <SQLiteCpp/Statement.h>
 #include <fmt/format.h>
@@ -220,16 +222,9 @@ Result<core::RecordingId> TraceWriter::finish(const FinishedRecording& recording
             insertRecording(database, m_data, recording);
             insertChannels(database, m_data, recording.channels);
             insertMarks(database, m_data, m_marks);
-            if (recording.run) {
-                SQLite::Statement row(
-                    database, "INSERT INTO run_trace (run, recording, offset_s) VALUES (?, ?, ?) "
-                              "ON CONFLICT (run) DO UPDATE SET recording = excluded.recording, "
-                              "offset_s = excluded.offset_s");
-                row.bind(1, static_cast<std::int64_t>(*recording.run));
-                row.bind(2, m_data);
-                row.bind(3, recording.offset_s);
-                row.exec();
-            }
+            if (recording.run)
+                assignRunTrace(database, *recording.run, core::RecordingId{m_data},
+                               recording.offset_s);
             SQLite::Statement state(database,
                                     "UPDATE trace_data SET state = 'complete' WHERE id = ?");
             state.bind(1, m_data);
