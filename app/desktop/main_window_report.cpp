@@ -154,17 +154,7 @@ void MainWindow::printReport()
 
 void MainWindow::chooseRunCard(const core::Plan& plan)
 {
-    const core::Study& study = m_document->study();
-    RunCardInput input{study.properties, plan};
-    if (const auto names = core::configurations(study); names.size() == 2) {
-        input.baseline = core::baselineName(study);
-        input.device = core::sameWord(names[0], input.baseline) ? names[1] : names[0];
-    }
-    if (const auto names = core::directions(study); names.size() == 2) {
-        input.out = names[0];
-        input.back = names[1];
-    }
-    const core::Result<std::string> card = runCardHtml(input);
+    const core::Result<std::string> card = runCardHtml(runCardOf(m_document->study(), plan));
     if (!card)
         say(card.error());
     else

@@ -141,25 +141,15 @@ std::string checksPart(const Analysis& analysis, const Paint& paint)
 {
     if (!analysis.headline)
         return {};
-    const core::Checks& checks = analysis.checks;
     std::string text = heading("Checks", paint);
-    const auto add = [&](const char* check, CheckState state, const std::string& sentence) {
+    for (const auto& [check, state, sentence] : english::checkWords(analysis)) {
         // Wrapped without colour, so that escape sequences do not count as columns.
         const std::string plain = wrapped(
             fmt::format("  {:<11}{}{}", check, stateText(state, Paint(false)), sentence), 19);
         std::string line = plain;
         line.replace(13, 6, stateText(state, paint));
         text += line + "\n";
-    };
-    add("normal", checks.normal.state, english::normalSentence(analysis));
-    add("outlier", checks.outlier.state, english::outlierSentence(analysis));
-    add("order", checks.order.state, english::orderSentence(analysis));
-    add("curve", checks.curve.state, english::curveSentence(analysis));
-    add("spread", checks.spread.state, english::spreadSentence(analysis));
-    add("baseline", checks.baseline.state, english::baselineSentence(analysis));
-    add("direction", checks.direction.state, english::directionSentence(analysis));
-    add("resolution", checks.resolution.state, english::resolutionSentence(analysis));
-    add("air", checks.air.state, english::airSentence(analysis));
+    }
     const std::string power = english::checksPowerSentence(analysis);
     return power.empty() ? text : text + wrapped("  " + power, 2) + "\n";
 }

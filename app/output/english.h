@@ -11,6 +11,7 @@
 #include <optional>
 #include <string>
 #include <string_view>
+#include <vector>
 
 /// The sentences of the program in English: for the command line, JSON and the report. The desktop
 /// says the same from the same class and numbers through tr(), in app/desktop/words.h.
@@ -70,6 +71,14 @@ enum class ShownUnit { lPer100km, mpgUs, mpgImp, kmPerL };
 [[nodiscard]] std::string directionSentence(const core::Analysis& analysis);
 [[nodiscard]] std::string resolutionSentence(const core::Analysis& analysis);
 [[nodiscard]] std::string airSentence(const core::Analysis& analysis);
+/// A check by its name, what it came to, and its sentence.
+struct CheckWords {
+    const char* check;
+    core::CheckState state;
+    std::string sentence;
+};
+/// All of them, in the order of method section 7.
+[[nodiscard]] std::vector<CheckWords> checkWords(const core::Analysis& analysis);
 /// How much the checks can see with so few pairs; empty where there are many.
 [[nodiscard]] std::string checksPowerSentence(const core::Analysis& analysis);
 

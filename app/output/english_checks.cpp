@@ -227,4 +227,18 @@ std::string airSentence(const Analysis& analysis)
     return text;
 }
 
+std::vector<CheckWords> checkWords(const Analysis& analysis)
+{
+    const core::Checks& c = analysis.checks;
+    return {{"normal", c.normal.state, normalSentence(analysis)},
+            {"outlier", c.outlier.state, outlierSentence(analysis)},
+            {"order", c.order.state, orderSentence(analysis)},
+            {"curve", c.curve.state, curveSentence(analysis)},
+            {"spread", c.spread.state, spreadSentence(analysis)},
+            {"baseline", c.baseline.state, baselineSentence(analysis)},
+            {"direction", c.direction.state, directionSentence(analysis)},
+            {"resolution", c.resolution.state, resolutionSentence(analysis)},
+            {"air", c.air.state, airSentence(analysis)}};
+}
+
 } // namespace bothways::app::english

@@ -173,24 +173,14 @@ void checks(Builder& page, const Analysis& a)
         return;
     page.heading("Are the assumptions in order?");
     page.paragraph(english::checksPowerSentence(a));
-    const core::Checks& c = a.checks;
     Table table{
         "Checks of the assumptions", {{"check"}, {"state"}, {"in words", Column::words}}, {}};
-    const auto row = [&](const char* what, core::CheckState state, const std::string& sentence) {
+    for (const auto& [check, state, sentence] : english::checkWords(a)) {
         const std::string word =
             state == core::CheckState::notComputed ? "not computed" : std::string(name(state));
-        addRow(table, {what, word, sentence},
+        addRow(table, {check, word, sentence},
                state == core::CheckState::fails ? RowTone::alarmed : RowTone::plain);
-    };
-    row("normal", c.normal.state, english::normalSentence(a));
-    row("outlier", c.outlier.state, english::outlierSentence(a));
-    row("order", c.order.state, english::orderSentence(a));
-    row("curve", c.curve.state, english::curveSentence(a));
-    row("spread", c.spread.state, english::spreadSentence(a));
-    row("baseline", c.baseline.state, english::baselineSentence(a));
-    row("direction", c.direction.state, english::directionSentence(a));
-    row("resolution", c.resolution.state, english::resolutionSentence(a));
-    row("air", c.air.state, english::airSentence(a));
+    }
     page.table(std::move(table));
 }
 

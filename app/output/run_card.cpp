@@ -172,6 +172,20 @@ private:
 
 } // namespace
 
+RunCardInput runCardOf(const core::Study& study, const core::Plan& plan)
+{
+    RunCardInput card{study.properties, plan};
+    if (const auto names = core::configurations(study); names.size() == 2) {
+        card.baseline = core::baselineName(study);
+        card.device = core::sameWord(names[0], card.baseline) ? names[1] : names[0];
+    }
+    if (const auto names = core::directions(study); names.size() == 2) {
+        card.out = names[0];
+        card.back = names[1];
+    }
+    return card;
+}
+
 core::Result<std::string> runCardHtml(const RunCardInput& input)
 {
     const core::Result<std::int64_t> begin = core::parseTimeOfDay_us(input.begin);

@@ -19,6 +19,10 @@ struct RunCardInput {
     std::string out = "out", back = "return";
 };
 
+/// The card of a plan that is tied to no study or to this one, with the study's own names.
+/// @param study  must outlive the card
+[[nodiscard]] RunCardInput runCardOf(const core::Study& study, const core::Plan& plan);
+
 /// The sequence with times, directions and boxes to tick, what to switch on or off (timed
 /// accessories with the time at which they would drop out), the limits, the cautions.
 ///

@@ -116,17 +116,9 @@ Outcome writeCard(const PlanVerbOptions& given, const core::Plan& plan, Surround
             return input.error();
         study = std::move(input.value().study);
     }
-    app::RunCardInput card{study.properties, plan};
+    app::RunCardInput card = app::runCardOf(study, plan);
     if (!given.begin.empty())
         card.begin = given.begin;
-    if (const auto names = core::configurations(study); names.size() == 2) {
-        card.baseline = core::baselineName(study);
-        card.device = core::sameWord(names[0], card.baseline) ? names[1] : names[0];
-    }
-    if (const auto names = core::directions(study); names.size() == 2) {
-        card.out = names[0];
-        card.back = names[1];
-    }
     const auto html = app::runCardHtml(card);
     if (!html)
         return html.error();

@@ -201,20 +201,20 @@ void HelpWindow::turnTo(const HelpTopic& topic)
 
 void HelpWindow::back()
 {
-    if (m_before.isEmpty())
-        return;
-    m_after += {m_topic, m_browser->verticalScrollBar()->value()};
-    const Visit visit = m_before.takeLast();
-    turnTo(visit.topic);
-    m_browser->verticalScrollBar()->setValue(visit.scrolled);
+    revisit(m_before, m_after);
 }
 
 void HelpWindow::forward()
 {
-    if (m_after.isEmpty())
+    revisit(m_after, m_before);
+}
+
+void HelpWindow::revisit(QList<Visit>& from, QList<Visit>& to)
+{
+    if (from.isEmpty())
         return;
-    m_before += {m_topic, m_browser->verticalScrollBar()->value()};
-    const Visit visit = m_after.takeLast();
+    to += {m_topic, m_browser->verticalScrollBar()->value()};
+    const Visit visit = from.takeLast();
     turnTo(visit.topic);
     m_browser->verticalScrollBar()->setValue(visit.scrolled);
 }

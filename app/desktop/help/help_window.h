@@ -51,6 +51,8 @@ private:
                     void (HelpWindow::*job)());
     void fillContents();
     void turnTo(const HelpTopic& topic);
+    /// One step along the pages visited: `from` gives it, `to` keeps the way back.
+    void revisit(QList<Visit>& from, QList<Visit>& to);
     void follow();
     void followLink(const QString& link);
     void searchAll();
