@@ -81,8 +81,9 @@ void pairs(Builder& page, const ReportInput& in)
     page.paragraph(fmt::format("{} runs, {} counted, {} discarded; {} pairs in {} blocks.", a.runs,
                                a.counted, a.discarded, a.pairs.size(), a.blocks.size()));
     if (!a.unpaired.empty())
-        page.paragraph(fmt::format("Counted, but without a partner in their block: runs {}.",
-                                   fmt::join(a.unpaired, ", ")));
+        page.paragraph(fmt::format("Counted, but without a partner in {} block: run{} {}.",
+                                   a.unpaired.size() == 1 ? "its" : "their",
+                                   a.unpaired.size() == 1 ? "" : "s", fmt::join(a.unpaired, ", ")));
     page.figure(pairsPicture(in.study, a, in.unit),
                 "Each pair. Grey discs: baseline; blue diamonds: device; hollow: discarded runs; "
                 "green: the model.");

@@ -30,6 +30,12 @@ th.n, td.n { text-align: right; font-variant-numeric: tabular-nums; }
 th.w, td.w { white-space: normal; min-width: 14rem; width: 99%; }
 tr.strong td { font-weight: 600; }
 tr.alarmed td:nth-child(2) { font-weight: 700; color: #a33c00; }
+@media screen and (max-width: 36rem) { /* a phone: the verdict's picture whole, long words beside few columns */
+  figure:first-of-type svg { min-width: 0; }
+  figure:first-of-type svg text.label { font-size: 19px; }
+  th.w, td.w { min-width: 11rem; }
+  th.n ~ th.w, td.n ~ td.w { min-width: 24rem; }
+}
 @page { margin: 15mm; }
 @media print {
   html { font-size: 9.5pt; }

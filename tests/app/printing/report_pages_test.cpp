@@ -174,6 +174,7 @@ TEST(ReportPages, AreOfThePaperThatWasAsked)
          {std::pair{kA4, "/MediaBox [0 0 595"}, std::pair{kLetter, "/MediaBox [0 0 612"}}) {
         const app::ReportPages pages(reported.input(), size);
         const QByteArray pdf = reportPdf(pages, size);
+        keepForEyes(size.key() + ".pdf", pdf);
         EXPECT_TRUE(pdf.startsWith("%PDF-"));
         EXPECT_TRUE(pdf.contains(box)) << box;
         EXPECT_EQ(pdf.count("/Type /Page\n"), pages.count());
