@@ -128,6 +128,67 @@ TEST_F(RoadsidePageTest, AReasonInWordsNeedsThem)
     EXPECT_EQ(study().runs[0].discard->evidence, "a tractor, sx");
 }
 
+TEST_F(RoadsidePageTest, TheWarningOfATimerGoesOnWithTheClock)
+{
+    ASSERT_NE(page, nullptr);
+    core::StudyProperties properties = study().properties;
+    properties.limits = {{"stretch.km", 5.0}, {"road_speed.target_kmh", 90.0}}; // 200 s a run
+    properties.timed_accessories = {{"windscreen", 600.0, 10.0}};
+    ASSERT_TRUE(window->document()->setProperties(properties, "timer"));
+    key(Qt::Key_F2);
+    const auto comesToSay = [&](const char* words) {
+        return QTest::qWaitFor([&] { return page->notice().contains(words); }, 3000);
+    };
+    EXPECT_FALSE(page->notice().contains("windscreen")) << page->notice().toStdString();
+    passSeconds(450);
+    EXPECT_TRUE(comesToSay("would drop out in 2:30")) << page->notice().toStdString();
+    passSeconds(30);
+    EXPECT_TRUE(comesToSay("would drop out in 2:00")) << page->notice().toStdString();
+    key(Qt::Key_S);
+    EXPECT_TRUE(comesToSay("drops out in 2:00, before the end")) << page->notice().toStdString();
+    passSeconds(125);
+    EXPECT_TRUE(comesToSay("has dropped out")) << page->notice().toStdString();
+}
+
+TEST_F(RoadsidePageTest, ARunFoundUnderWayIsGoneOnWithDiscardedOrForgotten)
+{
+    const auto found = [&](Qt::Key answer) {
+        key(Qt::Key_S);
+        passSeconds(40);
+        key(Qt::Key_Escape);
+        key(Qt::Key_L);
+        ASSERT_EQ(window->roadside(), nullptr);
+        trigger("roadside");
+        page = window->roadside();
+        ASSERT_NE(page, nullptr);
+        EXPECT_TRUE(button("choice0")->isVisible());
+        EXPECT_TRUE(button("choice2")->isVisible());
+        key(answer);
+    };
+    ASSERT_NE(page, nullptr);
+    found(Qt::Key_F);
+    EXPECT_EQ(state(), RoadsideSession::State::ready);
+    EXPECT_TRUE(study().runs.empty());
+    EXPECT_TRUE(page->notice().contains("forgotten")) << page->notice().toStdString();
+    passSeconds(60);
+    found(Qt::Key_X);
+    key(Qt::Key_Escape); // no reason after all: the run goes on
+    EXPECT_EQ(state(), RoadsideSession::State::running);
+    key(Qt::Key_X);
+    button("reason_passing_traffic")->click();
+    ASSERT_EQ(study().runs.size(), 1U);
+    EXPECT_EQ(study().runs[0].discard->reason, "passing_traffic");
+    passSeconds(60);
+    found(Qt::Key_Escape); // not answered: it is asked again
+    EXPECT_EQ(window->roadside(), nullptr);
+    trigger("roadside");
+    page = window->roadside();
+    ASSERT_NE(page, nullptr);
+    EXPECT_TRUE(button("choice0")->isVisible());
+    key(Qt::Key_G);
+    EXPECT_EQ(state(), RoadsideSession::State::running);
+}
+
 TEST_F(RoadsidePageTest, TabGoesInDrivingOrderAndEveryButtonHasAName)
 {
     ASSERT_NE(page, nullptr);
