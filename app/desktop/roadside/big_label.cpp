@@ -60,7 +60,12 @@ void BigLabel::setBold(bool bold)
 
 bool BigLabel::isWhole() const
 {
-    return text().isEmpty() || fits(text(), font(), contentsRect().size(), font().pixelSize());
+    return text().isEmpty() || fits(text(), font(), room(), font().pixelSize());
+}
+
+QSize BigLabel::room() const
+{
+    return contentsRect().size() - QSize(2 * margin(), 2 * margin());
 }
 
 void BigLabel::refit()
@@ -71,7 +76,7 @@ void BigLabel::refit()
     const int most = static_cast<int>(m_most * window()->height());
     QFont sized = font();
     sized.setFamily(QApplication::font().family());
-    const int px = fittingPx(text(), sized, contentsRect().size(), most);
+    const int px = fittingPx(text(), sized, room(), most);
     if (sized.pixelSize() != px) {
         sized.setPixelSize(px);
         setFont(sized);

@@ -38,6 +38,7 @@ protected:
     void changeEvent(QEvent* event) override;
 
 private:
+    [[nodiscard]] QSize room() const; ///< for the words: what frame and margin leave
     void refit();
     double m_most;
     bool m_fitting = false;
