@@ -34,12 +34,13 @@
 ///   and marks have none.
 /// - accessory_timer: `to_s` is the run's end; going off exactly at the end is not in the run.
 /// - road_speed: where the mean of the samples is off, that is the finding, for the whole run.
-/// - not_cruising: the approach counts from 1 s on; `to_s` is the first sample within; the value is
-///   on the line between the samples around 0 s.
+/// - not_cruising: the approach counts from 1 s on; `to_s` is the first sample within after what
+///   was off; the value is on the line between the samples around 0 s.
 /// - setting_mismatch needs the channel `setting_set`: the sheet's setting may be a mere name.
 /// - sensor_lost: gaps count from 0 s and up to the end of the run or of the whole trace. "While
-///   road speed moves" is: for 5 s on end it never keeps one value for 5 s. A value frozen for less
-///   than three times as long as the channel usually keeps one (coarse counters) is none. A channel
+///   road speed moves" is: for 5 s on end it changes, is not 0, and never keeps one value for 5 s
+///   or, if longer, three times as long as it usually does. A value frozen for less than three
+///   times as long as the channel usually keeps one (coarse counters) is none. A channel
 ///   that a run's recording names without a single sample, and that other runs have, is lost
 ///   throughout.
 /// - stretch takes no distance from a trace that does not cover the run.

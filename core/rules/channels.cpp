@@ -81,7 +81,9 @@ Held::Held(const Channel& channel, Age age)
     : m_time(channel.owner->time_s.data()),
       m_value(channel.owner->value.data()),
       m_count(channel.end),
-      m_oldest_s(age == Age::limited ? longestGap_s(channel.interval_s) + kTimeGrace_s : kInfinite)
+      // at() adds the grace to the time already; a sample of exactly that age still counts.
+      m_oldest_s(age == Age::limited ? longestGap_s(channel.interval_s) + 2.0 * kTimeGrace_s
+                                     : kInfinite)
 {
 }
 

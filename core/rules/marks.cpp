@@ -27,8 +27,11 @@ std::string_view trimmed(std::string_view text)
                                           : text.substr(first, last + 1 - first);
 }
 
+/// "adjusted: belt" is a mark of that rule, too.
 std::optional<Rule> ruleOf(std::string_view word)
 {
+    while (!word.empty() && std::string_view(":,;.!-").find(word.back()) != std::string_view::npos)
+        word.remove_suffix(1);
     for (const Rule rule : allRules())
         if (sameWord(ruleName(rule), word))
             return rule;

@@ -133,10 +133,13 @@ void notCruising(RunContext& context)
     const auto [first, last] = samplesBeforeCounting(channel, kSeconds);
     const auto time_s = std::span(channel.owner->time_s.data(), last).subspan(first);
     const auto speed_kmh = std::span(channel.owner->value).subspan(first, last - first);
-    if (offTarget(driven, time_s, speed_kmh, pct, kSeconds).empty())
+    const std::vector<Stretch> off = offTarget(driven, time_s, speed_kmh, pct, kSeconds);
+    if (off.empty())
         return;
     const auto speed = channel.value();
-    std::size_t until = 0;
+    // The finding reaches from 0 s over what was off, also where that began a little later.
+    const std::size_t lastOff = first + off.front().last;
+    std::size_t until = lastOff > channel.begin ? lastOff - channel.begin : 0;
     while (until + 1 < speed.size() && exceeds(std::abs(driven.off_pct(speed[until])), pct))
         ++until;
     Finding& finding = context.found(Rule::notCruising, Grade::spoils,

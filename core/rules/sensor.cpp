@@ -37,13 +37,26 @@ void lost(RunContext& context, const Channel& channel, double from_s, double to_
     finding.detail = channel.name + ':' + std::string(how);
 }
 
+/// Median interval between samples; of a sensor that left only one in the run, that of the approach
+/// and of what follows. Nothing where there is no second sample at all.
+std::optional<double> pace_s(const Channel& channel)
+{
+    const SampleTimes& times = channel.owner->time_s;
+    if (channel.size() >= 2)
+        return channel.interval_s;
+    if (times.size() < 2)
+        return std::nullopt;
+    return medianOf(times.size() - 1, [&](std::size_t i) { return times[i + 1] - times[i]; });
+}
+
 /// No sample for too long, at the run's start and before its end too.
 void gaps(RunContext& context, const Channel& channel)
 {
     const auto time_s = channel.time_s();
-    if (time_s.size() < 2)
-        return; // its pace is not known
-    const double limit_s = longestGap_s(channel.interval_s);
+    const std::optional<double> interval_s = pace_s(channel);
+    if (!interval_s)
+        return;
+    const double limit_s = longestGap_s(*interval_s);
     const auto check = [&](double from_s, double to_s) {
         if (to_s - from_s > limit_s + kTimeGrace_s)
             lost(context, channel, from_s, to_s, limit_s, "gap");
@@ -66,9 +79,10 @@ bool hasDistinctValues(std::span<const double> values, std::size_t wanted)
     return seen.size() >= wanted;
 }
 
-/// Does road speed move for kFrozen_s on end somewhere in from_s..to_s? Where it stays the same for
-/// that long itself the vehicle stands, or the speed is held too well to tell.
-bool moves(const Channel& roadSpeed, double from_s, double to_s)
+/// Does road speed move for kFrozen_s on end somewhere in from_s..to_s? Where it is 0 the vehicle
+/// stands; where it says the same for `still_s` or longer it is held too well to tell; where it
+/// never changes it does not move.
+bool moves(const Channel& roadSpeed, double from_s, double to_s, double still_s)
 {
     const auto time_s = roadSpeed.time_s();
     const auto values = roadSpeed.value();
@@ -77,19 +91,24 @@ bool moves(const Channel& roadSpeed, double from_s, double to_s)
                                         time_s.begin());
     };
     const std::size_t begin = at(from_s - kTimeGrace_s), end = at(to_s + kTimeGrace_s);
+    const auto longEnough = [](double seconds) { return seconds >= kFrozen_s - kTimeGrace_s; };
     double movingSince_s = from_s;
+    bool changed = false; // since then
     for (std::size_t first = begin, i = begin; i < end; ++i) {
         if (i + 1 < end && values[i + 1] == values[first])
             continue;
-        const bool still = time_s[i] - time_s[first] >= kFrozen_s - kTimeGrace_s;
-        const double movedUntil_s = still ? time_s[first] : time_s[i];
-        if (i > begin && movedUntil_s - movingSince_s >= kFrozen_s - kTimeGrace_s)
-            return true;
-        if (still)
+        const bool stands = values[first] == 0.0;
+        if (stands || time_s[i] - time_s[first] >= still_s - kTimeGrace_s) {
+            if (changed && longEnough(time_s[first] - movingSince_s))
+                return true;
             movingSince_s = time_s[i];
+            changed = false;
+        }
+        changed = changed || i + 1 < end;
         first = i + 1;
     }
-    return false;
+    // Between its last sample and to_s the speed is taken to be as lively as before.
+    return changed && longEnough(to_s - movingSince_s);
 }
 
 /// Stretches of equal values, not 0, of at least kFrozen_s. Only where the channel says the same at
@@ -131,7 +150,7 @@ double usualDwell_s(const Channel& channel)
         dwells.push_back(time_s[i] - time_s[first]);
         first = i;
     }
-    return median(dwells);
+    return dwells.empty() ? 0.0 : median(dwells);
 }
 
 void frozen(RunContext& context, const Channel& channel, const Channel* roadSpeed)
@@ -142,10 +161,11 @@ void frozen(RunContext& context, const Channel& channel, const Channel* roadSpee
     if (still.empty() || !hasDistinctValues(channel.value(), kLively))
         return;
     const double longest_s = std::max(kFrozen_s, 3.0 * usualDwell_s(channel));
+    const double still_s = std::max(kFrozen_s, 3.0 * usualDwell_s(*roadSpeed));
     for (const Stretch& stretch : still) {
         const double from_s = channel.at_s(stretch.first);
         const double to_s = channel.at_s(stretch.last);
-        if (to_s - from_s >= longest_s - kTimeGrace_s && moves(*roadSpeed, from_s, to_s))
+        if (to_s - from_s >= longest_s - kTimeGrace_s && moves(*roadSpeed, from_s, to_s, still_s))
             lost(context, channel, from_s, to_s, longest_s, "frozen");
     }
 }

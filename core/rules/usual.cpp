@@ -66,10 +66,12 @@ void UsualValues::add(const Run& run, RunChannels& channels)
 {
     if (const Channel* output = channels.find("output_w"))
         addMedian(run, output->name, output->value());
-    if (const Channel* speed = channels.deviceSpeed())
-        addMedian(run, speed->name, speed->value());
     const Channel* rotor = channels.find("rotor_rpm");
     const Channel* generator = channels.find("generator_rpm");
+    // Both where there are both: the device speed of another run may be the generator's alone.
+    for (const Channel* speed : {rotor, generator})
+        if (speed)
+            addMedian(run, speed->name, speed->value());
     if (rotor && generator)
         addRatio(run, *generator, *rotor);
 }

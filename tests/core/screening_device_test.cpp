@@ -164,6 +164,44 @@ TEST(LoadLost, SaysNothingOfAParkedDevice)
     EXPECT_THAT(screening.findings, IsEmpty());
 }
 
+TEST(LoadLost, TakesTheUsualSpeedOfAGeneratorFromRunsThatAlsoRecordedTheRotor)
+{
+    // Run 1 lost its rotor sensor and crept throughout; on its own its speed would be usual.
+    const auto creeping =
+        aHealthyTrace()
+            .without("rotor_rpm")
+            .edit("generator_rpm", -10, 300, [](double, double value) { return 0.4 * value; })
+            .set("output_w", 60.0, 70.0, 0.0);
+    const Study study = studyOf({aRun(1).device(), aRun(2).device(), aRun(3).device()});
+    const Screening screening = screen(
+        study,
+        Recordings().add(1, creeping).add(2, aHealthyTrace()).add(3, aHealthyTrace(10.0, 3)));
+    EXPECT_THAT(findingsOf(screening, Rule::loadLost), IsEmpty());
+}
+
+TEST(LoadLost, AnOutputAsOldAsALostSensorsLongestGapStillCounts)
+{
+    // The output comes every 0.2 s, so it may be 1 s old. Its gap is longer: the loss is known for
+    // 1.2 s before it and 1 s into it. 61.2 - 60.2 is not exactly 1 in binary.
+    for (int k = 0; k < 50; ++k) {
+        const double begin_s = 50.0 + 0.2 * k;
+        auto recording = aHealthyTrace().without("output_w").build();
+        const MemoryTrace output = TraceBuilder(5.0)
+                                       .channel("output_w", [](double) { return 600.0; })
+                                       .set("output_w", begin_s + 0.2, begin_s + 1.4, 0.0)
+                                       .cut("output_w", begin_s + 1.4, begin_s + 5.0)
+                                       .build();
+        recording.add("output_w", "W", *output.samples("output_w"));
+        const auto events = findingsOf(
+            screen(studyOf({aRun().device()}),
+                   [&](const core::Run&) { return std::make_unique<MemoryTrace>(recording); }),
+            Rule::loadLost);
+        ASSERT_THAT(events, SizeIs(1)) << begin_s;
+        EXPECT_NEAR(*events[0].from_s, begin_s + 0.2, 1e-9);
+        EXPECT_NEAR(*events[0].to_s, begin_s + 2.4, 1e-9);
+    }
+}
+
 TEST(LoadLost, NeedsTheOutput)
 {
     const Screening blind = screened(aHealthyTrace().without("output_w"));

@@ -130,6 +130,15 @@ TEST(NotCruising, LooksAtTheStartWhereThereIsNoApproach)
     EXPECT_NEAR(*withoutApproach(80.0, 3.0)[0].value, -100.0 / 9.0, 1e-6);
     EXPECT_NEAR(*withoutApproach(80.0, 3.0)[0].to_s, 3.1, 1e-9);
     EXPECT_THAT(withoutApproach(80.0, 0.9), IsEmpty());
+    const auto later = findingsOf(
+        screened(TraceBuilder(10.0, 0.0, 200.0)
+                     .channel("road_speed_kmh",
+                              [](double t) { return t > 1.05 && t < 3.05 ? 80.0 : 90.0; })),
+        Rule::notCruising);
+    ASSERT_THAT(later, SizeIs(1)) << "off within the start, though not at 0 s";
+    EXPECT_EQ(later[0].from_s, 0.0);
+    EXPECT_NEAR(*later[0].to_s, 3.1, 1e-9) << "the span holds what was off";
+    EXPECT_NEAR(*later[0].value, 0.0, 1e-9);
     EXPECT_THAT(withoutApproach(88.0, 3.0), IsEmpty());
     EXPECT_THAT(found(Rule::notCruising, atSpeed(0.1, 4.0, 80.0)), IsEmpty())
         << "with an approach the start is judged by road_speed";

@@ -130,6 +130,56 @@ TEST(SensorLost, LeavesTheDistanceOfAVehicleThatStands)
     EXPECT_THAT(found(aHealthyTrace().set("distance_m", 80.0, 120.0, 2300.0)), SizeIs(1));
 }
 
+TEST(SensorLost, SeesAFreezeOfFiveSecondsBesideASpeedOfOneSampleASecond)
+{
+    // No sample of the speed falls on either end of the freeze: those within are 4 s apart.
+    const auto beside = [](const TraceBuilder& trace, double step_kmh) {
+        MemoryTrace all = trace.build();
+        const MemoryTrace slow =
+            TraceBuilder(1.0)
+                .channel("road_speed_kmh",
+                         [=](double t) {
+                             return 90.0 + step_kmh * std::round(0.6 * noise(t, 2) / step_kmh);
+                         })
+                .build();
+        all.add("road_speed_kmh", "km/h", *slow.samples("road_speed_kmh"));
+        const Study study = studyOf({aRun().device()});
+        return findingsOf(
+            screen(study, [&](const core::Run&) { return std::make_unique<MemoryTrace>(all); }),
+            Rule::sensorLost);
+    };
+    const auto frozen = [](double to_s) {
+        return aHealthyTrace().without("road_speed_kmh").set("output_w", 100.4, to_s, 604.5);
+    };
+    EXPECT_THAT(beside(frozen(105.4), 0.1), SizeIs(1));
+    EXPECT_THAT(beside(frozen(105.3), 0.1), IsEmpty());
+}
+
+TEST(SensorLost, SeesAFreezeBesideASpeedInWholeNumbersThatIsHeldWell)
+{
+    // 90 and 91 km/h by turns, 7 s each: that is how this speed moves.
+    const auto speed = [](double t) { return 90.0 + std::fmod(std::floor(t / 7.0), 2.0); };
+    EXPECT_THAT(
+        found(
+            aHealthyTrace().channel("road_speed_kmh", speed).set("output_w", 100.0, 130.0, 604.5)),
+        SizeIs(1));
+    EXPECT_THAT(found(aHealthyTrace()
+                          .channel("road_speed_kmh",
+                                   [=](double t) { return t < 95 || t > 130 ? speed(t) : 0.0; })
+                          .set("distance_m", 94.0, 131.0, 2300.0)),
+                IsEmpty())
+        << "a halt is none of it";
+}
+
+TEST(SensorLost, SeesASensorThatLeftOneSampleInTheRun)
+{
+    const auto events = found(aHealthyTrace().cut("wind_ms", 0.0, 300.0));
+    ASSERT_THAT(events, SizeIs(1));
+    EXPECT_EQ(events[0].from_s, 0.0);
+    EXPECT_EQ(events[0].to_s, 200.0);
+    EXPECT_EQ(events[0].detail, "wind_ms:gap");
+}
+
 TEST(SensorLost, SeesADeviceThatGivesPowerWithoutTurning)
 {
     const auto stopped = [](double to_s, double watts) {

@@ -207,6 +207,13 @@ TEST(Marks, CountForTheRuleTheyName)
     EXPECT_FALSE(whyNot(screening, Rule::passingTraffic));
 }
 
+TEST(Marks, MayHaveAColonAfterTheirFirstWord)
+{
+    const Screening screening = screen(studyOf({aRun().mark(50.0, "adjusted:", "belt")}));
+    ASSERT_THAT(findingsOf(screening, Rule::adjusted), SizeIs(1));
+    EXPECT_EQ(screening.findings[0].detail, "belt");
+}
+
 TEST(Marks, LessThanASecondApartAreOneEvent)
 {
     const auto marked = [](double at_s) {
