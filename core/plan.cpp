@@ -39,6 +39,14 @@ double powerAt(double ncp, double tCritical, double df)
     return 1.0 - nonCentralTCdf(tCritical, df, ncp) + nonCentralTCdf(-tCritical, df, ncp);
 }
 
+int switchesIn(std::string_view letters)
+{
+    int switches = 0;
+    for (std::size_t i = 1; i < letters.size(); ++i)
+        switches += sameLetter(letters[i], letters[i - 1]) ? 0 : 1;
+    return switches;
+}
+
 /// What one day adds: its design's shape, and 1/v, the information about delta beside the day's own
 /// intercept and slope.
 struct DayDesign {
@@ -51,42 +59,39 @@ struct DayDesign {
 DayDesign plannedDay(std::string_view letters, int k, double pair_min, double switch_min)
 {
     DayDesign day;
-    struct Segment {
-        double x, middle_h;
-    };
-    std::vector<Segment> segments;
-    int switches = 0;
-    for (std::size_t i = 0; i < letters.size(); ++i) {
-        if (i > 0 && !sameLetter(letters[i], letters[i - 1])) {
-            day.minutes += switch_min;
-            ++switches;
-        }
-        segments.push_back(
-            {isB(letters[i]) ? 1.0 : 0.0, (day.minutes + k * pair_min / 2.0) / kMinPerHour});
-        day.minutes += k * pair_min;
-    }
     day.pairs = k * static_cast<int>(letters.size());
-    day.terms = switches >= 2 ? 2 : 1;
     if (letters.empty())
         return day;
 
-    // All segments have k pairs, so means over segments are means over pairs.
-    const auto count = static_cast<double>(segments.size());
+    // Each letter is a segment of k pairs, so means over segments are means over pairs. Two walks
+    // over the letters: the inverse plan asks too often to keep a list.
+    const auto count = static_cast<double>(letters.size());
+    const auto walk = [&](auto&& visit) {
+        double minutes = 0.0;
+        for (std::size_t i = 0; i < letters.size(); ++i) {
+            if (i > 0 && !sameLetter(letters[i], letters[i - 1]))
+                minutes += switch_min;
+            visit(isB(letters[i]) ? 1.0 : 0.0, (minutes + k * pair_min / 2.0) / kMinPerHour);
+            minutes += k * pair_min;
+        }
+        day.minutes = minutes;
+    };
     double xMean = 0.0, tMean = 0.0;
-    for (const Segment& segment : segments) {
-        xMean += segment.x / count;
-        tMean += segment.middle_h / count;
-    }
+    walk([&](double x, double middle_h) {
+        xMean += x / count;
+        tMean += middle_h / count;
+    });
+    day.terms = switchesIn(letters) >= 2 ? 2 : 1;
     // k equally spaced times p apart have a sum of squares of p^2 k (k^2 - 1)/12 about their mean.
     const double spacing = pair_min / kMinPerHour;
     const double within = spacing * spacing * (static_cast<double>(k) * k - 1.0) / 12.0;
     double sxx = 0.0, sxt = 0.0, stt = 0.0;
-    for (const Segment& segment : segments) {
-        const double dx = segment.x - xMean, dt = segment.middle_h - tMean;
+    walk([&](double x, double middle_h) {
+        const double dx = x - xMean, dt = middle_h - tMean;
         sxx += k * dx * dx;
         sxt += k * dx * dt;
         stt += k * (dt * dt + within);
-    }
+    });
     day.information = sxx;
     if (day.terms == 2 && stt > 0.0)
         day.information -= sxt * sxt / stt;
@@ -144,11 +149,28 @@ std::optional<Error> faultIn(const PlanOptions& options)
     return std::nullopt;
 }
 
+/// The information about the effect that one pair a letter would give without any drift: an upper
+/// bound for that of k pairs a letter is k times as much.
+double informationAtMost(std::string_view sequence)
+{
+    double information = 0.0;
+    while (!sequence.empty()) {
+        const std::string_view letters = sequence.substr(0, sequence.find('/'));
+        sequence.remove_prefix(std::min(sequence.size(), letters.size() + 1));
+        const auto device = static_cast<double>(std::count_if(letters.begin(), letters.end(), isB));
+        const auto all = static_cast<double>(letters.size());
+        if (!letters.empty())
+            information += device * (all - device) / all;
+    }
+    return information;
+}
+
 /// The fewest pairs a block, 1 to 1,000: the first that suffices.
 ///
 /// The t test has less power than the z test at the same non-centrality (both are unbiased, and the
 /// z test is the most powerful of those when s is known), so a number of pairs too small for z
-/// needs no look at the non-central t; few are left.
+/// needs no look at the non-central t; few are left. Nor can a number suffice with which even a
+/// day without drift would tell too little: the search begins behind those.
 std::optional<int> fewestPairs(std::string_view sequence, double pair_min, double switch_min,
                                double s, double effect_log, double confidence, double power)
 {
@@ -160,7 +182,12 @@ std::optional<int> fewestPairs(std::string_view sequence, double pair_min, doubl
         return design.df >= kLeastDf && effect_log >= kRounding * leastNcp * s * design.sqrt_v &&
                powerToSee(effect_log, s, design.sqrt_v, design.df, confidence) >= power;
     };
-    for (int k = 1; k <= kMostPairsPerBlock; ++k)
+    const double sqrtVNeeded = effect_log / (leastNcp * s);
+    const double hopeless =
+        std::floor((1.0 - 1e-6) / (informationAtMost(sequence) * sqrtVNeeded * sqrtVNeeded));
+    for (int k = hopeless < kMostPairsPerBlock ? std::max(1, static_cast<int>(hopeless))
+                                               : kMostPairsPerBlock + 1;
+         k <= kMostPairsPerBlock; ++k)
         if (suffices(k))
             return k;
     return std::nullopt;

@@ -189,6 +189,37 @@ TEST(Plan, TheInverseIsTheFewestPairsThatSuffice)
         }
 }
 
+TEST(Plan, TheInverseLosesNothingByNotTryingEveryNumber)
+{
+    // It leaves out numbers of pairs that cannot do; here every one is tried, for all sequences of
+    // up to five blocks and some of several days.
+    std::vector<std::string> sequences = {"AB/BA", "ABA/BAB", "AAB/A/ABBA", "AABBB"};
+    for (unsigned length = 2; length <= 5; ++length)
+        for (unsigned bits = 1; bits < 1U << (length - 1); ++bits) {
+            std::string sequence = "A";
+            for (unsigned k = 0; k + 1 < length; ++k)
+                sequence += (bits >> k & 1U) != 0 ? 'B' : 'A';
+            sequences.push_back(sequence);
+        }
+    for (const std::string& sequence : sequences)
+        for (const double want_pct : {10.0, 2.0, 0.5, 0.2, 0.1, 0.08, 0.05, 0.01}) {
+            PlanOptions given;
+            given.sequence = sequence;
+            const double want_log = logFromPct(want_pct);
+            int fewest = 0;
+            for (int k = 1; k <= kMostPairsPerBlock && fewest == 0; ++k) {
+                const PlannedDesign design =
+                    plannedDesign(sequence, k, given.pair_min, given.switch_min);
+                if (design.df >= 2 && powerToSee(want_log, given.s, design.sqrt_v, design.df,
+                                                 given.confidence) >= given.power)
+                    fewest = k;
+            }
+            const Result<Plan> found = planFor(want_log, given);
+            EXPECT_EQ(found ? found.value().pairs_per_block : 0, fewest)
+                << sequence << ' ' << want_pct << " %";
+        }
+}
+
 TEST(Plan, TheInverseSaysWhenAThousandPairsWouldNotDo)
 {
     const Result<Plan> plan = planFor(1e-6, options("ABA", 4));
