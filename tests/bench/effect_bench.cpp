@@ -4,33 +4,20 @@
 #include "core/pairing.h"
 #include "core/plan.h"
 #include "core/units.h"
+#include "tests/bench/best_of_five.h"
 #include "tests/support/study_builder.h"
 
 #include <fmt/core.h>
 
 #include <algorithm>
-#include <chrono>
-#include <functional>
 #include <random>
 
 // How long the effect takes: whole analyses from 40 to 10,000 runs with and without discards,
 // pairing of long blocks, and the inverse plan over all sequences. Best of five, in milliseconds.
 using namespace bothways;
+using bench::best_ms;
 
 namespace {
-
-double best_ms(const std::function<void()>& job)
-{
-    double best = 1e300;
-    for (int k = 0; k < 5; ++k) {
-        const auto begin = std::chrono::steady_clock::now();
-        job();
-        const std::chrono::duration<double, std::milli> took =
-            std::chrono::steady_clock::now() - begin;
-        best = std::min(best, took.count());
-    }
-    return best;
-}
 
 void benchAnalysis(const std::string& sequence, int pairs)
 {

@@ -2,34 +2,20 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/output/report_html.h"
 #include "core/screening.h"
+#include "tests/bench/best_of_five.h"
 #include "tests/support/study_builder.h"
 
 #include <fmt/core.h>
 
-#include <algorithm>
-#include <chrono>
 #include <cstdio>
 #include <fstream>
-#include <functional>
 
 // The report of a long study, step by step, beside the time that writing so many bytes takes on
 // this machine now. Best of five, in milliseconds.
 using namespace bothways;
+using bench::best_ms;
 
 namespace {
-
-double best_ms(const std::function<void()>& job)
-{
-    double best = 1e300;
-    for (int k = 0; k < 5; ++k) {
-        const auto begin = std::chrono::steady_clock::now();
-        job();
-        const std::chrono::duration<double, std::milli> took =
-            std::chrono::steady_clock::now() - begin;
-        best = std::min(best, took.count());
-    }
-    return best;
-}
 
 void write(const std::string& file, const std::string& bytes)
 {
