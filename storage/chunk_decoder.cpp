@@ -55,16 +55,18 @@ void divideInto(double* out, const std::uint64_t* integers, std::size_t count, d
 }
 
 /// Differences first, then sums, then quotients, block by block: only the sums must go in turn.
+/// Appended a block at a time, which is still near: fresh memory is walked through once.
 template <int Width>
-void readPlanes(const Header& header, const std::uint8_t* planes, double* out)
+void readPlanes(const Header& header, const std::uint8_t* planes, std::vector<double>& values)
 {
     using Word = std::conditional_t<(Width < 4), std::int32_t, std::int64_t>;
     [[maybe_unused]] std::array<Word, kBlock> differences;
     std::array<std::uint64_t, kBlock> integers;
+    std::array<double, kBlock> quotients;
     const double divisor = kPowersOfTen[header.decimals];
     const std::size_t n = header.samples - 1;
     auto sum = static_cast<std::uint64_t>(header.base);
-    *out++ = static_cast<double>(header.base) / divisor;
+    values.push_back(static_cast<double>(header.base) / divisor);
     for (std::size_t from = 0; from < n; from += kBlock) {
         const std::size_t count = std::min(kBlock, n - from);
         if constexpr (Width > 0)
@@ -77,25 +79,32 @@ void readPlanes(const Header& header, const std::uint8_t* planes, double* out)
                 sum += static_cast<std::uint64_t>(std::int64_t{differences[i]});
             integers[i] = sum;
         }
-        divideInto(out + from, integers.data(), count, divisor);
+        divideInto(quotients.data(), integers.data(), count, divisor);
+        values.insert(values.end(), quotients.data(), quotients.data() + count);
     }
 }
 
-void readPlanes(const Header& header, const std::uint8_t* planes, double* out)
+void readPlanes(const Header& header, const std::uint8_t* planes, std::vector<double>& values)
 {
     switch (header.width) {
-    case 0: readPlanes<0>(header, planes, out); break;
-    case 1: readPlanes<1>(header, planes, out); break;
-    case 2: readPlanes<2>(header, planes, out); break;
-    case 4: readPlanes<4>(header, planes, out); break;
-    default: readPlanes<8>(header, planes, out); break;
+    case 0: readPlanes<0>(header, planes, values); break;
+    case 1: readPlanes<1>(header, planes, values); break;
+    case 2: readPlanes<2>(header, planes, values); break;
+    case 4: readPlanes<4>(header, planes, values); break;
+    default: readPlanes<8>(header, planes, values); break;
     }
 }
 
-void readBinaryPlanes(const std::uint8_t* planes, std::span<double> out)
+void readBinaryPlanes(const Header& header, const std::uint8_t* planes, std::vector<double>& values)
 {
-    for (std::size_t i = 0; i < out.size(); ++i)
-        out[i] = std::bit_cast<double>(codeAt<8, std::int64_t>(planes, out.size(), i));
+    std::array<double, kBlock> block;
+    for (std::size_t from = 0; from < header.samples; from += kBlock) {
+        const std::size_t count = std::min<std::size_t>(kBlock, header.samples - from);
+        for (std::size_t i = 0; i < count; ++i)
+            block[i] =
+                std::bit_cast<double>(codeAt<8, std::int64_t>(planes, header.samples, from + i));
+        values.insert(values.end(), block.data(), block.data() + count);
+    }
 }
 
 core::Error damaged(std::string_view what)
@@ -192,14 +201,13 @@ core::Result<DecodedChunk> ChunkDecoder::decode(std::span<const std::byte> bytes
             return damaged("an odd value lies outside");
     }
     const std::size_t before = values.size();
-    values.resize(before + header.samples);
     if (header.samples == 0)
         return chunk;
-    double* out = values.data() + before;
     if (header.form == Form::binary64)
-        readBinaryPlanes(at, {out, header.samples});
+        readBinaryPlanes(header, at, values);
     else
-        readPlanes(header, at, out);
+        readPlanes(header, at, values);
+    double* out = values.data() + before;
     for (std::size_t i = 0; i < header.odd; ++i) {
         std::uint32_t sample = 0;
         std::memcpy(&sample, odd + kOddSize * i, 4);

@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "storage/trace_reader.h"
 
+#include "storage/large_pages.h"
+
 #include <SQLiteCpp/Database.h>
 #include <SQLiteCpp/Statement.h>
 #include <fmt/format.h>
@@ -63,7 +65,8 @@ void TraceReader::load()
         rows = sum.getColumn(0).getInt64();
     }
     std::vector<double> times;
-    times.reserve(static_cast<std::size_t>(std::clamp<std::int64_t>(rows, 0, 1 << 28)));
+    reserveInLargePages(times,
+                        static_cast<std::size_t>(std::clamp<std::int64_t>(rows, 0, 1 << 28)));
     SQLite::Statement chunks(*m_study.database,
                              "SELECT first_row, bytes FROM chunk WHERE data = ? AND place = 0 AND "
                              "maximum >= ? AND minimum <= ? ORDER BY first_row");
@@ -106,7 +109,7 @@ core::Samples TraceReader::read(const StoredChannel& channel)
     core::Samples result;
     if (m_groups.empty())
         return result;
-    result.value.reserve(m_times.size());
+    reserveInLargePages(result.value, m_times.size());
     std::vector<double> own; // times, from the first row that has no sample
     std::vector<double> part;
     bool shared = true;
