@@ -49,19 +49,31 @@ std::vector<MinMax> coarser(const std::vector<MinMax>& fine)
     return coarse;
 }
 
-/// First index in [begin, end) whose place is not below `at`: steps that double, then halves. The
-/// bounds of neighbouring columns lie close together, so this beats searching the whole.
+/// First index in [begin, end) whose place is not below `at`, sought from `guess` in steps that
+/// double, then halves. Columns of equal width mostly hold as many samples as the one before, so a
+/// guess is a few samples off, and hardly any memory is touched.
 std::size_t firstNotBelow(std::span<const double> places, std::size_t begin, std::size_t end,
-                          double at)
+                          std::size_t guess, double at)
 {
+    std::size_t low = begin, high = end; // the answer is in [low, high]
     std::size_t step = 1;
-    std::size_t low = begin;
-    while (low + step < end && places[low + step] < at) {
-        low += step;
-        step *= 2;
+    if (guess < end && places[guess] < at) {
+        low = guess + 1;
+        while (low + step < end && places[low + step] < at) {
+            low += step + 1;
+            step *= 2;
+        }
+        high = std::min(end, low + step);
+    } else {
+        high = std::min(guess, end);
+        while (high - begin > step && !(places[high - step] < at)) {
+            high -= step;
+            step *= 2;
+        }
+        low = high - begin > step ? high - step : begin;
     }
     const auto from = places.begin() + static_cast<std::ptrdiff_t>(low);
-    const auto to = places.begin() + static_cast<std::ptrdiff_t>(std::min(end, low + step + 1));
+    const auto to = places.begin() + static_cast<std::ptrdiff_t>(high);
     return static_cast<std::size_t>(std::lower_bound(from, to, at) - places.begin());
 }
 
@@ -118,15 +130,18 @@ std::vector<PlacedColumn> columnsOf(std::span<const double> places, const TraceP
     columns.reserve(count);
     const SampleRange all = samplesBetween(places, from, to);
     std::size_t first = all.first;
+    std::size_t inOne = (all.last - all.first) / count;
     for (std::size_t column = 0; column < count && first < all.last; ++column) {
         // the last bound is `to` itself, whatever the rounding
         const double bound =
             from + (to - from) * (static_cast<double>(column + 1) / static_cast<double>(count));
-        const std::size_t last =
-            column + 1 == count ? all.last : firstNotBelow(places, first, all.last, bound);
+        const std::size_t last = column + 1 == count
+                                     ? all.last
+                                     : firstNotBelow(places, first, all.last, first + inOne, bound);
         if (last > first)
             if (const auto extent = pyramid.over(first, last))
                 columns.push_back({column, {first, last, extent->minimum, extent->maximum}});
+        inOne = last - first;
         first = last;
     }
     return columns;

@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <optional>
 
 namespace bothways::app {
 namespace {
@@ -18,6 +19,25 @@ double clampedPixel(double pixel)
     return std::isfinite(pixel) ? std::clamp(pixel, -kFarPixel, kFarPixel)
                                 : (pixel < 0.0 ? -kFarPixel : kFarPixel);
 }
+
+/// A column of the picture, as heights in pixels (downwards).
+struct ColumnPixels {
+    int column;
+    double first, last, minimum, maximum;
+
+    [[nodiscard]] double top() const { return std::min(minimum, maximum); }
+    [[nodiscard]] double bottom() const { return std::max(minimum, maximum); }
+    [[nodiscard]] bool covers(double y) const { return y >= top() && y <= bottom(); }
+    /// Is the line from the column before to this one hidden by both? Then an upright is all that
+    /// is to be seen of this column, and a rectangle draws it many times faster than a line.
+    [[nodiscard]] bool hidesTheWayFrom(const ColumnPixels& before) const
+    {
+        constexpr double kTall = 2.0;
+        return column == before.column + 1 && bottom() - top() >= kTall &&
+               before.bottom() - before.top() >= kTall && covers(before.last) &&
+               before.covers(first);
+    }
+};
 
 } // namespace
 
@@ -98,29 +118,61 @@ void TraceLine::drawSamples(QCPPainter* painter, core::SampleRange seen) const
 void TraceLine::drawColumns(QCPPainter* painter, const QCPRange& range, std::size_t count) const
 {
     const auto values = m_series->values();
-    const double left = mKeyAxis->axisRect()->left();
+    const int left = mKeyAxis->axisRect()->left();
+    // On screens the painter shifts smoothed lines by half a pixel; the middle of column i is then
+    // i.
+    const bool vectors = painter->modes().testFlag(QCPPainter::pmVectorized);
+    const double middle = painter->antialiasing() && !vectors ? 0.0 : 0.5;
+    const bool rectangles =
+        !vectors && mPen.style() == Qt::SolidLine && mPen.color().alpha() == 255;
+    QVector<QRect> uprights;
     QPolygonF line;
     line.reserve(static_cast<qsizetype>(4 * count));
-    const auto add = [&](double x, double value) {
-        if (std::isnan(value))
-            return;
-        const QPointF point(x, clampedPixel(mValueAxis->coordToPixel(value)));
+    const auto add = [&](double x, double y) {
+        const QPointF point(x, y);
         if (line.isEmpty() || line.back() != point)
             line << point;
     };
+    const auto flush = [&] {
+        if (line.size() > 1)
+            painter->drawPolyline(line);
+        line.clear();
+    };
+    std::optional<ColumnPixels> before;
     for (const core::PlacedColumn& column : core::columnsOf(m_series->places(), m_series->pyramid(),
                                                             range.lower, range.upper, count)) {
-        if (m_series->gapBefore(column.what.first)) {
-            painter->drawPolyline(line);
-            line.clear();
+        const core::TraceColumn& what = column.what;
+        const auto y = [&](double value) {
+            return clampedPixel(mValueAxis->coordToPixel(std::isnan(value) ? what.minimum : value));
+        };
+        const ColumnPixels now{static_cast<int>(column.column), y(values[what.first]),
+                               y(values[what.last - 1]), y(what.minimum), y(what.maximum)};
+        if (m_series->gapBefore(what.first)) {
+            flush();
+            before.reset();
         }
-        const double x = left + static_cast<double>(column.column) + 0.5;
-        add(x, values[column.what.first]);
-        add(x, column.what.minimum);
-        add(x, column.what.maximum);
-        add(x, values[column.what.last - 1]);
+        const double x = left + now.column + middle;
+        if (rectangles && before && now.hidesTheWayFrom(*before)) {
+            flush();
+            const auto row = [](double at) { return static_cast<int>(std::floor(at + 0.5)); };
+            uprights << QRect(QPoint(left + now.column, row(now.top())),
+                              QPoint(left + now.column, row(now.bottom())));
+        } else {
+            if (before && line.isEmpty())
+                add(left + before->column + middle, before->last);
+            const bool lowFirst =
+                std::abs(now.first - now.minimum) <= std::abs(now.first - now.maximum);
+            add(x, now.first);
+            add(x, lowFirst ? now.minimum : now.maximum);
+            add(x, lowFirst ? now.maximum : now.minimum);
+            add(x, now.last);
+        }
+        before = now;
     }
-    painter->drawPolyline(line);
+    flush();
+    painter->setAntialiasing(false);
+    for (const QRect& upright : uprights)
+        painter->fillRect(upright, mPen.color());
 }
 
 void TraceLine::drawLegendIcon(QCPPainter* painter, const QRectF& rect) const

@@ -270,6 +270,46 @@ TEST(TraceLineTest, PaintsTheSpikeOfOneSampleAmongAMillion)
     EXPECT_LT(darkest, 200) << "the line to the spike at half its height";
 }
 
+TEST(TraceLineTest, PaintsEveryColumnFromItsMinimumToItsMaximum)
+{
+    core::Samples samples;
+    for (int i = 0; i < 300'000; ++i) {
+        samples.time_s.push_back(0.01 * i);
+        const double sway = std::sin(0.004 * i) + 0.3 * std::sin(1.7 * i) * std::sin(0.00013 * i);
+        samples.value.push_back(i % 50'021 == 7 ? 4.0 : sway);
+    }
+    auto trace = std::make_shared<core::MemoryTrace>();
+    trace->add("x", "", samples);
+    TraceView view;
+    TracedRun run = withoutRecording(1);
+    run.trace = trace;
+    view.setRuns({run});
+    view.resize(900, 500);
+    view.show();
+    QApplication::processEvents();
+    const QImage image = view.plot().picture();
+    QCPAxisRect* rect = view.plot().axisRect(1);
+    const QCPAxis* left = rect->axis(QCPAxis::atLeft);
+    const QCPRange seen = rect->axis(QCPAxis::atBottom)->range();
+    const core::TracePyramid pyramid(samples.value);
+    const auto isDrawn = [&](int x, double value) {
+        const int y = static_cast<int>(std::floor(left->coordToPixel(value)));
+        const auto saturation = [&](int dy) { return QColor(image.pixel(x, y + dy)).saturation(); };
+        return std::max({saturation(-1), saturation(0), saturation(1)}) > 60;
+    };
+    const std::span<const double> times(samples.time_s.data(), samples.time_s.size());
+    const auto columns = core::columnsOf(times, pyramid, seen.lower, seen.upper,
+                                         static_cast<std::size_t>(rect->width()));
+    EXPECT_GT(columns.size(), 500U);
+    for (const core::PlacedColumn& column : columns) {
+        const int x = rect->left() + static_cast<int>(column.column);
+        const core::TraceColumn& what = column.what;
+        EXPECT_TRUE(isDrawn(x, what.minimum)) << x;
+        EXPECT_TRUE(isDrawn(x, what.maximum)) << x;
+        EXPECT_TRUE(isDrawn(x, 0.5 * (what.minimum + what.maximum))) << x;
+    }
+}
+
 TEST(TraceSeriesTest, BreaksTheLineWhereSamplesAreMissing)
 {
     auto samples = std::make_shared<core::Samples>();
