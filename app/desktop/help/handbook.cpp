@@ -5,6 +5,7 @@
 #include <QCoreApplication>
 #include <QDir>
 #include <QFile>
+#include <QRegularExpression>
 #include <QTextBlock>
 #include <QTextDocument>
 
@@ -19,22 +20,37 @@ static void initHandbook()
 namespace bothways::app {
 namespace {
 
-QString textOf(const QString& name, const QString& language)
+/// Takes the page of the language, else the English one.
+void readText(HandbookPage& page, const QString& language)
 {
     for (const QString& folder : {language.isEmpty() ? language : language + u'/', QString()}) {
-        QFile file(":/help/" + folder + name + ".md");
-        if (file.open(QIODevice::ReadOnly))
-            return QString::fromUtf8(file.readAll());
+        QFile file(":/help/" + folder + page.name + ".md");
+        if (!file.open(QIODevice::ReadOnly))
+            continue;
+        page.folder = folder;
+        page.markdown = QString::fromUtf8(file.readAll());
+        return;
     }
-    return {};
 }
 
-void addSection(HandbookPage& page, const QTextBlock& block)
+/// Takes the marks for anchors out of the text: one for each heading, empty where it has none.
+QStringList takeAnchors(QString& markdown)
+{
+    static const QRegularExpression heading(R"re(^(#+ )(?:<a id="([^"]*)"></a>)?)re",
+                                            QRegularExpression::MultilineOption);
+    QStringList anchors;
+    for (auto it = heading.globalMatch(markdown); it.hasNext();)
+        anchors += it.next().captured(2);
+    markdown.replace(heading, "\\1");
+    return anchors;
+}
+
+void addSection(HandbookPage& page, const QTextBlock& block, const QString& anchor)
 {
     HandbookSection section;
     section.level = block.blockFormat().headingLevel();
     section.title = block.text();
-    const QString plain = anchorOf(section.title);
+    const QString plain = anchor.isEmpty() ? anchorOf(section.title) : anchor;
     section.anchor = plain;
     for (int n = 1; page.section(section.anchor); ++n)
         section.anchor = plain + u'-' + QString::number(n);
@@ -45,12 +61,13 @@ HandbookPage readPage(const QString& name, const QString& language)
 {
     HandbookPage page;
     page.name = name;
-    page.markdown = textOf(name, language);
+    readText(page, language);
+    const QStringList anchors = takeAnchors(page.markdown);
     QTextDocument document;
     document.setMarkdown(page.markdown);
     for (QTextBlock block = document.begin(); block.isValid(); block = block.next()) {
         if (block.blockFormat().headingLevel() > 0)
-            addSection(page, block);
+            addSection(page, block, anchors.value(page.sections.size()));
         else if (!page.sections.isEmpty())
             page.sections.back().text += block.text() + u' ';
         for (auto it = block.begin(); !it.atEnd(); ++it) {

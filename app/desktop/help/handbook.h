@@ -21,7 +21,8 @@ struct HelpTopic {
 };
 
 /// What a heading is linked to by: in lower case, without punctuation, hyphens for blanks, as the
-/// places where the repository is read make it.
+/// places where the repository is read make it. A page in another language has the anchors of the
+/// English one instead, each written into its heading: `## <a id="overspeed"></a>Überdrehzahl`.
 [[nodiscard]] QString anchorOf(const QString& heading);
 
 struct HandbookSection {
@@ -32,9 +33,10 @@ struct HandbookSection {
 };
 
 struct HandbookPage {
-    QString name; ///< "why_pairs"
+    QString name;   ///< "why_pairs"
+    QString folder; ///< under :/help: "de/", or empty for the English; its pictures lie there, too
     QString title;
-    QString markdown;
+    QString markdown;                ///< without the marks for anchors
     QList<HandbookSection> sections; ///< the first is the page's own heading
     QStringList links;               ///< as written: "rules.md#overspeed"
     QStringList pictures;            ///< as written: "pictures/pair.svg"

@@ -145,7 +145,7 @@ QVariant HelpBrowser::loadResource(int type, const QUrl& name)
 {
     if (type != QTextDocument::ImageResource)
         return QTextBrowser::loadResource(type, name);
-    QFile file(":/help/" + name.toString());
+    QFile file(":/help/" + m_page.folder + name.toString());
     if (!file.open(QIODevice::ReadOnly))
         return {};
     QByteArray svg = inColoursOf(palette(), file.readAll());

@@ -6,6 +6,7 @@
 
 #include <QDir>
 #include <QImageReader>
+#include <QRegularExpression>
 
 #include <gtest/gtest.h>
 
@@ -18,12 +19,48 @@ const Handbook& handbook()
     return book;
 }
 
+const Handbook& germanHandbook()
+{
+    static const Handbook book("de");
+    return book;
+}
+
+/// Every page of both languages.
+QList<HandbookPage> allPages()
+{
+    return handbook().pages() + germanHandbook().pages();
+}
+
+std::string fileOf(const HandbookPage& page)
+{
+    return (page.folder + page.name + ".md").toStdString();
+}
+
+/// The figures of a text, in order of size. Between backquotes they are in C form in any language.
+QStringList figuresOf(const QString& text, bool german)
+{
+    static const QRegularExpression figure(R"(\d+(?:[.,]\d+)*)");
+    QStringList figures;
+    const QStringList parts = text.split(u'`');
+    for (qsizetype i = 0; i < parts.size(); ++i)
+        for (auto it = figure.globalMatch(parts[i]); it.hasNext();) {
+            QString found = it.next().captured();
+            if (i % 2 == 0)
+                found = german ? found.remove(u'.').replace(u',', u'.') : found.remove(u',');
+            figures += found;
+        }
+    figures.sort();
+    return figures;
+}
+
 ::testing::AssertionResult explains(const QString& topic)
 {
-    if (handbook().has(HelpTopic::of(topic)))
-        return ::testing::AssertionSuccess();
-    return ::testing::AssertionFailure()
-           << "the handbook has no " << topic.toStdString() << ": write a section of that name";
+    for (const Handbook* book : {&handbook(), &germanHandbook()})
+        if (!book->has(HelpTopic::of(topic)))
+            return ::testing::AssertionFailure()
+                   << "the handbook" << (book == &handbook() ? "" : " in German") << " has no "
+                   << topic.toStdString() << ": write a section of that name";
+    return ::testing::AssertionSuccess();
 }
 
 QDir folder()
@@ -82,28 +119,29 @@ TEST(HandbookTest, WhatIsNotThereIsNotFound)
 
 TEST(HandbookTest, EveryLinkLeadsSomewhere)
 {
-    int links = 0;
-    for (const HandbookPage& page : handbook().pages())
-        for (const QString& link : page.links) {
-            const HelpTopic topic = Handbook::linkFrom(page.name, link);
-            EXPECT_TRUE(handbook().has(topic))
-                << page.name.toStdString() << ".md: " << link.toStdString();
-            ++links;
-        }
-    EXPECT_GE(links, 40);
+    for (const Handbook* book : {&handbook(), &germanHandbook()}) {
+        int links = 0;
+        for (const HandbookPage& page : book->pages())
+            for (const QString& link : page.links) {
+                const HelpTopic topic = Handbook::linkFrom(page.name, link);
+                EXPECT_TRUE(book->has(topic)) << fileOf(page) << ": " << link.toStdString();
+                ++links;
+            }
+        EXPECT_GE(links, 40);
+    }
 }
 
 TEST(HandbookTest, EveryPictureIsThereAndCanBeDrawnAndSaysWhatItShows)
 {
     int pictures = 0;
-    for (const HandbookPage& page : handbook().pages())
+    for (const HandbookPage& page : allPages())
         for (const QString& picture : page.pictures) {
-            EXPECT_FALSE(QImageReader(":/help/" + picture).read().isNull())
-                << page.name.toStdString() << ".md: " << picture.toStdString();
+            EXPECT_FALSE(QImageReader(":/help/" + page.folder + picture).read().isNull())
+                << fileOf(page) << ": " << picture.toStdString();
             EXPECT_FALSE(page.markdown.contains("![](" + picture)) << picture.toStdString();
             ++pictures;
         }
-    EXPECT_GE(pictures, 5);
+    EXPECT_GE(pictures, 10);
 }
 
 TEST(HandbookTest, EveryFileOfTheRepositoryIsInTheHandbook)
@@ -119,11 +157,64 @@ TEST(HandbookTest, EveryFileOfTheRepositoryIsInTheHandbook)
 
 TEST(HandbookTest, ThePagesThatAreCompiledInAreThoseOfTheRepository)
 {
-    for (const HandbookPage& page : handbook().pages()) {
-        QFile file(folder().filePath(page.name + ".md"));
-        ASSERT_TRUE(file.open(QIODevice::ReadOnly)) << page.name.toStdString();
-        EXPECT_EQ(QString::fromUtf8(file.readAll()), page.markdown) << page.name.toStdString();
+    for (const HandbookPage& page : allPages()) {
+        const QString name = page.folder + page.name + ".md";
+        QFile file(folder().filePath(name));
+        QFile compiledIn(":/help/" + name);
+        ASSERT_TRUE(file.open(QIODevice::ReadOnly)) << fileOf(page);
+        ASSERT_TRUE(compiledIn.open(QIODevice::ReadOnly)) << fileOf(page);
+        EXPECT_EQ(file.readAll(), compiledIn.readAll()) << fileOf(page);
     }
+}
+
+TEST(HandbookTest, TheGermanHandbookHasThePagesSectionsAndPicturesOfTheEnglish)
+{
+    ASSERT_EQ(germanHandbook().pages().size(), handbook().pages().size());
+    for (const HandbookPage& english : handbook().pages()) {
+        const HandbookPage* german = germanHandbook().page(english.name);
+        ASSERT_TRUE(german) << english.name.toStdString();
+        EXPECT_EQ(german->folder, "de/") << english.name.toStdString() << " is in English";
+        EXPECT_EQ(german->pictures, english.pictures) << fileOf(english);
+        EXPECT_FALSE(german->markdown.contains("<a id=")) << fileOf(*german);
+        ASSERT_EQ(german->sections.size(), english.sections.size()) << fileOf(english);
+        for (qsizetype i = 1; i < english.sections.size(); ++i) {
+            EXPECT_EQ(german->sections[i].anchor.toStdString(),
+                      english.sections[i].anchor.toStdString())
+                << fileOf(*german);
+            EXPECT_EQ(german->sections[i].level, english.sections[i].level) << fileOf(*german);
+        }
+    }
+}
+
+TEST(HandbookTest, TheGermanHandbookHasTheLinksAndTheFiguresOfTheEnglish)
+{
+    for (const HandbookPage& english : handbook().pages()) {
+        const HandbookPage* german = germanHandbook().page(english.name);
+        ASSERT_TRUE(german) << english.name.toStdString();
+        QStringList here = german->links;
+        QStringList there = english.links;
+        here.sort();
+        there.sort();
+        EXPECT_EQ(here, there) << fileOf(english);
+        const QStringList lines = english.markdown.split(u'\n');
+        const QStringList germanLines = german->markdown.split(u'\n');
+        ASSERT_EQ(germanLines.size(), lines.size()) << fileOf(*german);
+        for (qsizetype i = 0; i < lines.size(); ++i)
+            EXPECT_EQ(figuresOf(germanLines[i], true).join(u' ').toStdString(),
+                      figuresOf(lines[i], false).join(u' ').toStdString())
+                << fileOf(*german) << ':' << i + 1;
+    }
+    EXPECT_EQ(figuresOf("40,000 times 0.5 in `0.2`", false),
+              figuresOf("40.000-mal 0,5 in `0.2`", true));
+    EXPECT_NE(figuresOf("0.5", false), figuresOf("0,6", true));
+}
+
+TEST(HandbookTest, EveryGermanFileOfTheRepositoryIsInTheHandbook)
+{
+    const QDir german(folder().filePath("de"));
+    EXPECT_EQ(german.entryList({"*.md"}), folder().entryList({"*.md"}));
+    EXPECT_EQ(QDir(german.filePath("pictures")).entryList({"*.svg"}),
+              QDir(folder().filePath("pictures")).entryList({"*.svg"}));
 }
 
 TEST(HandbookTest, AHeadingIsLinkedToAsWhereTheRepositoryIsRead)
@@ -137,7 +228,7 @@ TEST(HandbookTest, AHeadingIsLinkedToAsWhereTheRepositoryIsRead)
 TEST(HandbookTest, TablesKeepTheirColumns)
 {
     // A bar inside a cell would part it in two.
-    for (const HandbookPage& page : handbook().pages()) {
+    for (const HandbookPage& page : allPages()) {
         qsizetype columns = 0;
         for (const QString& line : page.markdown.split(u'\n')) {
             if (!line.startsWith(u'|')) {
@@ -147,7 +238,7 @@ TEST(HandbookTest, TablesKeepTheirColumns)
             const qsizetype here = line.trimmed().count(u'|') - line.count("\\|");
             if (columns == 0)
                 columns = here;
-            EXPECT_EQ(here, columns) << page.name.toStdString() << ".md: " << line.toStdString();
+            EXPECT_EQ(here, columns) << fileOf(page) << ": " << line.toStdString();
         }
     }
 }

@@ -178,6 +178,32 @@ TEST_F(HelpWindowTest, EveryPageCanBeOpenedInEveryLook)
         }
 }
 
+TEST_F(HelpWindowTest, AGermanWindowShowsGermanPagesAndTheirPictures)
+{
+    const QString folder = qEnvironmentVariable("BOTHWAYS_PICTURES");
+    HelpWindow german("de");
+    german.resize(1000, 700);
+    german.show();
+    auto* browser = german.findChild<HelpBrowser*>("helpPage");
+    for (const HandbookPage& page : german.handbook().pages()) {
+        ASSERT_TRUE(german.open({page.name, {}}));
+        EXPECT_TRUE(browser->toPlainText().startsWith(page.title)) << page.name.toStdString();
+        for (const QString& picture : page.pictures)
+            EXPECT_FALSE(browser->document()
+                             ->resource(QTextDocument::ImageResource, QUrl(picture))
+                             .value<QImage>()
+                             .isNull())
+                << picture.toStdString();
+        if (!folder.isEmpty())
+            german.grab().save(folder + "/help_de_" + page.name + ".png");
+    }
+    ASSERT_TRUE(german.open(HelpTopic::of("rules#overspeed")));
+    EXPECT_GT(browser->verticalScrollBar()->value(), 0);
+    emit browser->linkFollowed("cautions.md");
+    EXPECT_EQ(german.topic().text(), "cautions");
+    EXPECT_TRUE(browser->toPlainText().startsWith("Vorsicht"));
+}
+
 TEST(HelpPlacesTest, TheNearestPlaceSaysTheTopic)
 {
     QWidget page;
