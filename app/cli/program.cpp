@@ -40,6 +40,7 @@ void addVerbs(CLI::App& program, Context& context)
     addExport(program, context);
     addAdd(program, context);
     addPairing(program, context);
+    addRename(program, context);
     addUndo(program, context);
     addRuns(program, context);
     addScreen(program, context);

@@ -33,6 +33,8 @@ QString historyKind(const std::string& kind)
         return History::tr("Pair untied");
     if (kind == "set")
         return History::tr("Study properties");
+    if (kind == "rename")
+        return History::tr("Renamed");
     if (kind == "import")
         return History::tr("Run sheet imported");
     if (kind == "import_trace")

@@ -308,6 +308,7 @@ void MainWindow::follow()
     undo->setToolTip(undo->text().remove(u'&'));
     redo->setToolTip(redo->text().remove(u'&'));
 
+    action("rename")->setEnabled(!m_document->study().runs.empty());
     const std::vector<core::Run> runs = m_page->selectedRuns();
     const auto any = [&](const auto& holds) {
         return std::any_of(runs.begin(), runs.end(), holds);

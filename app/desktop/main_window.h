@@ -110,6 +110,9 @@ private:
     void chooseSheet();
     void chooseExport();
     void chooseCopy();
+    void renameInAllRuns();
+    /// What the document says of the job; shown nowhere else.
+    core::Outcome tried(const std::function<bool()>& job);
     void compareStudies();
     void editProperties(const QString& page = {});
     void editPreferences();

@@ -248,6 +248,7 @@ void MainWindow::buildStudyMenu()
     add(menu, "properties", tr("&Properties…"), tr("Alt+Return"), [this] { editProperties(); });
     add(menu, "limits", tr("&Limits of the rules…"), {}, [this] { editProperties("limitsPage"); });
     add(menu, "plan", tr("P&lan…"), {}, [this] { editProperties("planPage"); });
+    add(menu, "rename", tr("&Names in all runs…"), {}, [this] { renameInAllRuns(); });
     add(menu, "compare", tr("&Compare studies…"), {}, [this] { compareStudies(); });
     menu->addSeparator();
     QAction* blind = add(menu, "blind", tr("&Hide consumption until the discards are settled"),

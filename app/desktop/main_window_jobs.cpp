@@ -9,6 +9,7 @@
 #include "app/desktop/paths.h"
 #include "app/desktop/preferences.h"
 #include "app/desktop/preferences_dialog.h"
+#include "app/desktop/rename_dialog.h"
 #include "app/desktop/roadside/roadside_page.h"
 #include "app/desktop/run_list_view.h"
 #include "app/desktop/study_files.h"
@@ -165,17 +166,34 @@ void MainWindow::editProperties(const QString& page)
     m_document->settleOptions();
     auto* dialog = new StudyPropertiesDialog(
         m_document->study(), m_preferences.units(m_document->isElectric()),
-        [this](const core::StudyProperties& properties) -> core::Outcome {
-            core::Outcome outcome = core::Done{};
-            const auto catcher = connect(m_document.get(), &StudyDocument::failed, this,
-                                         [&outcome](const core::Error& error) { outcome = error; });
-            m_document->setProperties(properties, {});
-            disconnect(catcher);
-            return outcome;
+        [this](const core::StudyProperties& properties) {
+            return tried([&] { return m_document->setProperties(properties, {}); });
         },
         this);
     dialog->setAttribute(Qt::WA_DeleteOnClose);
     dialog->showPage(page);
+    dialog->open();
+}
+
+core::Outcome MainWindow::tried(const std::function<bool()>& job)
+{
+    core::Outcome outcome = core::Done{};
+    const auto catcher = connect(m_document.get(), &StudyDocument::failed, this,
+                                 [&outcome](const core::Error& error) { outcome = error; });
+    job();
+    disconnect(catcher);
+    return outcome;
+}
+
+void MainWindow::renameInAllRuns()
+{
+    auto* dialog = new RenameDialog(
+        m_document->study(),
+        [this](const std::vector<storage::Renaming>& renamings) {
+            return tried([&] { return m_document->rename(renamings); });
+        },
+        this);
+    dialog->setAttribute(Qt::WA_DeleteOnClose);
     dialog->open();
 }
 

@@ -332,6 +332,12 @@ bool StudyDocument::setProperties(const core::StudyProperties& properties, const
     return finish(d->file.setProperties(properties, detail.toStdString()));
 }
 
+bool StudyDocument::rename(const std::vector<storage::Renaming>& renamings)
+{
+    settleOptions();
+    return finish(storage::rename(d->file, renamings));
+}
+
 bool StudyDocument::importRuns(const core::Study& sheet, const QString& sourceName)
 {
     settleOptions();

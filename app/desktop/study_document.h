@@ -4,6 +4,7 @@
 
 #include "app/desktop/result_set.h"
 #include "core/result.h"
+#include "storage/renaming.h"
 #include "storage/study_file.h"
 #include "storage/traces.h"
 
@@ -80,6 +81,8 @@ public:
     bool pairRuns(core::RunId one, core::RunId other);
     bool unpairRun(core::RunId run);
     bool setProperties(const core::StudyProperties& properties, const QString& detail);
+    /// Configurations and directions, in all runs at once.
+    bool rename(const std::vector<storage::Renaming>& renamings);
     bool importRuns(const core::Study& sheet, const QString& sourceName);
     /// Discards the runs of these findings, each with its finding as the reason.
     bool acceptFindings(const std::vector<core::Finding>& findings);

@@ -140,7 +140,7 @@ Fahrten %4 und %5: %6</translation>
     </message>
     <message>
         <source>%1&#xa0;% of the control vehicle&apos;s</source>
-        <translation>%1 % des Kontrollfahrzeugs</translation>
+        <translation>%1&#xa0;% des Kontrollfahrzeugs</translation>
     </message>
     <message>
         <source>no consumption</source>
@@ -274,11 +274,11 @@ Fahrten %4 und %5: %6</translation>
     </message>
     <message>
         <source>from %1 to %2&#xa0;s</source>
-        <translation>von %1 bis %2 s</translation>
+        <translation>von %1 bis %2&#xa0;s</translation>
     </message>
     <message>
         <source>at %1&#xa0;s</source>
-        <translation>bei %1 s</translation>
+        <translation>bei %1&#xa0;s</translation>
     </message>
     <message>
         <source>limit %1&#xa0;%2</source>
@@ -290,23 +290,23 @@ Fahrten %4 und %5: %6</translation>
     </message>
     <message>
         <source>the rotor reached %1&#xa0;rpm and was too fast for %2&#xa0;s, delivering %3&#xa0;W just before</source>
-        <translation>der Rotor erreichte %1 U/min und war %2 s lang zu schnell; unmittelbar davor gab er %3 W ab</translation>
+        <translation>der Rotor erreichte %1&#xa0;U/min und war %2&#xa0;s lang zu schnell; unmittelbar davor gab er %3&#xa0;W ab</translation>
     </message>
     <message>
         <source>the rotor reached %1&#xa0;rpm and was too fast for %2&#xa0;s</source>
-        <translation>der Rotor erreichte %1 U/min und war %2 s lang zu schnell</translation>
+        <translation>der Rotor erreichte %1&#xa0;U/min und war %2&#xa0;s lang zu schnell</translation>
     </message>
     <message>
         <source>the rotor reached %1&#xa0;rpm</source>
-        <translation>der Rotor erreichte %1 U/min</translation>
+        <translation>der Rotor erreichte %1&#xa0;U/min</translation>
     </message>
     <message>
         <source>road speed was %1&#xa0;% below the target</source>
-        <translation>die Geschwindigkeit lag %1 % unter dem Ziel</translation>
+        <translation>die Geschwindigkeit lag %1&#xa0;% unter dem Ziel</translation>
     </message>
     <message>
         <source>road speed was %1&#xa0;% above the target</source>
-        <translation>die Geschwindigkeit lag %1 % über dem Ziel</translation>
+        <translation>die Geschwindigkeit lag %1&#xa0;% über dem Ziel</translation>
     </message>
     <message>
         <source>stopped or crawled: down to %1</source>
@@ -314,19 +314,19 @@ Fahrten %4 und %5: %6</translation>
     </message>
     <message>
         <source>counting began before the vehicle was cruising: %1&#xa0;% below the target speed</source>
-        <translation>die Messung begann, bevor das Fahrzeug gleichmäßig fuhr: %1 % unter der Zielgeschwindigkeit</translation>
+        <translation>die Messung begann, bevor das Fahrzeug gleichmäßig fuhr: %1&#xa0;% unter der Zielgeschwindigkeit</translation>
     </message>
     <message>
         <source>counting began before the vehicle was cruising: %1&#xa0;% above the target speed</source>
-        <translation>die Messung begann, bevor das Fahrzeug gleichmäßig fuhr: %1 % über der Zielgeschwindigkeit</translation>
+        <translation>die Messung begann, bevor das Fahrzeug gleichmäßig fuhr: %1&#xa0;% über der Zielgeschwindigkeit</translation>
     </message>
     <message>
         <source>the distance is %1&#xa0;% shorter than the stretch</source>
-        <translation>die Strecke ist %1 % kürzer als die Messstrecke</translation>
+        <translation>die Strecke ist %1&#xa0;% kürzer als die Messstrecke</translation>
     </message>
     <message>
         <source>the distance is %1&#xa0;% longer than the stretch</source>
-        <translation>die Strecke ist %1 % länger als die Messstrecke</translation>
+        <translation>die Strecke ist %1&#xa0;% länger als die Messstrecke</translation>
     </message>
     <message>
         <source>a gust or a passing vehicle: %1 times the usual scatter</source>
@@ -338,23 +338,23 @@ Fahrten %4 und %5: %6</translation>
     </message>
     <message>
         <source>no true reading for %1&#xa0;s</source>
-        <translation>%1 s lang kein glaubhafter Messwert</translation>
+        <translation>%1&#xa0;s lang kein glaubhafter Messwert</translation>
     </message>
     <message>
         <source>the recording stops %1&#xa0;s before the run does</source>
-        <translation>die Aufzeichnung endet %1 s vor der Fahrt</translation>
+        <translation>die Aufzeichnung endet %1&#xa0;s vor der Fahrt</translation>
     </message>
     <message>
         <source>the battery ended %1&#xa0;V lower than it began: fuel was borrowed from it</source>
-        <translation>die Batterie endete %1 V niedriger, als sie begann: Kraftstoff wurde aus ihr geborgt</translation>
+        <translation>die Batterie endete %1&#xa0;V niedriger, als sie begann: Kraftstoff wurde aus ihr geborgt</translation>
     </message>
     <message>
         <source>the battery ended %1&#xa0;V higher than it began: fuel went into charging it</source>
-        <translation>die Batterie endete %1 V höher, als sie begann: Kraftstoff floss in ihre Ladung</translation>
+        <translation>die Batterie endete %1&#xa0;V höher, als sie begann: Kraftstoff floss in ihre Ladung</translation>
     </message>
     <message>
         <source>began %1&#xa0;min after the cold start; warming up bends the drift, and no design takes that out</source>
-        <translation>begann %1 min nach dem Kaltstart; der Warmlauf krümmt die Drift, und kein Versuchsplan rechnet das heraus</translation>
+        <translation>begann %1&#xa0;min nach dem Kaltstart; der Warmlauf krümmt die Drift, und kein Versuchsplan rechnet das heraus</translation>
     </message>
     <message>
         <source>same start, direction and consumption as run %1: typed twice?</source>
@@ -366,19 +366,19 @@ Fahrten %4 und %5: %6</translation>
     </message>
     <message>
         <source>the accessory load was %1&#xa0;W lower than it should be</source>
-        <translation>die Nebenverbraucherlast war %1 W niedriger, als sie sein sollte</translation>
+        <translation>die Nebenverbraucherlast war %1&#xa0;W niedriger, als sie sein sollte</translation>
     </message>
     <message>
         <source>the accessory load was %1&#xa0;W higher than it should be</source>
-        <translation>die Nebenverbraucherlast war %1 W höher, als sie sein sollte</translation>
+        <translation>die Nebenverbraucherlast war %1&#xa0;W höher, als sie sein sollte</translation>
     </message>
     <message>
         <source>“%1” (%2&#xa0;W) switched itself off</source>
-        <translation>„%1“ (%2 W) hat sich selbst abgeschaltet</translation>
+        <translation>„%1“ (%2&#xa0;W) hat sich selbst abgeschaltet</translation>
     </message>
     <message>
         <source>“%1” (%2&#xa0;W) had switched itself off before the run</source>
-        <translation>„%1“ (%2 W) hatte sich schon vor der Fahrt abgeschaltet</translation>
+        <translation>„%1“ (%2&#xa0;W) hatte sich schon vor der Fahrt abgeschaltet</translation>
     </message>
     <message>
         <source>a timed accessory</source>
@@ -386,19 +386,19 @@ Fahrten %4 und %5: %6</translation>
     </message>
     <message>
         <source>the device turned without load, up to %1&#xa0;rpm: an open circuit, or the belt is off</source>
-        <translation>das Gerät drehte ohne Last, bis zu %1 U/min: ein offener Stromkreis, oder der Riemen ist ab</translation>
+        <translation>das Gerät drehte ohne Last, bis zu %1&#xa0;U/min: ein offener Stromkreis, oder der Riemen ist ab</translation>
     </message>
     <message>
         <source>the drive slipped: the generator was %1&#xa0;% too slow for its rotor</source>
-        <translation>der Antrieb rutschte: der Generator war %1 % zu langsam für seinen Rotor</translation>
+        <translation>der Antrieb rutschte: der Generator war %1&#xa0;% zu langsam für seinen Rotor</translation>
     </message>
     <message>
         <source>the drive slipped: the generator was %1&#xa0;% too fast for its rotor</source>
-        <translation>der Antrieb rutschte: der Generator war %1 % zu schnell für seinen Rotor</translation>
+        <translation>der Antrieb rutschte: der Generator war %1&#xa0;% zu schnell für seinen Rotor</translation>
     </message>
     <message>
         <source>output fell by %1&#xa0;% and stayed there</source>
-        <translation>die Abgabeleistung fiel um %1 % und blieb dort</translation>
+        <translation>die Abgabeleistung fiel um %1&#xa0;% und blieb dort</translation>
     </message>
     <message>
         <source>the setting was measured %1° below the one set</source>
@@ -414,7 +414,7 @@ Fahrten %4 und %5: %6</translation>
     </message>
     <message>
         <source>vibration up to %1&#xa0;m/s²</source>
-        <translation>Vibration bis %1 m/s²</translation>
+        <translation>Vibration bis %1&#xa0;m/s²</translation>
     </message>
     <message>
         <source>%1 (%2)</source>
@@ -461,11 +461,11 @@ Fahrten %4 und %5: %6</translation>
     </message>
     <message>
         <source>Of %1 runs that reached %2&#xa0;W, %3 oversped (%4 to %5&#xa0;% of such runs, at the study&apos;s confidence). Each time just above that output: that hints at a slipping drive or a current limit. It is a hint, not a fact.</source>
-        <translation>Von %1 Fahrten, die %2 W erreichten, ging bei %3 der Rotor über die Drehzahlgrenze (%4 bis %5 % solcher Fahrten, auf dem Vertrauensniveau der Studie). Jedes Mal knapp über dieser Leistung: Das deutet auf einen rutschenden Antrieb oder eine Strombegrenzung. Es ist ein Anhaltspunkt, keine Tatsache.</translation>
+        <translation>Von %1 Fahrten, die %2&#xa0;W erreichten, ging bei %3 der Rotor über die Drehzahlgrenze (%4 bis %5&#xa0;% solcher Fahrten, auf dem Vertrauensniveau der Studie). Jedes Mal knapp über dieser Leistung: Das deutet auf einen rutschenden Antrieb oder eine Strombegrenzung. Es ist ein Anhaltspunkt, keine Tatsache.</translation>
     </message>
     <message>
         <source>Of %1 runs that reached %2&#xa0;W, %3 oversped (%4 to %5&#xa0;% of such runs, at the study&apos;s confidence). Not each time, so output alone does not explain it.</source>
-        <translation>Von %1 Fahrten, die %2 W erreichten, ging bei %3 der Rotor über die Drehzahlgrenze (%4 bis %5 % solcher Fahrten, auf dem Vertrauensniveau der Studie). Nicht jedes Mal, also erklärt die Leistung allein es nicht.</translation>
+        <translation>Von %1 Fahrten, die %2&#xa0;W erreichten, ging bei %3 der Rotor über die Drehzahlgrenze (%4 bis %5&#xa0;% solcher Fahrten, auf dem Vertrauensniveau der Studie). Nicht jedes Mal, also erklärt die Leistung allein es nicht.</translation>
     </message>
 </context>
 <context>
@@ -572,6 +572,10 @@ Fahrten %4 und %5: %6</translation>
         <source>Recording dropped</source>
         <translation>Aufzeichnung entfernt</translation>
     </message>
+    <message>
+        <source>Renamed</source>
+        <translation>Umbenannt</translation>
+    </message>
 </context>
 <context>
     <name>ImportReport</name>
@@ -640,8 +644,8 @@ Fahrten %4 und %5: %6</translation>
     <message numerus="yes">
         <source>%n gap(s), the longest %1 s.</source>
         <translation>
-            <numerusform>%n Lücke, die längste %1 s.</numerusform>
-            <numerusform>%n Lücken, die längste %1 s.</numerusform>
+            <numerusform>%n Lücke, die längste %1&#xa0;s.</numerusform>
+            <numerusform>%n Lücken, die längste %1&#xa0;s.</numerusform>
         </translation>
     </message>
     <message>
@@ -746,52 +750,52 @@ Fahrten %4 und %5: %6</translation>
     <name>NumberWords</name>
     <message>
         <source>%1&#xa0;%</source>
-        <translation>%1 %</translation>
+        <translation>%1&#xa0;%</translation>
     </message>
     <message>
         <source>%1&#xa0;% less</source>
         <extracomment>a change of consumption, as part of a sentence</extracomment>
-        <translation>%1 % weniger</translation>
+        <translation>%1&#xa0;% weniger</translation>
     </message>
     <message>
         <source>%1&#xa0;% more</source>
         <extracomment>a change of consumption, as part of a sentence</extracomment>
-        <translation>%1 % mehr</translation>
+        <translation>%1&#xa0;% mehr</translation>
     </message>
     <message>
         <source>%1 to %2&#xa0;% less</source>
         <extracomment>an interval, small to large</extracomment>
-        <translation>%1 bis %2 % weniger</translation>
+        <translation>%1 bis %2&#xa0;% weniger</translation>
     </message>
     <message>
         <source>%1 to %2&#xa0;% more</source>
         <extracomment>an interval, small to large</extracomment>
-        <translation>%1 bis %2 % mehr</translation>
+        <translation>%1 bis %2&#xa0;% mehr</translation>
     </message>
     <message>
         <source>%1&#xa0;% less to %2&#xa0;% more</source>
         <extracomment>an interval with zero inside it</extracomment>
-        <translation>%1 % weniger bis %2 % mehr</translation>
+        <translation>%1&#xa0;% weniger bis %2&#xa0;% mehr</translation>
     </message>
     <message>
         <source>%1 and %2&#xa0;% less</source>
         <extracomment>follows the word &quot;between&quot;; small and large</extracomment>
-        <translation>%1 und %2 % weniger</translation>
+        <translation>%1 und %2&#xa0;% weniger</translation>
     </message>
     <message>
         <source>%1 and %2&#xa0;% more</source>
         <extracomment>follows the word &quot;between&quot;; small and large</extracomment>
-        <translation>%1 und %2 % mehr</translation>
+        <translation>%1 und %2&#xa0;% mehr</translation>
     </message>
     <message>
         <source>%1&#xa0;% less and %2&#xa0;% more</source>
         <extracomment>follows the word &quot;between&quot;</extracomment>
-        <translation>%1 % weniger und %2 % mehr</translation>
+        <translation>%1&#xa0;% weniger und %2&#xa0;% mehr</translation>
     </message>
     <message>
         <source>%1 to %2&#xa0;%</source>
         <extracomment>an interval in a table, both ends with their sign</extracomment>
-        <translation>%1 bis %2 %</translation>
+        <translation>%1 bis %2&#xa0;%</translation>
     </message>
     <message>
         <source>p &lt; %1</source>
@@ -879,19 +883,19 @@ Fahrten %4 und %5: %6</translation>
     </message>
     <message>
         <source>%1 % more fuel than the runs like it (%2).</source>
-        <translation>%1 % mehr Kraftstoff als bei den vergleichbaren Fahrten (%2).</translation>
+        <translation>%1&#xa0;% mehr Kraftstoff als bei den vergleichbaren Fahrten (%2).</translation>
     </message>
     <message>
         <source>%1 % more fuel than the other runs (%2).</source>
-        <translation>%1 % mehr Kraftstoff als bei den anderen Fahrten (%2).</translation>
+        <translation>%1&#xa0;% mehr Kraftstoff als bei den anderen Fahrten (%2).</translation>
     </message>
     <message>
         <source>%1 % less fuel than the runs like it (%2).</source>
-        <translation>%1 % weniger Kraftstoff als bei den vergleichbaren Fahrten (%2).</translation>
+        <translation>%1&#xa0;% weniger Kraftstoff als bei den vergleichbaren Fahrten (%2).</translation>
     </message>
     <message>
         <source>%1 % less fuel than the other runs (%2).</source>
-        <translation>%1 % weniger Kraftstoff als bei den anderen Fahrten (%2).</translation>
+        <translation>%1&#xa0;% weniger Kraftstoff als bei den anderen Fahrten (%2).</translation>
     </message>
     <message>
         <source>This start is before that of run %1; the run will be sorted in there.</source>
@@ -930,7 +934,7 @@ Fahrten %4 und %5: %6</translation>
     </message>
     <message>
         <source>dashboard %1, recording %2 %3 (%4 %)</source>
-        <translation>Anzeige %1, Aufzeichnung %2 %3 (%4 %)</translation>
+        <translation>Anzeige %1, Aufzeichnung %2 %3 (%4&#xa0;%)</translation>
     </message>
 </context>
 <context>
@@ -1243,24 +1247,24 @@ Fahrten %4 und %5: %6</translation>
     <name>RunTagWords</name>
     <message>
         <source>%1 switched on %2 s before the start</source>
-        <translation>%1 %2 s vor dem Start eingeschaltet</translation>
+        <translation>%1 %2&#xa0;s vor dem Start eingeschaltet</translation>
     </message>
     <message>
         <source>%1 switched on at %2 s</source>
-        <translation>%1 bei %2 s eingeschaltet</translation>
+        <translation>%1 bei %2&#xa0;s eingeschaltet</translation>
     </message>
     <message>
         <source>%1 %2 s</source>
         <extracomment>an accessory&apos;s name and when it was switched on, seconds from the run&apos;s start</extracomment>
-        <translation>%1 %2 s</translation>
+        <translation>%1 %2&#xa0;s</translation>
     </message>
     <message>
         <source>load %1 W</source>
-        <translation>Last %1 W</translation>
+        <translation>Last %1&#xa0;W</translation>
     </message>
     <message>
         <source>Accessory load %1 W</source>
-        <translation>Nebenverbraucherlast %1 W</translation>
+        <translation>Nebenverbraucherlast %1&#xa0;W</translation>
     </message>
     <message>
         <source>Temperature %1</source>
@@ -1276,7 +1280,7 @@ Fahrten %4 und %5: %6</translation>
     </message>
     <message>
         <source>at %1 s</source>
-        <translation>bei %1 s</translation>
+        <translation>bei %1&#xa0;s</translation>
     </message>
     <message>
         <source>traffic</source>
@@ -1288,11 +1292,11 @@ Fahrten %4 und %5: %6</translation>
     </message>
     <message>
         <source>battery %1 V</source>
-        <translation>Batterie %1 V</translation>
+        <translation>Batterie %1&#xa0;V</translation>
     </message>
     <message>
         <source>Battery at the end against the start: %1 V</source>
-        <translation>Batterie am Ende gegen den Anfang: %1 V</translation>
+        <translation>Batterie am Ende gegen den Anfang: %1&#xa0;V</translation>
     </message>
     <message>
         <source>Accessories on: %1</source>
@@ -1395,7 +1399,7 @@ Fahrten %4 und %5: %6</translation>
     <message>
         <source>%1&#xa0;%</source>
         <extracomment>a per cent change with its sign; a no-break space before the sign</extracomment>
-        <translation>%1 %</translation>
+        <translation>%1&#xa0;%</translation>
     </message>
     <message>
         <source>%1&#xa0;%2</source>
@@ -1432,7 +1436,7 @@ Fahrten %4 und %5: %6</translation>
     </message>
     <message>
         <source>L/100&#xa0;km</source>
-        <translation>l/100 km</translation>
+        <translation>l/100&#xa0;km</translation>
     </message>
     <message>
         <source>mpg (US)</source>
@@ -1448,7 +1452,7 @@ Fahrten %4 und %5: %6</translation>
     </message>
     <message>
         <source>kWh/100&#xa0;km</source>
-        <translation>kWh/100 km</translation>
+        <translation>kWh/100&#xa0;km</translation>
     </message>
     <message>
         <source>L</source>
@@ -1517,7 +1521,7 @@ Fahrten %4 und %5: %6</translation>
     </message>
     <message>
         <source>An out run and a return run of one block make a pair: what the wind and the slope take one way they give back the other way, nearly. A pair&apos;s consumption is its fuel over its distance, and m is the natural logarithm of it in L/100 km (kWh/100 km for electric drive), so that a difference of m is a ratio of consumption.</source>
-        <translation>Eine Hinfahrt und eine Rückfahrt eines Blocks bilden ein Paar: Was Wind und Gefälle auf dem einen Weg nehmen, geben sie auf dem anderen nahezu zurück. Der Verbrauch eines Paars ist sein Kraftstoff je Strecke, und m ist dessen natürlicher Logarithmus in l/100 km (kWh/100 km bei Elektroantrieb); ein Unterschied in m ist also ein Verhältnis der Verbräuche.</translation>
+        <translation>Eine Hinfahrt und eine Rückfahrt eines Blocks bilden ein Paar: Was Wind und Gefälle auf dem einen Weg nehmen, geben sie auf dem anderen nahezu zurück. Der Verbrauch eines Paars ist sein Kraftstoff je Strecke, und m ist dessen natürlicher Logarithmus in l/100&#xa0;km (kWh/100&#xa0;km bei Elektroantrieb); ein Unterschied in m ist also ein Verhältnis der Verbräuche.</translation>
     </message>
     <message>
         <source>Here m is the logarithm of the pair&apos;s consumption over that of the control vehicle, which drove in step.</source>
@@ -1634,7 +1638,7 @@ Fahrten %4 und %5: %6</translation>
     </message>
     <message>
         <source>One pair scatters by %1&#xa0;%.</source>
-        <translation>Ein Paar streut um %1 %.</translation>
+        <translation>Ein Paar streut um %1&#xa0;%.</translation>
     </message>
     <message>
         <source>standard error of δ = s·√v = %1 × %2 = %3</source>
@@ -1674,11 +1678,11 @@ Fahrten %4 und %5: %6</translation>
     </message>
     <message>
         <source>Zero lies inside the %1 interval, and the whole %2 interval lies inside the margin of ±%3&#xa0;%: no difference as large as that.</source>
-        <translation>Die Null liegt im %1-Intervall, und das ganze %2-Intervall liegt innerhalb der Relevanzschwelle von ±%3 %: kein so großer Unterschied.</translation>
+        <translation>Die Null liegt im %1-Intervall, und das ganze %2-Intervall liegt innerhalb der Relevanzschwelle von ±%3&#xa0;%: kein so großer Unterschied.</translation>
     </message>
     <message>
         <source>Zero lies inside the %1 interval, and the %2 interval reaches beyond the margin of ±%3&#xa0;%: these runs cannot tell.</source>
-        <translation>Die Null liegt im %1-Intervall, und das %2-Intervall reicht über die Relevanzschwelle von ±%3 % hinaus: Diese Fahrten lassen keine Entscheidung zu.</translation>
+        <translation>Die Null liegt im %1-Intervall, und das %2-Intervall reicht über die Relevanzschwelle von ±%3&#xa0;% hinaus: Diese Fahrten lassen keine Entscheidung zu.</translation>
     </message>
     <message>
         <source>7. Reservations</source>
@@ -1898,11 +1902,11 @@ Fahrten %4 und %5: %6</translation>
     </message>
     <message>
         <source>The last digit shown is worth %1&#xa0;% of a reading; rounding alone scatters a pair by %2&#xa0;%: fine enough for this noise.</source>
-        <translation>Die letzte angezeigte Stelle macht %1 % einer Ablesung aus; das Runden allein streut ein Paar um %2 %: fein genug für dieses Rauschen.</translation>
+        <translation>Die letzte angezeigte Stelle macht %1&#xa0;% einer Ablesung aus; das Runden allein streut ein Paar um %2&#xa0;%: fein genug für dieses Rauschen.</translation>
     </message>
     <message>
         <source>The last digit shown is worth %1&#xa0;% of a reading; rounding alone scatters a pair by %2&#xa0;%: too coarse for a noise this small, which may be luck of the rounding. Note litres and distance, or drive a longer stretch.</source>
-        <translation>Die letzte angezeigte Stelle macht %1 % einer Ablesung aus; das Runden allein streut ein Paar um %2 %: zu grob für ein so kleines Rauschen, das auch glücklich gerundet sein kann. Notieren Sie Liter und Strecke, oder fahren Sie eine längere Messstrecke.</translation>
+        <translation>Die letzte angezeigte Stelle macht %1&#xa0;% einer Ablesung aus; das Runden allein streut ein Paar um %2&#xa0;%: zu grob für ein so kleines Rauschen, das auch glücklich gerundet sein kann. Notieren Sie Liter und Strecke, oder fahren Sie eine längere Messstrecke.</translation>
     </message>
     <message>
         <source>Not computed: it takes temperature, pressure and humidity on paired runs of both configurations.</source>
@@ -1943,7 +1947,7 @@ Fahrten %4 und %5: %6</translation>
     </message>
     <message>
         <source>An effect of %1&#xa0;% would have been found by such a day %2 times in 100; one pair scatters by %3&#xa0;%.</source>
-        <translation>Einen Effekt von %1 % hätte ein solcher Tag in %2 von 100 Fällen gefunden; ein Paar streut um %3 %.</translation>
+        <translation>Einen Effekt von %1&#xa0;% hätte ein solcher Tag in %2 von 100 Fällen gefunden; ein Paar streut um %3&#xa0;%.</translation>
     </message>
     <message>
         <source>Leaving pairs out one by one needs a verdict.</source>
@@ -2090,7 +2094,7 @@ Fahrten %4 und %5: %6</translation>
     </message>
     <message>
         <source>The air was outside the range of the density formula (15 to 27&#xa0;°C, 600 to 1,100&#xa0;hPa): take its density as approximate.</source>
-        <translation>Die Luft lag außerhalb des Bereichs der Dichteformel (15 bis 27 °C, 600 bis 1.100 hPa): Nehmen Sie ihre Dichte als Näherung.</translation>
+        <translation>Die Luft lag außerhalb des Bereichs der Dichteformel (15 bis 27&#xa0;°C, 600 bis 1.100&#xa0;hPa): Nehmen Sie ihre Dichte als Näherung.</translation>
     </message>
     <message>
         <source>“%1”</source>
@@ -2130,20 +2134,20 @@ Fahrten %4 und %5: %6</translation>
     <message>
         <source>%1 used %2&#xa0;% less energy than %3 (%4 interval: %5).</source>
         <extracomment>%1 device, %3 baseline, %4 as &quot;95 %&quot;, %5 as &quot;0.4 to 2.0 % less&quot;</extracomment>
-        <translation>%1 verbrauchte %2 % weniger Energie als %3 (%4-Intervall: %5).</translation>
+        <translation>%1 verbrauchte %2&#xa0;% weniger Energie als %3 (%4-Intervall: %5).</translation>
     </message>
     <message>
         <source>%1 used %2&#xa0;% more energy than %3 (%4 interval: %5).</source>
-        <translation>%1 verbrauchte %2 % mehr Energie als %3 (%4-Intervall: %5).</translation>
+        <translation>%1 verbrauchte %2&#xa0;% mehr Energie als %3 (%4-Intervall: %5).</translation>
     </message>
     <message>
         <source>%1 used %2&#xa0;% less fuel than %3 (%4 interval: %5).</source>
         <extracomment>%1 device, %3 baseline, %4 as &quot;95 %&quot;, %5 as &quot;0.4 to 2.0 % less&quot;</extracomment>
-        <translation>%1 verbrauchte %2 % weniger Kraftstoff als %3 (%4-Intervall: %5).</translation>
+        <translation>%1 verbrauchte %2&#xa0;% weniger Kraftstoff als %3 (%4-Intervall: %5).</translation>
     </message>
     <message>
         <source>%1 used %2&#xa0;% more fuel than %3 (%4 interval: %5).</source>
-        <translation>%1 verbrauchte %2 % mehr Kraftstoff als %3 (%4-Intervall: %5).</translation>
+        <translation>%1 verbrauchte %2&#xa0;% mehr Kraftstoff als %3 (%4-Intervall: %5).</translation>
     </message>
     <message>
         <source>That is %1 in place of %2 %3.</source>
@@ -2157,7 +2161,7 @@ Fahrten %4 und %5: %6</translation>
     </message>
     <message>
         <source>No difference as large as %1&#xa0;% between %2 and %3: the effect lies between %4 (%5 interval).</source>
-        <translation>Kein Unterschied von %1 % oder mehr zwischen %2 und %3: Der Effekt liegt zwischen %4 (%5-Intervall).</translation>
+        <translation>Kein Unterschied von %1&#xa0;% oder mehr zwischen %2 und %3: Der Effekt liegt zwischen %4 (%5-Intervall).</translation>
     </message>
     <message>
         <source>These runs cannot tell %1 from %2: the effect lies between %3 (%4 interval).</source>
@@ -2165,17 +2169,17 @@ Fahrten %4 und %5: %6</translation>
     </message>
     <message>
         <source>They could have shown %1&#xa0;% or more; more pairs alone would hardly show %2&#xa0;% at this noise.</source>
-        <translation>Sie hätten %1 % oder mehr zeigen können; mehr Paare allein würden %2 % bei diesem Rauschen kaum sichtbar machen.</translation>
+        <translation>Sie hätten %1&#xa0;% oder mehr zeigen können; mehr Paare allein würden %2&#xa0;% bei diesem Rauschen kaum sichtbar machen.</translation>
     </message>
     <message>
         <source>They could have shown %1&#xa0;% or more; such a day can show %2&#xa0;%, so driving it once more is worth while.</source>
-        <translation>Sie hätten %1 % oder mehr zeigen können; ein solcher Tag kann %2 % zeigen, es lohnt sich also, ihn noch einmal zu fahren.</translation>
+        <translation>Sie hätten %1&#xa0;% oder mehr zeigen können; ein solcher Tag kann %2&#xa0;% zeigen, es lohnt sich also, ihn noch einmal zu fahren.</translation>
     </message>
     <message numerus="yes">
         <source>They could have shown %1&#xa0;% or more; %n more pair(s) a block would show %2&#xa0;%.</source>
         <translation>
-            <numerusform>Sie hätten %1 % oder mehr zeigen können; mit %n weiteren Paar je Block wären %2 % nachweisbar.</numerusform>
-            <numerusform>Sie hätten %1 % oder mehr zeigen können; mit %n weiteren Paaren je Block wären %2 % nachweisbar.</numerusform>
+            <numerusform>Sie hätten %1&#xa0;% oder mehr zeigen können; mit %n weiteren Paar je Block wären %2&#xa0;% nachweisbar.</numerusform>
+            <numerusform>Sie hätten %1&#xa0;% oder mehr zeigen können; mit %n weiteren Paaren je Block wären %2&#xa0;% nachweisbar.</numerusform>
         </translation>
     </message>
     <message>
@@ -2250,11 +2254,11 @@ Fahrten %4 und %5: %6</translation>
     </message>
     <message>
         <source>There is an effect, but it is smaller than the %1&#xa0;% that you care about.</source>
-        <translation>Es gibt einen Effekt, aber er ist kleiner als die %1 %, auf die es Ihnen ankommt.</translation>
+        <translation>Es gibt einen Effekt, aber er ist kleiner als die %1&#xa0;%, auf die es Ihnen ankommt.</translation>
     </message>
     <message>
         <source>Interim: the plan is not driven to its end. Stopping at the first “less” or “more” gives some 15&#xa0;% false alarms where 5&#xa0;% are promised.</source>
-        <translation>Vorläufig: Der Plan ist nicht zu Ende gefahren. Wer beim ersten „weniger“ oder „mehr“ aufhört, hat etwa 15 % Fehlalarme, wo 5 % versprochen sind.</translation>
+        <translation>Vorläufig: Der Plan ist nicht zu Ende gefahren. Wer beim ersten „weniger“ oder „mehr“ aufhört, hat etwa 15&#xa0;% Fehlalarme, wo 5&#xa0;% versprochen sind.</translation>
     </message>
     <message>
         <source>%1 (%2)</source>
@@ -2578,8 +2582,8 @@ Fahrten %4 und %5: %6</translation>
     <message numerus="yes">
         <source>This is honest only where the studies ask the same question of the same device, and where none was left out for its answer. Between the studies the effect varies by %1&#xa0;% (standard deviation); %2&#xa0;% of what separates them is more than their own noise. The studies count as a sample of all such days: random effects, DerSimonian–Laird, with the Hartung–Knapp interval on %n degree(s) of freedom.</source>
         <translation>
-            <numerusform>Ehrlich ist das nur, wenn die Studien dieselbe Frage an dasselbe Gerät stellen und keine wegen ihrer Antwort weggelassen wurde. Zwischen den Studien schwankt der Effekt um %1 % (Standardabweichung); %2 % dessen, was sie trennt, ist mehr als ihr eigenes Rauschen. Die Studien gelten als Stichprobe aller solchen Tage: zufällige Effekte, DerSimonian–Laird, mit dem Intervall nach Hartung–Knapp bei %n Freiheitsgrad.</numerusform>
-            <numerusform>Ehrlich ist das nur, wenn die Studien dieselbe Frage an dasselbe Gerät stellen und keine wegen ihrer Antwort weggelassen wurde. Zwischen den Studien schwankt der Effekt um %1 % (Standardabweichung); %2 % dessen, was sie trennt, ist mehr als ihr eigenes Rauschen. Die Studien gelten als Stichprobe aller solchen Tage: zufällige Effekte, DerSimonian–Laird, mit dem Intervall nach Hartung–Knapp bei %n Freiheitsgraden.</numerusform>
+            <numerusform>Ehrlich ist das nur, wenn die Studien dieselbe Frage an dasselbe Gerät stellen und keine wegen ihrer Antwort weggelassen wurde. Zwischen den Studien schwankt der Effekt um %1&#xa0;% (Standardabweichung); %2&#xa0;% dessen, was sie trennt, ist mehr als ihr eigenes Rauschen. Die Studien gelten als Stichprobe aller solchen Tage: zufällige Effekte, DerSimonian–Laird, mit dem Intervall nach Hartung–Knapp bei %n Freiheitsgrad.</numerusform>
+            <numerusform>Ehrlich ist das nur, wenn die Studien dieselbe Frage an dasselbe Gerät stellen und keine wegen ihrer Antwort weggelassen wurde. Zwischen den Studien schwankt der Effekt um %1&#xa0;% (Standardabweichung); %2&#xa0;% dessen, was sie trennt, ist mehr als ihr eigenes Rauschen. Die Studien gelten als Stichprobe aller solchen Tage: zufällige Effekte, DerSimonian–Laird, mit dem Intervall nach Hartung–Knapp bei %n Freiheitsgraden.</numerusform>
         </translation>
     </message>
     <message>
@@ -2727,7 +2731,7 @@ Fahrten %4 und %5: %6</translation>
     </message>
     <message>
         <source>%1: from %2 s to %3 s.</source>
-        <translation>%1: von %2 s bis %3 s.</translation>
+        <translation>%1: von %2&#xa0;s bis %3&#xa0;s.</translation>
     </message>
     <message>
         <source>Parts of the recording</source>
@@ -2900,11 +2904,11 @@ Fahrten %4 und %5: %6</translation>
     </message>
     <message>
         <source>change of consumption with %1 against %2, in per cent (shaded: within ±%3&#xa0;%, too small to care about)</source>
-        <translation>Verbrauchsänderung, %1 gegen %2, in Prozent (schattiert: ±%3 %, zu klein, um wichtig zu sein)</translation>
+        <translation>Verbrauchsänderung, %1 gegen %2, in Prozent (schattiert: ±%3&#xa0;%, zu klein, um wichtig zu sein)</translation>
     </message>
     <message>
         <source>change of consumption with %1 against %2, in per cent (thin line: %3 interval, thick line: %4 interval, shaded: within ±%5&#xa0;%, too small to care about)</source>
-        <translation>Verbrauchsänderung, %1 gegen %2, in Prozent (dünne Linie: %3-Intervall, dicke Linie: %4-Intervall, schattiert: ±%5 %, zu klein, um wichtig zu sein)</translation>
+        <translation>Verbrauchsänderung, %1 gegen %2, in Prozent (dünne Linie: %3-Intervall, dicke Linie: %4-Intervall, schattiert: ±%5&#xa0;%, zu klein, um wichtig zu sein)</translation>
     </message>
 </context>
 <context>
@@ -2927,7 +2931,7 @@ Fahrten %4 und %5: %6</translation>
     </message>
     <message>
         <source>Expected change between %1 and %2 %.</source>
-        <translation>Erwartete Änderung zwischen %1 und %2 %.</translation>
+        <translation>Erwartete Änderung zwischen %1 und %2&#xa0;%.</translation>
     </message>
 </context>
 <context>
@@ -3189,7 +3193,7 @@ Fahrten %4 und %5: %6</translation>
     </message>
     <message>
         <source>%1 W</source>
-        <translation>%1 W</translation>
+        <translation>%1&#xa0;W</translation>
     </message>
     <message>
         <source>device delivers</source>
@@ -3372,11 +3376,11 @@ Fahrten %4 und %5: %6</translation>
     </message>
     <message>
         <source>%1 % less</source>
-        <translation>%1 % weniger</translation>
+        <translation>%1&#xa0;% weniger</translation>
     </message>
     <message>
         <source>%1 % more</source>
-        <translation>%1 % mehr</translation>
+        <translation>%1&#xa0;% mehr</translation>
     </message>
     <message>
         <source>From first principles, expect %1 (from %2 to %3).</source>
@@ -3388,11 +3392,11 @@ Fahrten %4 und %5: %6</translation>
     </message>
     <message>
         <source>kWh/100 km</source>
-        <translation>kWh/100 km</translation>
+        <translation>kWh/100&#xa0;km</translation>
     </message>
     <message>
         <source>L/100 km</source>
-        <translation>l/100 km</translation>
+        <translation>l/100&#xa0;km</translation>
     </message>
     <message>
         <source>relief, %1</source>
@@ -3420,11 +3424,11 @@ Fahrten %4 und %5: %6</translation>
     </message>
     <message>
         <source>This study can detect a change of %1 %. The net effect reaches that at %2 W; the relief alone, if the drag cost nothing, at %3 W. Below that, this study cannot tell the device from nothing.</source>
-        <translation>Diese Studie kann eine Änderung von %1 % nachweisen. Der Saldo erreicht das bei %2 W; die Entlastung allein, wenn der Luftwiderstand nichts kostete, bei %3 W. Darunter kann diese Studie das Gerät nicht von nichts unterscheiden.</translation>
+        <translation>Diese Studie kann eine Änderung von %1&#xa0;% nachweisen. Der Saldo erreicht das bei %2&#xa0;W; die Entlastung allein, wenn der Luftwiderstand nichts kostete, bei %3&#xa0;W. Darunter kann diese Studie das Gerät nicht von nichts unterscheiden.</translation>
     </message>
     <message>
         <source>100 W of accessories cost some %1 mL on a stretch of %2 at this speed, %3 % of the consumption: an accessory that drops out is as large as many effects that are looked for.</source>
-        <translation>100 W Nebenverbraucher kosten bei dieser Geschwindigkeit auf einer Strecke von %2 etwa %1 ml, also %3 % des Verbrauchs: Ein abschaltender Nebenverbraucher ist so groß wie viele Effekte, nach denen gesucht wird.</translation>
+        <translation>100&#xa0;W Nebenverbraucher kosten bei dieser Geschwindigkeit auf einer Strecke von %2 etwa %1&#xa0;ml, also %3&#xa0;% des Verbrauchs: Ein abschaltender Nebenverbraucher ist so groß wie viele Effekte, nach denen gesucht wird.</translation>
     </message>
 </context>
 <context>
@@ -4055,6 +4059,10 @@ Erstellt mit Qt %1, QCustomPlot, SQLite, SQLiteCpp, Boost, Eigen, fast_float, fm
         <source>The handbook, at the page for where you are (F1)</source>
         <translation>Das Handbuch, auf der Seite zu dem, wo Sie gerade sind (F1)</translation>
     </message>
+    <message>
+        <source>&amp;Names in all runs…</source>
+        <translation>&amp;Namen in allen Fahrten…</translation>
+    </message>
 </context>
 <context>
     <name>bothways::app::MessageBar</name>
@@ -4130,7 +4138,7 @@ Erstellt mit Qt %1, QCustomPlot, SQLite, SQLiteCpp, Boost, Eigen, fast_float, fm
     </message>
     <message>
         <source>How much one pair differs from the next when nothing changes. 1 % is a careful day (common practice, no source).</source>
-        <translation>Wie sehr sich ein Paar vom nächsten unterscheidet, wenn sich nichts ändert. 1 % ist ein sorgfältiger Tag (übliche Praxis, ohne Quelle).</translation>
+        <translation>Wie sehr sich ein Paar vom nächsten unterscheidet, wenn sich nichts ändert. 1&#xa0;% ist ein sorgfältiger Tag (übliche Praxis, ohne Quelle).</translation>
     </message>
     <message>
         <source>Noise of a pair</source>
@@ -4186,7 +4194,7 @@ Erstellt mit Qt %1, QCustomPlot, SQLite, SQLiteCpp, Boost, Eigen, fast_float, fm
     </message>
     <message>
         <source>Per cent of the intervals that held the truth in simulated days without an effect: with nothing else going on; with a drift of 1 % an hour; with a curved drift of 1 % an hour squared, as a warm-up makes; with a level of its own for each block (0.5 %); with successive pairs that resemble each other (autocorrelation 0.6). Lower than the confidence asked for is worse.</source>
-        <translation>Prozent der Intervalle, die in simulierten Tagen ohne Effekt die Wahrheit enthielten: ohne Störung; mit einer Drift von 1 % je Stunde; mit einer gekrümmten Drift von 1 % je Stunde im Quadrat, wie sie ein Warmlauf erzeugt; mit einem eigenen Niveau je Block (0,5 %); mit aufeinanderfolgenden Paaren, die einander ähneln (Autokorrelation 0,6). Weniger als das verlangte Vertrauensniveau ist schlechter.</translation>
+        <translation>Prozent der Intervalle, die in simulierten Tagen ohne Effekt die Wahrheit enthielten: ohne Störung; mit einer Drift von 1&#xa0;% je Stunde; mit einer gekrümmten Drift von 1&#xa0;% je Stunde im Quadrat, wie sie ein Warmlauf erzeugt; mit einem eigenen Niveau je Block (0,5&#xa0;%); mit aufeinanderfolgenden Paaren, die einander ähneln (Autokorrelation 0,6). Weniger als das verlangte Vertrauensniveau ist schlechter.</translation>
     </message>
     <message>
         <source>No plan: %1.</source>
@@ -4202,11 +4210,11 @@ Erstellt mit Qt %1, QCustomPlot, SQLite, SQLiteCpp, Boost, Eigen, fast_float, fm
     </message>
     <message>
         <source>%1: %2 pairs, %3 hours on the road, %4. The interval will reach %5 % to either side; an effect of %6 % or more would be shown by %7 of 100 such days.</source>
-        <translation>%1: %2 Paare, %3 Stunden auf der Straße, %4. Das Intervall wird nach beiden Seiten %5 % weit reichen; einen Effekt von %6 % oder mehr würden %7 von 100 solchen Tagen zeigen.</translation>
+        <translation>%1: %2 Paare, %3 Stunden auf der Straße, %4. Das Intervall wird nach beiden Seiten %5&#xa0;% weit reichen; einen Effekt von %6&#xa0;% oder mehr würden %7 von 100 solchen Tagen zeigen.</translation>
     </message>
     <message>
         <source>The noise of %1 % is itself uncertain. At its upper 80 % limit of %2 %, the day would show %3 % or more.</source>
-        <translation>Das Rauschen von %1 % ist selbst unsicher. An seiner oberen 80-%-Grenze von %2 % würde der Tag %3 % oder mehr zeigen.</translation>
+        <translation>Das Rauschen von %1&#xa0;% ist selbst unsicher. An seiner oberen 80-%-Grenze von %2&#xa0;% würde der Tag %3&#xa0;% oder mehr zeigen.</translation>
     </message>
     <message>
         <source>One switch only: a drift of the day cannot be told from the effect.</source>
@@ -4332,7 +4340,7 @@ Erstellt mit Qt %1, QCustomPlot, SQLite, SQLiteCpp, Boost, Eigen, fast_float, fm
     <name>bothways::app::PowerPlot</name>
     <message>
         <source>a true effect of %1 % would be shown by %2 of 100 such days</source>
-        <translation>einen wahren Effekt von %1 % würden %2 von 100 solchen Tagen zeigen</translation>
+        <translation>einen wahren Effekt von %1&#xa0;% würden %2 von 100 solchen Tagen zeigen</translation>
     </message>
     <message>
         <source> %1 %</source>
@@ -4352,7 +4360,7 @@ Erstellt mit Qt %1, QCustomPlot, SQLite, SQLiteCpp, Boost, Eigen, fast_float, fm
     </message>
     <message>
         <source>An effect of %1 % would be shown by %2 of 100 such days.</source>
-        <translation>Einen Effekt von %1 % würden %2 von 100 solchen Tagen zeigen.</translation>
+        <translation>Einen Effekt von %1&#xa0;% würden %2 von 100 solchen Tagen zeigen.</translation>
     </message>
 </context>
 <context>
@@ -4622,6 +4630,29 @@ Erstellt mit Qt %1, QCustomPlot, SQLite, SQLiteCpp, Boost, Eigen, fast_float, fm
     </message>
 </context>
 <context>
+    <name>bothways::app::RenameDialog</name>
+    <message>
+        <source>Names in all runs</source>
+        <translation>Namen in allen Fahrten</translation>
+    </message>
+    <message>
+        <source>A name that was mistyped is changed in every run at once. The history keeps what it was.</source>
+        <translation>Ein vertippter Name wird in allen Fahrten auf einmal geändert. Der Verlauf hält fest, wie er lautete.</translation>
+    </message>
+    <message>
+        <source>Rename</source>
+        <translation>Umbenennen</translation>
+    </message>
+    <message>
+        <source>Configuration “%1”</source>
+        <translation>Konfiguration „%1“</translation>
+    </message>
+    <message>
+        <source>Direction “%1”</source>
+        <translation>Richtung „%1“</translation>
+    </message>
+</context>
+<context>
     <name>bothways::app::ResultPage</name>
     <message>
         <source>&amp;Margin: I care about</source>
@@ -4791,7 +4822,7 @@ Erstellt mit Qt %1, QCustomPlot, SQLite, SQLiteCpp, Boost, Eigen, fast_float, fm
     </message>
     <message>
         <source>Marks: %1, the last at %2 s</source>
-        <translation>Marken: %1, die letzte bei %2 s</translation>
+        <translation>Marken: %1, die letzte bei %2&#xa0;s</translation>
     </message>
     <message>
         <source>The meter was reset when already cruising? If not: Discard.</source>
@@ -4811,7 +4842,7 @@ Erstellt mit Qt %1, QCustomPlot, SQLite, SQLiteCpp, Boost, Eigen, fast_float, fm
     </message>
     <message>
         <source>%1 at %2 s</source>
-        <translation>%1 bei %2 s</translation>
+        <translation>%1 bei %2&#xa0;s</translation>
     </message>
     <message>
         <source>%1 %2</source>
@@ -5413,7 +5444,7 @@ Erstellt mit Qt %1, QCustomPlot, SQLite, SQLiteCpp, Boost, Eigen, fast_float, fm
     </message>
     <message>
         <source>Runs whose distance is off by more than 2 % are found doubtful</source>
-        <translation>Fahrten, deren Strecke um mehr als 2 % abweicht, gelten als zweifelhaft</translation>
+        <translation>Fahrten, deren Strecke um mehr als 2&#xa0;% abweicht, gelten als zweifelhaft</translation>
     </message>
     <message>
         <source>Bearing of the out direction, °</source>
@@ -5457,7 +5488,7 @@ Erstellt mit Qt %1, QCustomPlot, SQLite, SQLiteCpp, Boost, Eigen, fast_float, fm
     </message>
     <message>
         <source>Petrol with 10 % ethanol (E10)</source>
-        <translation>Benzin mit 10 % Ethanol (E10)</translation>
+        <translation>Benzin mit 10&#xa0;% Ethanol (E10)</translation>
     </message>
     <message>
         <source>Diesel</source>
@@ -5565,7 +5596,7 @@ Erstellt mit Qt %1, QCustomPlot, SQLite, SQLiteCpp, Boost, Eigen, fast_float, fm
     </message>
     <message>
         <source>%1&#xa0;s</source>
-        <translation>%1 s</translation>
+        <translation>%1&#xa0;s</translation>
     </message>
     <message>
         <source>%1: %2</source>

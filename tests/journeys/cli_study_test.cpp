@@ -99,6 +99,22 @@ TEST_F(CliStudy, TiesAndUntiesAPair)
     EXPECT_EQ(analysed()["pairs"][0]["runs"], nlohmann::json::parse("[1, 2]"));
 }
 
+TEST_F(CliStudy, RenamesAConfigurationInAllRunsAndAnswersTheSame)
+{
+    done({"new"});
+    typeTwelveRuns();
+    const double effect = analysed()["headline"]["effect_log"];
+    done({"rename", "configuration", "A", "without"});
+    EXPECT_EQ(analysed()["options"]["baseline"], "without");
+    EXPECT_EQ(analysed()["headline"]["effect_log"], effect);
+    const Ran refused = call({"rename", "configuration", "B", "Without"});
+    EXPECT_EQ(refused.code, 3);
+    EXPECT_THAT(refused.err, HasSubstr("both configurations would be"));
+    EXPECT_EQ(call({"rename", "speed", "B", "C"}).code, 2);
+    done({"undo"});
+    EXPECT_EQ(analysed()["options"]["baseline"], "A");
+}
+
 TEST_F(CliStudy, GivesBackItsRunsAndReadsThemAgain)
 {
     done({"new"});

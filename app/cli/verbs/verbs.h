@@ -18,7 +18,8 @@ void addImport(CLI::App& program, Context& context);
 void addExport(CLI::App& program, Context& context);
 void addAdd(CLI::App& program, Context& context);
 void addPairing(CLI::App& program, Context& context); ///< pair, unpair
-void addUndo(CLI::App& program, Context& context);    ///< undo, redo
+void addRename(CLI::App& program, Context& context);
+void addUndo(CLI::App& program, Context& context); ///< undo, redo
 void addRuns(CLI::App& program, Context& context);
 void addScreen(CLI::App& program, Context& context);
 void addDiscard(CLI::App& program, Context& context); ///< discard, count

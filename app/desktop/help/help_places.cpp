@@ -45,6 +45,7 @@ constexpr std::array kPlaces{
     HelpPlace{"roadsidePage", "roadside#roadside-mode"},
     // the study and the program
     HelpPlace{"studyProperties", "window#properties-of-a-study"},
+    HelpPlace{"renameDialog", "window#a-name-that-was-mistyped"},
     HelpPlace{"stretchPage", "window#properties-of-a-study"},
     HelpPlace{"limitsPage", "rules"},
     HelpPlace{"accessoriesPage", "rules#accessory_timer"},

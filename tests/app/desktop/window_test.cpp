@@ -358,6 +358,32 @@ TEST_F(WindowTest, TwoRunsAreTiedByHandAndUntied)
     EXPECT_EQ(cell(0, Column::pairColumn), cell(1, Column::pairColumn));
 }
 
+TEST_F(WindowTest, AMistypedNameIsChangedInAllRunsAtOnce)
+{
+    ASSERT_TRUE(window->openFile(aSheet()));
+    settle();
+    const std::vector<std::string> before = core::configurations(study());
+    ASSERT_EQ(before.size(), 2U);
+    trigger("rename");
+    auto* dialog = openDialog("renameDialog");
+    ASSERT_NE(dialog, nullptr);
+    const auto lines = dialog->findChildren<QLineEdit*>();
+    ASSERT_EQ(lines.size(), 4);
+    lines[1]->setText(QString::fromStdString(before[0]));
+    dialog->accept();
+    EXPECT_TRUE(dialog->isVisible());
+    EXPECT_TRUE(dialog->findChild<QLabel*>("renameProblem")->text().contains("two names"));
+    EXPECT_EQ(core::configurations(study()), before);
+    lines[1]->setText("roof box on");
+    dialog->accept();
+    settle();
+    EXPECT_FALSE(dialog->isVisible());
+    EXPECT_EQ(core::configurations(study())[1], "roof box on");
+    trigger("undo");
+    settle();
+    EXPECT_EQ(core::configurations(study()), before);
+}
+
 TEST_F(WindowTest, WhileScreeningIsBlindNothingShowsConsumptionOrVerdict)
 {
     ASSERT_TRUE(window->openFile(aSheet()));
