@@ -70,7 +70,12 @@ struct Geofence {
     double start_lat_deg = 0.0, start_lon_deg = 0.0;
     double end_lat_deg = 0.0, end_lon_deg = 0.0;
     double radius_m = 50.0; ///< how far beside the ends the road may be taken to be
+    friend bool operator==(const Geofence&, const Geofence&) = default;
 };
+/// An Error (badInput) where the gates are nowhere on Earth or too close to one another to tell
+/// which way was driven (less than the radius apart), or the radius is not above 0 and at most
+/// 1000 m.
+[[nodiscard]] Outcome checkFence(const Geofence& fence);
 /// By position: from the moment when the line across the road at one end is passed towards the
 /// other end, to the moment when that end's is passed. A turn within the stretch gives none.
 /// Outward: from start to end. Needs the channels lat_deg and lon_deg; empty without.
@@ -87,6 +92,16 @@ struct CruiseOptions {
 /// positions (the first stretch's is outward), else none. Needs road_speed_kmh; empty without.
 [[nodiscard]] std::vector<CutProposal> cutBySpeed(const RunTrace& recording,
                                                   const CruiseOptions& options = {});
+
+/// By the study's own target speed (road_speed.target_kmh); where it has none, or that was never
+/// held, by the speed that was held longest.
+[[nodiscard]] std::vector<CutProposal> cutByTarget(const RunTrace& recording, const Study& study);
+
+/// The number of the study's run that a part of a recording is in time: of the one whose proposal
+/// starts nearest, within half the part's length. Nothing where there is none.
+/// @param byTimes  of cutByTimes()
+[[nodiscard]] std::optional<int> runInTime(const CutProposal& part,
+                                           std::span<const CutProposal> byTimes);
 
 /// A run of a proposal, to be added to the study: start (in the study's kind of time), duration,
 /// direction, distance and mean speed. Number, configuration and consumption are the caller's to

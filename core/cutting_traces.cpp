@@ -2,6 +2,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/cutting.h"
 #include "core/geodesic.h"
+#include "core/screening.h"
+
+#include <fmt/format.h>
 
 #include <algorithm>
 #include <charconv>
@@ -15,6 +18,7 @@ namespace {
 /// Between samples further apart it is not known where the vehicle was.
 constexpr double kBlind_s = 10.0;
 constexpr double kSlowestCruise_kmh = 20.0;
+constexpr double kWidestGate_m = 1000.0;
 constexpr double kNever = -std::numeric_limits<double>::infinity();
 
 std::vector<std::string_view> wordsOf(std::string_view text)
@@ -302,6 +306,53 @@ std::vector<CutProposal> cutByMarks(const RunTrace& recording, const Study& stud
     return proposals;
 }
 
+Outcome checkFence(const Geofence& fence)
+{
+    const auto bad = [](std::string message) {
+        return Error{ErrorCode::badInput, std::move(message), {}};
+    };
+    const std::pair<const char*, std::pair<double, double>> gates[] = {
+        {"start", {fence.start_lat_deg, fence.start_lon_deg}},
+        {"end", {fence.end_lat_deg, fence.end_lon_deg}}};
+    for (const auto& [gate, place] : gates) {
+        if (!(std::abs(place.first) <= 90.0))
+            return bad(
+                fmt::format("the latitude of the {} gate is {}; expected degrees from -90 to 90",
+                            gate, place.first));
+        if (!(std::abs(place.second) <= 180.0))
+            return bad(
+                fmt::format("the longitude of the {} gate is {}; expected degrees from -180 to 180",
+                            gate, place.second));
+    }
+    if (!(fence.radius_m > 0.0 && fence.radius_m <= kWidestGate_m))
+        return bad(fmt::format("the gates reach {} m to each side; expected more than 0 and at "
+                               "most {} m",
+                               fence.radius_m, kWidestGate_m));
+    const double apart_m = geodesicBetween(fence.start_lat_deg, fence.start_lon_deg,
+                                           fence.end_lat_deg, fence.end_lon_deg)
+                               .distance_m;
+    if (apart_m == 0.0)
+        return bad("both gates are the same place; expected one at each end of the stretch");
+    if (apart_m < fence.radius_m)
+        return bad(fmt::format("the gates are {:.0f} m apart and reach {:.0f} m to each side; "
+                               "expected a stretch that is longer than that",
+                               apart_m, fence.radius_m));
+    return Done{};
+}
+
+std::optional<int> runInTime(const CutProposal& part, std::span<const CutProposal> byTimes)
+{
+    std::optional<int> run;
+    double nearest_s = 0.5 * (part.to_s - part.from_s);
+    for (const CutProposal& timed : byTimes)
+        if (const double away_s = std::abs(timed.from_s - part.from_s);
+            away_s <= nearest_s && timed.run) {
+            nearest_s = away_s;
+            run = timed.run;
+        }
+    return run;
+}
+
 std::vector<CutProposal> cutByPosition(const RunTrace& recording, const Geofence& fence)
 {
     GateKeeper gates(fence);
@@ -350,6 +401,16 @@ std::vector<CutProposal> cutBySpeed(const RunTrace& recording, const CruiseOptio
     tellDirections(proposals, positions);
     for (CutProposal& proposal : proposals)
         proposal.distance_km = distanceOf(recording, positions, proposal.from_s, proposal.to_s);
+    return proposals;
+}
+
+std::vector<CutProposal> cutByTarget(const RunTrace& recording, const Study& study)
+{
+    CruiseOptions cruise;
+    cruise.target_kmh = limitOf(study.properties.limits, "road_speed.target_kmh");
+    auto proposals = cutBySpeed(recording, cruise);
+    if (proposals.empty() && cruise.target_kmh)
+        proposals = cutBySpeed(recording, {});
     return proposals;
 }
 

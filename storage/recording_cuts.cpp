@@ -11,6 +11,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <set>
 
 namespace bothways::storage {
 namespace {
@@ -33,7 +34,55 @@ Result<std::vector<core::Run>> newRuns(const core::Study& study, const std::vect
     });
 }
 
+double toMicroseconds(double time_s)
+{
+    return std::round(time_s * 1e6) / 1e6;
+}
+
+/// The run with the times of its part; what was noted in seconds from its start keeps its moment.
+core::Run timedBy(const Cut& cut, core::Run run)
+{
+    if (cut.start && cut.start->us != run.start.us) {
+        const double later_s = static_cast<double>(cut.start->us - run.start.us) / 1e6;
+        for (core::Mark& mark : run.marks)
+            mark.at_s = toMicroseconds(mark.at_s - later_s);
+        for (auto& [accessory, on_s] : run.accessory_on_s)
+            on_s = toMicroseconds(on_s - later_s);
+        run.start = *cut.start;
+    }
+    if (cut.duration_s)
+        run.duration_s = cut.duration_s;
+    return run;
+}
+
 } // namespace
+
+Cut cutForRun(core::RunId run, const core::CutProposal& part, const RecordingInfo& recording,
+              const core::Study& study, const core::ClockOptions& clock, bool timed)
+{
+    Cut cut;
+    cut.existing = run;
+    cut.offset_s = part.from_s;
+    if (!timed)
+        return cut;
+    cut.duration_s = toMicroseconds(part.to_s - part.from_s);
+    if (const auto made = core::runFromProposal(part, recording.span(), study, clock))
+        cut.start = made.value().start;
+    return cut;
+}
+
+Result<Cut> cutForNewRun(const core::CutProposal& part, const RecordingInfo& recording,
+                         const core::Study& study, const core::ClockOptions& clock)
+{
+    auto run = core::runFromProposal(part, recording.span(), study, clock);
+    if (!run)
+        return run.error();
+    Cut cut;
+    cut.offset_s = part.from_s;
+    cut.run = std::move(run).take();
+    cut.run.trace = recording.name;
+    return cut;
+}
 
 Outcome cutRecording(StudyFile& study, core::RecordingId recording, const std::vector<Cut>& cuts)
 {
@@ -54,7 +103,10 @@ Outcome cutRecording(StudyFile& study, core::RecordingId recording, const std::v
         const auto added = newRuns(before, cuts);
         if (!added)
             return added.error();
+        core::Study now = before;
         std::vector<std::string> numbers;
+        std::string changes;
+        std::set<core::RunId> given;
         auto next = added.value().begin();
         for (const Cut& cut : cuts) {
             core::RunId id{};
@@ -65,6 +117,13 @@ Outcome cutRecording(StudyFile& study, core::RecordingId recording, const std::v
                 if (known == before.runs.end())
                     return d.error(ErrorCode::wrongUse, "the study has no such run");
                 id = known->id;
+                if (!given.insert(id).second)
+                    return d.error(
+                        ErrorCode::wrongUse,
+                        fmt::format("run {} is given two parts; expected one", known->number));
+                if (Outcome changed = changeRun(d, database, now, timedBy(cut, *known), changes);
+                    !changed)
+                    return changed;
                 numbers.push_back(std::to_string(known->number));
             } else {
                 id = insertRun(database, *next);
@@ -75,6 +134,8 @@ Outcome cutRecording(StudyFile& study, core::RecordingId recording, const std::v
         }
         detail = fmt::format("{}: run{} {}", name.getColumn(0).getString(),
                              numbers.size() == 1 ? "" : "s", fmt::join(numbers, ", "));
+        if (!changes.empty())
+            detail += "; " + changes;
         return Done{};
     });
 }

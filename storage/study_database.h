@@ -63,6 +63,11 @@ Result<T> StudyFile::Private::guarded(const std::function<Result<T>()>& work) co
     }
 }
 
+/// The run with wanted.id becomes `wanted`, in the file and in `study`, under the rules for an
+/// edit; what differs is added to `detail`. Within a transaction of the caller's.
+[[nodiscard]] Outcome changeRun(const StudyFile::Private& d, SQLite::Database& db,
+                                core::Study& study, const core::Run& wanted, std::string& detail);
+
 /// Opens, checks and prepares the database of an existing study.
 [[nodiscard]] Result<std::unique_ptr<SQLite::Database>>
 openDatabase(const std::filesystem::path& file, bool readOnly);

@@ -293,6 +293,29 @@ Result<RunId> StudyFile::addRun(const Run& given)
     return id;
 }
 
+Outcome changeRun(const StudyFile::Private& d, SQLite::Database& db, Study& study,
+                  const Run& wanted, std::string& detail)
+{
+    Run* before = find(study, wanted.id);
+    if (!before)
+        return d.error(ErrorCode::wrongUse, "the study has no such run");
+    Study others = study;
+    std::erase_if(others.runs, [&](const Run& run) { return run.id == wanted.id; });
+    Spellings spellings = Spellings::of(others);
+    Run run = normalised(wanted, spellings);
+    if (run.number == 0)
+        run.number = before->number;
+    if (auto faults = faultsOf(study, run); !faults.empty())
+        return inOne(std::move(faults));
+    if (run == *before)
+        return Done{};
+    detail += (detail.empty() ? "" : "; ") + differences(*before, run);
+    rewriteRun(db, run);
+    *before = std::move(run);
+    core::sortByStart(study);
+    return Done{};
+}
+
 Outcome StudyFile::updateRun(const Run& run)
 {
     return updateRuns({run});
@@ -303,25 +326,9 @@ Outcome StudyFile::updateRuns(const std::vector<Run>& given)
     std::string detail;
     return d->change("edit_run", detail, [&](SQLite::Database& db) -> Outcome {
         Study study = readStudy(db);
-        for (const Run& wanted : given) {
-            Run* before = find(study, wanted.id);
-            if (!before)
-                return d->error(ErrorCode::wrongUse, "the study has no such run");
-            Study others = study;
-            std::erase_if(others.runs, [&](const Run& run) { return run.id == wanted.id; });
-            Spellings spellings = Spellings::of(others);
-            Run run = normalised(wanted, spellings);
-            if (run.number == 0)
-                run.number = before->number;
-            if (auto faults = faultsOf(study, run); !faults.empty())
-                return inOne(std::move(faults));
-            if (run == *before)
-                continue;
-            detail += (detail.empty() ? "" : "; ") + differences(*before, run);
-            rewriteRun(db, run);
-            *before = std::move(run);
-            core::sortByStart(study);
-        }
+        for (const Run& wanted : given)
+            if (Outcome changed = changeRun(*d, db, study, wanted, detail); !changed)
+                return changed;
         return Done{};
     });
 }

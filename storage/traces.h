@@ -159,9 +159,24 @@ struct Cut {
     std::optional<core::RunId> existing; ///< none: `run` is added to the study
     core::Run run;
     double offset_s = 0.0; ///< the run's start in the recording's time
+    /// Of an existing run: what its own become; empty: they stay.
+    std::optional<core::Instant> start;
+    std::optional<double> duration_s;
 };
+/// A part that is given to a run that is there.
+/// @param timed  the run's start and duration become those of the part (the start only where the
+///               recording has a clock that can be told against the study's)
+[[nodiscard]] Cut cutForRun(core::RunId run, const core::CutProposal& part,
+                            const RecordingInfo& recording, const core::Study& study,
+                            const core::ClockOptions& clock, bool timed);
+/// A part that becomes a new run; configuration and, where the part tells none, direction are the
+/// caller's to fill in. Errors are those of core::runFromProposal().
+[[nodiscard]] Result<Cut> cutForNewRun(const core::CutProposal& part,
+                                       const RecordingInfo& recording, const core::Study& study,
+                                       const core::ClockOptions& clock);
 /// Makes runs of parts of a recording, or gives the parts to runs that are there: all in one
-/// change, or none. Faults of a new run are those of addRun().
+/// change, or none. Faults of a run are those of addRun() and updateRun(). Where the start of a
+/// run moves, its marks and switch-on times keep their moments.
 [[nodiscard]] Outcome cutRecording(StudyFile& study, core::RecordingId recording,
                                    const std::vector<Cut>& cuts);
 

@@ -4,10 +4,12 @@
 
 #include "app/desktop/clock_row.h"
 #include "app/desktop/cut_table.h"
+#include "app/desktop/gate_row.h"
 #include "app/desktop/import_report_words.h"
 #include "app/desktop/preferences.h"
 #include "app/desktop/study_document.h"
 
+#include <QCheckBox>
 #include <QComboBox>
 #include <QHBoxLayout>
 #include <QLabel>
@@ -48,6 +50,10 @@ CutDialog::CutDialog(StudyDocument& document, Preferences& preferences,
     connect(&m_reading, &QFutureWatcherBase::finished, this, &CutDialog::takeMaterial);
     connect(m_way, &QComboBox::currentIndexChanged, this, &CutDialog::takeWay);
     connect(m_clock, &ClockRow::changed, this, &CutDialog::read);
+    connect(m_gates, &GateRow::changed, this, &CutDialog::takeGates);
+    connect(m_gates, &GateRow::partWanted, this, &CutDialog::takeGatesFromPart);
+    connect(m_table, &QTableWidget::itemSelectionChanged, this,
+            [this] { m_gates->setPartChosen(m_table->chosenPart().has_value()); });
     connect(m_table, &CutTable::changed, this, [this] {
         m_plot->setBands(m_table->bands());
         m_make->setEnabled(!m_table->wantedParts().empty());
@@ -80,6 +86,8 @@ void CutDialog::build()
     choice->addWidget(m_way);
     choice->addStretch();
     m_clock = new ClockRow(this);
+    m_gates = new GateRow(this);
+    m_gates->hide();
     m_plot = new CutPlot(this);
     m_plot->setTheme(Theme::of(palette()));
     m_table = new CutTable(this);
@@ -90,6 +98,11 @@ void CutDialog::build()
                                "Ctrl+Right to move it by a second."),
                             this);
     hint->setWordWrap(true);
+    m_timed = new QCheckBox(tr("Runs that are &there take start and length of their part"), this);
+    m_timed->setObjectName("takeTimes");
+    m_timed->setChecked(true);
+    m_timed->setToolTip(tr("A part that lies where the run sheet has its run changes nothing; the "
+                           "start follows where the recording has a clock"));
     m_make = new QPushButton(tr("&Make these runs"), this);
     m_make->setObjectName("makeRuns");
     m_make->setEnabled(false);
@@ -102,9 +115,11 @@ void CutDialog::build()
     buttons->addWidget(close);
     box->addLayout(choice);
     box->addWidget(m_clock);
+    box->addWidget(m_gates);
     box->addWidget(m_plot, 3);
     box->addWidget(hint);
     box->addWidget(m_table, 2);
+    box->addWidget(m_timed);
     box->addWidget(m_words);
     box->addLayout(buttons);
     resize(fontMetrics().averageCharWidth() * 120, fontMetrics().height() * 38);
@@ -112,17 +127,26 @@ void CutDialog::build()
 
 void CutDialog::read()
 {
-    if (!m_connection || m_reading.isRunning())
+    if (!m_connection)
+        return;
+    m_make->setEnabled(false); // what it would make is about to change
+    m_again = m_reading.isRunning();
+    if (m_again)
         return;
     m_reading.setFuture(QtConcurrent::run([connection = m_connection, recording = m_recording,
-                                           study = m_document.study(), clock = m_clock->options()] {
+                                           study = m_document.study(), clock = m_clock->options(),
+                                           fence = m_fence] {
         return std::make_shared<core::Result<CutMaterial>>(
-            readCutMaterial(*connection, recording, study, clock));
+            readCutMaterial(*connection, recording, study, clock, fence));
     }));
 }
 
 void CutDialog::takeMaterial()
 {
+    if (m_again) {
+        read();
+        return;
+    }
     const Material read = m_reading.result();
     if (!*read) {
         say(faultWords(read->error()));
@@ -132,6 +156,7 @@ void CutDialog::takeMaterial()
     const UnitsShown units = m_preferences.units(m_document.isElectric());
     m_plot->setSpeed(m_material->speed, units);
     const QSignalBlocker quiet(m_way);
+    const QVariant before = m_way->currentData();
     m_way->clear();
     int first = -1;
     for (const CutWay way : kWays) {
@@ -140,21 +165,67 @@ void CutDialog::takeMaterial()
             first = m_way->count();
         m_way->addItem(wayText(way, parts), static_cast<int>(way));
     }
-    m_way->setCurrentIndex(std::max(0, first));
+    const int same = before.isValid() ? m_way->findData(before) : first;
+    m_way->setCurrentIndex(std::max(0, same));
+    m_gates->setFence(m_material->fence);
     takeWay();
+}
+
+CutWay CutDialog::way() const
+{
+    return static_cast<CutWay>(m_way->currentData().toInt());
+}
+
+/// Gates that were typed: the recording is cut anew by them.
+void CutDialog::takeGates()
+{
+    const auto typed = m_gates->fence();
+    if (!typed) {
+        m_table->setParts({}, m_document.study(), {}, m_preferences.units());
+        say(faultWords(typed.error()));
+        return;
+    }
+    m_fence = typed.value();
+    say(tr("Looking where the gates are passed…"));
+    read();
+}
+
+void CutDialog::takeGatesFromPart()
+{
+    const auto part = m_table->chosenPart();
+    auto fence = part && m_material ? m_material->fenceOf(*part) : std::nullopt;
+    if (!fence)
+        return;
+    if (m_material->fence)
+        fence->radius_m = m_material->fence->radius_m;
+    m_gates->setFence(fence);
+    takeGates();
+}
+
+QString CutDialog::nothingWords() const
+{
+    if (way() != CutWay::position)
+        return tr("Nothing in the recording to cut by in this way.");
+    if (!m_material->hasPositions())
+        return tr("This recording has no positions: the channels lat_deg and lon_deg are missing. "
+                  "Cut it in another way.");
+    if (!m_material->fence)
+        return tr("Type where the gates at the two ends of the stretch are.");
+    return tr("The drive never leads through one of these gates and on to the other.");
 }
 
 void CutDialog::takeWay()
 {
     if (!m_material)
         return;
-    const auto way = static_cast<CutWay>(m_way->currentData().toInt());
-    m_table->setParts(m_material->by(way), m_document.study(), m_material->byTimes,
+    m_gates->setVisible(way() == CutWay::position && m_material->hasPositions());
+    m_table->setParts(m_material->by(way()), m_document.study(), m_material->byTimes,
                       m_preferences.units(m_document.isElectric()));
-    if (way == CutWay::times && m_material->timesFault)
+    m_gates->setPartChosen(m_table->chosenPart().has_value());
+    if (way() == CutWay::times && m_material->timesFault)
         say(faultWords(*m_material->timesFault));
-    else if (m_material->by(way).empty())
-        say(tr("Nothing in the recording to cut by in this way."));
+    else if (m_material->by(way()).empty())
+        say(nothingWords());
 }
 
 void CutDialog::say(const QString& words)
@@ -167,21 +238,19 @@ core::Result<std::vector<storage::Cut>> CutDialog::cuts() const
 {
     std::vector<storage::Cut> cuts;
     for (const CutTable::Part& part : m_table->wantedParts()) {
-        storage::Cut cut;
-        cut.offset_s = part.proposal.from_s;
-        cut.existing = part.existing;
-        if (!part.existing) {
-            auto run = core::runFromProposal(part.proposal, m_recording.span(), m_document.study(),
-                                             m_clock->options());
-            if (!run)
-                return run.error();
-            cut.run = std::move(run).take();
-            cut.run.number = 0;
-            cut.run.configuration = part.configuration.toStdString();
-            cut.run.direction = part.direction.toStdString();
-            cut.run.trace = m_recording.name;
+        if (part.existing) {
+            const bool timed = m_timed->isChecked() && (part.moved || way() != CutWay::times);
+            cuts.push_back(storage::cutForRun(*part.existing, part.proposal, m_recording,
+                                              m_document.study(), m_clock->options(), timed));
+            continue;
         }
-        cuts.push_back(std::move(cut));
+        auto cut = storage::cutForNewRun(part.proposal, m_recording, m_document.study(),
+                                         m_clock->options());
+        if (!cut)
+            return cut.error();
+        cuts.push_back(std::move(cut).take());
+        cuts.back().run.configuration = part.configuration.toStdString();
+        cuts.back().run.direction = part.direction.toStdString();
     }
     return cuts;
 }

@@ -7,6 +7,7 @@
 #include <QDialog>
 #include <QFutureWatcher>
 
+class QCheckBox;
 class QComboBox;
 class QLabel;
 class QPushButton;
@@ -16,6 +17,7 @@ namespace bothways::app {
 class ClockRow;
 class CutPlot;
 class CutTable;
+class GateRow;
 class Preferences;
 class StudyDocument;
 
@@ -43,6 +45,10 @@ private:
     void read();
     void takeMaterial();
     void takeWay();
+    void takeGates();
+    void takeGatesFromPart();
+    [[nodiscard]] CutWay way() const;
+    [[nodiscard]] QString nothingWords() const;
     void makeRuns();
     void say(const QString& words);
     [[nodiscard]] core::Result<std::vector<storage::Cut>> cuts() const;
@@ -55,8 +61,12 @@ private:
     std::unique_ptr<CutMaterial> m_material;
     QComboBox* m_way = nullptr;
     ClockRow* m_clock = nullptr;
+    GateRow* m_gates = nullptr;
+    std::optional<core::Geofence> m_fence; ///< that somebody chose
+    bool m_again = false;                  ///< something changed while it was being read
     CutPlot* m_plot = nullptr;
     CutTable* m_table = nullptr;
+    QCheckBox* m_timed = nullptr;
     QLabel* m_words = nullptr;
     QPushButton* m_make = nullptr;
 };

@@ -19,26 +19,6 @@ std::optional<double> valueAt(const core::Samples* samples, double time_s)
     return samples->value[static_cast<std::size_t>(at)];
 }
 
-std::optional<core::Geofence> fenceOf(const core::RunTrace& recording,
-                                      const std::vector<core::CutProposal>& bySpeed)
-{
-    if (bySpeed.empty())
-        return std::nullopt;
-    const auto lat = recording.samples("lat_deg");
-    const auto lon = recording.samples("lon_deg");
-    const core::CutProposal& first = bySpeed.front();
-    const auto startLat = valueAt(lat.get(), first.from_s), endLat = valueAt(lat.get(), first.to_s);
-    const auto startLon = valueAt(lon.get(), first.from_s), endLon = valueAt(lon.get(), first.to_s);
-    if (!startLat || !endLat || !startLon || !endLon)
-        return std::nullopt;
-    core::Geofence fence;
-    fence.start_lat_deg = *startLat;
-    fence.start_lon_deg = *startLon;
-    fence.end_lat_deg = *endLat;
-    fence.end_lon_deg = *endLon;
-    return fence;
-}
-
 } // namespace
 
 const std::vector<core::CutProposal>& CutMaterial::by(CutWay way) const
@@ -52,9 +32,26 @@ const std::vector<core::CutProposal>& CutMaterial::by(CutWay way) const
     return byTimes;
 }
 
+std::optional<core::Geofence> CutMaterial::fenceOf(const core::CutProposal& part) const
+{
+    const auto startLat = valueAt(lat_deg.get(), part.from_s);
+    const auto startLon = valueAt(lon_deg.get(), part.from_s);
+    const auto endLat = valueAt(lat_deg.get(), part.to_s);
+    const auto endLon = valueAt(lon_deg.get(), part.to_s);
+    if (!startLat || !startLon || !endLat || !endLon)
+        return std::nullopt;
+    core::Geofence found;
+    found.start_lat_deg = *startLat;
+    found.start_lon_deg = *startLon;
+    found.end_lat_deg = *endLat;
+    found.end_lon_deg = *endLon;
+    return found;
+}
+
 core::Result<CutMaterial> readCutMaterial(const storage::StudyFile& file,
                                           const storage::RecordingInfo& recording,
-                                          const core::Study& study, const core::ClockOptions& clock)
+                                          const core::Study& study, const core::ClockOptions& clock,
+                                          const std::optional<core::Geofence>& fence)
 {
     const auto opened = storage::openRecording(file, recording.id);
     if (!opened)
@@ -63,33 +60,20 @@ core::Result<CutMaterial> readCutMaterial(const storage::StudyFile& file,
     CutMaterial material;
     material.speed = trace.samples("road_speed_kmh");
     material.byMarks = core::cutByMarks(trace, study);
-    core::CruiseOptions cruise;
-    cruise.target_kmh = core::limitOf(study.properties.limits, "road_speed.target_kmh");
-    material.bySpeed = core::cutBySpeed(trace, cruise);
-    if (material.bySpeed.empty() && cruise.target_kmh) // another speed may have been held
-        material.bySpeed = core::cutBySpeed(trace, {});
-    if (const auto fence = fenceOf(trace, material.bySpeed))
-        material.byPosition = core::cutByPosition(trace, *fence);
+    material.bySpeed = core::cutByTarget(trace, study);
+    material.lat_deg = trace.samples("lat_deg");
+    material.lon_deg = trace.samples("lon_deg");
+    material.fence = fence;
+    if (!fence && !material.bySpeed.empty())
+        material.fence = material.fenceOf(material.bySpeed.front());
+    if (material.fence)
+        material.byPosition = core::cutByPosition(trace, *material.fence);
     auto times = core::cutByTimes(recording.span(), study, clock);
     if (times)
         material.byTimes = std::move(times).take();
     else
         material.timesFault = times.error();
     return material;
-}
-
-std::optional<int> runInTime(const core::CutProposal& part,
-                             const std::vector<core::CutProposal>& byTimes)
-{
-    std::optional<int> run;
-    double nearest = 0.5 * (part.to_s - part.from_s);
-    for (const core::CutProposal& timed : byTimes)
-        if (const double away = std::abs(timed.from_s - part.from_s);
-            away <= nearest && timed.run) {
-            nearest = away;
-            run = timed.run;
-        }
-    return run;
 }
 
 } // namespace bothways::app

@@ -101,7 +101,7 @@ void CutTable::addRow(int row, const core::Study& study,
     // Where the recording cannot tell, runs go out and back by turns.
     direction->setCurrentIndex(part.outward.value_or(row % 2 == 0) ? 0 : 1);
     setCellWidget(row, directionColumn, direction);
-    addBecomes(row, study, part.run ? part.run : runInTime(part, byTimes));
+    addBecomes(row, study, part.run ? part.run : core::runInTime(part, byTimes));
 }
 
 QDoubleSpinBox* CutTable::addTime(int row, int column, double value_s)
@@ -186,6 +186,7 @@ std::vector<CutTable::Part> CutTable::wantedParts() const
             part.proposal.from_s = from_s;
             part.proposal.to_s = to_s;
             part.proposal.distance_km.reset(); // it was that of the part as proposed
+            part.moved = true;
         }
         part.direction = choice(row, directionColumn)->currentText();
         const QComboBox* becomes = choice(row, becomesColumn);
@@ -195,6 +196,17 @@ std::vector<CutTable::Part> CutTable::wantedParts() const
         parts.push_back(std::move(part));
     }
     return parts;
+}
+
+std::optional<core::CutProposal> CutTable::chosenPart() const
+{
+    const int row = currentRow();
+    if (row < 0)
+        return std::nullopt;
+    core::CutProposal part = m_parts[static_cast<std::size_t>(row)];
+    part.from_s = time(row, fromColumn)->value();
+    part.to_s = time(row, toColumn)->value();
+    return part;
 }
 
 std::vector<CutBand> CutTable::bands() const

@@ -35,6 +35,7 @@ public:
     /// A part that somebody wants, as it stands in its line.
     struct Part {
         core::CutProposal proposal;
+        bool moved = false; ///< somebody put its ends elsewhere than proposed
         QString direction;
         QString configuration;               ///< of a new run
         std::optional<core::RunId> existing; ///< that gets the part instead
@@ -49,6 +50,8 @@ public:
     void setWanted(int row, bool wanted);
     [[nodiscard]] std::vector<Part> wantedParts() const;
     [[nodiscard]] std::vector<CutBand> bands() const;
+    /// Of the line that is chosen, as it stands there; nothing where none is.
+    [[nodiscard]] std::optional<core::CutProposal> chosenPart() const;
 
 signals:
     void changed();

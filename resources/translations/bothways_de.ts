@@ -2718,6 +2718,30 @@ Fahrten %4 und %5: %6</translation>
         <source>Nothing in the recording to cut by in this way.</source>
         <translation>In der Aufzeichnung gibt es nichts, wonach sich so schneiden ließe.</translation>
     </message>
+    <message>
+        <source>Runs that are &amp;there take start and length of their part</source>
+        <translation>Vorhandene Fahrten &amp;übernehmen Beginn und Länge ihres Teils</translation>
+    </message>
+    <message>
+        <source>A part that lies where the run sheet has its run changes nothing; the start follows where the recording has a clock</source>
+        <translation>Ein Teil, der liegt, wo das Fahrtenblatt seine Fahrt hat, ändert nichts; der Beginn folgt, wo die Aufzeichnung eine Uhr hat</translation>
+    </message>
+    <message>
+        <source>Looking where the gates are passed…</source>
+        <translation>Es wird gesucht, wo die Tore durchfahren werden …</translation>
+    </message>
+    <message>
+        <source>This recording has no positions: the channels lat_deg and lon_deg are missing. Cut it in another way.</source>
+        <translation>Diese Aufzeichnung hat keine Positionen: die Kanäle lat_deg und lon_deg fehlen. Schneiden Sie sie auf andere Weise.</translation>
+    </message>
+    <message>
+        <source>Type where the gates at the two ends of the stretch are.</source>
+        <translation>Geben Sie ein, wo die Tore an den beiden Enden der Strecke sind.</translation>
+    </message>
+    <message>
+        <source>The drive never leads through one of these gates and on to the other.</source>
+        <translation>Die Aufzeichnung führt nirgends durch eines dieser Tore und weiter zum anderen.</translation>
+    </message>
 </context>
 <context>
     <name>bothways::app::CutPlot</name>
@@ -3025,6 +3049,66 @@ Fahrten %4 und %5: %6</translation>
     <message>
         <source>What the rule looks at: %1</source>
         <translation>Worauf die Regel achtet: %1</translation>
+    </message>
+</context>
+<context>
+    <name>bothways::app::GateRow</name>
+    <message>
+        <source>Take both from the chosen &amp;part</source>
+        <translation>Beide vom gewählten &amp;Teil nehmen</translation>
+    </message>
+    <message>
+        <source>&amp;Start gate</source>
+        <translation>&amp;Starttor</translation>
+    </message>
+    <message>
+        <source>&amp;End gate</source>
+        <translation>&amp;Endtor</translation>
+    </message>
+    <message>
+        <source>Latitude of the start gate</source>
+        <translation>Breite des Starttors</translation>
+    </message>
+    <message>
+        <source>Longitude of the start gate</source>
+        <translation>Länge des Starttors</translation>
+    </message>
+    <message>
+        <source>Latitude of the end gate</source>
+        <translation>Breite des Endtors</translation>
+    </message>
+    <message>
+        <source>Longitude of the end gate</source>
+        <translation>Länge des Endtors</translation>
+    </message>
+    <message>
+        <source> m</source>
+        <translation> m</translation>
+    </message>
+    <message>
+        <source>&amp;Reach to each side</source>
+        <translation>&amp;Reichweite nach jeder Seite</translation>
+    </message>
+    <message>
+        <source>The gates become the places where the part chosen in the list starts and ends</source>
+        <translation>Die Tore kommen dorthin, wo der in der Liste gewählte Teil beginnt und endet</translation>
+    </message>
+    <message>
+        <source>latitude, °</source>
+        <translation>Breite, °</translation>
+    </message>
+    <message>
+        <source>longitude, °</source>
+        <translation>Länge, °</translation>
+    </message>
+    <message>
+        <source>Type where the gates at the two ends of the stretch are.</source>
+        <translation>Geben Sie ein, wo die Tore an den beiden Enden der Strecke sind.</translation>
+    </message>
+    <message>
+        <source>%1: “%2” is no number; expected degrees like 47.5061, south and west with a minus.</source>
+        <extracomment>the name of a field (latitude of the start gate), what was typed</extracomment>
+        <translation>%1: „%2“ ist keine Zahl; erwartet wurden Grade wie 47,5061, Süd und West mit Minus.</translation>
     </message>
 </context>
 <context>

@@ -258,6 +258,35 @@ TEST(CutByPosition, LeavesOutAnotherRoadAndHolesInTheRecording)
     EXPECT_THAT(cutByPosition(Drive().to(0.08, 90).trace(), {0, 0.02, 0, 0.02, 50}), IsEmpty());
 }
 
+TEST(CheckFence, SaysWhatIsNoPlaceOrNoStretch)
+{
+    const auto with = [](double Geofence::*field, double value) {
+        Geofence fence = kStretch;
+        fence.*field = value;
+        const auto outcome = checkFence(fence);
+        return outcome ? std::string() : outcome.error().message;
+    };
+    EXPECT_TRUE(checkFence(kStretch));
+    EXPECT_THAT(with(&Geofence::start_lat_deg, 90.5), HasSubstr("latitude of the start gate"));
+    EXPECT_THAT(with(&Geofence::end_lat_deg, std::nan("")), HasSubstr("latitude of the end gate"));
+    EXPECT_THAT(with(&Geofence::start_lon_deg, -181.0), HasSubstr("longitude of the start gate"));
+    EXPECT_THAT(with(&Geofence::end_lon_deg, 180.1), HasSubstr("longitude of the end gate"));
+    EXPECT_THAT(with(&Geofence::end_lon_deg, 0.02), HasSubstr("the same place"));
+    // 0.0004 degrees of the equator are 44.5 m.
+    EXPECT_THAT(with(&Geofence::end_lon_deg, 0.0204), HasSubstr("45 m apart"));
+    EXPECT_THAT(with(&Geofence::radius_m, 0.0), HasSubstr("more than 0"));
+    EXPECT_THAT(with(&Geofence::radius_m, 1001.0), HasSubstr("at most 1000 m"));
+}
+
+TEST(RunInTime, IsTheRunThatStartsNearestWithinHalfThePart)
+{
+    const std::vector<CutProposal> byTimes{{100.0, 300.0, {}, 1, {}, {}},
+                                           {500.0, 700.0, {}, 2, {}, {}}};
+    EXPECT_EQ(runInTime({110.0, 310.0, {}, {}, {}, {}}, byTimes), 1);
+    EXPECT_EQ(runInTime({420.0, 620.0, {}, {}, {}, {}}, byTimes), 2);
+    EXPECT_EQ(runInTime({300.0, 400.0, {}, {}, {}, {}}, byTimes), std::nullopt);
+}
+
 TEST(CutBySpeed, FindsTheSpeedThatWasHeldAndTheStretchesOnWhichItWas)
 {
     Drive drive;
