@@ -1,6 +1,7 @@
 // Copyright (C) 2026 The Bothways developers
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/cli/input.h"
+#include "app/cli/verbs/cut_import.h"
 #include "app/cli/verbs/verbs.h"
 #include "app/output/numbers.h"
 #include "storage/run_columns.h"
@@ -20,7 +21,7 @@ namespace bothways::cli {
 namespace {
 
 struct ImportOptions {
-    std::string study, sheet, trace, date;
+    std::string study, sheet, trace, date, cut, gates, configuration;
     std::optional<std::uint64_t> run;
     std::vector<std::string> channels;
 };
@@ -92,9 +93,11 @@ void sayWhatWasMet(const storage::TraceReport& report, const std::string& name, 
         io.out << "  the last line is cut short and was left out\n";
 }
 
-Outcome importRecording(storage::StudyFile& file, const std::filesystem::path& trace,
-                        std::optional<int> run, const std::vector<storage::ChannelMapping>& mapping,
-                        Surroundings& io)
+Result<core::RecordingId> importRecording(storage::StudyFile& file,
+                                          const std::filesystem::path& trace,
+                                          std::optional<int> run,
+                                          const std::vector<storage::ChannelMapping>& mapping,
+                                          Surroundings& io)
 {
     StopOnInterrupt guard;
     std::stop_source stop;
@@ -116,7 +119,25 @@ Outcome importRecording(storage::StudyFile& file, const std::filesystem::path& t
     if (!report)
         return report.error();
     sayWhatWasMet(report.value(), trace.filename().string(), io);
-    return Done{};
+    return report.value().recording;
+}
+
+/// A recording that cannot be cut as told does not come in.
+Outcome importAndCut(storage::StudyFile& file, const ImportOptions& options,
+                     const std::vector<storage::ChannelMapping>& mapping, Surroundings& io)
+{
+    const auto order = cutOrderFrom(options.cut, options.gates, options.configuration);
+    if (!order)
+        return order.error();
+    const auto imported = importRecording(file, options.trace, std::nullopt, mapping, io);
+    if (!imported)
+        return imported.error();
+    Outcome cut = cutImported(file, imported.value(), order.value(), io);
+    if (!cut) {
+        if (const auto undone = file.undo(); undone)
+            io.out << "the recording was taken out again: the study is as it was\n";
+    }
+    return cut;
 }
 
 /// The recordings that the sheet's column 'trace' names. When one fails, the runs go too: a sheet
@@ -127,11 +148,11 @@ Outcome importTracesOfSheet(storage::StudyFile& file, const std::filesystem::pat
     for (const core::Run& run : runs.runs) {
         if (run.trace.empty())
             continue;
-        Outcome imported =
+        const auto imported =
             importRecording(file, sheet.parent_path() / run.trace, run.number, {}, io);
         if (!imported) {
             const auto undone = file.undo();
-            return imported;
+            return imported.error();
         }
     }
     return Done{};
@@ -182,6 +203,8 @@ Outcome import(const ImportOptions& options, Surroundings& io)
         return file.error();
     if (!options.sheet.empty())
         return importSheet(options, file.value(), io);
+    if (!options.cut.empty())
+        return importAndCut(file.value(), options, mapping, io);
     std::optional<int> run;
     if (options.run) {
         run = static_cast<int>(*options.run);
@@ -191,7 +214,8 @@ Outcome import(const ImportOptions& options, Surroundings& io)
         if (const auto id = runByNumber(study.value(), *run, options.study); !id)
             return id.error();
     }
-    return importRecording(file.value(), options.trace, run, mapping, io);
+    const auto imported = importRecording(file.value(), options.trace, run, mapping, io);
+    return imported ? Outcome(Done{}) : Outcome(imported.error());
 }
 
 } // namespace
@@ -208,19 +232,41 @@ void addImport(CLI::App& program, Context& context)
     CLI::Option* trace =
         verb->add_option("--trace", options->trace, "A recording: CSV, GPX 1.1 or NMEA 0183")
             ->type_name("FILE");
-    addWhole(*verb, "--run", options->run, 1, storage::kLargestRunNumber,
-             "The run that the recording belongs to")
-        ->needs(trace);
+    CLI::Option* ofRun = addWhole(*verb, "--run", options->run, 1, storage::kLargestRunNumber,
+                                  "The run that the recording belongs to");
+    ofRun->needs(trace);
+    CLI::Option* cut =
+        verb->add_option("--cut", options->cut,
+                         "Cut the recording into runs: by the run sheet's times, marks in it "
+                         "(\"start\", \"end\"), gates passed, or a speed that was held")
+            ->check(CLI::IsMember({"times", "marks", "position", "speed"}))
+            ->needs(trace)
+            ->excludes(ofRun);
+    verb->add_option("--gates", options->gates,
+                     "Where a stretch starts and ends, for --cut position, and how far the gates "
+                     "reach to each side (50 m)")
+        ->type_name("LAT,LON,LAT,LON[,METRES]")
+        ->needs(cut);
+    verb->add_option("--configuration", options->configuration,
+                     "Configuration of the parts that are no run of the study yet")
+        ->type_name("NAME")
+        ->needs(cut);
     verb->add_option("--channel", options->channels,
                      "What a column of the recording is, with factor and offset to our unit; kept "
                      "for the next recording with this header")
         ->type_name("COLUMN=CHANNEL[,FACTOR[,OFFSET]]")
         ->allow_extra_args(false)
         ->needs(trace);
-    verb->footer("Example:\n  bothways import day.bothways morning.csv\n"
-                 "  bothways import day.bothways --trace logger.csv --run 9 --channel "
-                 "'Speed mph=road_speed_kmh,1.609344'\n\nA sheet with a bad line is refused whole, "
-                 "and every bad line is listed.");
+    verb->footer(
+        "Example:\n  bothways import day.bothways morning.csv\n"
+        "  bothways import day.bothways --trace logger.csv --run 9 --channel "
+        "'Speed mph=road_speed_kmh,1.609344'\n  bothways import day.bothways --trace drive.gpx "
+        "--cut position --gates 47.5061,9.4213,47.5299,9.3871 --configuration A\n\nA "
+        "part that starts where a run of the study does is given to that run, which takes "
+        "its start and duration; with --cut times runs stay as they are. Others are new "
+        "runs. A recording that cannot be cut does not come in.\nA sheet with a bad line is "
+        "refused whole, "
+        "and every bad line is listed.");
     onCall(*verb, context, [options, &context] { return import(*options, context.io); });
 }
 

@@ -1,0 +1,179 @@
+// Copyright (C) 2026 The Bothways developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/cli/verbs/cut_import.h"
+
+#include "app/output/numbers.h"
+#include "storage/run_columns.h"
+#include "storage/traces.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <ostream>
+#include <vector>
+
+namespace bothways::cli {
+namespace {
+
+using Parts = std::vector<core::CutProposal>;
+
+Result<core::Geofence> gatesFrom(const std::string& text)
+{
+    const auto bad = [&] {
+        return wrongUse(fmt::format("'{}' is not LAT,LON,LAT,LON[,METRES]", text), "--gates");
+    };
+    core::Geofence fence;
+    double* const numbers[] = {&fence.start_lat_deg, &fence.start_lon_deg, &fence.end_lat_deg,
+                               &fence.end_lon_deg, &fence.radius_m};
+    std::string rest = text;
+    std::size_t given = 0;
+    for (bool more = true; more; ++given) {
+        const std::size_t comma = std::min(rest.find(','), rest.size());
+        const auto value = storage::parseNumber(rest.substr(0, comma));
+        if (!value || given == std::size(numbers))
+            return bad();
+        *numbers[given] = value->value;
+        more = comma < rest.size();
+        rest.erase(0, comma + 1);
+    }
+    if (given < 4)
+        return bad();
+    if (const Outcome outcome = core::checkFence(fence); !outcome)
+        return wrongUse(outcome.error().message, "--gates");
+    return fence;
+}
+
+/// Where the recording may be cut; an Error says what it lacks.
+Result<Parts> partsOf(const core::RunTrace& trace, const storage::RecordingInfo& recording,
+                      const core::Study& study, const CutOrder& order)
+{
+    const auto lacks = [&](const char* what) {
+        return Error{ErrorCode::badInput, what, recording.name};
+    };
+    Parts parts;
+    switch (order.way) {
+    case CutWay::times: return core::cutByTimes(recording.span(), study);
+    case CutWay::marks:
+        parts = core::cutByMarks(trace, study);
+        if (parts.empty())
+            return lacks("the recording has no mark that begins with \"start\"");
+        break;
+    case CutWay::position:
+        if (!trace.samples("lat_deg") || !trace.samples("lon_deg"))
+            return lacks("the recording has no positions; expected channels lat_deg and lon_deg");
+        parts = core::cutByPosition(trace, *order.gates);
+        if (parts.empty())
+            return lacks("the drive never leads through one of the gates and on to the other");
+        break;
+    case CutWay::speed:
+        if (!trace.samples("road_speed_kmh"))
+            return lacks("the recording has no speed; expected a channel road_speed_kmh");
+        parts = core::cutByTarget(trace, study);
+        if (parts.empty())
+            return lacks("no speed was held for a minute");
+        break;
+    }
+    return parts;
+}
+
+const core::Run* runOf(const core::CutProposal& part, const core::Study& study,
+                       const Parts& byTimes)
+{
+    const auto number = part.run ? part.run : core::runInTime(part, byTimes);
+    const auto found = std::find_if(study.runs.begin(), study.runs.end(),
+                                    [&](const core::Run& run) { return run.number == number; });
+    return found == study.runs.end() ? nullptr : &*found;
+}
+
+void printPart(const core::CutProposal& part, const core::Run* run, const std::string& direction,
+               Surroundings& io)
+{
+    io.out << fmt::format("  {}: from {:.1f} s to {:.1f} s",
+                          run ? fmt::format("run {}", run->number) : "new run", part.from_s,
+                          part.to_s);
+    if (part.distance_km)
+        io.out << fmt::format(", {:.2f} km", *part.distance_km);
+    io.out << fmt::format(", {}\n", direction);
+}
+
+/// Where the recording cannot tell, runs go out and back by turns.
+std::string directionOf(const core::CutProposal& part, std::size_t place, const core::Study& study)
+{
+    const auto known = core::directions(study);
+    const std::size_t which = part.outward.value_or(place % 2 == 0) ? 0 : 1;
+    return which < known.size() ? known[which] : which == 0 ? "out" : "return";
+}
+
+} // namespace
+
+Result<CutOrder> cutOrderFrom(const std::string& way, const std::string& gates,
+                              const std::string& configuration)
+{
+    CutOrder order;
+    order.configuration = configuration;
+    order.way = way == "times"      ? CutWay::times
+                : way == "marks"    ? CutWay::marks
+                : way == "position" ? CutWay::position
+                                    : CutWay::speed;
+    if ((order.way == CutWay::position) != !gates.empty())
+        return wrongUse("--cut position and --gates go together", "bothways import");
+    if (gates.empty())
+        return order;
+    const auto fence = gatesFrom(gates);
+    if (!fence)
+        return fence.error();
+    order.gates = fence.value();
+    return order;
+}
+
+Outcome cutImported(storage::StudyFile& file, core::RecordingId id, const CutOrder& order,
+                    Surroundings& io)
+{
+    const auto known = storage::recordings(file);
+    const auto study = file.study();
+    const auto trace = storage::openRecording(file, id);
+    if (!known || !study || !trace)
+        return !known ? known.error() : !study ? study.error() : trace.error();
+    const auto recording =
+        std::find_if(known.value().begin(), known.value().end(),
+                     [&](const storage::RecordingInfo& one) { return one.id == id; });
+    const auto parts = partsOf(*trace.value(), *recording, study.value(), order);
+    if (!parts)
+        return parts.error();
+    const auto byTimes = core::cutByTimes(recording->span(), study.value());
+    std::vector<storage::Cut> cuts;
+    long long unknown = 0;
+    for (std::size_t i = 0; i < parts.value().size(); ++i) {
+        const core::CutProposal& part = parts.value()[i];
+        const core::Run* run = runOf(part, study.value(), byTimes ? byTimes.value() : Parts{});
+        const std::string direction = run ? run->direction : directionOf(part, i, study.value());
+        printPart(part, run, direction, io);
+        if (run) {
+            cuts.push_back(storage::cutForRun(run->id, part, *recording, study.value(), {},
+                                              order.way != CutWay::times));
+            continue;
+        }
+        ++unknown;
+        auto made = storage::cutForNewRun(part, *recording, study.value(), {});
+        if (!made)
+            return made.error();
+        cuts.push_back(std::move(made).take());
+        cuts.back().run.configuration = order.configuration;
+        cuts.back().run.direction = direction;
+    }
+    if (unknown > 0 && order.configuration.empty())
+        return wrongUse(
+            fmt::format("{} no run of the study; expected --configuration NAME to add "
+                        "what is new",
+                        unknown == 1 ? "one part is" : fmt::format("{} parts are", unknown)),
+            recording->name);
+    if (Outcome cut = storage::cutRecording(file, id, cuts); !cut)
+        return cut;
+    const auto given = static_cast<long long>(cuts.size()) - unknown;
+    io.out << fmt::format("cut {} into {}: {} new, {} given their part\n", recording->name,
+                          app::counted(static_cast<long long>(cuts.size()), "run", "runs"), unknown,
+                          given);
+    return Done{};
+}
+
+} // namespace bothways::cli

@@ -1,0 +1,137 @@
+// Copyright (C) 2026 The Bothways developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "tests/journeys/cli_journey.h"
+
+#include <fmt/format.h>
+#include <gmock/gmock.h>
+
+#include <algorithm>
+
+// A recording of a whole drive becomes the runs of a study.
+
+namespace bothways::test {
+namespace {
+
+using ::testing::AllOf;
+using ::testing::HasSubstr;
+
+constexpr int kWay_s = 200, kTurn_s = 100; ///< there, a turn, back, a turn
+constexpr int kRound_s = 2 * (kWay_s + kTurn_s);
+
+/// Two rounds on an invented road of 5 km along 47.5 N from 05:40: 90 km/h and 2 mL/s on the road,
+/// which is 8 L/100 km; marks at the ends of each way. A row a second.
+std::string aDrive()
+{
+    std::string csv = "time,road_speed_kmh,lat_deg,lon_deg,fuel_used_l,mark\n";
+    double fuel_l = 0.0;
+    for (int s = 0; s <= 2 * kRound_s; ++s) {
+        const int t = s % kRound_s;
+        const int gone = std::min(t, kWay_s) - std::clamp(t - kWay_s - kTurn_s, 0, kWay_s);
+        const bool turning = (t > kWay_s && t < kWay_s + kTurn_s) || t > 2 * kWay_s + kTurn_s;
+        const bool starts = t == 0 || t == kWay_s + kTurn_s;
+        const bool ends = t == kWay_s || t == 2 * kWay_s + kTurn_s;
+        csv += fmt::format("2026-05-09T05:{:02}:{:02},{},47.5,{:.6f},{:.4f},{}\n", 40 + s / 60,
+                           s % 60, turning ? 10 : 90, 9.4 + 0.0664 * gone / kWay_s, fuel_l,
+                           starts ? "start"
+                           : ends ? "end"
+                                  : "");
+        fuel_l += turning ? 0.0005 : 0.002;
+    }
+    return csv;
+}
+
+class CliCut : public ::testing::Test {
+protected:
+    CliCut() { EXPECT_EQ(bothwaysProgram({"new", m_study}).code, 0); }
+    Ran import(const std::vector<std::string>& more)
+    {
+        std::vector<std::string> arguments{"import", m_study, "--trace", m_drive};
+        arguments.insert(arguments.end(), more.begin(), more.end());
+        return bothwaysProgram(arguments);
+    }
+    nlohmann::json analysed() { return jsonOf({"analyse", m_study, "--json"}); }
+
+    TempFolder m_folder;
+    std::string m_study = m_folder / "day.bothways";
+    std::string m_drive = m_folder.write("drive.csv", aDrive());
+};
+
+TEST_F(CliCut, GatesMakeNewRunsWhoseConsumptionComesFromTheRecording)
+{
+    // A tenth of the road off either end.
+    const Ran ran = import(
+        {"--cut", "position", "--gates", "47.5,9.40664,47.5,9.45976,30", "--configuration", "A"});
+    ASSERT_EQ(ran.code, 0) << ran.err;
+    EXPECT_THAT(ran.out, AllOf(HasSubstr("new run: from 20.0 s to 180.0 s, 4.00 km, out"),
+                               HasSubstr("new run: from 320.0 s to 480.0 s, 4.00 km, return"),
+                               HasSubstr("cut drive.csv into 4 runs: 4 new, 0 given their part")));
+    const nlohmann::json json = analysed();
+    EXPECT_EQ(json["study"]["runs"], 4);
+    ASSERT_EQ(json["pairs"].size(), 2U) << json["pairs"].dump();
+    EXPECT_NEAR(json["pairs"][0]["l_per_100km"].get<double>(), 8.0, 0.01); // rows are 1 s apart
+    ASSERT_EQ(bothwaysProgram({"undo", m_study}).code, 0);
+    EXPECT_EQ(analysed()["study"]["runs"], 0);
+}
+
+TEST_F(CliCut, MarksAndAHeldSpeedFindTheSameRuns)
+{
+    for (const char* way : {"marks", "speed"}) {
+        const Ran ran = import({"--cut", way, "--configuration", "A"});
+        ASSERT_EQ(ran.code, 0) << way << ran.err;
+        EXPECT_THAT(ran.out, AllOf(HasSubstr("from 0.0 s to 200.0 s"),
+                                   HasSubstr("from 900.0 s to 1100.0 s"), HasSubstr("4 runs")));
+        for (int steps = 0; steps < 2; ++steps) // the cut, the import
+            ASSERT_EQ(bothwaysProgram({"undo", m_study}).code, 0);
+    }
+}
+
+TEST_F(CliCut, TheTimesOfTheRunSheetGiveItsRunsTheirParts)
+{
+    const std::string sheet =
+        m_folder.write("morning.csv", "configuration,direction,start,duration_s,l_per_100km\n"
+                                      "A,out,2026-05-09T05:40:00,200,8.1\n"
+                                      "A,return,2026-05-09T05:45:00,200,7.9\n");
+    ASSERT_EQ(bothwaysProgram({"import", m_study, sheet}).code, 0);
+    const Ran ran = import({"--cut", "times"});
+    ASSERT_EQ(ran.code, 0) << ran.err;
+    EXPECT_THAT(ran.out, HasSubstr("cut drive.csv into 2 runs: 0 new, 2 given their part"));
+    // The other two ways are nobody's: without a configuration nothing comes in.
+    ASSERT_EQ(bothwaysProgram({"undo", m_study}).code, 0);
+    ASSERT_EQ(bothwaysProgram({"undo", m_study}).code, 0);
+    const std::string before = bothwaysProgram({"runs", m_study}).out;
+    const Ran refused = import({"--cut", "speed"});
+    EXPECT_EQ(refused.code, 2);
+    EXPECT_THAT(refused.err,
+                HasSubstr("2 parts are no run of the study; expected --configuration"));
+    EXPECT_THAT(refused.out, HasSubstr("the study is as it was"));
+    EXPECT_EQ(bothwaysProgram({"runs", m_study}).out, before);
+}
+
+TEST_F(CliCut, SaysWhatIsWrongWithTheOrder)
+{
+    const std::pair<std::vector<std::string>, const char*> wrong[] = {
+        {{"--cut", "luck"}, "luck"},
+        {{"--cut", "position"}, "--gates go together"},
+        {{"--cut", "speed", "--gates", "47.5,9.41,47.5,9.45"}, "go together"},
+        {{"--cut", "position", "--gates", "47.5,9.41"}, "is not LAT,LON,LAT,LON"},
+        {{"--cut", "position", "--gates", "47.5,9.41,47.5,9.45,50,1"}, "is not LAT,LON,LAT,LON"},
+        {{"--cut", "position", "--gates", "97.5,9.41,47.5,9.45"}, "latitude of the start gate"},
+        {{"--cut", "position", "--gates", "47.5,9.41,47.5,9.41"}, "same place"},
+        {{"--cut", "speed", "--run", "1"}, "--run"},
+        {{"--gates", "47.5,9.41,47.5,9.45"}, "--cut"},
+    };
+    for (const auto& [arguments, words] : wrong) {
+        const Ran ran = import(arguments);
+        EXPECT_EQ(ran.code, 2) << words;
+        EXPECT_THAT(ran.err, HasSubstr(words));
+    }
+    const Ran elsewhere = import({"--cut", "position", "--gates", "-33.5,9.41,-33.5,9.45"});
+    EXPECT_EQ(elsewhere.code, 3);
+    EXPECT_THAT(elsewhere.err, HasSubstr("never leads through one of the gates"));
+    const Ran sheetless = import({"--cut", "times"});
+    EXPECT_EQ(sheetless.code, 3);
+    EXPECT_THAT(sheetless.err, HasSubstr("no runs to cut by"));
+}
+
+} // namespace
+} // namespace bothways::test
