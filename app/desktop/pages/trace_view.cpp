@@ -130,7 +130,6 @@ void TraceView::fillLists(const std::vector<int>& runsBefore)
     }
     if (firstRecorded >= 0 && !anyShown)
         m_runList->item(firstRecorded)->setCheckState(Qt::Checked);
-    int shown = 0;
     const QSignalBlocker quietAcross(m_across);
     const QSignalBlocker quietUp(m_up);
     m_across->clear();
@@ -143,10 +142,10 @@ void TraceView::fillLists(const std::vector<int>& runsBefore)
         if (isSetPoint(name) && channels.contains(channel.chopped(4))) // drawn with what it sets
             continue;
         QListWidgetItem* item = addCheckable(*m_channelList, label, channel);
-        const bool wanted = before.isEmpty() ? shown < kFirstChannels : before.contains(channel);
-        item->setCheckState(wanted ? Qt::Checked : Qt::Unchecked);
-        ++shown;
+        item->setCheckState(m_channelsChosen && before.contains(channel) ? Qt::Checked
+                                                                         : Qt::Unchecked);
     }
+    tickUsualChannels();
     const int across = m_across->findData(QStringLiteral("rotor_rpm"));
     const int up = m_up->findData(QStringLiteral("output_w"));
     m_across->setCurrentIndex(std::max(0, across));
@@ -155,6 +154,29 @@ void TraceView::fillLists(const std::vector<int>& runsBefore)
     const bool any = firstRecorded >= 0;
     m_splitter->setVisible(any);
     m_nothing->setVisible(!any);
+}
+
+/// Until somebody chooses, the first channels that the shown runs have: those of a baseline run are
+/// not those of a run with a device.
+void TraceView::tickUsualChannels()
+{
+    if (m_channelsChosen)
+        return;
+    std::set<QString> recorded;
+    forChecked(*m_runList, [&](int row, const QListWidgetItem&) {
+        for (const core::ChannelInfo& info :
+             m_runs[static_cast<std::size_t>(row)].trace->channels())
+            recorded.insert(QString::fromStdString(info.name));
+    });
+    const QSignalBlocker quiet(m_channelList);
+    int shown = 0;
+    for (int i = 0; i < m_channelList->count(); ++i) {
+        QListWidgetItem* item = m_channelList->item(i);
+        const bool wanted =
+            shown < kFirstChannels && recorded.count(item->data(kNameRole).toString()) > 0;
+        item->setCheckState(wanted ? Qt::Checked : Qt::Unchecked);
+        shown += wanted ? 1 : 0;
+    }
 }
 
 std::vector<int> TraceView::shownRuns() const
@@ -185,6 +207,7 @@ void TraceView::showRuns(const std::vector<int>& runs)
         if (item->flags() & Qt::ItemIsUserCheckable)
             item->setCheckState(wanted ? Qt::Checked : Qt::Unchecked);
     }
+    tickUsualChannels();
     m_filling = false;
     refresh();
     refreshScatter();

@@ -68,6 +68,7 @@ protected:
 private:
     void build();
     void fillLists(const std::vector<int>& runsBefore);
+    void tickUsualChannels();
     void refresh();
     void refreshScatter();
     void goToFinding(int step);
@@ -91,6 +92,7 @@ private:
     std::vector<core::Finding> m_shownFindings; ///< in order of place
     int m_finding = -1;
     bool m_filling = false;
+    bool m_channelsChosen = false; ///< by a person, or for a finding: they stay as they are
     TraceAxis m_axis = TraceAxis::time;
     UnitsShown m_units;
     Theme m_theme = Theme::light();

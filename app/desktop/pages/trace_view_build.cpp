@@ -21,12 +21,17 @@ TraceView::TraceView(QWidget* parent) : QWidget(parent)
 {
     build();
     connect(m_runList, &QListWidget::itemChanged, this, [this] {
+        if (!m_filling)
+            tickUsualChannels();
         refresh();
         refreshScatter();
         if (!m_filling)
             emit shownRunsChanged();
     });
-    connect(m_channelList, &QListWidget::itemChanged, this, &TraceView::refresh);
+    connect(m_channelList, &QListWidget::itemChanged, this, [this] {
+        m_channelsChosen = m_channelsChosen || !m_filling;
+        refresh();
+    });
     connect(m_runList, &QListWidget::itemActivated, this, [this](const QListWidgetItem* item) {
         emit runActivated(item->data(Qt::UserRole).toInt());
     });
@@ -77,6 +82,8 @@ void TraceView::build()
     m_axisBox = new QComboBox;
     m_axisBox->setObjectName(QStringLiteral("traceAxis"));
     m_axisBox->addItems({QString(), QString()});
+    m_axisBox->setSizeAdjustPolicy(QComboBox::AdjustToContents); // the texts come later
+    m_axisBox->setSizePolicy(QSizePolicy::Minimum, QSizePolicy::Fixed);
     m_previous = new QPushButton;
     m_previous->setObjectName(QStringLiteral("previousFinding"));
     m_next = new QPushButton;
@@ -120,6 +127,7 @@ void TraceView::build()
     m_splitter->addWidget(lists);
     m_splitter->addWidget(m_tabs);
     m_splitter->setStretchFactor(1, 1);
+    lists->setMinimumWidth(fontMetrics().averageCharWidth() * 22); // "2, on, return" and a tick
     m_splitter->setSizes({150, 800});
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(10, 10, 10, 10);

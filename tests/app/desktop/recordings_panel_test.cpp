@@ -151,6 +151,20 @@ TEST_F(RecordingsTest, HidingConsumptionHidesTheChannelsThatTellIt)
     EXPECT_TRUE(names().contains("fuel_rate_l_per_h"));
 }
 
+TEST_F(RecordingsTest, TheFirstStripsAreThoseThatTheShownRunHasUntilSomebodyChooses)
+{
+    selectRun(1); // a baseline run: no output, no rotor
+    EXPECT_EQ(view().shownChannels(), QStringList({"road_speed_kmh", "accessory_w",
+                                                   "fuel_rate_l_per_h", "wind_ms", "battery_v"}));
+    selectRun(20);
+    EXPECT_EQ(view().shownChannels(),
+              QStringList({"road_speed_kmh", "output_w", "rotor_rpm", "accessory_w", "setting"}));
+    view().setChannelShown("battery_v", true);
+    const QStringList chosen = view().shownChannels();
+    selectRun(1);
+    EXPECT_EQ(view().shownChannels(), chosen);
+}
+
 TEST_F(RecordingsTest, AnEditElsewhereLeavesWhatIsShown)
 {
     selectRun(20);
