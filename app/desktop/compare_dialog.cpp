@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/compare_dialog.h"
 
+#include "app/desktop/error_words.h"
 #include "app/desktop/study_files.h"
 #include "core/analysis.h"
 #include "core/screening.h"
@@ -43,7 +44,7 @@ CompareDialog::CompareDialog(ComparedStudy open, const Theme& theme, const Units
 void CompareDialog::addFile(const QString& file)
 {
     const auto say = [this](const core::Error& error) {
-        m_problem->setText(QString::fromStdString(core::describe(error)));
+        m_problem->setText(describedHere(error));
         m_problem->show();
     };
     m_problem->hide();

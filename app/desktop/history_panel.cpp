@@ -69,7 +69,7 @@ QVariant HistoryModel::data(const QModelIndex& index, int role) const
     case whenColumn: return QLocale().toString(historyTime(entry), QLocale::ShortFormat);
     case kindColumn: return historyKind(entry.kind);
     case detailColumn: {
-        const QString detail = QString::fromStdString(entry.detail).simplified();
+        const QString detail = historyDetail(entry);
         return entry.undone ? tr("%1 (undone)").arg(detail) : detail;
     }
     default: return {};

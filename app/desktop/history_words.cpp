@@ -3,6 +3,7 @@
 #include "app/desktop/history_words.h"
 
 #include <QCoreApplication>
+#include <QRegularExpression>
 
 namespace bothways::app {
 namespace {
@@ -60,13 +61,37 @@ QString historyKind(const std::string& kind)
     return QString::fromStdString(kind);
 }
 
+QString historyDetail(const storage::HistoryEntry& entry)
+{
+    QString detail = QString::fromStdString(entry.detail).simplified();
+    static const QRegularExpression recording(
+        "^(.+): (\\d+) rows, (\\d+) channels(?:, run (\\d+))?$");
+    if (const auto match = recording.match(detail);
+        match.hasMatch() && entry.kind == "import_trace")
+        return match.hasCaptured(4)
+                   ? History::tr("%1: %2 rows, %3 channels, run %4")
+                         .arg(match.captured(1), match.captured(2), match.captured(3),
+                              match.captured(4))
+                   : History::tr("%1: %2 rows, %3 channels")
+                         .arg(match.captured(1), match.captured(2), match.captured(3));
+    static const QRegularExpression sheet("^(.+): (\\d+) runs$");
+    if (const auto match = sheet.match(detail); match.hasMatch() && entry.kind == "import")
+        return History::tr("%1: %2 runs").arg(match.captured(1), match.captured(2));
+    static const QRegularExpression named("^(runs?) ([\\d, ]+?)(?=:|$)");
+    if (const auto match = named.match(detail); match.hasMatch())
+        detail.replace(
+            0, match.capturedLength(),
+            (match.captured(1) == u"run" ? History::tr("run %1") : History::tr("runs %1"))
+                .arg(match.captured(2)));
+    return detail;
+}
+
 QString historyLine(const storage::HistoryEntry& entry, int most)
 {
     const QString kind = historyKind(entry.kind);
     if (entry.detail.empty())
         return kind;
-    const QString line =
-        History::tr("%1: %2").arg(kind, QString::fromStdString(entry.detail).simplified());
+    const QString line = History::tr("%1: %2").arg(kind, historyDetail(entry));
     return line.size() <= most ? line : line.left(most - 1) + QChar(0x2026);
 }
 

@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/import_problems_dialog.h"
 
+#include "app/desktop/error_words.h"
+
 #include <QClipboard>
 #include <QDialogButtonBox>
 #include <QFileInfo>
@@ -18,7 +20,7 @@ namespace {
 /// "FILE:14: column 'x'" without the file, which is the same for all.
 QString placeOf(const core::Error& error, const QString& file)
 {
-    QString place = QString::fromStdString(error.where);
+    QString place = app::placeOf(error);
     for (const QString& name : {file, QFileInfo(file).fileName()})
         if (place.startsWith(name))
             place = place.mid(name.size());
@@ -57,7 +59,7 @@ ImportProblemsDialog::ImportProblemsDialog(const QString& file, const core::Erro
     list->horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
     const auto fill = [&](int row, const core::Error& fault) {
         list->setItem(row, 0, new QTableWidgetItem(placeOf(fault, file)));
-        list->setItem(row, 1, new QTableWidgetItem(QString::fromStdString(fault.message)));
+        list->setItem(row, 1, new QTableWidgetItem(translated(fault.message)));
     };
     fill(0, error);
     for (int row = 1; row < count; ++row)
@@ -74,9 +76,8 @@ ImportProblemsDialog::ImportProblemsDialog(const QString& file, const core::Erro
     auto* again = buttons->addButton(tr("Import again"), QDialogButtonBox::ActionRole);
     again->setObjectName("importAgain");
     box->addWidget(buttons);
-    connect(copy, &QPushButton::clicked, this, [text = QString::fromStdString(describe(error))] {
-        QGuiApplication::clipboard()->setText(text);
-    });
+    connect(copy, &QPushButton::clicked, this,
+            [text = describedHere(error)] { QGuiApplication::clipboard()->setText(text); });
     connect(again, &QPushButton::clicked, this, [this, file] {
         close();
         emit importAgain(file);

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/import_report_words.h"
 
+#include "app/desktop/error_words.h"
 #include "app/desktop/recorded_words.h"
 
 namespace bothways::app {
@@ -114,13 +115,9 @@ QStringList reportWords(const storage::TraceReport& report, const UnitsShown& un
 
 QString faultWords(const core::Error& error)
 {
-    QString sentence = QString::fromStdString(error.message);
-    if (!sentence.isEmpty())
-        sentence[0] = sentence[0].toUpper();
-    if (!sentence.endsWith(u'.') && !sentence.endsWith(u'?'))
-        sentence += u'.';
+    QString sentence = sentenceOf(error);
     if (!error.where.empty()) //: the place of a fault in a file, and the fault
-        sentence = ImportReport::tr("%1: %2").arg(QString::fromStdString(error.where), sentence);
+        sentence = ImportReport::tr("%1: %2").arg(placeOf(error), sentence);
     return sentence;
 }
 

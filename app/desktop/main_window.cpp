@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/main_window.h"
 
+#include "app/desktop/error_words.h"
 #include "app/desktop/findings_model.h"
 #include "app/desktop/findings_panel.h"
 #include "app/desktop/help/help_desk.h"
@@ -274,13 +275,9 @@ void MainWindow::takeBusy(bool busy)
 
 void MainWindow::say(const core::Error& error)
 {
-    QString sentence = QString::fromStdString(error.message);
-    if (!sentence.isEmpty())
-        sentence[0] = sentence[0].toUpper();
-    if (!sentence.endsWith(u'.') && !sentence.endsWith(u'?'))
-        sentence += u'.';
+    QString sentence = sentenceOf(error);
     if (!error.where.empty())
-        sentence = tr("%1 (%2)").arg(sentence, QString::fromStdString(error.where));
+        sentence = tr("%1 (%2)").arg(sentence, placeOf(error));
     if (!error.others.empty())
         sentence += u' ' + tr("There are %n more.", nullptr, static_cast<int>(error.others.size()));
     m_messages->say(MessageBar::Kind::problem, sentence);

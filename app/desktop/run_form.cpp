@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/run_form.h"
 
+#include "app/desktop/error_words.h"
 #include "app/desktop/pages/theme.h"
 #include "app/desktop/preferences.h"
 #include "app/desktop/questions.h"
@@ -301,7 +302,7 @@ bool RunForm::save()
     if (!faults.empty()) {
         const RunField field = fieldOf(faults.front());
         review();
-        showFault(field, QString::fromStdString(faults.front().message));
+        showFault(field, translated(faults.front().message));
         focusField(field);
         return false;
     }
@@ -352,7 +353,7 @@ void RunForm::commitEdit(RunField field)
         return;
     const auto faults = storage::faultsOf(m_document.study(), run);
     if (!faults.empty()) {
-        showFault(field, QString::fromStdString(faults.front().message));
+        showFault(field, translated(faults.front().message));
         return;
     }
     m_document.updateRun(run);

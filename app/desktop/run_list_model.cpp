@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/run_list_model.h"
 
+#include "app/desktop/error_words.h"
 #include "app/desktop/pages/words.h"
 #include "app/desktop/preferences.h"
 #include "app/desktop/questions.h"
@@ -433,7 +434,7 @@ bool RunListModel::setData(const QModelIndex& index, const QVariant& value, int 
     if (fault.isEmpty()) {
         const auto faults = storage::faultsOf(m_document.study(), run);
         if (!faults.empty())
-            fault = QString::fromStdString(faults.front().message);
+            fault = translated(faults.front().message);
     }
     if (!fault.isEmpty()) {
         emit refused(tr("Run %1 was left as it is. %2").arg(run.number).arg(fault));

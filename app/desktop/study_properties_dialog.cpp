@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/study_properties_dialog.h"
 
+#include "app/desktop/error_words.h"
 #include "app/desktop/pages/words.h"
 #include "core/properties.h"
 #include "core/screening.h"
@@ -376,7 +377,7 @@ void StudyPropertiesDialog::showPage(const QString& objectName)
 
 void StudyPropertiesDialog::showFault(const core::Error& error)
 {
-    m_fault->setText(text(core::describe(error)));
+    m_fault->setText(describedHere(error));
     m_fault->show();
     const auto field = std::find_if(m_fields.begin(), m_fields.end(), [&](const Field& candidate) {
         return candidate.property == error.where;

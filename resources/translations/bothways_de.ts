@@ -168,6 +168,793 @@ Fahrten %4 und %5: %6</translation>
     </message>
 </context>
 <context>
+    <name>Errors</name>
+    <message>
+        <source>there is no such file; expected %1</source>
+        <translation>die Datei gibt es nicht; erwartet wird %1</translation>
+    </message>
+    <message>
+        <source>is a directory; expected %1</source>
+        <translation>ist ein Ordner; erwartet wird %1</translation>
+    </message>
+    <message>
+        <source>cannot be read (no permission?); expected %1</source>
+        <translation>lässt sich nicht lesen (keine Berechtigung?); erwartet wird %1</translation>
+    </message>
+    <message>
+        <source>cannot be read: %1</source>
+        <translation>lässt sich nicht lesen: %1</translation>
+    </message>
+    <message>
+        <source>is larger than %1 MB; expected %2</source>
+        <translation>ist größer als %1 MB; erwartet wird %2</translation>
+    </message>
+    <message>
+        <source>is empty; expected a study</source>
+        <translation>ist leer; erwartet wird eine Studie</translation>
+    </message>
+    <message>
+        <source>is no study; expected a file that Bothways made</source>
+        <translation>ist keine Studie; erwartet wird eine Datei, die Bothways angelegt hat</translation>
+    </message>
+    <message>
+        <source>is read-only; make it writable, or copy it to another place</source>
+        <translation>ist schreibgeschützt; machen Sie die Datei beschreibbar, oder kopieren Sie sie an einen anderen Ort</translation>
+    </message>
+    <message>
+        <source>lies in a folder that is read-only; copy it to another place</source>
+        <translation>liegt in einem schreibgeschützten Ordner; kopieren Sie die Datei an einen anderen Ort</translation>
+    </message>
+    <message>
+        <source>is an SQLite database, but not a study; expected a file that Bothways made</source>
+        <translation>ist eine SQLite-Datenbank, aber keine Studie; erwartet wird eine Datei, die Bothways angelegt hat</translation>
+    </message>
+    <message>
+        <source>was made by a newer Bothways (format %1; this one knows formats up to %2); it is left as it is</source>
+        <translation>stammt von einem neueren Bothways (Format %1; dieses kennt Formate bis %2); die Datei bleibt, wie sie ist</translation>
+    </message>
+    <message>
+        <source>is damaged: it has no format number</source>
+        <translation>ist beschädigt: Die Formatnummer fehlt</translation>
+    </message>
+    <message>
+        <source>is damaged (SQLite finds broken pages); restore it from a copy</source>
+        <translation>ist beschädigt (SQLite findet zerstörte Seiten); stellen Sie die Datei aus einer Kopie wieder her</translation>
+    </message>
+    <message>
+        <source>is damaged: its content is not what Bothways wrote last; restore it from a copy</source>
+        <translation>ist beschädigt: Der Inhalt ist nicht der, den Bothways zuletzt geschrieben hat; stellen Sie die Datei aus einer Kopie wieder her</translation>
+    </message>
+    <message>
+        <source>is damaged: %1 cannot be read; restore it from a copy</source>
+        <translation>ist beschädigt: %1 lässt sich nicht lesen; stellen Sie die Datei aus einer Kopie wieder her</translation>
+    </message>
+    <message>
+        <source>is damaged (%1); restore it from a copy</source>
+        <translation>ist beschädigt (%1); stellen Sie die Datei aus einer Kopie wieder her</translation>
+    </message>
+    <message>
+        <source>the disk is full; nothing was changed</source>
+        <translation>der Datenträger ist voll; nichts wurde geändert</translation>
+    </message>
+    <message>
+        <source>is being written by another program; nothing was changed</source>
+        <translation>wird gerade von einem anderen Programm beschrieben; nichts wurde geändert</translation>
+    </message>
+    <message>
+        <source>is being written by %1; close it there, or open it for reading</source>
+        <translation>wird gerade von %1 beschrieben; schließen Sie die Studie dort, oder öffnen Sie sie nur zum Lesen</translation>
+    </message>
+    <message>
+        <source>%1 (process %2, since %3)</source>
+        <translation>%1 (Prozess %2, seit %3)</translation>
+    </message>
+    <message>
+        <source>another program</source>
+        <translation>einem anderen Programm</translation>
+    </message>
+    <message>
+        <source>is read-only; nothing was changed</source>
+        <translation>ist schreibgeschützt; nichts wurde geändert</translation>
+    </message>
+    <message>
+        <source>cannot be read or written (%1); nothing was changed</source>
+        <translation>lässt sich nicht lesen oder schreiben (%1); nichts wurde geändert</translation>
+    </message>
+    <message>
+        <source>does not take this change (%1); nothing was changed</source>
+        <translation>nimmt diese Änderung nicht an (%1); nichts wurde geändert</translation>
+    </message>
+    <message>
+        <source>is open for reading only; nothing was changed</source>
+        <translation>ist nur zum Lesen geöffnet; nichts wurde geändert</translation>
+    </message>
+    <message>
+        <source>exists already; expected a name that is free</source>
+        <translation>gibt es schon; erwartet wird ein freier Name</translation>
+    </message>
+    <message>
+        <source>has no folder to lie in; expected one that exists</source>
+        <translation>liegt in einem Ordner, den es nicht gibt; erwartet wird ein vorhandener</translation>
+    </message>
+    <message>
+        <source>a study</source>
+        <translation>eine Studie</translation>
+    </message>
+    <message>
+        <source>a run sheet</source>
+        <translation>ein Fahrtenblatt</translation>
+    </message>
+    <message>
+        <source>No such file or directory</source>
+        <translation>Datei oder Ordner nicht gefunden</translation>
+    </message>
+    <message>
+        <source>Permission denied</source>
+        <translation>Zugriff verweigert</translation>
+    </message>
+    <message>
+        <source>No space left on device</source>
+        <translation>kein Platz mehr auf dem Datenträger</translation>
+    </message>
+    <message>
+        <source>Read-only file system</source>
+        <translation>schreibgeschütztes Dateisystem</translation>
+    </message>
+    <message>
+        <source>Input/output error</source>
+        <translation>Ein-/Ausgabefehler</translation>
+    </message>
+    <message>
+        <source>Is a directory</source>
+        <translation>ist ein Ordner</translation>
+    </message>
+    <message>
+        <source>the study has no such run</source>
+        <translation>die Studie hat keine solche Fahrt</translation>
+    </message>
+    <message>
+        <source>the study has no run %1</source>
+        <translation>die Studie hat keine Fahrt %1</translation>
+    </message>
+    <message>
+        <source>a study holds at most %1 runs</source>
+        <translation>eine Studie fasst höchstens %1 Fahrten</translation>
+    </message>
+    <message>
+        <source>run %1 has no consumption and cannot be counted</source>
+        <translation>Fahrt %1 hat keinen Verbrauch und kann nicht gewertet werden</translation>
+    </message>
+    <message>
+        <source>a run cannot be tied to itself</source>
+        <translation>eine Fahrt lässt sich nicht mit sich selbst verbinden</translation>
+    </message>
+    <message>
+        <source>run %1 is tied already; untie it first</source>
+        <translation>Fahrt %1 ist schon verbunden; lösen Sie sie zuerst</translation>
+    </message>
+    <message>
+        <source>run %1 is not tied by hand</source>
+        <translation>Fahrt %1 ist nicht von Hand verbunden</translation>
+    </message>
+    <message>
+        <source>%1 is no rule</source>
+        <translation>%1 ist keine Regel</translation>
+    </message>
+    <message>
+        <source>overruling a finding needs words</source>
+        <translation>einen Befund zurückzuweisen, braucht Worte</translation>
+    </message>
+    <message>
+        <source>there is nothing to undo</source>
+        <translation>es gibt nichts rückgängig zu machen</translation>
+    </message>
+    <message>
+        <source>there is nothing to redo</source>
+        <translation>es gibt nichts wiederherzustellen</translation>
+    </message>
+    <message>
+        <source>%1 is impossible; expected %2</source>
+        <translation>%1 ist unmöglich; erwartet wird %2</translation>
+    </message>
+    <message>
+        <source>a number</source>
+        <translation>eine Zahl</translation>
+    </message>
+    <message>
+        <source>a number above 0</source>
+        <translation>eine Zahl über 0</translation>
+    </message>
+    <message>
+        <source>a number above 0 and at most %1</source>
+        <translation>eine Zahl über 0 und höchstens %1</translation>
+    </message>
+    <message>
+        <source>a number from %1 to %2</source>
+        <translation>eine Zahl von %1 bis %2</translation>
+    </message>
+    <message>
+        <source>a number between %1 and %2</source>
+        <translation>eine Zahl zwischen %1 und %2</translation>
+    </message>
+    <message>
+        <source>a whole number from 1 to %1</source>
+        <translation>eine ganze Zahl von 1 bis %1</translation>
+    </message>
+    <message>
+        <source>seconds from the run&apos;s start</source>
+        <translation>Sekunden ab dem Start der Fahrt</translation>
+    </message>
+    <message>
+        <source>an accessory&apos;s name has small letters and no blanks</source>
+        <translation>der Name eines Nebenverbrauchers hat kleine Buchstaben und keine Leerzeichen</translation>
+    </message>
+    <message>
+        <source>expected a whole number from 1 to %1</source>
+        <translation>erwartet wird eine ganze Zahl von 1 bis %1</translation>
+    </message>
+    <message>
+        <source>expected seconds from the run&apos;s start</source>
+        <translation>erwartet werden Sekunden ab dem Start der Fahrt</translation>
+    </message>
+    <message>
+        <source>is empty; a counted run needs its consumption</source>
+        <translation>ist leer; eine gewertete Fahrt braucht ihren Verbrauch</translation>
+    </message>
+    <message>
+        <source>%1 is not above 0; expected a number above 0</source>
+        <translation>%1 liegt nicht über 0; erwartet wird eine Zahl über 0</translation>
+    </message>
+    <message>
+        <source>is not a finite number; expected a number above 0</source>
+        <translation>ist keine endliche Zahl; erwartet wird eine Zahl über 0</translation>
+    </message>
+    <message>
+        <source>%1 is not a finite number; expected %2</source>
+        <translation>%1 ist keine endliche Zahl; erwartet wird %2</translation>
+    </message>
+    <message>
+        <source>is empty; %1 needs a distance</source>
+        <translation>ist leer; %1 braucht eine Strecke</translation>
+    </message>
+    <message>
+        <source>%1 is impossible; expected a consumption from 0.0001 to 1000000 per 100 km</source>
+        <translation>%1 ist unmöglich; erwartet wird ein Verbrauch von 0,0001 bis 1000000 je 100 km</translation>
+    </message>
+    <message>
+        <source>is empty; a discarded run needs a rule&apos;s name or &apos;other&apos;</source>
+        <translation>ist leer; eine verworfene Fahrt braucht den Namen einer Regel oder „other“</translation>
+    </message>
+    <message>
+        <source>is empty; the reason &apos;other&apos; needs words</source>
+        <translation>ist leer; der Grund „other“ braucht Worte</translation>
+    </message>
+    <message>
+        <source>%1 is no reason; expected a rule&apos;s name or &apos;other&apos;</source>
+        <translation>%1 ist kein Grund; erwartet wird der Name einer Regel oder „other“</translation>
+    </message>
+    <message>
+        <source>is empty; expected a name</source>
+        <translation>ist leer; erwartet wird ein Name</translation>
+    </message>
+    <message>
+        <source>is not UTF-8 text</source>
+        <translation>ist kein UTF-8-Text</translation>
+    </message>
+    <message>
+        <source>expected seconds and a word for each mark</source>
+        <translation>erwartet werden zu jeder Marke Sekunden und ein Wort</translation>
+    </message>
+    <message>
+        <source>is not a name for a column of one&apos;s own</source>
+        <translation>ist kein Name für eine eigene Spalte</translation>
+    </message>
+    <message>
+        <source>is there twice</source>
+        <translation>kommt zweimal vor</translation>
+    </message>
+    <message>
+        <source>%1 is a third %2; expected %3 or %4</source>
+        <translation>%1 ist ein dritter Wert für %2; erwartet wird %3 oder %4</translation>
+    </message>
+    <message>
+        <source>%1 is given already in the study; expected another number</source>
+        <translation>%1 gibt es schon in der Studie; erwartet wird eine andere Nummer</translation>
+    </message>
+    <message>
+        <source>%1 is given already on line %2; expected another number</source>
+        <translation>%1 gibt es schon in Zeile %2; erwartet wird eine andere Nummer</translation>
+    </message>
+    <message>
+        <source>%1 is given already among these runs; expected another number</source>
+        <translation>%1 gibt es schon unter diesen Fahrten; erwartet wird eine andere Nummer</translation>
+    </message>
+    <message>
+        <source>fuel and kWh cannot be compared; expected one of them in a study</source>
+        <translation>Kraftstoff und kWh lassen sich nicht vergleichen; erwartet wird nur eines von beiden in einer Studie</translation>
+    </message>
+    <message>
+        <source>has no offset from UTC where the other runs have one; expected one like +02:00 or Z on all or on none</source>
+        <translation>hat keinen Abstand zu UTC, wo die anderen Fahrten einen haben; erwartet wird einer wie +02:00 oder Z bei allen oder bei keiner</translation>
+    </message>
+    <message>
+        <source>has an offset from UTC where the other runs have none; expected one on all or on none</source>
+        <translation>hat einen Abstand zu UTC, wo die anderen Fahrten keinen haben; erwartet wird einer bei allen oder bei keiner</translation>
+    </message>
+    <message>
+        <source>%1 is on one run alone; expected on exactly two, an out and a return run</source>
+        <translation>%1 steht bei nur einer Fahrt; erwartet wird es bei genau zweien, einer Hinfahrt und einer Rückfahrt</translation>
+    </message>
+    <message>
+        <source>%1 is on %2 runs; expected on exactly two, an out and a return run</source>
+        <translation>%1 steht bei %2 Fahrten; erwartet wird es bei genau zweien, einer Hinfahrt und einer Rückfahrt</translation>
+    </message>
+    <message>
+        <source>%1 ties two runs in one direction; expected an out and a return run</source>
+        <translation>%1 verbindet zwei Fahrten in einer Richtung; erwartet werden eine Hinfahrt und eine Rückfahrt</translation>
+    </message>
+    <message>
+        <source>%1 ties runs of two blocks; expected two of one block, without a switch or a new day between them</source>
+        <translation>%1 verbindet Fahrten zweier Blöcke; erwartet werden zwei aus einem Block, ohne Wechsel und ohne neuen Tag dazwischen</translation>
+    </message>
+    <message>
+        <source>%1 has a decimal comma; the other numbers of this sheet have a decimal point</source>
+        <translation>%1 hat ein Dezimalkomma; die anderen Zahlen dieses Blatts haben einen Dezimalpunkt</translation>
+    </message>
+    <message>
+        <source>%1 has a decimal point; the other numbers of this sheet have a decimal comma</source>
+        <translation>%1 hat einen Dezimalpunkt; die anderen Zahlen dieses Blatts haben ein Dezimalkomma</translation>
+    </message>
+    <message>
+        <source>%1 is no run number; expected a whole number from 1 to %2</source>
+        <translation>%1 ist keine Fahrtnummer; erwartet wird eine ganze Zahl von 1 bis %2</translation>
+    </message>
+    <message>
+        <source>%1 is unknown; expected &apos;typed&apos; or &apos;trace&apos;</source>
+        <translation>%1 ist unbekannt; erwartet wird „typed“ oder „trace“</translation>
+    </message>
+    <message>
+        <source>%1 is unknown; expected &apos;counted&apos; or &apos;discarded&apos;</source>
+        <translation>%1 ist unbekannt; erwartet wird „counted“ oder „discarded“</translation>
+    </message>
+    <message>
+        <source>%1 does not agree with the consumption; expected the same amount, as a number and a unit</source>
+        <translation>%1 stimmt nicht mit dem Verbrauch überein; erwartet wird dieselbe Menge als Zahl und Einheit</translation>
+    </message>
+    <message>
+        <source>%1 is given for a counted run; expected status &apos;discarded&apos;, or no reason</source>
+        <translation>%1 steht bei einer gewerteten Fahrt; erwartet wird der Status „discarded“ oder kein Grund</translation>
+    </message>
+    <message>
+        <source>is given for a counted run; expected status &apos;discarded&apos;, or none</source>
+        <translation>steht bei einer gewerteten Fahrt; erwartet wird der Status „discarded“ oder nichts</translation>
+    </message>
+    <message>
+        <source>is empty; expected a date and time like 2026-05-09T05:40:00 or a time of day like 05:40</source>
+        <translation>ist leer; erwartet werden Datum und Uhrzeit wie 2026-05-09T05:40:00 oder eine Uhrzeit wie 05:40</translation>
+    </message>
+    <message>
+        <source>%1 is no start; expected a date and time like 2026-05-09T05:40:00 or a time of day like 05:40</source>
+        <translation>%1 ist kein Start; erwartet werden Datum und Uhrzeit wie 2026-05-09T05:40:00 oder eine Uhrzeit wie 05:40</translation>
+    </message>
+    <message>
+        <source>%1 is a time of day where the lines before have a date and time; expected one form throughout</source>
+        <translation>%1 ist eine Uhrzeit, wo die Zeilen davor Datum und Uhrzeit haben; erwartet wird durchweg eine Form</translation>
+    </message>
+    <message>
+        <source>%1 is a date and time where the lines before have a time of day; expected one form throughout</source>
+        <translation>%1 sind Datum und Uhrzeit, wo die Zeilen davor eine Uhrzeit haben; erwartet wird durchweg eine Form</translation>
+    </message>
+    <message>
+        <source>%1 is earlier than the line before; expected times in driving order</source>
+        <translation>%1 ist früher als die Zeile davor; erwartet werden Zeiten in der Reihenfolge des Fahrens</translation>
+    </message>
+    <message>
+        <source>has no name but a value on line %1; expected a name in the header</source>
+        <translation>hat keinen Namen, aber einen Wert in Zeile %1; erwartet wird ein Name in der Kopfzeile</translation>
+    </message>
+    <message>
+        <source>%1 is no list of marks; expected seconds and a word for each, like: 31.2 passing_traffic lorry; 80 gust</source>
+        <translation>%1 ist keine Liste von Marken; erwartet werden Sekunden und je ein Wort, etwa: 31.2 passing_traffic lorry; 80 gust</translation>
+    </message>
+    <message>
+        <source>has a quote that never closes; expected a second one</source>
+        <translation>hat ein Anführungszeichen, das nie schließt; erwartet wird ein zweites</translation>
+    </message>
+    <message>
+        <source>has text after the closing quote; expected the next field (a quote within quotes is written twice)</source>
+        <translation>hat Text nach dem schließenden Anführungszeichen; erwartet wird das nächste Feld (ein Anführungszeichen innerhalb wird doppelt geschrieben)</translation>
+    </message>
+    <message>
+        <source>is beyond the header: %1 fields, expected at most %2 (a comma within a field needs quotes around it)</source>
+        <translation>liegt jenseits der Kopfzeile: %1 Felder, erwartet höchstens %2 (ein Komma in einem Feld braucht Anführungszeichen darum)</translation>
+    </message>
+    <message>
+        <source>is beyond the header: %1 fields, expected at most %2</source>
+        <translation>liegt jenseits der Kopfzeile: %1 Felder, erwartet höchstens %2</translation>
+    </message>
+    <message>
+        <source>is not UTF-8 text; expected the sheet to be saved as UTF-8</source>
+        <translation>ist kein UTF-8-Text; erwartet wird ein als UTF-8 gespeichertes Blatt</translation>
+    </message>
+    <message>
+        <source>is UTF-16 text; expected UTF-8</source>
+        <translation>ist UTF-16-Text; erwartet wird UTF-8</translation>
+    </message>
+    <message>
+        <source>is no text (it holds zero bytes); expected a run sheet in CSV form</source>
+        <translation>ist kein Text (die Datei enthält Nullbytes); erwartet wird ein Fahrtenblatt als CSV</translation>
+    </message>
+    <message>
+        <source>is there twice; expected one of each name</source>
+        <translation>kommt zweimal vor; erwartet wird jeder Name einmal</translation>
+    </message>
+    <message>
+        <source>says the same as &apos;%1&apos;; expected one of the two</source>
+        <translation>sagt dasselbe wie „%1“; erwartet wird eine von beiden</translation>
+    </message>
+    <message>
+        <source>is missing; expected it in the header</source>
+        <translation>fehlt; erwartet wird sie in der Kopfzeile</translation>
+    </message>
+    <message>
+        <source>is a second consumption beside &apos;%1&apos;; expected exactly one</source>
+        <translation>ist ein zweiter Verbrauch neben „%1“; erwartet wird genau einer</translation>
+    </message>
+    <message>
+        <source>needs a distance; expected a column distance_km or distance_mi</source>
+        <translation>braucht eine Strecke; erwartet wird eine Spalte distance_km oder distance_mi</translation>
+    </message>
+    <message>
+        <source>is missing; expected exactly one of l_per_100km, mpg_us, mpg_imp, km_per_l, kwh_per_100km, fuel_l, fuel_gal_us</source>
+        <translation>fehlt; erwartet wird genau eine von l_per_100km, mpg_us, mpg_imp, km_per_l, kwh_per_100km, fuel_l, fuel_gal_us</translation>
+    </message>
+    <message>
+        <source>is empty; expected a header line with the names of the columns</source>
+        <translation>ist leer; erwartet wird eine Kopfzeile mit den Namen der Spalten</translation>
+    </message>
+    <message>
+        <source>has a quote in the header that never closes, or text after one; expected names of columns</source>
+        <translation>hat in der Kopfzeile ein Anführungszeichen, das nie schließt, oder Text danach; erwartet werden Namen von Spalten</translation>
+    </message>
+    <message>
+        <source>is not UTF-8 text; expected a run sheet saved as UTF-8</source>
+        <translation>ist kein UTF-8-Text; erwartet wird ein als UTF-8 gespeichertes Fahrtenblatt</translation>
+    </message>
+    <message>
+        <source>is one run too many; expected at most %1 in a study</source>
+        <translation>ist eine Fahrt zu viel; erwartet werden höchstens %1 in einer Studie</translation>
+    </message>
+    <message>
+        <source>has no baseline %1; expected %2 or %3</source>
+        <translation>hat keine Referenz %1; erwartet wird %2 oder %3</translation>
+    </message>
+    <message>
+        <source>has times of day; expected a date (YYYY-MM-DD) with them</source>
+        <translation>enthält Uhrzeiten; erwartet wird ein Datum (JJJJ-MM-TT) dazu</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; is not %2</source>
+        <translation>„%1“ ist nicht %2</translation>
+    </message>
+    <message>
+        <source>a date and time like 2026-05-09T05:40:00</source>
+        <translation>Datum und Uhrzeit wie 2026-05-09T05:40:00</translation>
+    </message>
+    <message>
+        <source>a time of day like 05:40 or 05:40:30</source>
+        <translation>eine Uhrzeit wie 05:40 oder 05:40:30</translation>
+    </message>
+    <message>
+        <source>a date like 2026-05-09</source>
+        <translation>ein Datum wie 2026-05-09</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; is not permitted; expected %2</source>
+        <translation>„%1“ ist nicht erlaubt; erwartet wird %2</translation>
+    </message>
+    <message>
+        <source>petrol, e10, diesel or electric</source>
+        <translation>petrol, e10, diesel oder electric</translation>
+    </message>
+    <message>
+        <source>a date and time like 2026-05-09T05:20, or a time of day where the study has a date</source>
+        <translation>Datum und Uhrzeit wie 2026-05-09T05:20 oder, wo die Studie ein Datum hat, eine Uhrzeit</translation>
+    </message>
+    <message>
+        <source>letters A and B, both of them, like ABA</source>
+        <translation>eine Folge aus A und B, mit beiden, wie ABA</translation>
+    </message>
+    <message>
+        <source>a whole number of pairs a block</source>
+        <translation>eine ganze Zahl von Paaren je Block</translation>
+    </message>
+    <message>
+        <source>the accessory&apos;s name after the point</source>
+        <translation>der Name des Nebenverbrauchers nach dem Punkt</translation>
+    </message>
+    <message>
+        <source>watts and minutes above 0, like 300,10</source>
+        <translation>Watt und Minuten über 0, wie 300,10</translation>
+    </message>
+    <message>
+        <source>the sequence &apos;%1&apos; should be letters A and B, with both in it, like ABA or ABBA</source>
+        <translation>die Folge „%1“ sollte aus A und B bestehen, mit beiden darin, wie ABA oder ABBA</translation>
+    </message>
+    <message>
+        <source>the sequence has %1 letters; at most %2 are permitted</source>
+        <translation>die Folge hat %1 Buchstaben; höchstens %2 sind erlaubt</translation>
+    </message>
+    <message>
+        <source>%1 with %2 pairs a block leaves %3 degrees of freedom; at least %4 are needed, so more pairs</source>
+        <translation>%1 mit %2 Paaren je Block lässt %3 Freiheitsgrade; nötig sind mindestens %4, also mehr Paare</translation>
+    </message>
+    <message>
+        <source>the wanted effect should be more than 0 %</source>
+        <translation>der gesuchte Effekt sollte mehr als 0 % sein</translation>
+    </message>
+    <message>
+        <source>%1 with %2 pairs a block would still not detect %3 %: want less, or find less noise</source>
+        <translation>%1 mit %2 Paaren je Block würde %3 % immer noch nicht nachweisen: Verlangen Sie weniger, oder finden Sie weniger Rauschen</translation>
+    </message>
+    <message>
+        <source>the hours on the road should be more than 0</source>
+        <translation>die Stunden auf der Straße sollten mehr als 0 sein</translation>
+    </message>
+    <message>
+        <source>%1 hours are too few: ABA with 2 pairs a block takes %2</source>
+        <translation>%1 Stunden sind zu wenig: ABA mit 2 Paaren je Block dauert %2</translation>
+    </message>
+    <message>
+        <source>%1; expected a recording in CSV, GPX or NMEA 0183</source>
+        <translation>%1; erwartet wird eine Aufzeichnung in CSV, GPX oder NMEA 0183</translation>
+    </message>
+    <message>
+        <source>there is no such file</source>
+        <translation>die Datei gibt es nicht</translation>
+    </message>
+    <message>
+        <source>is a directory</source>
+        <translation>ist ein Ordner</translation>
+    </message>
+    <message>
+        <source>is XML with &lt;%1&gt; outermost; expected &lt;gpx&gt;</source>
+        <translation>ist XML mit &lt;%1&gt; ganz außen; erwartet wird &lt;gpx&gt;</translation>
+    </message>
+    <message>
+        <source>is no well-formed GPX: %1</source>
+        <translation>ist kein wohlgeformtes GPX: %1</translation>
+    </message>
+    <message>
+        <source>%1 track points and none with a time and a place; expected a recorded track</source>
+        <translation>%1 Wegpunkte und keiner mit Zeit und Ort; erwartet wird ein aufgezeichneter Weg</translation>
+    </message>
+    <message>
+        <source>no track point; expected a recorded track</source>
+        <translation>kein Wegpunkt; erwartet wird ein aufgezeichneter Weg</translation>
+    </message>
+    <message>
+        <source>no sentence with a right checksum; expected NMEA 0183</source>
+        <translation>kein Satz mit richtiger Prüfsumme; erwartet wird NMEA 0183</translation>
+    </message>
+    <message>
+        <source>no RMC or GGA sentence with a time and a position; expected what a receiver with a fix sends</source>
+        <translation>kein RMC- oder GGA-Satz mit Zeit und Position; erwartet wird, was ein Empfänger mit Ortung sendet</translation>
+    </message>
+    <message>
+        <source>stopped before the end; nothing was imported</source>
+        <translation>vor dem Ende angehalten; nichts wurde importiert</translation>
+    </message>
+    <message>
+        <source>expected at least one part of the recording</source>
+        <translation>erwartet wird mindestens ein Teil der Aufzeichnung</translation>
+    </message>
+    <message>
+        <source>the study has no such recording</source>
+        <translation>die Studie hat keine solche Aufzeichnung</translation>
+    </message>
+    <message>
+        <source>the run has no trace</source>
+        <translation>die Fahrt hat keine Aufzeichnung</translation>
+    </message>
+    <message>
+        <source>a chunk of a recording has not as many rows as its times; restore it from a copy</source>
+        <translation>ein Stück einer Aufzeichnung hat nicht so viele Zeilen wie seine Zeiten; stellen Sie die Studie aus einer Kopie wieder her</translation>
+    </message>
+    <message>
+        <source>is empty; expected a recording in CSV</source>
+        <translation>ist leer; erwartet wird eine Aufzeichnung als CSV</translation>
+    </message>
+    <message>
+        <source>is a spreadsheet or an archive; expected a recording in CSV, plain text in UTF-8</source>
+        <translation>ist eine Tabellenkalkulation oder ein Archiv; erwartet wird eine Aufzeichnung als CSV, reiner Text in UTF-8</translation>
+    </message>
+    <message>
+        <source>is text in UTF-16; expected a recording in CSV, plain text in UTF-8</source>
+        <translation>ist Text in UTF-16; erwartet wird eine Aufzeichnung als CSV, reiner Text in UTF-8</translation>
+    </message>
+    <message>
+        <source>is a database; expected a recording in CSV, plain text in UTF-8</source>
+        <translation>ist eine Datenbank; erwartet wird eine Aufzeichnung als CSV, reiner Text in UTF-8</translation>
+    </message>
+    <message>
+        <source>is not text; expected a recording in CSV, plain text in UTF-8</source>
+        <translation>ist kein Text; erwartet wird eine Aufzeichnung als CSV, reiner Text in UTF-8</translation>
+    </message>
+    <message>
+        <source>more than %1 columns; expected %2 at most</source>
+        <translation>mehr als %1 Spalten; erwartet werden höchstens %2</translation>
+    </message>
+    <message>
+        <source>%1 columns; expected %2 at most</source>
+        <translation>%1 Spalten; erwartet werden höchstens %2</translation>
+    </message>
+    <message>
+        <source>a line of more than %1 MB; expected a recording in CSV</source>
+        <translation>eine Zeile von mehr als %1 MB; erwartet wird eine Aufzeichnung als CSV</translation>
+    </message>
+    <message>
+        <source>a line of more than %1 KB, or a quote that is never closed; expected a recording in CSV</source>
+        <translation>eine Zeile von mehr als %1 KB oder ein Anführungszeichen, das nie schließt; erwartet wird eine Aufzeichnung als CSV</translation>
+    </message>
+    <message>
+        <source>a quote that is never closed; expected a &apos;&quot;&apos; at its end</source>
+        <translation>ein Anführungszeichen, das nie schließt; erwartet wird ein &quot; am Ende</translation>
+    </message>
+    <message>
+        <source>no header line with a column of time; expected names like &apos;time_s&apos; (seconds) or &apos;time&apos; (date and time), and channels</source>
+        <translation>keine Kopfzeile mit einer Zeitspalte; erwartet werden Namen wie „time_s“ (Sekunden) oder „time“ (Datum und Uhrzeit) und Kanäle</translation>
+    </message>
+    <message>
+        <source>a header and no rows; expected a recording</source>
+        <translation>eine Kopfzeile und keine Zeilen; erwartet wird eine Aufzeichnung</translation>
+    </message>
+    <message>
+        <source>no time that can be read in &apos;%1&apos; and %2 other rows, more than half of all; expected a column of time</source>
+        <translation>keine lesbare Zeit in „%1“ und %2 anderen Zeilen, mehr als der Hälfte; erwartet wird eine Zeitspalte</translation>
+    </message>
+    <message>
+        <source>no row with a time; expected a recording</source>
+        <translation>keine Zeile mit einer Zeit; erwartet wird eine Aufzeichnung</translation>
+    </message>
+    <message>
+        <source>no channel with a number in it; expected one at least</source>
+        <translation>kein Kanal mit einer Zahl darin; erwartet wird mindestens einer</translation>
+    </message>
+    <message>
+        <source>two columns for the channel &apos;%1&apos;</source>
+        <translation>zwei Spalten für den Kanal „%1“</translation>
+    </message>
+    <message>
+        <source>no column of time among %1; expected &apos;time_s&apos; (seconds) or &apos;time&apos; (date and time), or a mapping that names it</source>
+        <translation>keine Zeitspalte unter %1; erwartet wird „time_s“ (Sekunden) oder „time“ (Datum und Uhrzeit) oder eine Zuordnung, die sie nennt</translation>
+    </message>
+    <message>
+        <source>a column of dates and none of the time; expected &apos;time&apos; beside &apos;date&apos;</source>
+        <translation>eine Spalte mit Datum und keine mit Zeit; erwartet wird „time“ neben „date“</translation>
+    </message>
+    <message>
+        <source>column &apos;%1&apos;: &apos;%2&apos; is no time; expected seconds like 12.5, or a date and time like 2026-05-09T05:40:00</source>
+        <translation>Spalte „%1“: „%2“ ist keine Zeit; erwartet werden Sekunden wie 12.5 oder Datum und Uhrzeit wie 2026-05-09T05:40:00</translation>
+    </message>
+    <message>
+        <source>no channel beside the time; expected one at least</source>
+        <translation>kein Kanal neben der Zeit; erwartet wird mindestens einer</translation>
+    </message>
+    <message>
+        <source>run %1 starts at %2, the recording lasts from %3 to %4</source>
+        <translation>Fahrt %1 beginnt um %2, die Aufzeichnung dauert von %3 bis %4</translation>
+    </message>
+    <message>
+        <source>run %1 starts at %2, the recording lasts from %3 to %4; it would fit if the recorder&apos;s clock were %5 fast</source>
+        <translation>Fahrt %1 beginnt um %2, die Aufzeichnung dauert von %3 bis %4; es würde passen, wenn die Uhr des Loggers %5 vorginge</translation>
+    </message>
+    <message>
+        <source>run %1 starts at %2, the recording lasts from %3 to %4; it would fit if the recorder&apos;s clock were %5 slow</source>
+        <translation>Fahrt %1 beginnt um %2, die Aufzeichnung dauert von %3 bis %4; es würde passen, wenn die Uhr des Loggers %5 nachginge</translation>
+    </message>
+    <message>
+        <source>the recording tells the time in UTC and the study in local time; expected the local time&apos;s offset from UTC, like +02:00</source>
+        <translation>die Aufzeichnung nennt die Zeit in UTC und die Studie in Ortszeit; erwartet wird der Abstand der Ortszeit zu UTC, etwa +02:00</translation>
+    </message>
+    <message>
+        <source>the study has no runs to cut by; expected their times</source>
+        <translation>die Studie hat keine Fahrten, nach denen sich schneiden ließe; erwartet werden ihre Zeiten</translation>
+    </message>
+    <message>
+        <source>the recording has no clock; expected marks, positions or speed to cut by</source>
+        <translation>die Aufzeichnung hat keine Uhr; erwartet werden Marken, Positionen oder Geschwindigkeit zum Schneiden</translation>
+    </message>
+    <message>
+        <source>the recording has no clock; expected the date and time of its start</source>
+        <translation>die Aufzeichnung hat keine Uhr; erwartet werden Datum und Uhrzeit ihres Starts</translation>
+    </message>
+    <message>
+        <source>expected the run&apos;s start as a number of seconds</source>
+        <translation>erwartet wird der Start der Fahrt als eine Zahl von Sekunden</translation>
+    </message>
+    <message>
+        <source>expected a run&apos;s start as a number of seconds</source>
+        <translation>erwartet wird der Start einer Fahrt als eine Zahl von Sekunden</translation>
+    </message>
+    <message>
+        <source>column %1</source>
+        <translation>Spalte %1</translation>
+    </message>
+    <message>
+        <source>run %1</source>
+        <translation>Fahrt %1</translation>
+    </message>
+    <message>
+        <source>new run %1</source>
+        <translation>neue Fahrt %1</translation>
+    </message>
+    <message>
+        <source>the study has no configuration %1; expected %2</source>
+        <translation>die Studie hat keine Konfiguration %1; erwartet wird %2</translation>
+    </message>
+    <message>
+        <source>the study has no direction %1; expected %2</source>
+        <translation>die Studie hat keine Richtung %1; erwartet wird %2</translation>
+    </message>
+    <message>
+        <source>the study has no configuration yet</source>
+        <translation>die Studie hat noch keine Konfiguration</translation>
+    </message>
+    <message>
+        <source>the study has no direction yet</source>
+        <translation>die Studie hat noch keine Richtung</translation>
+    </message>
+    <message>
+        <source>expected a new name for configuration %1, on one line</source>
+        <translation>erwartet wird ein neuer Name für die Konfiguration %1, in einer Zeile</translation>
+    </message>
+    <message>
+        <source>expected a new name for direction %1, on one line</source>
+        <translation>erwartet wird ein neuer Name für die Richtung %1, in einer Zeile</translation>
+    </message>
+    <message>
+        <source>both configurations would be %1; expected two names</source>
+        <translation>beide Konfigurationen hießen dann %1; erwartet werden zwei Namen</translation>
+    </message>
+    <message>
+        <source>both directions would be %1; expected two names</source>
+        <translation>beide Richtungen hießen dann %1; erwartet werden zwei Namen</translation>
+    </message>
+    <message>
+        <source>both gates are the same place; expected one at each end of the stretch</source>
+        <translation>beide Tore sind derselbe Ort; erwartet wird eines an jedem Ende der Messstrecke</translation>
+    </message>
+    <message>
+        <source>run %1 is given two parts; expected one</source>
+        <translation>Fahrt %1 bekommt zwei Teile; erwartet wird einer</translation>
+    </message>
+    <message>
+        <source>the gates are %1 m apart and reach %2 m to each side; expected a stretch that is longer than that</source>
+        <translation>die Tore liegen %1 m auseinander und reichen %2 m nach jeder Seite; erwartet wird eine Messstrecke, die länger ist</translation>
+    </message>
+    <message>
+        <source>the gates reach %1 m to each side; expected more than 0 and at most %2 m</source>
+        <translation>die Tore reichen %1 m nach jeder Seite; erwartet werden mehr als 0 und höchstens %2 m</translation>
+    </message>
+    <message>
+        <source>the latitude of the start gate is %1; expected degrees from -90 to 90</source>
+        <translation>die Breite des Starttors ist %1; erwartet werden Grad von -90 bis 90</translation>
+    </message>
+    <message>
+        <source>the latitude of the end gate is %1; expected degrees from -90 to 90</source>
+        <translation>die Breite des Endtors ist %1; erwartet werden Grad von -90 bis 90</translation>
+    </message>
+    <message>
+        <source>the longitude of the start gate is %1; expected degrees from -180 to 180</source>
+        <translation>die Länge des Starttors ist %1; erwartet werden Grad von -180 bis 180</translation>
+    </message>
+    <message>
+        <source>the longitude of the end gate is %1; expected degrees from -180 to 180</source>
+        <translation>die Länge des Endtors ist %1; erwartet werden Grad von -180 bis 180</translation>
+    </message>
+</context>
+<context>
     <name>FindingWords</name>
     <message>
         <source>accessory load changed</source>
@@ -575,6 +1362,26 @@ Fahrten %4 und %5: %6</translation>
     <message>
         <source>Renamed</source>
         <translation>Umbenannt</translation>
+    </message>
+    <message>
+        <source>%1: %2 rows, %3 channels, run %4</source>
+        <translation>%1: %2 Zeilen, %3 Kanäle, Fahrt %4</translation>
+    </message>
+    <message>
+        <source>%1: %2 rows, %3 channels</source>
+        <translation>%1: %2 Zeilen, %3 Kanäle</translation>
+    </message>
+    <message>
+        <source>%1: %2 runs</source>
+        <translation>%1: %2 Fahrten</translation>
+    </message>
+    <message>
+        <source>run %1</source>
+        <translation>Fahrt %1</translation>
+    </message>
+    <message>
+        <source>runs %1</source>
+        <translation>Fahrten %1</translation>
     </message>
 </context>
 <context>

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/planning/ledger_page.h"
 
+#include "app/desktop/error_words.h"
 #include "app/desktop/pages/page_parts.h"
 #include "app/desktop/pages/plot_parts.h"
 #include "app/desktop/planning/form_parts.h"
@@ -290,7 +291,7 @@ void LedgerPage::recompute()
         widget->setVisible(good);
     if (!good) {
         m_ledger.reset();
-        m_answer->setText(tr("No ledger: %1.").arg(QString::fromStdString(ledger.error().message)));
+        m_answer->setText(tr("No ledger: %1.").arg(translated(ledger.error().message)));
         parts::setSentence(*m_watts, {});
         parts::setSentence(*m_accessory, {});
         return;

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/planning/plan_page.h"
 
+#include "app/desktop/error_words.h"
 #include "app/desktop/pages/page_parts.h"
 #include "app/desktop/planning/form_parts.h"
 #include "app/desktop/planning/power_plot.h"
@@ -259,7 +260,7 @@ void PlanPage::recompute()
     m_tie->setEnabled(plan && m_result);
     if (!plan) {
         m_plan.reset();
-        showFault(QString::fromStdString(plan.error().message));
+        showFault(translated(plan.error().message));
         return;
     }
     m_plan = plan.value();
@@ -338,7 +339,7 @@ void PlanPage::showSequences()
         return;
     m_sequences->setRowCount(0);
     if (!*answer) {
-        m_sequencesState->setText(QString::fromStdString(answer->error().message));
+        m_sequencesState->setText(translated(answer->error().message));
         parts::fitToRows(*m_sequences);
         return;
     }

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/roadside/roadside_words.h"
 
+#include "app/desktop/error_words.h"
 #include "app/desktop/run_tags.h"
 
 #include <algorithm>
@@ -41,12 +42,7 @@ QString RoadsideWords::readable(std::string name)
 
 QString RoadsideWords::sentence(const core::Error& error)
 {
-    QString sentence = QString::fromStdString(error.message);
-    if (!sentence.isEmpty())
-        sentence[0] = sentence[0].toUpper();
-    if (!sentence.endsWith(u'.') && !sentence.endsWith(u'?'))
-        sentence += u'.';
-    return sentence;
+    return sentenceOf(error);
 }
 
 } // namespace bothways::app

@@ -6,6 +6,7 @@
 #include "app/desktop/study_files.h"
 #include "storage/run_sheet.h"
 #include "tests/app/desktop/desktop_fixture.h"
+#include "tests/app/desktop/german.h"
 
 #include <QAction>
 #include <QApplication>
@@ -146,35 +147,6 @@ QString endsOf(const QString& text)
 }
 
 const QString kGerman = QString(BOTHWAYS_SOURCE_DIR) + "/resources/translations/bothways_de.ts";
-
-/// Speaks German until its end.
-class German {
-public:
-    explicit German(Preferences& preferences)
-    {
-        preferences.setLanguage("de");
-        installTranslation(*application(), preferences);
-    }
-    ~German()
-    {
-        for (QTranslator* translator : application()->findChildren<QTranslator*>())
-            if (!m_before.contains(translator))
-                delete translator;
-        QLocale::setDefault(m_locale);
-    }
-    German(const German&) = delete;
-    German& operator=(const German&) = delete;
-    German(German&&) = delete;
-    German& operator=(German&&) = delete;
-
-private:
-    static QApplication* application()
-    {
-        return qobject_cast<QApplication*>(QCoreApplication::instance());
-    }
-    QLocale m_locale;
-    QList<QTranslator*> m_before = application()->findChildren<QTranslator*>();
-};
 
 QString wordsOn(const QWidget& page)
 {
