@@ -247,4 +247,20 @@ Outcome writeWholeFile(const std::filesystem::path& path, const std::string& tex
     return Done{};
 }
 
+Outcome
+changeRuns(const std::filesystem::path& path, const std::vector<int>& numbers,
+           const std::function<Outcome(storage::StudyFile&, const std::vector<core::RunId>&)>& job)
+{
+    auto file = openForChange(path);
+    if (!file)
+        return file.error();
+    const auto study = file.value().study();
+    if (!study)
+        return study.error();
+    const auto runs = runsByNumber(study.value(), numbers, path);
+    if (!runs)
+        return runs.error();
+    return job(file.value(), runs.value());
+}
+
 } // namespace bothways::cli

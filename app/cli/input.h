@@ -10,6 +10,7 @@
 #include "storage/study_file.h"
 
 #include <filesystem>
+#include <functional>
 #include <memory>
 #include <string>
 #include <vector>
@@ -44,6 +45,10 @@ struct Input {
 [[nodiscard]] Result<std::vector<core::RunId>> runsByNumber(const core::Study& study,
                                                             const std::vector<int>& numbers,
                                                             const std::filesystem::path& path);
+/// Opens the study for writing, finds the runs with these numbers, and has the job done on them.
+[[nodiscard]] Outcome
+changeRuns(const std::filesystem::path& path, const std::vector<int>& numbers,
+           const std::function<Outcome(storage::StudyFile&, const std::vector<core::RunId>&)>& job);
 
 /// The findings, without those that were overruled by hand: what *discarding by screening* obeys.
 [[nodiscard]] core::Screening withoutOverruled(const core::Screening& screening,

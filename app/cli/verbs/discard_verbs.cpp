@@ -46,17 +46,11 @@ Outcome discard(const DiscardOptions& options, Surroundings& io)
 {
     if (Outcome checked = checkReason(options); !checked)
         return checked;
-    auto file = openForChange(options.study);
-    if (!file)
-        return file.error();
-    const auto study = file.value().study();
-    if (!study)
-        return study.error();
-    const auto ids = runsByNumber(study.value(), options.runs, options.study);
-    if (!ids)
-        return ids.error();
     const core::Discard why{options.reason, options.evidence};
-    if (Outcome discarded = file.value().discard(ids.value(), why); !discarded)
+    const Outcome discarded =
+        changeRuns(options.study, options.runs,
+                   [&](auto& study, const auto& runs) { return study.discard(runs, why); });
+    if (!discarded)
         return discarded;
     io.out << fmt::format("discarded {}: {}{}{}\n", runsWords(options.runs), options.reason,
                           options.evidence.empty() ? "" : ", ", options.evidence);
@@ -65,16 +59,10 @@ Outcome discard(const DiscardOptions& options, Surroundings& io)
 
 Outcome countAgain(const DiscardOptions& options, Surroundings& io)
 {
-    auto file = openForChange(options.study);
-    if (!file)
-        return file.error();
-    const auto study = file.value().study();
-    if (!study)
-        return study.error();
-    const auto ids = runsByNumber(study.value(), options.runs, options.study);
-    if (!ids)
-        return ids.error();
-    if (Outcome counted = file.value().count(ids.value()); !counted)
+    const Outcome counted =
+        changeRuns(options.study, options.runs,
+                   [](auto& study, const auto& runs) { return study.count(runs); });
+    if (!counted)
         return counted;
     io.out << fmt::format("counting {} again\n", runsWords(options.runs));
     return Done{};

@@ -19,16 +19,10 @@ struct PairingOptions {
 
 Outcome tie(const PairingOptions& options, Surroundings& io)
 {
-    auto file = openForChange(options.study);
-    if (!file)
-        return file.error();
-    const auto study = file.value().study();
-    if (!study)
-        return study.error();
-    const auto ids = runsByNumber(study.value(), {options.one, options.other}, options.study);
-    if (!ids)
-        return ids.error();
-    if (Outcome tied = file.value().pair(ids.value()[0], ids.value()[1]); !tied)
+    const Outcome tied =
+        changeRuns(options.study, {options.one, options.other},
+                   [](auto& study, const auto& runs) { return study.pair(runs[0], runs[1]); });
+    if (!tied)
         return tied;
     io.out << fmt::format("tied runs {} and {}\n", options.one, options.other);
     return Done{};
@@ -36,16 +30,10 @@ Outcome tie(const PairingOptions& options, Surroundings& io)
 
 Outcome untie(const PairingOptions& options, Surroundings& io)
 {
-    auto file = openForChange(options.study);
-    if (!file)
-        return file.error();
-    const auto study = file.value().study();
-    if (!study)
-        return study.error();
-    const auto id = runByNumber(study.value(), options.one, options.study);
-    if (!id)
-        return id.error();
-    if (Outcome untied = file.value().unpair(id.value()); !untied)
+    const Outcome untied =
+        changeRuns(options.study, {options.one},
+                   [](auto& study, const auto& runs) { return study.unpair(runs[0]); });
+    if (!untied)
         return untied;
     io.out << fmt::format("untied run {}\n", options.one);
     return Done{};

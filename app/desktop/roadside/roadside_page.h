@@ -67,15 +67,17 @@ private:
     /// Says why not, or shows what has become of the session.
     void follow(const QString& refusal);
     void refresh();
+    void tick();
+    void dress();
+    void setNotice(const QString& sentence, bool problem = false);
+
+    // roadside_page_show.cpp
     void refreshHead();
     void refreshReady();
     void refreshRunning();
     void refreshTyping();
     void refreshTimers();
     void refreshBar();
-    void tick();
-    void dress();
-    void setNotice(const QString& sentence, bool problem = false);
     [[nodiscard]] QString todo(const UpNext& next) const;
     [[nodiscard]] QString pairsText() const;
     [[nodiscard]] QString timerWarning();
@@ -115,7 +117,7 @@ private:
     std::vector<BigButton*> m_choices, m_timers;
     std::function<QString(const QString&)> m_wordsJob;
     bool m_refused = false; ///< the notice is a refusal, which stays until the next press
-    QString m_said; ///< by the last order
+    QString m_said;         ///< by the last order
 };
 
 } // namespace bothways::app

@@ -24,6 +24,7 @@
 #include <QListWidget>
 #include <QMessageBox>
 #include <QMimeData>
+#include <QPointer>
 #include <QPushButton>
 #include <QRegularExpression>
 #include <QTabBar>
@@ -365,7 +366,7 @@ TEST_F(WindowTest, AMistypedNameIsChangedInAllRunsAtOnce)
     const std::vector<std::string> before = core::configurations(study());
     ASSERT_EQ(before.size(), 2U);
     trigger("rename");
-    auto* dialog = openDialog("renameDialog");
+    const QPointer<QDialog> dialog = openDialog("renameDialog"); // gone with its close
     ASSERT_NE(dialog, nullptr);
     const auto lines = dialog->findChildren<QLineEdit*>();
     ASSERT_EQ(lines.size(), 4);
@@ -377,7 +378,7 @@ TEST_F(WindowTest, AMistypedNameIsChangedInAllRunsAtOnce)
     lines[1]->setText("roof box on");
     dialog->accept();
     settle();
-    EXPECT_FALSE(dialog->isVisible());
+    EXPECT_FALSE(dialog && dialog->isVisible());
     EXPECT_EQ(core::configurations(study())[1], "roof box on");
     trigger("undo");
     settle();
