@@ -74,6 +74,10 @@ protected:
     {
         if (event->size().width() != event->oldSize().width())
             updateGeometry();
+        // The area has grown us already, to the height for this width; before we are shown no event
+        // tells the layout, which would squeeze the words into the height that was.
+        if (layout()->geometry() != contentsRect())
+            layout()->setGeometry(contentsRect());
     }
 };
 

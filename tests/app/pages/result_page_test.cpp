@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/pages/result_page.h"
 
+#include "app/desktop/pages/checks_page.h"
 #include "app/desktop/pages/companions_page.h"
 #include "app/desktop/pages/forest_plot.h"
 #include "app/desktop/pages/leave_out_plot.h"
@@ -182,6 +183,24 @@ TEST(CompanionsPageTest, LeadsFromADiscardToItsRun)
     QTest::keyClick(restored, Qt::Key_Return);
     ASSERT_EQ(activated.size(), 1);
     EXPECT_EQ(activated.front().front().toInt(), 12);
+}
+
+TEST(ChecksPageTest, ShowsEverySentenceWholeInANarrowDock)
+{
+    ChecksPage page;
+    page.setResult(test::resultOfSample("levee_generator", "off"));
+    for (const int width : {560, 420, 900}) {
+        test::pictureOf(page, QStringLiteral("ChecksPage_%1").arg(width), {width, 700});
+        int sentences = 0;
+        for (const QLabel* label : page.findChildren<QLabel*>()) {
+            if (!label->isVisible() || label->text().isEmpty())
+                continue;
+            ++sentences;
+            EXPECT_GE(label->height(), label->heightForWidth(label->width()))
+                << width << ": " << label->text().toStdString();
+        }
+        EXPECT_GE(sentences, 19) << width; // two for each of the nine checks, and the summary
+    }
 }
 
 TEST(WhyPageTest, WalksFromTheRunsToTheVerdictWithThisStudysNumbers)
