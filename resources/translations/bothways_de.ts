@@ -419,7 +419,7 @@ Fahrten %4 und %5: %6</translation>
     </message>
     <message>
         <source>%1 is impossible; expected a consumption from 0.0001 to 1000000 per 100 km</source>
-        <translation>%1 ist unmöglich; erwartet wird ein Verbrauch von 0,0001 bis 1000000 je 100 km</translation>
+        <translation>%1 ist unmöglich; erwartet wird ein Verbrauch von 0,0001 bis 1000000 je 100&#xa0;km</translation>
     </message>
     <message>
         <source>is empty; a discarded run needs a rule&apos;s name or &apos;other&apos;</source>
@@ -3056,6 +3056,10 @@ Fahrten %4 und %5: %6</translation>
         <translation>Nur ein Wechsel: Was sich über den Tag sonst noch änderte (Wind, Wärme, Verkehr), lässt sich nicht vom Effekt trennen. Kehren Sie zur ersten Konfiguration zurück und fahren Sie sie noch einmal.</translation>
     </message>
     <message>
+        <source>an outlier</source>
+        <translation>ein Ausreißer</translation>
+    </message>
+    <message>
         <source>An assumption fails (%1): read that check before you trust the interval.</source>
         <translation>Eine Annahme ist verletzt (%1): Lesen Sie diese Prüfung, bevor Sie dem Intervall trauen.</translation>
     </message>
@@ -3313,8 +3317,9 @@ Fahrten %4 und %5: %6</translation>
         <translation>%1-Intervall</translation>
     </message>
     <message>
-        <source>degrees of freedom</source>
-        <translation>Freiheitsgrade</translation>
+        <source>df</source>
+        <comment>degrees of freedom</comment>
+        <translation>FG</translation>
     </message>
     <message>
         <source>p</source>

@@ -143,7 +143,7 @@ void CompanionsPage::showCompanions(const Words& words)
     m_table->setHorizontalHeaderLabels(
         {tr("way"), tr("effect"),
          tr("%1 interval").arg(numbers.percent(analysis.options.confidence)),
-         tr("degrees of freedom"), tr("p"), tr("verdict")});
+         tr("df", "degrees of freedom"), tr("p"), tr("verdict")});
     m_table->setAccessibleName(tr("Headline and companions in numbers"));
     int line = 0;
     for (const CompanionRow& row : rows) {

@@ -241,7 +241,8 @@ QString Words::qualifier(core::Qualifier qualifier) const
         QStringList names;
         for (const CheckKind kind : kCheckKinds)
             if (stateOf(m_analysis.checks, kind) == core::CheckState::fails)
-                names << checkName(kind);
+                // "An assumption fails (no pair apart)" would read as its opposite.
+                names << (kind == CheckKind::outlier ? tr("an outlier") : checkName(kind));
         return tr("An assumption fails (%1): read that check before you trust the interval.")
             .arg(m_numbers.joined(names));
     }
