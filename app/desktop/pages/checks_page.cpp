@@ -6,6 +6,7 @@
 #include "app/desktop/pages/help_topics.h"
 #include "app/desktop/pages/page_parts.h"
 #include "app/desktop/pages/state_marks.h"
+#include "app/desktop/pages/turning_layout.h"
 
 #include <QHBoxLayout>
 #include <QLabel>
@@ -39,7 +40,8 @@ ChecksPage::~ChecksPage() = default;
 PlotView* ChecksPage::addGroup(QBoxLayout& column, std::initializer_list<CheckKind> kinds,
                                const char* plotName)
 {
-    auto* row = new QHBoxLayout;
+    constexpr int kWide = 620; // narrower words beside a plot would be a ribbon
+    auto* row = new TurningLayout(kWide);
     row->setSpacing(18);
     auto* lines = new QVBoxLayout;
     lines->setSpacing(10);

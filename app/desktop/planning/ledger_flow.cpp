@@ -5,13 +5,41 @@
 #include <QPainter>
 #include <QPainterPath>
 
+#include <algorithm>
+
 namespace bothways::app {
+namespace {
+
+/// The font, made smaller until each text stands whole in a box of that size, no word broken.
+QFont fitting(QFont font, const QStringList& texts, const QSizeF& box)
+{
+    constexpr double kSmallest = 0.6; // of the window's font: smaller is not read
+    const double full = font.pointSizeF() > 0.0 ? font.pointSizeF() : font.pixelSize();
+    const auto fits = [&] {
+        const QFontMetricsF metrics(font);
+        return std::all_of(texts.begin(), texts.end(), [&](const QString& text) {
+            const QSizeF size =
+                metrics.boundingRect(QRectF({}, box), Qt::AlignCenter | Qt::TextWordWrap, text)
+                    .size();
+            return size.width() <= box.width() && size.height() <= box.height();
+        });
+    };
+    for (double factor = 1.0; factor >= kSmallest && !fits(); factor -= 0.05) {
+        if (font.pointSizeF() > 0.0)
+            font.setPointSizeF(factor * full);
+        else
+            font.setPixelSize(static_cast<int>(factor * full));
+    }
+    return font;
+}
+
+} // namespace
 
 LedgerFlow::LedgerFlow(QWidget* parent) : QWidget(parent)
 {
     setObjectName(QStringLiteral("ledgerFlow"));
     setAccessibleName(tr("From fuel to the road and back"));
-    setMinimumHeight(180);
+    setMinimumHeight(230);
 }
 
 void LedgerFlow::setTheme(const Theme& theme)
@@ -71,20 +99,26 @@ void LedgerFlow::drawChain(QPainter& painter, const QRectF& area, const QString&
                      Qt::AlignVCenter, boxes.isEmpty() ? tr("%1: switched off").arg(title) : title);
     if (boxes.isEmpty())
         return;
-    constexpr double kGap = 20.0;
+    constexpr double kAir = 3.0;
+    constexpr double kGap = 18.0;
     const auto count = static_cast<double>(boxes.size());
     const double width = (area.width() - 16.0 - kGap * (count - 1.0)) / count;
     double x = area.left() + 8.0;
     const double top = area.top() + line + 6.0;
     const double height = area.height() - line - 12.0;
+    QStringList texts;
+    for (const Box& box : boxes)
+        texts.append(box.name + QLatin1Char('\n') + box.amount);
+    painter.save();
+    painter.setFont(fitting(painter.font(), texts, {width - 2.0 * kAir, height - 2.0 * kAir}));
     for (int i = 0; i < boxes.size(); ++i) {
         const QRectF box(x, top, width, height);
         painter.setPen(QPen(colour, 2.0));
         painter.setBrush(Qt::NoBrush);
         painter.drawRoundedRect(box, 6.0, 6.0);
         painter.setPen(m_theme.ink);
-        painter.drawText(box.adjusted(4, 2, -4, -2), Qt::AlignCenter | Qt::TextWordWrap,
-                         boxes[i].name + QLatin1Char('\n') + boxes[i].amount);
+        painter.drawText(box.adjusted(kAir, kAir, -kAir, -kAir), Qt::AlignCenter | Qt::TextWordWrap,
+                         texts[i]);
         if (i + 1 < boxes.size()) {
             const double y = box.center().y();
             painter.setPen(QPen(colour, 2.0));
@@ -97,6 +131,7 @@ void LedgerFlow::drawChain(QPainter& painter, const QRectF& area, const QString&
         }
         x += width + kGap;
     }
+    painter.restore();
 }
 
 } // namespace bothways::app

@@ -19,7 +19,7 @@ public:
     explicit LedgerFlow(QWidget* parent = nullptr);
     void show(const core::Ledger& ledger, const NumberWords& numbers);
     void setTheme(const Theme& theme);
-    [[nodiscard]] QSize sizeHint() const override { return {640, 190}; }
+    [[nodiscard]] QSize sizeHint() const override { return {640, 230}; }
 
 protected:
     void paintEvent(QPaintEvent* event) override;

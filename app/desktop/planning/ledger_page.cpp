@@ -5,6 +5,7 @@
 #include "app/desktop/error_words.h"
 #include "app/desktop/pages/page_parts.h"
 #include "app/desktop/pages/plot_parts.h"
+#include "app/desktop/pages/turning_layout.h"
 #include "app/desktop/planning/form_parts.h"
 #include "app/desktop/planning/ledger_flow.h"
 #include "core/units.h"
@@ -26,6 +27,7 @@ namespace bothways::app {
 namespace {
 
 constexpr double kAccessory_w = 100.0;
+constexpr int kAnswerWidth = 460; ///< px; where it has less beside the form, it goes below
 
 core::Range rangeOf(const std::array<QDoubleSpinBox*, 3>& fields)
 {
@@ -84,9 +86,17 @@ void ExpectedPlot::show(const core::Ledger& ledger, const core::Analysis* analys
 LedgerPage::LedgerPage(QWidget* parent) : QWidget(parent)
 {
     setObjectName(QStringLiteral("ledgerPage"));
-    auto* row = new QHBoxLayout(this);
-    row->addWidget(makeForm());
-    row->addWidget(makeAnswer(), 1);
+    QWidget* form = makeForm();
+    auto* both = new TurningLayout(form->maximumWidth() + kAnswerWidth);
+    both->setSpacing(24);
+    both->addWidget(form);
+    both->addLayout(makeAnswer(), 1);
+    auto* column = new QVBoxLayout;
+    column->addLayout(both);
+    column->addStretch();
+    auto* page = new QVBoxLayout(this);
+    page->setContentsMargins(0, 0, 0, 0);
+    page->addWidget(parts::scrolled(column));
     showFactors(core::LedgerOptions::forFuel(core::Fuel::petrol));
     recompute();
 }
@@ -118,7 +128,9 @@ LedgerPage::RangeFields LedgerPage::addRange(QGridLayout& grid, const QString& o
 
 QWidget* LedgerPage::makeForm()
 {
-    auto* column = new QVBoxLayout;
+    auto* widget = new QWidget;
+    auto* column = new QVBoxLayout(widget);
+    column->setContentsMargins(0, 0, 0, 0);
     auto* form = new QFormLayout;
     m_output = parts::numberField(QStringLiteral("ledgerOutput"), 1.0, 1e6, 600.0, 0, tr(" W"));
     parts::addRow(*form, tr("Electrical output"), m_output);
@@ -171,16 +183,14 @@ QWidget* LedgerPage::makeForm()
     connect(m_relief, &QCheckBox::toggled, this, &LedgerPage::recompute);
     connect(m_cost, &QCheckBox::toggled, this, &LedgerPage::recompute);
     connect(m_fuel, &QComboBox::currentIndexChanged, this, &LedgerPage::takeFuel);
-    QScrollArea* area = parts::scrolled(column);
-    area->setMinimumWidth(column->sizeHint().width() + 40);
-    area->setMaximumWidth(column->sizeHint().width() + 60);
-    area->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    return area;
+    widget->setMaximumWidth(column->sizeHint().width() + 20);
+    return widget;
 }
 
-QWidget* LedgerPage::makeAnswer()
+QBoxLayout* LedgerPage::makeAnswer()
 {
     auto* column = new QVBoxLayout;
+    column->setSpacing(12);
     m_answer = parts::sentence(QStringLiteral("ledgerAnswer"));
     parts::enlarge(*m_answer, 1.2, true);
     column->addWidget(m_answer);
@@ -198,7 +208,7 @@ QWidget* LedgerPage::makeAnswer()
     m_accessory = parts::sentence(QStringLiteral("ledgerAccessory"));
     column->addWidget(m_accessory);
     column->addStretch();
-    return parts::scrolled(column);
+    return column;
 }
 
 void LedgerPage::showFactors(const core::LedgerOptions& o)

@@ -13,6 +13,7 @@
 #include <memory>
 #include <optional>
 
+class QBoxLayout;
 class QCheckBox;
 class QComboBox;
 class QDoubleSpinBox;
@@ -52,7 +53,7 @@ private:
     using RangeFields = std::array<QDoubleSpinBox*, 3>;
 
     [[nodiscard]] QWidget* makeForm();
-    [[nodiscard]] QWidget* makeAnswer();
+    [[nodiscard]] QBoxLayout* makeAnswer();
     [[nodiscard]] RangeFields addRange(QGridLayout& grid, const QString& objectName,
                                        const QString& label, const QString& source);
     void takeFuel();

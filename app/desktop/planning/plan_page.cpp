@@ -4,6 +4,7 @@
 
 #include "app/desktop/error_words.h"
 #include "app/desktop/pages/page_parts.h"
+#include "app/desktop/pages/turning_layout.h"
 #include "app/desktop/planning/form_parts.h"
 #include "app/desktop/planning/power_plot.h"
 #include "core/units.h"
@@ -27,6 +28,7 @@ namespace {
 
 constexpr int kSettle_ms = 250; ///< until the sequences are simulated after the last change
 constexpr int kRepeats = 2000;
+constexpr int kAnswerWidth = 460; ///< px; where it has less beside the form, it goes below
 
 } // namespace
 
@@ -36,9 +38,17 @@ PlanPage::PlanPage(QWidget* parent)
       m_watcher(new QFutureWatcher<std::shared_ptr<core::Result<SequenceRows>>>(this))
 {
     setObjectName(QStringLiteral("planPage"));
-    auto* row = new QHBoxLayout(this);
-    row->addWidget(makeForm());
-    row->addWidget(makeAnswer(), 1);
+    QWidget* form = makeForm();
+    auto* both = new TurningLayout(form->maximumWidth() + kAnswerWidth);
+    both->setSpacing(24);
+    both->addWidget(form);
+    both->addLayout(makeAnswer(), 1);
+    auto* column = new QVBoxLayout;
+    column->addLayout(both);
+    column->addStretch();
+    auto* page = new QVBoxLayout(this);
+    page->setContentsMargins(0, 0, 0, 0);
+    page->addWidget(parts::scrolled(column));
     m_later->setSingleShot(true);
     m_later->setInterval(kSettle_ms);
     connect(m_later, &QTimer::timeout, this, &PlanPage::startSequences);
@@ -57,6 +67,7 @@ QWidget* PlanPage::makeForm()
     auto* widget = new QWidget;
     widget->setMaximumWidth(30 * fontMetrics().averageCharWidth() + 160);
     auto* form = new QFormLayout(widget);
+    form->setContentsMargins(0, 0, 0, 0);
     form->setRowWrapPolicy(QFormLayout::WrapLongRows);
     m_sequence = new QComboBox;
     m_sequence->setObjectName(QStringLiteral("planSequence"));
@@ -129,9 +140,10 @@ void PlanPage::addNoiseFields(QFormLayout& form)
     });
 }
 
-QWidget* PlanPage::makeAnswer()
+QBoxLayout* PlanPage::makeAnswer()
 {
     auto* column = new QVBoxLayout;
+    column->setSpacing(12);
     m_answer = parts::sentence(QStringLiteral("planAnswer"));
     parts::enlarge(*m_answer, 1.2, true);
     column->addWidget(m_answer);
@@ -182,7 +194,7 @@ QWidget* PlanPage::makeAnswer()
         if (m_plan)
             emit runCardRequested(*m_plan);
     });
-    return parts::scrolled(column);
+    return column;
 }
 
 void PlanPage::setResult(std::shared_ptr<const ResultSet> result)
@@ -348,7 +360,9 @@ void PlanPage::showSequences()
                            tr("shows, %"),     tr("nothing else"),  tr("straight drift"),
                            tr("curved drift"), tr("block changes"), tr("correlated")};
     m_sequences->setColumnCount(static_cast<int>(head.size()));
-    m_sequences->setHorizontalHeaderLabels(head);
+    QStringList lines = head; // a word a line: nine columns in a narrow page
+    m_sequences->setHorizontalHeaderLabels(
+        lines.replaceInStrings(QStringLiteral(" "), QStringLiteral("\n")));
     for (const SequenceRow& row : answer->value()) {
         const int at = m_sequences->rowCount();
         m_sequences->insertRow(at);

@@ -14,6 +14,7 @@
 #include <optional>
 #include <stop_token>
 
+class QBoxLayout;
 class QCheckBox;
 class QComboBox;
 class QDoubleSpinBox;
@@ -63,7 +64,7 @@ private:
 
     [[nodiscard]] core::PlanOptions options() const;
     [[nodiscard]] QWidget* makeForm();
-    [[nodiscard]] QWidget* makeAnswer();
+    [[nodiscard]] QBoxLayout* makeAnswer();
     void addNoiseFields(QFormLayout& form);
     void recompute();
     void showPlan();

@@ -9,6 +9,8 @@
 #include <QComboBox>
 #include <QDoubleSpinBox>
 #include <QPushButton>
+#include <QScrollArea>
+#include <QScrollBar>
 #include <QSignalSpy>
 #include <QSpinBox>
 #include <QTableWidget>
@@ -93,6 +95,7 @@ TEST(PlanPage, SimulatesTheSequencesThatFit)
         for (int column = 0; column < table->columnCount(); ++column)
             EXPECT_FALSE(table->item(row, column)->text().isEmpty());
     pictureOf(page, QStringLiteral("plan_sequences"));
+    pictureOf(page, QStringLiteral("plan_sequences_narrow"), {530, 1200});
 }
 
 TEST(LedgerPage, ExpectsMoreAtTheMiddles)
@@ -131,4 +134,23 @@ TEST(LedgerPage, TakesTheFactorsOfAFuel)
     EXPECT_EQ(page.ledger()->options.fuel, core::Fuel::diesel);
     EXPECT_DOUBLE_EQ(page.ledger()->options.heating_value_mj_per_l, 35.9);
     EXPECT_DOUBLE_EQ(page.ledger()->options.marginal.middle, 0.42);
+}
+
+template <class Page>
+class PlanningPages : public ::testing::Test {
+};
+using BothPages = ::testing::Types<app::PlanPage, app::LedgerPage>;
+TYPED_TEST_SUITE(PlanningPages, BothPages);
+
+TYPED_TEST(PlanningPages, StandWholeInANarrowDock)
+{
+    TypeParam page;
+    page.setResult(resultOfExample("morning"));
+    for (const int width : {520, 1100}) {
+        const QString name = QString::fromLatin1(page.metaObject()->className()).section(u':', -1);
+        pictureOf(page, QStringLiteral("%1_%2").arg(name).arg(width), {width, 1500});
+        const auto* area = page.template findChild<QScrollArea*>();
+        ASSERT_NE(area, nullptr);
+        EXPECT_EQ(area->horizontalScrollBar()->maximum(), 0) << width;
+    }
 }
