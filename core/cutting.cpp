@@ -9,6 +9,7 @@
 #include <algorithm>
 #include <cmath>
 #include <cstdlib>
+#include <set>
 
 namespace bothways::core {
 namespace {
@@ -17,6 +18,8 @@ constexpr std::int64_t kSecond_us = 1'000'000;
 constexpr std::int64_t kMinute_us = 60 * kSecond_us;
 /// A recorder that is switched on as the run starts may say so a moment later.
 constexpr double kLateStart_s = 5.0;
+/// A run without duration may have been noted so long before its part begins.
+constexpr double kNotedEarly_s = 60.0;
 constexpr int kEarliestOffset_min = -12 * 60, kLatestOffset_min = 14 * 60;
 
 bool holds(const RecordingSpan& recording, double start_s)
@@ -129,6 +132,27 @@ Result<Shift> shiftBetween(const RecordingSpan& recording, std::span<const Run> 
                  {}};
 }
 
+double overlap_s(const CutProposal& a, const CutProposal& b)
+{
+    return std::min(a.to_s, b.to_s) - std::max(a.from_s, b.from_s);
+}
+
+bool hasDuration(const Study& study, int number)
+{
+    return std::any_of(study.runs.begin(), study.runs.end(), [&](const Run& run) {
+        return run.number == number && duration_s(run).has_value();
+    });
+}
+
+/// Whether a part may be given to the run with which it overlaps most.
+bool isThatRun(const CutProposal& part, const CutProposal& timed, const Study& study)
+{
+    if (!hasDuration(study, *timed.run))
+        return timed.from_s >= part.from_s - kNotedEarly_s && timed.from_s <= part.to_s;
+    return overlap_s(part, timed) >=
+           0.5 * std::min(part.to_s - part.from_s, timed.to_s - timed.from_s);
+}
+
 } // namespace
 
 Result<std::vector<ClockMatch>> matchClocks(const RecordingSpan& recording,
@@ -180,6 +204,38 @@ Result<std::vector<CutProposal>> cutByTimes(const RecordingSpan& recording, cons
         return outside(recording, study.runs.front(), {&study.runs.front(), 1},
                        shift.value().shift_s, options);
     return proposals;
+}
+
+std::vector<std::optional<int>> runsInTime(std::span<const CutProposal> parts,
+                                           std::span<const CutProposal> byTimes, const Study& study)
+{
+    struct Claim {
+        double overlap_s;
+        std::size_t part;
+        int run;
+    };
+    std::vector<std::optional<int>> runs;
+    std::vector<Claim> claims;
+    std::set<int> given;
+    for (const CutProposal& part : parts) {
+        runs.push_back(part.run);
+        if (part.run) {
+            given.insert(*part.run);
+            continue;
+        }
+        const CutProposal* most = nullptr;
+        for (const CutProposal& timed : byTimes)
+            if (timed.run && overlap_s(part, timed) > (most ? overlap_s(part, *most) : 0.0))
+                most = &timed;
+        if (most && isThatRun(part, *most, study))
+            claims.push_back({overlap_s(part, *most), runs.size() - 1, *most->run});
+    }
+    std::stable_sort(claims.begin(), claims.end(),
+                     [](const Claim& a, const Claim& b) { return a.overlap_s > b.overlap_s; });
+    for (const Claim& claim : claims)
+        if (given.insert(claim.run).second)
+            runs[claim.part] = claim.run;
+    return runs;
 }
 
 Result<Run> runFromProposal(const CutProposal& proposal, const RecordingSpan& recording,

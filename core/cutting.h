@@ -93,15 +93,23 @@ struct CruiseOptions {
 [[nodiscard]] std::vector<CutProposal> cutBySpeed(const RunTrace& recording,
                                                   const CruiseOptions& options = {});
 
+struct TargetCut {
+    std::vector<CutProposal> parts;
+    std::optional<double> heldLongest_kmh; ///< the speed taken where it is not the study's target
+};
 /// By the study's own target speed (road_speed.target_kmh); where it has none, or that was never
 /// held, by the speed that was held longest.
-[[nodiscard]] std::vector<CutProposal> cutByTarget(const RunTrace& recording, const Study& study);
+[[nodiscard]] TargetCut cutByTarget(const RunTrace& recording, const Study& study);
 
-/// The number of the study's run that a part of a recording is in time: of the one whose proposal
-/// starts nearest, within half the part's length. Nothing where there is none.
+/// The number of the study's run that each part of a recording is given to; nothing for a part
+/// that is none's. A part that has a number keeps it. Another is given to the run with which it
+/// overlaps most in time, and only if they overlap by at least half of the shorter of the two (for
+/// a run without duration: if its start lies within the part or at most 60 s before its
+/// beginning). Never two parts to one run: of two, the one that overlaps more is given to it.
 /// @param byTimes  of cutByTimes()
-[[nodiscard]] std::optional<int> runInTime(const CutProposal& part,
-                                           std::span<const CutProposal> byTimes);
+[[nodiscard]] std::vector<std::optional<int>> runsInTime(std::span<const CutProposal> parts,
+                                                         std::span<const CutProposal> byTimes,
+                                                         const Study& study);
 
 /// A run of a proposal, to be added to the study: start (in the study's kind of time), duration,
 /// direction, distance and mean speed. Number, configuration and consumption are the caller's to

@@ -340,19 +340,6 @@ Outcome checkFence(const Geofence& fence)
     return Done{};
 }
 
-std::optional<int> runInTime(const CutProposal& part, std::span<const CutProposal> byTimes)
-{
-    std::optional<int> run;
-    double nearest_s = 0.5 * (part.to_s - part.from_s);
-    for (const CutProposal& timed : byTimes)
-        if (const double away_s = std::abs(timed.from_s - part.from_s);
-            away_s <= nearest_s && timed.run) {
-            nearest_s = away_s;
-            run = timed.run;
-        }
-    return run;
-}
-
 std::vector<CutProposal> cutByPosition(const RunTrace& recording, const Geofence& fence)
 {
     GateKeeper gates(fence);
@@ -404,14 +391,21 @@ std::vector<CutProposal> cutBySpeed(const RunTrace& recording, const CruiseOptio
     return proposals;
 }
 
-std::vector<CutProposal> cutByTarget(const RunTrace& recording, const Study& study)
+TargetCut cutByTarget(const RunTrace& recording, const Study& study)
 {
+    TargetCut cut;
     CruiseOptions cruise;
     cruise.target_kmh = limitOf(study.properties.limits, "road_speed.target_kmh");
-    auto proposals = cutBySpeed(recording, cruise);
-    if (proposals.empty() && cruise.target_kmh)
-        proposals = cutBySpeed(recording, {});
-    return proposals;
+    if (cruise.target_kmh)
+        cut.parts = cutBySpeed(recording, cruise);
+    if (!cut.parts.empty())
+        return cut;
+    if (const auto speed = recording.samples("road_speed_kmh"))
+        cut.heldLongest_kmh = heldLongest_kmh(*speed, cruise.tolerance_pct);
+    cruise.target_kmh = cut.heldLongest_kmh;
+    if (cruise.target_kmh)
+        cut.parts = cutBySpeed(recording, cruise);
+    return cut;
 }
 
 } // namespace bothways::core

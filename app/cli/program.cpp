@@ -126,8 +126,13 @@ int runProgram(const std::vector<std::string>& arguments, Surroundings& io)
         return 0;
     } catch (const CLI::ExtrasError&) {
         const std::vector<std::string> extra = program.remaining(true);
+        const std::string first = extra.empty() ? std::string() : extra.front();
+        const bool channel =
+            first.find('=') != std::string::npos &&
+            std::find(arguments.begin(), arguments.end(), "--channel") != arguments.end();
         return wrongUseOf(program, arguments,
-                          fmt::format("'{}' was not expected", extra.empty() ? "" : extra.front()),
+                          fmt::format("'{}' was not expected{}", first,
+                                      channel ? "; repeat --channel for each" : ""),
                           io);
     } catch (const CLI::ParseError& problem) {
         return wrongUseOf(program, arguments, problem.what(), io);

@@ -60,7 +60,7 @@ core::Result<CutMaterial> readCutMaterial(const storage::StudyFile& file,
     CutMaterial material;
     material.speed = trace.samples("road_speed_kmh");
     material.byMarks = core::cutByMarks(trace, study);
-    material.bySpeed = core::cutByTarget(trace, study);
+    material.bySpeed = core::cutByTarget(trace, study).parts;
     material.lat_deg = trace.samples("lat_deg");
     material.lon_deg = trace.samples("lon_deg");
     material.fence = fence;

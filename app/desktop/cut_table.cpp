@@ -74,15 +74,15 @@ void CutTable::setParts(std::vector<core::CutProposal> parts, const core::Study&
     m_units = units;
     setRowCount(0);
     setRowCount(static_cast<int>(m_parts.size()));
+    const auto runs = core::runsInTime(m_parts, byTimes, study);
     for (int row = 0; row < rowCount(); ++row)
-        addRow(row, study, byTimes);
+        addRow(row, study, runs[static_cast<std::size_t>(row)]);
     resizeRowsToContents();
     m_filling = false;
     emit changed();
 }
 
-void CutTable::addRow(int row, const core::Study& study,
-                      const std::vector<core::CutProposal>& byTimes)
+void CutTable::addRow(int row, const core::Study& study, std::optional<int> run)
 {
     const core::CutProposal& part = m_parts[static_cast<std::size_t>(row)];
     auto* wanted = new QTableWidgetItem(m_units.number(row + 1, 0));
@@ -101,7 +101,7 @@ void CutTable::addRow(int row, const core::Study& study,
     // Where the recording cannot tell, runs go out and back by turns.
     direction->setCurrentIndex(part.outward.value_or(row % 2 == 0) ? 0 : 1);
     setCellWidget(row, directionColumn, direction);
-    addBecomes(row, study, part.run ? part.run : core::runInTime(part, byTimes));
+    addBecomes(row, study, run);
 }
 
 QDoubleSpinBox* CutTable::addTime(int row, int column, double value_s)

@@ -57,7 +57,7 @@ signals:
     void changed();
 
 private:
-    void addRow(int row, const core::Study& study, const std::vector<core::CutProposal>& byTimes);
+    void addRow(int row, const core::Study& study, std::optional<int> run);
     QDoubleSpinBox* addTime(int row, int column, double value_s);
     void addBecomes(int row, const core::Study& study, std::optional<int> run);
     void sayLength(int row);

@@ -278,13 +278,60 @@ TEST(CheckFence, SaysWhatIsNoPlaceOrNoStretch)
     EXPECT_THAT(with(&Geofence::radius_m, 1001.0), HasSubstr("at most 1000 m"));
 }
 
-TEST(RunInTime, IsTheRunThatStartsNearestWithinHalfThePart)
+/// The runs of parts that are {from, to} in a recording from 05:39:00, in which the runs of aDay()
+/// last from 60 to 260 s, 480 to 680 s and 990 to 1190 s.
+std::vector<std::optional<int>> givenTo(const std::vector<std::pair<double, double>>& parts,
+                                        const Study& day = aDay())
 {
-    const std::vector<CutProposal> byTimes{{100.0, 300.0, {}, 1, {}, {}},
-                                           {500.0, 700.0, {}, 2, {}, {}}};
-    EXPECT_EQ(runInTime({110.0, 310.0, {}, {}, {}, {}}, byTimes), 1);
-    EXPECT_EQ(runInTime({420.0, 620.0, {}, {}, {}, {}}, byTimes), 2);
-    EXPECT_EQ(runInTime({300.0, 400.0, {}, {}, {}, {}}, byTimes), std::nullopt);
+    std::vector<CutProposal> proposals;
+    for (const auto& [from_s, to_s] : parts)
+        proposals.push_back({from_s, to_s, {}, {}, {}, {}});
+    return runsInTime(proposals, cutByTimes(from("2026-05-09T05:39:00", 3600), day).value(), day);
+}
+
+using Numbers = std::vector<std::optional<int>>;
+
+TEST(RunsInTime, GivesAPartToTheRunWithWhichItOverlapsMostIfByHalfOfTheShorter)
+{
+    EXPECT_EQ(givenTo({{70, 270}, {380, 580}, {1090, 1290}}), (Numbers{1, 2, 3}));
+    EXPECT_EQ(givenTo({{379, 579}, {1091, 1291}}), (Numbers{{}, {}}));
+    EXPECT_EQ(givenTo({{100, 120}, {670, 690}, {671, 691}}), (Numbers{1, 2, {}}));
+    EXPECT_EQ(givenTo({{160, 650}}), Numbers{2}) << "100 s of run 1, 170 s of run 2";
+    EXPECT_EQ(givenTo({{302, 470}, {1190, 1400}}), (Numbers{{}, {}})) << "no overlap at all";
+    EXPECT_EQ(givenTo({{302, 302 + 25 * 60}}), Numbers{2}) << "a long part holds runs 2 and 3";
+    EXPECT_EQ(givenTo({{1232, 1232 + 25 * 60}}), Numbers{std::nullopt}) << "242 s after run 3";
+}
+
+TEST(RunsInTime, GivesAPartToARunWithoutDurationByItsStart)
+{
+    Study day = aDay();
+    for (core::Run& run : day.runs)
+        run.duration_s.reset();
+    EXPECT_EQ(givenTo({{120, 320}, {470, 480}, {800, 1000}}, day), (Numbers{1, {}, {}}));
+    EXPECT_EQ(givenTo({{121, 321}, {490, 500}, {900, 1190}}, day), (Numbers{{}, 2, 3}));
+}
+
+TEST(RunsInTime, NeverGivesTwoPartsToOneRun)
+{
+    EXPECT_EQ(givenTo({{60, 140}, {150, 260}, {480, 580}, {580, 680}}), (Numbers{{}, 1, 2, {}}));
+    const Study day = aDay();
+    const std::vector<CutProposal> parts{{60, 260, {}, {}, {}, {}}, {700, 900, {}, 1, {}, {}}};
+    EXPECT_EQ(runsInTime(parts, cutByTimes(from("2026-05-09T05:39:00", 3600), day).value(), day),
+              (Numbers{{}, 1}))
+        << "a mark named it";
+}
+
+TEST(CutByTarget, SaysWhichSpeedItTookWhereThatIsNotTheTarget)
+{
+    const auto trace = Drive().speedAlone(100, 90).speedAlone(300, 50).trace(false);
+    Study day;
+    EXPECT_EQ(cutByTarget(trace, day).heldLongest_kmh, 50.0);
+    EXPECT_EQ(cutByTarget(trace, day).parts.at(0).from_s, 101.0);
+    day.properties.limits["road_speed.target_kmh"] = 90;
+    EXPECT_EQ(cutByTarget(trace, day).heldLongest_kmh, std::nullopt);
+    EXPECT_EQ(cutByTarget(trace, day).parts.at(0).from_s, 1.0);
+    day.properties.limits["road_speed.target_kmh"] = 120;
+    EXPECT_EQ(cutByTarget(trace, day).heldLongest_kmh, 50.0);
 }
 
 TEST(CutBySpeed, FindsTheSpeedThatWasHeldAndTheStretchesOnWhichItWas)

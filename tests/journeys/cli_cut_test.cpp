@@ -14,6 +14,8 @@ namespace {
 
 using ::testing::AllOf;
 using ::testing::HasSubstr;
+using ::testing::Not;
+using ::testing::StartsWith;
 
 constexpr int kWay_s = 200, kTurn_s = 100; ///< there, a turn, back, a turn
 constexpr int kRound_s = 2 * (kWay_s + kTurn_s);
@@ -37,6 +39,20 @@ std::string aDrive()
                                   : "");
         fuel_l += turning ? 0.0005 : 0.002;
     }
+    return csv;
+}
+
+/// A way of 200 s at 90 km/h from 05:40, a stop, and from 242 s on 25 minutes of turning round at
+/// 20 km/h.
+std::string aSlowTurn()
+{
+    std::string csv = "time,road_speed_kmh\n";
+    for (int s = 0; s <= 1742; ++s)
+        csv += fmt::format("2026-05-09T{:02}:{:02}:{:02},{}\n", 5 + (40 + s / 60) / 60,
+                           (40 + s / 60) % 60, s % 60,
+                           s <= 200  ? 90
+                           : s < 242 ? 0
+                                     : 20);
     return csv;
 }
 
@@ -80,6 +96,7 @@ TEST_F(CliCut, MarksAndAHeldSpeedFindTheSameRuns)
         ASSERT_EQ(ran.code, 0) << way << ran.err;
         EXPECT_THAT(ran.out, AllOf(HasSubstr("from 0.0 s to 200.0 s"),
                                    HasSubstr("from 900.0 s to 1100.0 s"), HasSubstr("4 runs")));
+        EXPECT_THAT(ran.out, StartsWith("imported drive.csv: 1,200 rows"));
         for (int steps = 0; steps < 2; ++steps) // the cut, the import
             ASSERT_EQ(bothwaysProgram({"undo", m_study}).code, 0);
     }
@@ -103,8 +120,85 @@ TEST_F(CliCut, TheTimesOfTheRunSheetGiveItsRunsTheirParts)
     EXPECT_EQ(refused.code, 2);
     EXPECT_THAT(refused.err,
                 HasSubstr("2 parts are no run of the study; expected --configuration"));
-    EXPECT_THAT(refused.out, HasSubstr("the study is as it was"));
+    EXPECT_THAT(refused.out,
+                AllOf(HasSubstr("the study is as it was"), Not(HasSubstr("imported"))));
     EXPECT_EQ(bothwaysProgram({"runs", m_study}).out, before);
+}
+
+TEST_F(CliCut, ATurnRoundAtAHeldSpeedDoesNotOverwriteTheRunBeforeIt)
+{
+    m_folder.write("drive.csv", aSlowTurn());
+    const std::string sheet =
+        m_folder.write("morning.csv", "configuration,direction,start,duration_s,l_per_100km\n"
+                                      "A,out,2026-05-09T05:40:00,180,8.1\n");
+    ASSERT_EQ(bothwaysProgram({"import", m_study, sheet}).code, 0);
+    const Ran held = import({"--cut", "speed", "--configuration", "A"});
+    ASSERT_EQ(held.code, 0) << held.err;
+    EXPECT_THAT(held.out,
+                AllOf(HasSubstr("new run: from 242.0 s to 1742.0 s"),
+                      HasSubstr("1 new, 0 given their part"),
+                      HasSubstr("held speed: 20 km/h; set road_speed.target_kmh to choose it\n")));
+    for (int steps = 0; steps < 2; ++steps)
+        ASSERT_EQ(bothwaysProgram({"undo", m_study}).code, 0);
+    ASSERT_EQ(bothwaysProgram({"set", m_study, "road_speed.target_kmh=90"}).code, 0);
+    const Ran chosen = import({"--cut", "speed"});
+    ASSERT_EQ(chosen.code, 0) << chosen.err;
+    EXPECT_THAT(chosen.out,
+                AllOf(HasSubstr("  run 1: from 0.0 s to 200.0 s"),
+                      HasSubstr("0 new, 1 given their part"), Not(HasSubstr("held speed"))));
+    ASSERT_EQ(bothwaysProgram({"set", m_study, "road_speed.target_kmh=70"}).code, 0);
+    const Ran never = import({"--cut", "speed", "--configuration", "A"});
+    EXPECT_THAT(never.out, HasSubstr("70 km/h was never held; held speed: 20 km/h"));
+}
+
+TEST_F(CliCut, ARunWhosePartIsEmptyOrNotInTheRecordingGetsNone)
+{
+    const std::string sheet =
+        m_folder.write("morning.csv", "configuration,direction,start,duration_s,l_per_100km\n"
+                                      "A,out,2026-05-09T05:41:00,200,8.1\n"
+                                      "A,return,2026-05-09T05:41:00,200,7.9\n"
+                                      "A,out,2026-05-09T08:00:00,200,8.0\n");
+    ASSERT_EQ(bothwaysProgram({"import", m_study, sheet}).code, 0);
+    const Ran ran = import({"--cut", "times"});
+    ASSERT_EQ(ran.code, 0) << ran.err;
+    EXPECT_THAT(ran.out, AllOf(HasSubstr("  runs 1, 3: no part\n"),
+                               HasSubstr("  run 2: from 60.0 s to 260.0 s"),
+                               HasSubstr("cut drive.csv into 1 run: 0 new, 1 given their part")));
+}
+
+TEST_F(CliCut, ARecordingThatBelongsToNoRunYetSaysHowItCan)
+{
+    const Ran ran = import({});
+    ASSERT_EQ(ran.code, 0) << ran.err;
+    EXPECT_THAT(ran.out, AllOf(HasSubstr("imported drive.csv: 1,200 rows"),
+                               HasSubstr("it belongs to no run yet"), HasSubstr("--run N"),
+                               HasSubstr("--cut ")));
+    const std::string sheet =
+        m_folder.write("morning.csv", "configuration,direction,start,duration_s,l_per_100km\n"
+                                      "A,out,2026-05-09T05:40:00,200,8.1\n");
+    ASSERT_EQ(bothwaysProgram({"import", m_study, sheet}).code, 0);
+    const Ran given = import({"--run", "1"});
+    ASSERT_EQ(given.code, 0) << given.err;
+    EXPECT_THAT(given.out, Not(HasSubstr("no run yet")));
+}
+
+TEST_F(CliCut, SaysHowChannelsAreGivenAndWhichColumnsThereAre)
+{
+    const char* const repeat = "repeat --channel for each";
+    const Ran two = import({"--channel", "mark=note", "lat_deg=lat"});
+    EXPECT_EQ(two.code, 2);
+    EXPECT_THAT(two.err, AllOf(HasSubstr("'lat_deg=lat'"), HasSubstr(repeat)));
+    const Ran three = import({"--channel", "mark=note", "lat_deg=lat", "lon_deg=lon"});
+    EXPECT_EQ(three.code, 2);
+    EXPECT_THAT(three.err, HasSubstr(repeat));
+    const Ran unknown = import({"--channel", "nosuch=distance_m"});
+    EXPECT_EQ(unknown.code, 2);
+    EXPECT_THAT(unknown.err, AllOf(HasSubstr("no column 'nosuch'"), HasSubstr("'time'"),
+                                   HasSubstr("'fuel_used_l'"), HasSubstr("'mark'")));
+    EXPECT_EQ(unknown.out, "");
+    const Ran own = import({"--channel", "lat_deg=breadth", "--channel", "LON_DEG=lon_deg"});
+    ASSERT_EQ(own.code, 0) << own.err;
+    EXPECT_THAT(own.out, HasSubstr("breadth"));
 }
 
 TEST_F(CliCut, SaysWhatIsWrongWithTheOrder)

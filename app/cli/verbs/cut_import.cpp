@@ -3,6 +3,7 @@
 #include "app/cli/verbs/cut_import.h"
 
 #include "app/output/numbers.h"
+#include "core/screening.h"
 #include "storage/run_columns.h"
 #include "storage/traces.h"
 
@@ -43,9 +44,18 @@ Result<core::Geofence> gatesFrom(const std::string& text)
     return fence;
 }
 
+/// Says which speed was taken, where it is not the study's target.
+void printHeldSpeed(double held_kmh, const core::Study& study, std::ostream& out)
+{
+    if (const auto target = core::limitOf(study.properties.limits, "road_speed.target_kmh"))
+        out << fmt::format("the target of {} km/h was never held; ", *target);
+    out << fmt::format("held speed: {:.0f} km/h; set road_speed.target_kmh to choose it\n",
+                       held_kmh);
+}
+
 /// Where the recording may be cut; an Error says what it lacks.
 Result<Parts> partsOf(const core::RunTrace& trace, const storage::RecordingInfo& recording,
-                      const core::Study& study, const CutOrder& order)
+                      const core::Study& study, const CutOrder& order, std::ostream& out)
 {
     const auto lacks = [&](const char* what) {
         return Error{ErrorCode::badInput, what, recording.name};
@@ -65,35 +75,51 @@ Result<Parts> partsOf(const core::RunTrace& trace, const storage::RecordingInfo&
         if (parts.empty())
             return lacks("the drive never leads through one of the gates and on to the other");
         break;
-    case CutWay::speed:
+    case CutWay::speed: {
         if (!trace.samples("road_speed_kmh"))
             return lacks("the recording has no speed; expected a channel road_speed_kmh");
-        parts = core::cutByTarget(trace, study);
-        if (parts.empty())
+        auto cut = core::cutByTarget(trace, study);
+        if (cut.parts.empty())
             return lacks("no speed was held for a minute");
+        if (cut.heldLongest_kmh)
+            printHeldSpeed(*cut.heldLongest_kmh, study, out);
+        parts = std::move(cut.parts);
         break;
+    }
     }
     return parts;
 }
 
-const core::Run* runOf(const core::CutProposal& part, const core::Study& study,
-                       const Parts& byTimes)
+const core::Run* runOf(std::optional<int> number, const core::Study& study)
 {
-    const auto number = part.run ? part.run : core::runInTime(part, byTimes);
     const auto found = std::find_if(study.runs.begin(), study.runs.end(),
                                     [&](const core::Run& run) { return run.number == number; });
     return found == study.runs.end() ? nullptr : &*found;
 }
 
 void printPart(const core::CutProposal& part, const core::Run* run, const std::string& direction,
-               Surroundings& io)
+               std::ostream& out)
 {
-    io.out << fmt::format("  {}: from {:.1f} s to {:.1f} s",
-                          run ? fmt::format("run {}", run->number) : "new run", part.from_s,
-                          part.to_s);
+    out << fmt::format("  {}: from {:.1f} s to {:.1f} s",
+                       run ? fmt::format("run {}", run->number) : "new run", part.from_s,
+                       part.to_s);
     if (part.distance_km)
-        io.out << fmt::format(", {:.2f} km", *part.distance_km);
-    io.out << fmt::format(", {}\n", direction);
+        out << fmt::format(", {:.2f} km", *part.distance_km);
+    out << fmt::format(", {}\n", direction);
+}
+
+/// The runs of the study that none of the parts was given to.
+void printWithoutPart(const core::Study& study, const std::vector<storage::Cut>& cuts,
+                      std::ostream& out)
+{
+    std::vector<int> without;
+    for (const core::Run& run : study.runs)
+        if (std::none_of(cuts.begin(), cuts.end(),
+                         [&](const storage::Cut& cut) { return cut.existing == run.id; }))
+            without.push_back(run.number);
+    if (!without.empty())
+        out << fmt::format("  run{} {}: no part\n", without.size() == 1 ? "" : "s",
+                           fmt::join(without, ", "));
 }
 
 /// Where the recording cannot tell, runs go out and back by turns.
@@ -127,7 +153,7 @@ Result<CutOrder> cutOrderFrom(const std::string& way, const std::string& gates,
 }
 
 Outcome cutImported(storage::StudyFile& file, core::RecordingId id, const CutOrder& order,
-                    Surroundings& io)
+                    std::ostream& out)
 {
     const auto known = storage::recordings(file);
     const auto study = file.study();
@@ -137,17 +163,21 @@ Outcome cutImported(storage::StudyFile& file, core::RecordingId id, const CutOrd
     const auto recording =
         std::find_if(known.value().begin(), known.value().end(),
                      [&](const storage::RecordingInfo& one) { return one.id == id; });
-    const auto parts = partsOf(*trace.value(), *recording, study.value(), order);
+    const auto parts = partsOf(*trace.value(), *recording, study.value(), order, out);
     if (!parts)
         return parts.error();
     const auto byTimes = core::cutByTimes(recording->span(), study.value());
+    const auto numbers =
+        core::runsInTime(parts.value(), byTimes ? byTimes.value() : Parts{}, study.value());
     std::vector<storage::Cut> cuts;
     long long unknown = 0;
     for (std::size_t i = 0; i < parts.value().size(); ++i) {
         const core::CutProposal& part = parts.value()[i];
-        const core::Run* run = runOf(part, study.value(), byTimes ? byTimes.value() : Parts{});
+        if (!(part.to_s > part.from_s)) // another run of the sheet starts at the same time
+            continue;
+        const core::Run* run = runOf(numbers[i], study.value());
         const std::string direction = run ? run->direction : directionOf(part, i, study.value());
-        printPart(part, run, direction, io);
+        printPart(part, run, direction, out);
         if (run) {
             cuts.push_back(storage::cutForRun(run->id, part, *recording, study.value(), {},
                                               order.way != CutWay::times));
@@ -161,18 +191,24 @@ Outcome cutImported(storage::StudyFile& file, core::RecordingId id, const CutOrd
         cuts.back().run.configuration = order.configuration;
         cuts.back().run.direction = direction;
     }
+    if (order.way == CutWay::times)
+        printWithoutPart(study.value(), cuts, out);
     if (unknown > 0 && order.configuration.empty())
         return wrongUse(
             fmt::format("{} no run of the study; expected --configuration NAME to add "
                         "what is new",
                         unknown == 1 ? "one part is" : fmt::format("{} parts are", unknown)),
             recording->name);
+    if (cuts.empty())
+        return Error{ErrorCode::badInput,
+                     "every part is empty; expected a run that starts before the recording ends",
+                     recording->name};
     if (Outcome cut = storage::cutRecording(file, id, cuts); !cut)
         return cut;
     const auto given = static_cast<long long>(cuts.size()) - unknown;
-    io.out << fmt::format("cut {} into {}: {} new, {} given their part\n", recording->name,
-                          app::counted(static_cast<long long>(cuts.size()), "run", "runs"), unknown,
-                          given);
+    out << fmt::format("cut {} into {}: {} new, {} given their part\n", recording->name,
+                       app::counted(static_cast<long long>(cuts.size()), "run", "runs"), unknown,
+                       given);
     return Done{};
 }
 

@@ -7,6 +7,7 @@
 #include "core/study.h"
 #include "storage/study_file.h"
 
+#include <iosfwd>
 #include <optional>
 #include <string>
 
@@ -30,6 +31,6 @@ struct CutOrder {
 /// Prints the parts that were found and makes runs of them, in one step of undo. An Error leaves
 /// the recording as it was.
 [[nodiscard]] Outcome cutImported(storage::StudyFile& file, core::RecordingId recording,
-                                  const CutOrder& order, Surroundings& io);
+                                  const CutOrder& order, std::ostream& out);
 
 } // namespace bothways::cli

@@ -15,6 +15,7 @@
 #include <csignal>
 #include <memory>
 #include <ostream>
+#include <sstream>
 #include <stop_token>
 
 namespace bothways::cli {
@@ -93,12 +94,40 @@ void sayWhatWasMet(const storage::TraceReport& report, const std::string& name, 
         io.out << "  the last line is cut short and was left out\n";
 }
 
-Result<core::RecordingId> importRecording(storage::StudyFile& file,
-                                          const std::filesystem::path& trace,
-                                          std::optional<int> run,
-                                          const std::vector<storage::ChannelMapping>& mapping,
-                                          Surroundings& io)
+/// An Error where the recording has no such column as a mapping names.
+Outcome checkColumns(const std::filesystem::path& trace,
+                     const std::vector<storage::ChannelMapping>& mapping)
 {
+    if (mapping.empty())
+        return Done{};
+    const auto preview = storage::previewTrace(trace);
+    if (!preview)
+        return preview.error();
+    const std::vector<std::string>& columns = preview.value().columns;
+    for (const storage::ChannelMapping& one : mapping) {
+        if (std::any_of(columns.begin(), columns.end(), [&](const std::string& column) {
+                return core::sameWord(column, one.column);
+            }))
+            continue;
+        return wrongUse(
+            columns.empty()
+                ? fmt::format("a {} recording has no columns to name", preview.value().format)
+                : fmt::format("{} has no column '{}'; expected one of '{}'",
+                              trace.filename().string(), one.column, fmt::join(columns, "', '")),
+            "--channel");
+    }
+    return Done{};
+}
+
+/// @param run  that it belongs to; none: not yet cut
+Result<storage::TraceReport> importRecording(storage::StudyFile& file,
+                                             const std::filesystem::path& trace,
+                                             std::optional<int> run,
+                                             const std::vector<storage::ChannelMapping>& mapping,
+                                             Surroundings& io)
+{
+    if (const Outcome known = checkColumns(trace, mapping); !known)
+        return known.error();
     StopOnInterrupt guard;
     std::stop_source stop;
     storage::TraceImportOptions options;
@@ -113,13 +142,15 @@ Result<core::RecordingId> importRecording(storage::StudyFile& file,
                                   100.0 * done, bytesPerSecond / 1e6)
                    << std::flush;
     };
-    const auto report = storage::importTrace(file, trace, options);
+    auto report = storage::importTrace(file, trace, options);
     if (io.errIsTerminal)
         io.err << "\r\033[K" << std::flush;
-    if (!report)
-        return report.error();
-    sayWhatWasMet(report.value(), trace.filename().string(), io);
-    return report.value().recording;
+    return report;
+}
+
+std::string nameOf(const std::string& trace)
+{
+    return std::filesystem::path(trace).filename().string();
 }
 
 /// A recording that cannot be cut as told does not come in.
@@ -132,7 +163,11 @@ Outcome importAndCut(storage::StudyFile& file, const ImportOptions& options,
     const auto imported = importRecording(file, options.trace, std::nullopt, mapping, io);
     if (!imported)
         return imported.error();
-    Outcome cut = cutImported(file, imported.value(), order.value(), io);
+    std::ostringstream said; // goes after the line that it stays
+    Outcome cut = cutImported(file, imported.value().recording, order.value(), said);
+    if (cut)
+        sayWhatWasMet(imported.value(), nameOf(options.trace), io);
+    io.out << said.str();
     if (!cut) {
         if (const auto undone = file.undo(); undone)
             io.out << "the recording was taken out again: the study is as it was\n";
@@ -154,6 +189,7 @@ Outcome importTracesOfSheet(storage::StudyFile& file, const std::filesystem::pat
             const auto undone = file.undo();
             return imported.error();
         }
+        sayWhatWasMet(imported.value(), nameOf(run.trace), io);
     }
     return Done{};
 }
@@ -189,15 +225,20 @@ Outcome importSheet(const ImportOptions& options, storage::StudyFile& file, Surr
 
 Outcome import(const ImportOptions& options, Surroundings& io)
 {
-    if (options.sheet.empty() == options.trace.empty())
-        return wrongUse("expected either a run sheet or --trace FILE", "bothways import");
     std::vector<storage::ChannelMapping> mapping;
+    for (const std::string& word : {options.study, options.sheet})
+        if (!options.channels.empty() && word.find('=') != std::string::npos &&
+            !std::filesystem::exists(word))
+            return wrongUse(fmt::format("'{}' stands alone; repeat --channel for each", word),
+                            "--channel");
     for (const std::string& text : options.channels) {
         auto one = mappingFrom(text);
         if (!one)
             return one.error();
         mapping.push_back(one.value());
     }
+    if (options.sheet.empty() == options.trace.empty())
+        return wrongUse("expected either a run sheet or --trace FILE", "bothways import");
     auto file = openForChange(options.study);
     if (!file)
         return file.error();
@@ -215,7 +256,13 @@ Outcome import(const ImportOptions& options, Surroundings& io)
             return id.error();
     }
     const auto imported = importRecording(file.value(), options.trace, run, mapping, io);
-    return imported ? Outcome(Done{}) : Outcome(imported.error());
+    if (!imported)
+        return imported.error();
+    sayWhatWasMet(imported.value(), nameOf(options.trace), io);
+    if (!run)
+        io.out << "  it belongs to no run yet; import it with --run N, or with --cut times, marks, "
+                  "position or speed, to give it to runs\n";
+    return Done{};
 }
 
 } // namespace
@@ -238,7 +285,8 @@ void addImport(CLI::App& program, Context& context)
     CLI::Option* cut =
         verb->add_option("--cut", options->cut,
                          "Cut the recording into runs: by the run sheet's times, marks in it "
-                         "(\"start\", \"end\"), gates passed, or a speed that was held")
+                         "(\"start\", \"end\"), gates passed, or a speed that was held: the "
+                         "study's road_speed.target_kmh, else the one held longest, which is said")
             ->check(CLI::IsMember({"times", "marks", "position", "speed"}))
             ->needs(trace)
             ->excludes(ofRun);
@@ -253,7 +301,7 @@ void addImport(CLI::App& program, Context& context)
         ->needs(cut);
     verb->add_option("--channel", options->channels,
                      "What a column of the recording is, with factor and offset to our unit; kept "
-                     "for the next recording with this header")
+                     "for the next recording with this header; once for each column")
         ->type_name("COLUMN=CHANNEL[,FACTOR[,OFFSET]]")
         ->allow_extra_args(false)
         ->needs(trace);
@@ -262,9 +310,12 @@ void addImport(CLI::App& program, Context& context)
         "  bothways import day.bothways --trace logger.csv --run 9 --channel "
         "'Speed mph=road_speed_kmh,1.609344'\n  bothways import day.bothways --trace drive.gpx "
         "--cut position --gates 47.5061,9.4213,47.5299,9.3871 --configuration A\n\nA "
-        "part that starts where a run of the study does is given to that run, which takes "
-        "its start and duration; with --cut times runs stay as they are. Others are new "
-        "runs. A recording that cannot be cut does not come in.\nA sheet with a bad line is "
+        "part is given to the run of the study with which it overlaps most in time, and only if "
+        "they overlap by at least half of the shorter of the two (to a run without duration: if "
+        "its start lies within the part or at most 60 s before its beginning); never two parts to "
+        "one run. The run takes start and duration of the part; with --cut times runs stay as "
+        "they are. Other parts are new runs. A recording that cannot be cut does not come in.\nA "
+        "sheet with a bad line is "
         "refused whole, "
         "and every bad line is listed.");
     onCall(*verb, context, [options, &context] { return import(*options, context.io); });
