@@ -157,6 +157,16 @@ double threshold(double observed, double df)
 
 } // namespace
 
+double smallestLabelsP(const Analysis& analysis)
+{
+    const auto device =
+        std::count_if(analysis.pairs.begin(), analysis.pairs.end(), [&](const Pair& pair) {
+            return !sameWord(pair.configuration, analysis.baseline);
+        });
+    const bool balanced = 2 * static_cast<std::size_t>(device) == analysis.pairs.size();
+    return (balanced ? 2.0 : 1.0) / static_cast<double>(analysis.companions.labels->deals);
+}
+
 bool nextChoice(std::vector<std::uint32_t>& places, std::size_t n)
 {
     std::size_t i = places.size();

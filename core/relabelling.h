@@ -38,6 +38,11 @@ inline constexpr long long kMostDeals = 20'000;
                                                         const Columns& nuisance,
                                                         std::uint64_t seed);
 
+/// The smallest p that dealing all labels can give. Where both configurations have equally many
+/// pairs, every deal has the |t| of its opposite, so that the deal driven never stands alone.
+/// @pre  analysis.companions.labels is there
+[[nodiscard]] double smallestLabelsP(const Analysis& analysis);
+
 /// The next set of places among 0 .. n - 1 in lexicographic order, from {0, 1, ...} on.
 /// @param places  ascending
 /// @return  false after the last one; `places` is then as it was

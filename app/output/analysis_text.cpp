@@ -27,6 +27,8 @@ std::string verdictPart(const Analysis& analysis, const TextOptions& options, co
     for (const core::Qualifier qualifier : analysis.verdict.qualifiers)
         text += paint.alarm(wrapped("  ! " + english::qualifierSentence(qualifier, analysis), 4)) +
                 "\n";
+    for (const std::string& warning : options.warnings)
+        text += paint.alarm(wrapped("  ! " + warning, 4)) + "\n";
     return text;
 }
 

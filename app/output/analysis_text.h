@@ -18,8 +18,9 @@ namespace bothways::app {
 
 struct TextOptions {
     english::ShownUnit unit = english::ShownUnit::lPer100km;
-    bool colour = false;                 ///< ANSI colours; only for a terminal
-    std::vector<std::string> notes = {}; ///< of the caller, before those of the analysis
+    bool colour = false;                    ///< ANSI colours; only for a terminal
+    std::vector<std::string> notes = {};    ///< of the caller, before those of the analysis
+    std::vector<std::string> warnings = {}; ///< of the caller, after the qualifiers of the verdict
 };
 
 /// The whole result: verdict, numbers, companions, checks, sensitivity, findings, notes.

@@ -56,6 +56,10 @@ enum class ShownUnit { lPer100km, mpgUs, mpgImp, kmPerL };
 
 // Screening.
 [[nodiscard]] std::string findingSentence(const core::Finding& finding);
+/// That runs count which a finding calls spoiled; empty where there are none.
+/// @param screening  without the findings that were overruled
+[[nodiscard]] std::string spoiledRunsSentence(const core::Analysis& analysis,
+                                              const core::Screening& screening);
 /// Why a rule said nothing, without run and rule: "no limit is set (overspeed.rpm)".
 [[nodiscard]] std::string whyNotChecked(const core::NotChecked& notChecked);
 [[nodiscard]] std::string notCheckedSentence(const core::NotChecked& notChecked);

@@ -8,6 +8,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <set>
 
 // Sentences of the screening rules: "run 9: rotor at 3,410 rpm from 61.2 s to 63.0 s, above the
 // limit of 3,200 rpm".
@@ -259,6 +260,24 @@ std::string patternSentence(const core::OverspeedPattern& pattern)
                              "a current limit. "
                              "It is a hint, not a fact."
                            : "Not each time, so output alone does not explain it.");
+}
+
+std::string spoiledRunsSentence(const core::Analysis& analysis, const core::Screening& screening)
+{
+    std::set<int> counted(analysis.unpaired.begin(), analysis.unpaired.end());
+    for (const core::Pair& pair : analysis.pairs)
+        counted.insert({pair.out_run, pair.return_run});
+    std::set<int> spoiled;
+    for (const Finding& finding : screening.findings)
+        if (finding.grade == core::Grade::spoils && counted.contains(finding.run))
+            spoiled.insert(finding.run);
+    if (spoiled.empty())
+        return {};
+    return fmt::format("{} {} {} although a finding says that {}. Discard, or overrule the "
+                       "finding with a reason, before you go by this.",
+                       spoiled.size() == 1 ? "Run" : "Runs", fmt::join(spoiled, ", "),
+                       spoiled.size() == 1 ? "counts" : "count",
+                       spoiled.size() == 1 ? "it is spoiled" : "they are spoiled");
 }
 
 } // namespace bothways::app::english

@@ -3,6 +3,7 @@
 #include "app/output/english.h"
 
 #include "app/output/numbers.h"
+#include "core/relabelling.h"
 #include "core/units.h"
 
 #include <fmt/format.h>
@@ -38,9 +39,9 @@ std::string labelsSentence(const Analysis& analysis)
                                               : fmt::format("{} random deals", number));
     text += " The labels were not drawn by lot, so this p is exact only if pairs could be swapped "
             "where there is no effect.";
-    if (test.exact && 2.0 / static_cast<double>(test.deals) > 1.0 - analysis.options.confidence)
-        text += fmt::format(" With so few deals no p below {} is possible.",
-                            significant(2.0 / static_cast<double>(test.deals)));
+    const double smallest = core::smallestLabelsP(analysis);
+    if (test.exact && smallest > 1.0 - analysis.options.confidence)
+        text += fmt::format(" With so few deals no p below {} is possible.", significant(smallest));
     return text;
 }
 

@@ -321,8 +321,8 @@ std::string noVerdictSentence(core::NoVerdict reason, const Analysis& analysis)
         return analysis.runs == 0 ? "No verdict: there are no runs yet."
                                   : "No verdict: every run is discarded.";
     case core::NoVerdict::oneConfiguration:
-        return fmt::format("No verdict: only {} was driven. The comparison needs the other "
-                           "configuration, too.",
+        return fmt::format("No verdict: only {} has runs that count. The comparison needs the "
+                           "other configuration, too.",
                            inQuotes(presentConfiguration(analysis)));
     case core::NoVerdict::tooFewPairs: return tooFewPairs(analysis);
     case core::NoVerdict::noTimeSpread:

@@ -2998,8 +2998,8 @@ Fahrten %4 und %5: %6</translation>
         <translation>Kein Urteil: Alle Fahrten sind verworfen.</translation>
     </message>
     <message>
-        <source>No verdict: only %1 was driven. The comparison needs the other configuration, too.</source>
-        <translation>Kein Urteil: Nur %1 wurde gefahren. Der Vergleich braucht auch die andere Konfiguration.</translation>
+        <source>No verdict: only %1 has runs that count. The comparison needs the other configuration, too.</source>
+        <translation>Kein Urteil: Nur %1 hat Fahrten, die zählen. Der Vergleich braucht auch die andere Konfiguration.</translation>
     </message>
     <message>
         <source>No verdict: by their times, drift and effect cannot be told apart in these pairs. Check the start times, or drive another block.</source>

@@ -89,6 +89,27 @@ TEST_F(CliStudy, UndoesAndRedoes)
     EXPECT_EQ(analysed()["study"]["discarded"], 2);
 }
 
+TEST_F(CliStudy, WarnsWhileARunCountsThatAFindingCallsSpoiled)
+{
+    done({"new", "overspeed.rpm=3200"});
+    typeTwelveRuns();
+    EXPECT_THAT(done({"analyse"}), testing::Not(HasSubstr("spoiled")));
+    done({"add", "start=2026-05-09T08:00", "configuration=A", "l_per_100km=8.40",
+          "rotor_rpm_max=3410"});
+    EXPECT_THAT(done({"analyse"}),
+                HasSubstr("Run 13 counts although a finding says that it is spoiled."));
+    done({"discard", "13", "--reason", "overspeed"});
+    EXPECT_THAT(done({"analyse"}), testing::Not(HasSubstr("although a finding")));
+}
+
+TEST_F(CliStudy, PlansWithTheStretchOfTheStudy)
+{
+    done({"new", "stretch.km=6"});
+    typeTwelveRuns();
+    const auto planned = nlohmann::json::parse(done({"plan", "--json"}));
+    EXPECT_DOUBLE_EQ(planned["distance_km"].get<double>(), 12.0 * planned["pairs"].get<double>());
+}
+
 TEST_F(CliStudy, TiesAndUntiesAPair)
 {
     done({"new"});

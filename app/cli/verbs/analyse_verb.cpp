@@ -61,6 +61,16 @@ Analysed analyseInput(Input& input, const AnalyseOptions& options, const Surroun
     return result;
 }
 
+/// What was overruled with words warns no more.
+std::vector<std::string> warningsOf(const Input& input, const Analysed& result)
+{
+    std::string spoiled = app::english::spoiledRunsSentence(
+        result.analysis, withoutOverruled(result.screening, input.overruled));
+    if (spoiled.empty())
+        return {};
+    return {std::move(spoiled)};
+}
+
 Outcome analyseOne(const AnalyseOptions& options, Surroundings& io)
 {
     auto input = readInput(options.files.front(), options.overrides, io);
@@ -73,7 +83,8 @@ Outcome analyseOne(const AnalyseOptions& options, Surroundings& io)
     else if (options.csv)
         io.out << app::pairsCsv(result.analysis);
     else
-        io.out << app::analysisText(result.analysis, result.screening, {unit, io.colour});
+        io.out << app::analysisText(result.analysis, result.screening,
+                                    {unit, io.colour, {}, warningsOf(input.value(), result)});
     io.out.flush();
     recordLook(input.value(), result.analysis, io);
     return Done{};

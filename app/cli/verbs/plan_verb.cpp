@@ -55,6 +55,19 @@ Result<std::vector<app::NoiseOfStudy>> noisesOf(const PlanVerbOptions& options,
     return noises;
 }
 
+/// As given, else that of the first study.
+Result<std::optional<double>> stretchOf(const PlanVerbOptions& given, const Surroundings& io)
+{
+    if (given.stretch_km || given.files.empty())
+        return given.stretch_km;
+    const auto input = readInput(given.files.front(), given.overrides, io);
+    if (!input)
+        return input.error();
+    const auto& limits = input.value().study.properties.limits;
+    const auto known = limits.find("stretch.km");
+    return known == limits.end() ? std::nullopt : std::optional(known->second);
+}
+
 /// @param noises  the studies whose noise is taken are appended here
 Result<core::PlanOptions> planOptions(const PlanVerbOptions& given, const Surroundings& io,
                                       std::vector<app::NoiseOfStudy>& noises)
@@ -66,7 +79,10 @@ Result<core::PlanOptions> planOptions(const PlanVerbOptions& given, const Surrou
         options.pairs_per_block = static_cast<int>(*given.pairs);
     options.pair_min = given.pair_min.value_or(options.pair_min);
     options.switch_min = given.switch_min.value_or(options.switch_min);
-    options.stretch_km = given.stretch_km.value_or(options.stretch_km);
+    const auto stretch_km = stretchOf(given, io);
+    if (!stretch_km)
+        return stretch_km.error();
+    options.stretch_km = stretch_km.value().value_or(options.stretch_km);
     options.power = given.power.value_or(options.power);
     options.confidence = given.confidence.value_or(options.confidence);
     if (given.noise_pct) {
@@ -173,7 +189,7 @@ void addPlan(CLI::App& program, Context& context)
               {0.0, kNoLimit, true, false, "minutes, 0 or more"}, "Minutes a switch (default 20)");
     addNumber(*verb, "--stretch-km", options->stretch_km,
               {0.0, kNoLimit, false, false, "kilometres above 0"},
-              "Length of the stretch (default 5)");
+              "Length of the stretch (default: that of the study, else 5)");
     addNumber(*verb, "--want", options->want_pct,
               {0.0, 100.0, false, false, "a per cent above 0 and below 100"},
               "Find the fewest pairs a block that show this effect, per cent")

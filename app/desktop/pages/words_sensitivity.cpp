@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/pages/words.h"
 
+#include "core/relabelling.h"
 #include "core/units.h"
 
 #include <cmath>
@@ -84,7 +85,7 @@ QString Words::labels() const
                   "like this; not to be had from these runs.");
     const core::LabelsTest& test = *m_analysis.companions.labels;
     const QString deals = units().number(static_cast<double>(test.deals), 0);
-    const double smallest = 2.0 / static_cast<double>(test.deals > 0 ? test.deals : 1);
+    const double smallest = core::smallestLabelsP(m_analysis);
     QString text = test.exact
                        ? tr("Dealing the labels again over the pairs asks how often chance alone "
                             "would look like this: %1, over all %2 deals. The labels were not "

@@ -180,8 +180,8 @@ QString Words::noVerdict(core::NoVerdict reason) const
         return m_analysis.runs == 0 ? tr("No verdict: there are no runs yet.")
                                     : tr("No verdict: every run is discarded.");
     case core::NoVerdict::oneConfiguration:
-        return tr("No verdict: only %1 was driven. The comparison needs the other configuration, "
-                  "too.")
+        return tr("No verdict: only %1 has runs that count. The comparison needs the other "
+                  "configuration, too.")
             .arg(quoted(presentConfiguration(m_analysis)));
     case core::NoVerdict::tooFewPairs: return tooFewPairs();
     case core::NoVerdict::noTimeSpread:

@@ -95,7 +95,7 @@ TEST(NoVerdict, SaysWhatIsMissing)
     EXPECT_EQ(none(core::NoVerdict::noRuns, [](Analysis& a) { a.counted = 0; }),
               "No verdict: every run is discarded.");
     EXPECT_THAT(none(core::NoVerdict::oneConfiguration, [](Analysis& a) { a.blocks.resize(1); }),
-                HasSubstr("only A was driven"));
+                HasSubstr("only A has runs that count"));
     EXPECT_EQ(none(core::NoVerdict::tooFewPairs,
                    [](Analysis& a) {
                        a.pairs.resize(4);

@@ -74,7 +74,7 @@ TEST(WordsOfTheVerdict, NameWhatIsMissingForEveryReason)
     using ::testing::StartsWith;
     EXPECT_THAT(missing(core::NoVerdict::noRuns), StartsWith("No verdict: every run is discarded"));
     EXPECT_THAT(missing(core::NoVerdict::oneConfiguration),
-                StartsWith("No verdict: only A was driven"));
+                StartsWith("No verdict: only A has runs that count"));
     EXPECT_THAT(missing(core::NoVerdict::tooFewPairs), StartsWith("No verdict: effect and drift"));
     EXPECT_THAT(missing(core::NoVerdict::noTimeSpread), StartsWith("No verdict: by their times"));
     EXPECT_THAT(missing(core::NoVerdict::noVariation),
