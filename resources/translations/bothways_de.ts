@@ -2351,6 +2351,11 @@ Fahrten %4 und %5: %6</translation>
         <translation>Block</translation>
     </message>
     <message>
+        <source>with</source>
+        <comment>a configuration</comment>
+        <translation>mit</translation>
+    </message>
+    <message>
         <source>x</source>
         <translation>x</translation>
     </message>

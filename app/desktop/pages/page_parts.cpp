@@ -14,6 +14,7 @@
 #include <QVBoxLayout>
 
 #include <algorithm>
+#include <numeric>
 
 namespace bothways::app::parts {
 
@@ -126,11 +127,79 @@ void copySelection(const QTableWidget& table)
     QApplication::clipboard()->setText(lines.join(u'\n'));
 }
 
+/// Fits its columns to the width that it has: first the air between them goes, then columns of
+/// words wrap. Numbers stay whole; what is wider still scrolls.
+class ReadingTable final : public QTableWidget {
+public:
+    void fit()
+    {
+        constexpr int kAir = 14; // between columns, so that right and left aligned ones stay apart
+        const int columns = columnCount();
+        QList<int> widths;
+        for (int column = 0; column < columns; ++column)
+            widths << std::max(sizeHintForColumn(column),
+                               horizontalHeader()->sectionSizeHint(column));
+        const int natural = std::accumulate(widths.begin(), widths.end(), 0);
+        const int available = viewport()->width();
+        int over = natural - available;
+        while (over > 0) {
+            int widest = 0, spare = 0;
+            for (int column = 0; column < columns; ++column)
+                if (const int its = widths[column] - narrowest(column); its > spare) {
+                    widest = column;
+                    spare = its;
+                }
+            if (spare == 0)
+                break;
+            widths[widest] -= std::min(spare, over);
+            over -= std::min(spare, over);
+        }
+        horizontalHeader()->setStretchLastSection(over <= 0);
+        const int air = over < 0 && columns > 1 ? std::min(kAir, -over / (columns - 1)) : 0;
+        for (int column = 0; column < columns; ++column)
+            setColumnWidth(column, widths[column] + (column + 1 < columns ? air : 0));
+        resizeRowsToContents();
+        int height = horizontalHeader()->sizeHint().height() + 2 * frameWidth();
+        for (int row = 0; row < rowCount(); ++row)
+            height += rowHeight(row);
+        if (over > 0)
+            height += horizontalScrollBar()->sizeHint().height();
+        setFixedHeight(height);
+        setMinimumWidth(std::min(natural + 2 * frameWidth(), 420));
+    }
+
+protected:
+    void resizeEvent(QResizeEvent* event) override
+    {
+        QTableWidget::resizeEvent(event);
+        if (event->size().width() != event->oldSize().width())
+            fit();
+    }
+
+private:
+    /// The width below which a column would lose a word or a number.
+    int narrowest(int column) const
+    {
+        constexpr int kMargin = 12;
+        int width = horizontalHeader()->sectionSizeHint(column);
+        for (int row = 0; row < rowCount(); ++row) {
+            const QTableWidgetItem* cell = item(row, column);
+            if (cell == nullptr)
+                continue;
+            if ((cell->textAlignment() & Qt::AlignRight) != 0)
+                return std::max(width, sizeHintForColumn(column));
+            for (const QString& word : cell->text().split(u' '))
+                width = std::max(width, fontMetrics().horizontalAdvance(word) + kMargin);
+        }
+        return width;
+    }
+};
+
 } // namespace
 
 QTableWidget* readingTable(const QString& objectName)
 {
-    auto* table = new QTableWidget;
+    auto* table = new ReadingTable;
     table->setObjectName(objectName);
     table->setEditTriggers(QAbstractItemView::NoEditTriggers);
     table->setSelectionBehavior(QAbstractItemView::SelectRows);
@@ -150,20 +219,7 @@ QTableWidget* readingTable(const QString& objectName)
 
 void fitToRows(QTableWidget& table)
 {
-    constexpr int kAir = 14; // between columns, so that right and left aligned ones stay apart
-    table.resizeColumnsToContents();
-    table.resizeRowsToContents();
-    for (int column = 0; column + 1 < table.columnCount(); ++column)
-        table.setColumnWidth(column, table.columnWidth(column) + kAir);
-    int height = table.horizontalHeader()->sizeHint().height() + 2 * table.frameWidth();
-    for (int row = 0; row < table.rowCount(); ++row)
-        height += table.rowHeight(row);
-    int width = 2 * table.frameWidth();
-    for (int column = 0; column < table.columnCount(); ++column)
-        width += table.columnWidth(column);
-    table.setMinimumHeight(height);
-    table.setMaximumHeight(height + table.horizontalScrollBar()->sizeHint().height());
-    table.setMinimumWidth(qMin(width, 420));
+    static_cast<ReadingTable&>(table).fit();
 }
 
 } // namespace bothways::app::parts

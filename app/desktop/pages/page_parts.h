@@ -28,7 +28,8 @@ void enlarge(QLabel& label, double factor, bool bold);
 void clear(QLayout& layout);
 /// A table for reading: whole rows selected, no editing, Ctrl+C copies the selection.
 [[nodiscard]] QTableWidget* readingTable(const QString& objectName);
-/// Makes a table as high as its rows and as wide as its texts want.
+/// Fits a reading table to its texts, now and whenever its width changes: as high as its rows, no
+/// number cut.
 void fitToRows(QTableWidget& table);
 
 } // namespace bothways::app::parts

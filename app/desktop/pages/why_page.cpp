@@ -32,6 +32,7 @@ WhyPage::WhyPage(QWidget* parent) : ResultView(parent)
     m_browser = new QTextBrowser;
     m_browser->setObjectName(QStringLiteral("why"));
     m_browser->setOpenLinks(false);
+    m_browser->setWordWrapMode(QTextOption::WordWrap); // no word or number of a table is broken
     m_browser->document()->setDocumentMargin(14);
     column->addWidget(m_browser, 1);
     column->addLayout(buttons);

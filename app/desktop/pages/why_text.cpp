@@ -60,10 +60,14 @@ private:
         m_html += QStringLiteral("<p style=\"margin-left:24px\"><b>%1</b></p>\n")
                       .arg(text.toHtmlEscaped());
     }
-    void table(const QStringList& header, const QList<QStringList>& rows)
+    /// `dense`: of many columns, which a narrow page is to hold.
+    void table(const QStringList& header, const QList<QStringList>& rows, bool dense = false)
     {
-        m_html += QLatin1String("<table border=\"1\" cellspacing=\"0\" cellpadding=\"4\" "
-                                "style=\"border-collapse:collapse; border-color:#8a929c\">\n<tr>");
+        m_html +=
+            QStringLiteral("<table border=\"1\" cellspacing=\"0\" cellpadding=\"%1\" "
+                           "style=\"border-collapse:collapse; border-color:#8a929c%2\">\n<tr>")
+                .arg(QLatin1String(dense ? "1" : "4"),
+                     QLatin1String(dense ? "; font-size:small" : ""));
         for (const QString& cell : header)
             m_html += QStringLiteral("<th>%1</th>").arg(cell.toHtmlEscaped());
         m_html += QLatin1String("</tr>\n");
@@ -146,8 +150,10 @@ private:
         }
         const bool fitted =
             m_analysis.headline && m_analysis.headline->fitted.size() == m_analysis.pairs.size();
-        QStringList header{tr("pair"),    tr("runs"), tr("block"),  tr("configuration"), tr("x"),
-                           tr("time, h"), tr("out"),  tr("return"), tr("both ways"),     tr("m")};
+        QStringList header{
+            tr("pair"),      tr("runs"),    tr("block"), tr("with", "a configuration"),
+            tr("x"),         tr("time, h"), tr("out"),   tr("return"),
+            tr("both ways"), tr("m")};
         if (fitted)
             header << tr("fitted") << tr("residual");
         QList<QStringList> rows;
@@ -169,7 +175,7 @@ private:
                     << signedLog(m_analysis.headline->residuals[i]);
             rows << row;
         }
-        table(header, rows);
+        table(header, rows, true);
         paragraph(
             tr("Consumption is in %1, time in hours since the first run's start; x is 1 with "
                "%2 and 0 with %3.")

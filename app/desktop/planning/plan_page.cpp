@@ -14,6 +14,7 @@
 #include <QComboBox>
 #include <QDoubleSpinBox>
 #include <QFormLayout>
+#include <QHeaderView>
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
@@ -172,6 +173,9 @@ QBoxLayout* PlanPage::makeAnswer()
     column->addWidget(m_sequencesState);
     m_sequences = parts::readingTable(QStringLiteral("planSequences"));
     m_sequences->setAccessibleName(heading->text());
+    QFont small = m_sequences->horizontalHeader()->font(); // nine columns in a narrow page
+    small.setPointSizeF(0.85 * QFontInfo(small).pointSizeF());
+    m_sequences->horizontalHeader()->setFont(small);
     column->addWidget(m_sequences);
     m_weak = parts::sentence(QStringLiteral("planWeak"));
     m_weak->setText(

@@ -15,7 +15,9 @@
 
 #include <QClipboard>
 #include <QDoubleSpinBox>
+#include <QScrollBar>
 #include <QSignalSpy>
+#include <QTableWidget>
 #include <QTest>
 
 using namespace bothways;
@@ -183,6 +185,21 @@ TEST(CompanionsPageTest, LeadsFromADiscardToItsRun)
     QTest::keyClick(restored, Qt::Key_Return);
     ASSERT_EQ(activated.size(), 1);
     EXPECT_EQ(activated.front().front().toInt(), 12);
+}
+
+TEST(CompanionsPageTest, ShowsEveryNumberInANarrowDock)
+{
+    CompanionsPage page;
+    page.setResult(test::resultOfSample("levee_generator", "off"));
+    test::pictureOf(page, QStringLiteral("CompanionsPage_520"), {520, 900});
+    const auto* table = page.findChild<QTableWidget*>("companionsTable");
+    ASSERT_NE(table, nullptr);
+    EXPECT_EQ(table->horizontalScrollBar()->maximum(), 0);
+    for (int row = 0; row < table->rowCount(); ++row)
+        for (int column = 1; column < 5; ++column)
+            EXPECT_LE(table->fontMetrics().horizontalAdvance(table->item(row, column)->text()),
+                      table->columnWidth(column))
+                << row << ", " << column;
 }
 
 TEST(ChecksPageTest, ShowsEverySentenceWholeInANarrowDock)
