@@ -45,7 +45,7 @@ else
 fi
 
 if no_display; then
-    "$bin/bothways" analyse "$study" --apply-screening
+    "$bin/bothways" analyse "$study"
     QT_QPA_PLATFORM=offscreen "$bin/bothways-desktop" --picture "$picture" "$study"
     echo
     echo "There is no display. A picture of the main window is in $PWD/$picture"
