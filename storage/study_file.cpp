@@ -2,14 +2,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "storage/study_file.h"
 
-#include "core/clock.h"
-#include "core/finding.h"
 #include "core/properties.h"
-#include "storage/history.h"
+#include "storage/change_words.h"
 #include "storage/run_columns.h"
 #include "storage/run_rules.h"
 #include "storage/run_sheet.h"
-#include "storage/seal.h"
 #include "storage/study_database.h"
 #include "storage/study_rows.h"
 #include "storage/trace_store.h"
@@ -53,73 +50,6 @@ Result<std::vector<Run*>> findAll(Study& study, const std::vector<RunId>& ids,
     return runs;
 }
 
-std::string numbersOf(const std::vector<Run*>& runs)
-{
-    std::string text = runs.size() == 1 ? "run" : "runs";
-    for (std::size_t i = 0; i < runs.size(); ++i)
-        text += fmt::format("{} {}", i == 0 ? "" : ",", runs[i]->number);
-    return text;
-}
-
-std::string factsOf(const Run& run)
-{
-    std::string text = fmt::format("run {}: {} {} {}", run.number, run.configuration, run.direction,
-                                   core::formatDateTime(run.start));
-    if (run.consumption)
-        text +=
-            fmt::format(", {} {}", formatNumber(run.consumption->value, run.consumption->decimals),
-                        core::unitName(run.consumption->unit));
-    return text;
-}
-
-/// The cells of a run as a sheet would have them, by column.
-std::vector<std::pair<std::string, std::string>> cellsOf(const Run& run)
-{
-    std::vector<std::pair<std::string, std::string>> cells = {
-        {"run", std::to_string(run.number)},
-        {"configuration", run.configuration},
-        {"direction", run.direction},
-        {"start", core::formatDateTime(run.start)},
-        {"consumption",
-         run.consumption
-             ? fmt::format("{} {}{}",
-                           formatNumber(run.consumption->value, run.consumption->decimals),
-                           core::unitName(run.consumption->unit),
-                           run.consumption->from_trace ? " from trace" : "")
-             : std::string()},
-        {"status", run.counted() ? "counted" : "discarded"},
-        {"reason", run.discard ? run.discard->reason : ""},
-        {"evidence", run.discard ? run.discard->evidence : ""},
-        {"pair", run.pair_mark},
-        {"marks", formatMarks(run.marks)}};
-    for (const NumberColumn& column : numberColumns())
-        if (column.factor == 1.0)
-            cells.emplace_back(column.name,
-                               run.*column.field ? formatNumber(*(run.*column.field)) : "");
-    for (const TextColumn& column : textColumns())
-        cells.emplace_back(column.name, run.*column.field);
-    std::string others;
-    for (const auto& [name, on_s] : run.accessory_on_s)
-        others += fmt::format("{}_on_s {} ", name, formatNumber(on_s));
-    for (const auto& [name, value] : run.extra)
-        others += fmt::format("{} {} ", name, value);
-    cells.emplace_back("other columns", others);
-    return cells;
-}
-
-/// "run 9: duration_s '211' -> '213'".
-std::string differences(const Run& before, const Run& after)
-{
-    std::string text = fmt::format("run {}:", before.number);
-    const auto was = cellsOf(before);
-    const auto is = cellsOf(after);
-    for (std::size_t i = 0; i < was.size(); ++i)
-        if (was[i].second != is[i].second)
-            text += fmt::format("{} {} {} -> {}", text.back() == ':' ? "" : ",", was[i].first,
-                                inQuotes(was[i].second), inQuotes(is[i].second));
-    return text;
-}
-
 /// The properties in the form in which they are kept; an Error where one is not permitted.
 Result<core::StudyProperties> checked(const core::StudyProperties& given)
 {
@@ -128,28 +58,6 @@ Result<core::StudyProperties> checked(const core::StudyProperties& given)
         if (const Outcome outcome = core::setProperty(kept, name, value); !outcome)
             return outcome.error();
     return kept;
-}
-
-std::string differences(const core::StudyProperties& before, const core::StudyProperties& after)
-{
-    std::string text;
-    const auto was = core::propertiesAsText(before);
-    const auto is = core::propertiesAsText(after);
-    const auto valueIn = [](const auto& texts, const std::string& name) {
-        const auto at = std::find_if(texts.begin(), texts.end(),
-                                     [&](const auto& t) { return t.first == name; });
-        return at == texts.end() ? std::string() : at->second;
-    };
-    const auto add = [&text](std::string_view name, const std::string& value) {
-        text += fmt::format("{}{}={}", text.empty() ? "" : ", ", name, inQuotes(value));
-    };
-    for (const auto& [name, value] : is)
-        if (valueIn(was, name) != value)
-            add(name, value);
-    for (const auto& [name, value] : was)
-        if (valueIn(is, name).empty() && !value.empty())
-            add(name, {});
-    return text;
 }
 
 /// A word that no pair of the study uses yet.
@@ -492,132 +400,6 @@ Outcome StudyFile::importRuns(const Study& sheet, std::string_view sourceName)
         for (const Run& run : runs.value())
             insertRun(db, run);
         detail = fmt::format("{}: {} runs", sourceName, runs.value().size());
-        return Done{};
-    });
-}
-
-Outcome StudyFile::overrule(const Overruled& overruled)
-{
-    return overrule(std::vector{overruled});
-}
-
-Outcome StudyFile::overrule(const std::vector<Overruled>& list)
-{
-    std::string detail;
-    for (const Overruled& overruled : list)
-        detail += fmt::format("{}run {}: {}, {}", detail.empty() ? "" : "; ", overruled.run,
-                              overruled.rule, overruled.words);
-    return d->change("overrule", detail, [&](SQLite::Database& db) -> Outcome {
-        for (const Overruled& overruled : list) {
-            if (!core::ruleFromName(overruled.rule))
-                return d->error(ErrorCode::wrongUse,
-                                fmt::format("{} is no rule", inQuotes(overruled.rule)));
-            if (overruled.words.find_first_not_of(" \t\r\n") == std::string::npos)
-                return d->error(ErrorCode::badInput, "overruling a finding needs words");
-            SQLite::Statement row(db, "INSERT INTO overruled (run, rule, words) "
-                                      "SELECT id, ?, ? FROM run WHERE run = ? "
-                                      "ON CONFLICT DO UPDATE SET words = excluded.words");
-            row.bind(1, overruled.rule);
-            row.bind(2, overruled.words);
-            row.bind(3, overruled.run);
-            if (row.exec() != 1)
-                return d->error(ErrorCode::wrongUse,
-                                fmt::format("the study has no run {}", overruled.run));
-        }
-        return Done{};
-    });
-}
-
-Result<std::vector<Overruled>> StudyFile::overruled() const
-{
-    using List = std::vector<Overruled>;
-    return d->guarded<List>([&]() -> Result<List> {
-        List list;
-        SQLite::Statement rows(*d->database, "SELECT run.run, rule, words FROM overruled "
-                                             "JOIN run ON run.id = overruled.run "
-                                             "ORDER BY run.run, rule");
-        while (rows.executeStep())
-            list.push_back({rows.getColumn(0).getInt(), rows.getColumn(1).getString(),
-                            rows.getColumn(2).getString()});
-        return list;
-    });
-}
-
-Result<HistoryEntry> StudyFile::undo()
-{
-    HistoryEntry taken;
-    const Outcome outcome = d->inTransaction([&](SQLite::Database& db) -> Outcome {
-        const auto entry = storage::nextUndo(db);
-        if (!entry)
-            return d->error(ErrorCode::wrongUse, "there is nothing to undo");
-        takeBack(db, *entry, d->now());
-        renewSeal(db);
-        taken = *entry;
-        taken.undone = true;
-        return Done{};
-    });
-    if (!outcome)
-        return outcome.error();
-    return taken;
-}
-
-Result<HistoryEntry> StudyFile::redo()
-{
-    HistoryEntry done;
-    const Outcome outcome = d->inTransaction([&](SQLite::Database& db) -> Outcome {
-        const auto entry = storage::nextRedo(db);
-        if (!entry)
-            return d->error(ErrorCode::wrongUse, "there is nothing to redo");
-        doAgain(db, *entry, d->now());
-        renewSeal(db);
-        done = *entry;
-        done.undone = false;
-        return Done{};
-    });
-    if (!outcome)
-        return outcome.error();
-    return done;
-}
-
-bool StudyFile::canUndo() const
-{
-    return nextUndo().has_value();
-}
-
-bool StudyFile::canRedo() const
-{
-    return nextRedo().has_value();
-}
-
-std::optional<HistoryEntry> StudyFile::nextUndo() const
-{
-    using Entry = std::optional<HistoryEntry>;
-    const auto entry = d->guarded<Entry>([&]() -> Result<Entry> {
-        return d->readOnly ? std::nullopt : storage::nextUndo(*d->database);
-    });
-    return entry ? entry.value() : std::nullopt;
-}
-
-std::optional<HistoryEntry> StudyFile::nextRedo() const
-{
-    using Entry = std::optional<HistoryEntry>;
-    const auto entry = d->guarded<Entry>([&]() -> Result<Entry> {
-        return d->readOnly ? std::nullopt : storage::nextRedo(*d->database);
-    });
-    return entry ? entry.value() : std::nullopt;
-}
-
-Result<std::vector<HistoryEntry>> StudyFile::history() const
-{
-    using List = std::vector<HistoryEntry>;
-    return d->guarded<List>([&]() -> Result<List> { return readHistory(*d->database); });
-}
-
-Outcome StudyFile::note(std::string_view kind, std::string_view detail)
-{
-    return d->inTransaction([&](SQLite::Database& db) -> Outcome {
-        appendNote(db, d->now(), kind, detail);
-        renewSeal(db);
         return Done{};
     });
 }
