@@ -38,6 +38,11 @@ std::optional<Consumption> consumptionFromTrace(const Run& run, const RunTrace& 
                        decimalsOf(per100km), true};
 }
 
+int shownDecimals(const Consumption& consumption)
+{
+    return consumption.from_trace ? std::min(consumption.decimals, 2) : consumption.decimals;
+}
+
 ConsumptionTaken takeConsumptionFromTraces(Study& study, const TraceProvider& traces)
 {
     ConsumptionTaken result;

@@ -17,6 +17,10 @@ namespace bothways::core {
 [[nodiscard]] std::optional<Consumption> consumptionFromTrace(const Run& run,
                                                               const RunTrace& trace);
 
+/// Digits after the point that a person is shown: as given; two at most of a consumption from a
+/// recording, which has all the digits of a quotient.
+[[nodiscard]] int shownDecimals(const Consumption& consumption);
+
 /// Which runs got their consumption from a recording, and which are left without.
 struct ConsumptionTaken {
     std::vector<int> taken;   ///< numbers of runs

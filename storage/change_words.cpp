@@ -3,6 +3,7 @@
 #include "storage/change_words.h"
 
 #include "core/clock.h"
+#include "core/trace_consumption.h"
 #include "storage/run_columns.h"
 #include "storage/run_sheet.h"
 
@@ -14,6 +15,12 @@
 namespace bothways::storage {
 namespace {
 
+std::string wordsOf(const core::Consumption& consumption)
+{
+    return fmt::format("{:.{}f} {}", consumption.value, core::shownDecimals(consumption),
+                       core::unitName(consumption.unit));
+}
+
 /// The cells of a run as a sheet would have them, by column.
 std::vector<std::pair<std::string, std::string>> cellsOf(const core::Run& run)
 {
@@ -22,13 +29,9 @@ std::vector<std::pair<std::string, std::string>> cellsOf(const core::Run& run)
         {"configuration", run.configuration},
         {"direction", run.direction},
         {"start", core::formatDateTime(run.start)},
-        {"consumption",
-         run.consumption
-             ? fmt::format("{} {}{}",
-                           formatNumber(run.consumption->value, run.consumption->decimals),
-                           core::unitName(run.consumption->unit),
-                           run.consumption->from_trace ? " from trace" : "")
-             : std::string()},
+        {"consumption", run.consumption ? wordsOf(*run.consumption) +
+                                              (run.consumption->from_trace ? " from trace" : "")
+                                        : std::string()},
         {"status", run.counted() ? "counted" : "discarded"},
         {"reason", run.discard ? run.discard->reason : ""},
         {"evidence", run.discard ? run.discard->evidence : ""},
@@ -64,9 +67,7 @@ std::string factsOf(const core::Run& run)
     std::string text = fmt::format("run {}: {} {} {}", run.number, run.configuration, run.direction,
                                    core::formatDateTime(run.start));
     if (run.consumption)
-        text +=
-            fmt::format(", {} {}", formatNumber(run.consumption->value, run.consumption->decimals),
-                        core::unitName(run.consumption->unit));
+        text += ", " + wordsOf(*run.consumption);
     return text;
 }
 

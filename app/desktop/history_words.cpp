@@ -65,15 +65,19 @@ QString historyDetail(const storage::HistoryEntry& entry)
 {
     QString detail = QString::fromStdString(entry.detail).simplified();
     static const QRegularExpression recording(
-        "^(.+): (\\d+) rows, (\\d+) channels(?:, run (\\d+))?$");
+        "^(.+): (\\d+) rows, (\\d+) channels(?:, run (\\d+))?(?:; runs? ([\\d, ]+)(?:;.*)?)?$");
     if (const auto match = recording.match(detail);
         match.hasMatch() && entry.kind == "import_trace")
-        return match.hasCaptured(4)
-                   ? History::tr("%1: %2 rows, %3 channels, run %4")
+        return match.hasCaptured(5) // cut as it came in
+                   ? History::tr("%1: %2 rows, %3 channels, runs %4")
                          .arg(match.captured(1), match.captured(2), match.captured(3),
-                              match.captured(4))
-                   : History::tr("%1: %2 rows, %3 channels")
-                         .arg(match.captured(1), match.captured(2), match.captured(3));
+                              match.captured(5))
+                   : match.hasCaptured(4)
+                         ? History::tr("%1: %2 rows, %3 channels, run %4")
+                               .arg(match.captured(1), match.captured(2), match.captured(3),
+                                    match.captured(4))
+                         : History::tr("%1: %2 rows, %3 channels")
+                               .arg(match.captured(1), match.captured(2), match.captured(3));
     static const QRegularExpression sheet("^(.+): (\\d+) runs$");
     if (const auto match = sheet.match(detail); match.hasMatch() && entry.kind == "import")
         return History::tr("%1: %2 runs").arg(match.captured(1), match.captured(2));

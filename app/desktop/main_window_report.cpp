@@ -7,6 +7,7 @@
 #include "app/desktop/printing/report_pages.h"
 #include "app/desktop/result_tabs.h"
 #include "app/desktop/study_files.h"
+#include "app/output/english.h"
 #include "app/output/report_html.h"
 #include "app/output/run_card.h"
 #include "storage/library_versions.h"
@@ -23,6 +24,9 @@
 
 /// Pages that leave the program: the report, the run card; and the noise that comes in from
 /// studies.
+
+#include <algorithm>
+
 namespace bothways::app {
 namespace {
 
@@ -68,10 +72,19 @@ std::optional<ReportInput> MainWindow::reportInput() const
     const auto result = m_document->result();
     if (!result || m_document->isBlind())
         return std::nullopt;
+    const auto stillOpen = [&](core::Screening screening) {
+        std::erase_if(screening.findings, [&](const core::Finding& finding) {
+            const auto& overruled = m_document->overruled();
+            return std::any_of(overruled.begin(), overruled.end(), [&](const auto& answer) {
+                return answer.run == finding.run && answer.rule == core::ruleName(finding.rule);
+            });
+        });
+        return screening;
+    };
     std::vector<std::string> lines;
     for (const storage::HistoryEntry& entry : m_document->history())
-        lines.push_back(entry.at + " " + entry.kind + (entry.detail.empty() ? "" : ": ") +
-                        entry.detail + (entry.undone ? " (undone)" : ""));
+        lines.push_back(entry.at + " " + english::historySentence(entry.kind, entry.detail) +
+                        (entry.undone ? " (undone)" : ""));
     return ReportInput{
         result->study,
         result->analysis,
@@ -80,7 +93,8 @@ std::optional<ReportInput> MainWindow::reportInput() const
         storage::sha256OfStudy(result->study),
         QFileInfo(m_document->path()).fileName().toStdString(),
         english::shownUnitOf(result->study),
-        ReportInput::programAndLibraries(storage::libraryVersions() + ", Qt " + qVersion())};
+        ReportInput::programAndLibraries(storage::libraryVersions() + ", Qt " + qVersion()),
+        english::spoiledRunsSentence(result->analysis, stillOpen(result->screening))};
 }
 
 void MainWindow::writeWhole(const QString& path, const QByteArray& bytes, const QString& news)

@@ -9,6 +9,7 @@
 #include "app/desktop/run_tags.h"
 #include "app/desktop/shapes.h"
 #include "app/desktop/study_document.h"
+#include "core/trace_consumption.h"
 #include "storage/run_sheet.h"
 
 #include <QAction>
@@ -147,7 +148,7 @@ void RunForm::fill(const core::Run& run)
     if (run.consumption) { // as it was given, in its own unit
         setUnit(run.consumption->unit);
         setText(RunField::consumption,
-                units.number(run.consumption->value, run.consumption->decimals));
+                units.number(run.consumption->value, core::shownDecimals(*run.consumption)));
     } else {
         const auto last = std::find_if(study.runs.rbegin(), study.runs.rend(),
                                        [](const core::Run& r) { return r.consumption; });
@@ -222,7 +223,8 @@ core::Run RunForm::collect(QString* fault, RunField* where) const
         const bool hidden = field == RunField::consumption && !line(field)->isEnabled();
         QString before = fieldText(field, m_run, units);
         if (field == RunField::consumption && m_run.consumption) {
-            before = units.number(m_run.consumption->value, m_run.consumption->decimals);
+            before =
+                units.number(m_run.consumption->value, core::shownDecimals(*m_run.consumption));
             if (m_run.consumption->unit != unit())
                 before.clear();
         }

@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/units_shown.h"
 
+#include "core/trace_consumption.h"
+
 #include <cmath>
 
 namespace bothways::app {
@@ -115,7 +117,7 @@ QString UnitsShown::consumptionText(const core::Run& run) const
     if (!run.consumption)
         return {};
     if (run.consumption->unit == consumptionInForce())
-        return number(run.consumption->value, run.consumption->decimals);
+        return number(run.consumption->value, core::shownDecimals(*run.consumption));
     const auto converted = core::lPer100km(run);
     return converted ? consumptionText(*converted) : QString(kNothing);
 }

@@ -128,15 +128,19 @@ std::string settingsPart(const Analysis& analysis, const Paint& paint)
     return heading("By setting", paint) + table.text();
 }
 
+constexpr std::size_t kStateWidth = 8;
+
 std::string stateText(CheckState state, const Paint& paint)
 {
+    const std::string word = state == CheckState::notComputed ? "-" : english::stateWords(state);
+    const std::string text = fmt::format("{:<{}}", word, kStateWidth);
     switch (state) {
-    case CheckState::holds: return "holds ";
-    case CheckState::note: return paint.alarm("note  ");
-    case CheckState::fails: return paint.alarm("FAILS ");
-    case CheckState::notComputed: return paint.dim("-     ");
+    case CheckState::holds: return text;
+    case CheckState::note:
+    case CheckState::fails: return paint.alarm(text);
+    case CheckState::notComputed: return paint.dim(text);
     }
-    return {};
+    return text;
 }
 
 std::string checksPart(const Analysis& analysis, const Paint& paint)
@@ -146,10 +150,11 @@ std::string checksPart(const Analysis& analysis, const Paint& paint)
     std::string text = heading("Checks", paint);
     for (const auto& [check, state, sentence] : english::checkWords(analysis)) {
         // Wrapped without colour, so that escape sequences do not count as columns.
-        const std::string plain = wrapped(
-            fmt::format("  {:<11}{}{}", check, stateText(state, Paint(false)), sentence), 19);
+        const std::string plain =
+            wrapped(fmt::format("  {:<11}{}{}", check, stateText(state, Paint(false)), sentence),
+                    13 + kStateWidth);
         std::string line = plain;
-        line.replace(13, 6, stateText(state, paint));
+        line.replace(13, kStateWidth, stateText(state, paint));
         text += line + "\n";
     }
     const std::string power = english::checksPowerSentence(analysis);

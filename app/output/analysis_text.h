@@ -28,7 +28,9 @@ struct TextOptions {
                                        const core::Screening& screening,
                                        const TextOptions& options = {});
 /// Findings, what was not checked and why, the pattern.
-[[nodiscard]] std::string screeningText(const core::Screening& screening, bool colour = false);
+/// @param study  whose discarded runs are settled: their findings stand apart
+[[nodiscard]] std::string screeningText(const core::Screening& screening, bool colour = false,
+                                        const core::Study& study = {});
 /// @param noises  the studies that the plan's noise was pooled from; none where it was typed
 [[nodiscard]] std::string planText(const core::Plan& plan,
                                    std::span<const NoiseOfStudy> noises = {});
@@ -43,6 +45,9 @@ struct TextOptions {
 /// The run list as the day was: blocks, pairs, discards with their reason, findings.
 [[nodiscard]] std::string runsText(const core::Study& study, const core::Analysis& analysis,
                                    const core::Screening& screening, bool colour = false);
+
+/// What a person should look at again, under a heading; empty where nothing looks odd.
+[[nodiscard]] std::string oddRunsText(const core::Study& study, bool colour = false);
 
 /// `text` broken at blanks so that no line is longer than `width`; further lines are indented.
 [[nodiscard]] std::string wrapped(std::string_view text, std::size_t indent,

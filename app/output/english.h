@@ -5,6 +5,7 @@
 #include "core/analysis.h"
 #include "core/finding.h"
 #include "core/ledger.h"
+#include "core/odd_runs.h"
 #include "core/plan.h"
 #include "core/pooled.h"
 
@@ -60,10 +61,20 @@ enum class ShownUnit { lPer100km, mpgUs, mpgImp, kmPerL };
 /// @param screening  without the findings that were overruled
 [[nodiscard]] std::string spoiledRunsSentence(const core::Analysis& analysis,
                                               const core::Screening& screening);
+/// Why a person should look at the run again: a question, not a finding.
+[[nodiscard]] std::string oddRunSentence(const core::OddRun& odd, const core::Study& study);
 /// Why a rule said nothing, without run and rule: "no limit is set (overspeed.rpm)".
 [[nodiscard]] std::string whyNotChecked(const core::NotChecked& notChecked);
 [[nodiscard]] std::string notCheckedSentence(const core::NotChecked& notChecked);
 [[nodiscard]] std::string patternSentence(const core::OverspeedPattern& pattern);
+
+/// A line of the history: "Run added: run 13: A out ...".
+/// @param kind  as the study file has it: "add_run"
+[[nodiscard]] std::string historySentence(std::string_view kind, std::string_view detail);
+
+/// What the runs say beside what the ledger expects; empty without a verdict.
+[[nodiscard]] std::string measuredBesideLedger(const core::Analysis& analysis,
+                                               const core::Ledger& ledger);
 
 // The checks: one sentence each, that says what it means for this study and what to do.
 [[nodiscard]] std::string normalSentence(const core::Analysis& analysis);
@@ -76,6 +87,8 @@ enum class ShownUnit { lPer100km, mpgUs, mpgImp, kmPerL };
 [[nodiscard]] std::string resolutionSentence(const core::Analysis& analysis);
 [[nodiscard]] std::string airSentence(const core::Analysis& analysis);
 /// A check by its name, what it came to, and its sentence.
+/// "holds", "note", "not met", "not computed".
+[[nodiscard]] std::string stateWords(core::CheckState state);
 struct CheckWords {
     const char* check;
     core::CheckState state;

@@ -227,6 +227,17 @@ std::string airSentence(const Analysis& analysis)
     return text;
 }
 
+std::string stateWords(CheckState state)
+{
+    switch (state) {
+    case CheckState::holds: return "holds";
+    case CheckState::note: return "note";
+    case CheckState::fails: return "not met";
+    case CheckState::notComputed: return "not computed";
+    }
+    return {};
+}
+
 std::vector<CheckWords> checkWords(const Analysis& analysis)
 {
     const core::Checks& c = analysis.checks;

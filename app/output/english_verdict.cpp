@@ -153,12 +153,12 @@ std::string presentConfiguration(const Analysis& analysis)
     return analysis.baseline;
 }
 
-std::string joined(const std::vector<std::string>& parts)
+std::string joined(const std::vector<std::string>& parts, const char* last = " and ")
 {
     std::string text;
     for (std::size_t i = 0; i < parts.size(); ++i) {
         if (i > 0)
-            text += i + 1 == parts.size() ? " and " : ", ";
+            text += i + 1 == parts.size() ? last : ", ";
         text += parts[i];
     }
     return text;
@@ -209,7 +209,7 @@ std::string sensitive(const Analysis& analysis)
                                                        analysis.pairs.size()));
     return fmt::format("Sensitive: the verdict hangs on single pairs. It changes when pair {} is "
                        "left out.",
-                       joined(pairs));
+                       joined(pairs, " or "));
 }
 
 std::string failingChecks(const Analysis& analysis)
@@ -220,13 +220,13 @@ std::string failingChecks(const Analysis& analysis)
         if (state == core::CheckState::fails)
             names.emplace_back(checkName);
     };
-    add("normal", checks.normal.state);
-    add("outlier", checks.outlier.state);
-    add("order", checks.order.state);
-    add("curve", checks.curve.state);
-    add("spread", checks.spread.state);
-    add("direction", checks.direction.state);
-    add("air", checks.air.state);
+    add("normal: ordinary scatter", checks.normal.state);
+    add("outlier: no pair apart", checks.outlier.state);
+    add("order: independent pairs", checks.order.state);
+    add("curve: straight drift", checks.curve.state);
+    add("spread: equal scatter", checks.spread.state);
+    add("direction: steady wind", checks.direction.state);
+    add("air: same air", checks.air.state);
     return joined(names);
 }
 
@@ -344,7 +344,7 @@ std::string qualifierSentence(core::Qualifier qualifier, const Analysis& analysi
     case core::Qualifier::fragile: return fragile(analysis);
     case core::Qualifier::sensitive: return sensitive(analysis);
     case core::Qualifier::assumptions:
-        return fmt::format("An assumption fails ({}): read that check before you trust the "
+        return fmt::format("An assumption is not met ({}): read that check before you trust the "
                            "interval.",
                            failingChecks(analysis));
     case core::Qualifier::smallerThanMargin:

@@ -8,6 +8,7 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <map>
 #include <set>
 #include <tuple>
@@ -50,24 +51,42 @@ std::string rangeText(const core::Range& range, int decimals)
                        fixed(range.high, decimals));
 }
 
+std::string findingLine(const core::Finding& finding, const Paint& paint)
+{
+    const std::string grade = fmt::format("{:<9}", core::gradeName(finding.grade));
+    std::string line = wrapped(fmt::format("{}{} ({})", grade, english::findingSentence(finding),
+                                           core::ruleName(finding.rule)),
+                               9);
+    if (finding.grade == core::Grade::spoils)
+        line.replace(0, grade.size(), paint.alarm(grade));
+    return line + "\n";
+}
+
 } // namespace
 
-std::string screeningText(const core::Screening& screening, bool colour)
+std::string screeningText(const core::Screening& screening, bool colour, const core::Study& study)
 {
     const Paint paint(colour);
-    std::string text;
+    std::string open, settled;
+    long long settledCount = 0;
+    for (const core::Finding& finding : screening.findings) {
+        const auto run =
+            std::find_if(study.runs.begin(), study.runs.end(),
+                         [&](const core::Run& one) { return one.number == finding.run; });
+        const bool discarded = run != study.runs.end() && !run->counted();
+        settledCount += discarded ? 1 : 0;
+        (discarded ? settled : open) += findingLine(finding, paint);
+    }
+    std::string text = open;
     if (screening.findings.empty())
         text = "Nothing was found in what could be checked.\n";
-    for (const core::Finding& finding : screening.findings) {
-        const std::string grade = fmt::format("{:<9}", core::gradeName(finding.grade));
-        std::string line =
-            wrapped(fmt::format("{}{} ({})", grade, english::findingSentence(finding),
-                                core::ruleName(finding.rule)),
-                    9);
-        if (finding.grade == core::Grade::spoils)
-            line.replace(0, grade.size(), paint.alarm(grade));
-        text += line + "\n";
-    }
+    else if (open.empty())
+        text = "Nothing was found on a run that counts, in what could be checked.\n";
+    if (settledCount > 0)
+        text += heading(fmt::format("On runs that are discarded already: {}",
+                                    counted(settledCount, "finding", "findings")),
+                        paint) +
+                settled;
     if (screening.pattern)
         text += "\n" + wrapped(english::patternSentence(*screening.pattern), 0) + "\n";
     if (!screening.not_checked.empty())

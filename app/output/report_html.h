@@ -24,6 +24,9 @@ struct ReportInput {
     std::string sourceName; ///< file name without its folder
     english::ShownUnit unit = english::ShownUnit::lPer100km;
     std::string madeBy = programAndLibraries({}); ///< program and library versions
+    /// Beside the verdict: spoiledRunsSentence(), which the caller makes because it knows what was
+    /// overruled. Empty: none.
+    std::string warning = {};
 
     /// "Bothways 0.1.0; Boost 1.74.0, Eigen 3.4.0, fmt 9.1.0": of this build.
     /// @param others  further libraries, as "SQLite 3.40.1, zstd 1.5.4"; may be empty

@@ -65,6 +65,8 @@ void verdict(Builder& page, const ReportInput& in)
     std::vector<std::string> weakPoints;
     for (const core::Qualifier qualifier : a.verdict.qualifiers)
         weakPoints.push_back(english::qualifierSentence(qualifier, a));
+    if (!in.warning.empty())
+        weakPoints.push_back(in.warning);
     page.bullets(weakPoints);
     page.figure(
         intervalPicture(a),
@@ -177,9 +179,7 @@ void checks(Builder& page, const Analysis& a)
     Table table{
         "Checks of the assumptions", {{"check"}, {"state"}, {"in words", Column::words}}, {}};
     for (const auto& [check, state, sentence] : english::checkWords(a)) {
-        const std::string word =
-            state == core::CheckState::notComputed ? "not computed" : std::string(name(state));
-        addRow(table, {check, word, sentence},
+        addRow(table, {check, english::stateWords(state), sentence},
                state == core::CheckState::fails ? RowTone::alarmed : RowTone::plain);
     }
     page.table(std::move(table));

@@ -5,6 +5,7 @@
 #include "app/output/numbers.h"
 #include "app/output/text_layout.h"
 #include "core/clock.h"
+#include "core/trace_consumption.h"
 
 #include <fmt/format.h>
 
@@ -31,7 +32,8 @@ std::string consumptionCell(const core::Run& run)
 {
     if (!run.consumption)
         return "-";
-    return fmt::format("{} {}", fixed(run.consumption->value, run.consumption->decimals),
+    return fmt::format("{} {}",
+                       fixed(run.consumption->value, core::shownDecimals(*run.consumption)),
                        unitWords(run.consumption->unit));
 }
 
@@ -56,6 +58,15 @@ std::map<int, int> pairOfRun(const core::Analysis& analysis)
 }
 
 } // namespace
+
+std::string oddRunsText(const core::Study& study, bool colour)
+{
+    const auto odd = core::oddRuns(study);
+    std::string text = odd.empty() ? std::string() : heading("To look at again", Paint(colour));
+    for (const core::OddRun& one : odd)
+        text += wrapped("  - " + english::oddRunSentence(one, study), 4) + "\n";
+    return text;
+}
 
 std::string runsText(const core::Study& study, const core::Analysis& analysis,
                      const core::Screening& screening, bool colour)
@@ -85,7 +96,7 @@ std::string runsText(const core::Study& study, const core::Analysis& analysis,
                             4) +
                     "\n";
     }
-    return text;
+    return text + oddRunsText(study, colour);
 }
 
 } // namespace bothways::app

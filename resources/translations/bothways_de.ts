@@ -630,6 +630,22 @@ Fahrten %4 und %5: %6</translation>
         <translation>hat keine Referenz %1; erwartet wird %2 oder %3</translation>
     </message>
     <message>
+        <source>looks like %1; expected a run sheet in CSV form</source>
+        <translation>sieht nach %1 aus; erwartet wird ein Fahrtenblatt als CSV</translation>
+    </message>
+    <message>
+        <source>XML or HTML</source>
+        <translation>XML oder HTML</translation>
+    </message>
+    <message>
+        <source>is no header of a run sheet; expected names of columns like configuration, direction, start, l_per_100km</source>
+        <translation>ist kein Kopf eines Fahrtenblatts; erwartet werden Spaltennamen wie configuration, direction, start, l_per_100km</translation>
+    </message>
+    <message>
+        <source>has %1 numbers that the study has already; without this column the runs are numbered on from its last</source>
+        <translation>hat %1 Nummern, die die Studie schon hat; ohne diese Spalte werden die Fahrten ab deren letzter weiter nummeriert</translation>
+    </message>
+    <message>
         <source>has times of day; expected a date (YYYY-MM-DD) with them</source>
         <translation>enthält Uhrzeiten; erwartet wird ein Datum (JJJJ-MM-TT) dazu</translation>
     </message>
@@ -1366,6 +1382,10 @@ Fahrten %4 und %5: %6</translation>
     <message>
         <source>%1: %2 rows, %3 channels, run %4</source>
         <translation>%1: %2 Zeilen, %3 Kanäle, Fahrt %4</translation>
+    </message>
+    <message>
+        <source>%1: %2 rows, %3 channels, runs %4</source>
+        <translation>%1: %2 Zeilen, %3 Kanäle, Fahrten %4</translation>
     </message>
     <message>
         <source>%1: %2 rows, %3 channels</source>
@@ -2554,7 +2574,7 @@ Fahrten %4 und %5: %6</translation>
         <translation>auffällig</translation>
     </message>
     <message>
-        <source>fails</source>
+        <source>not met</source>
         <comment>a check</comment>
         <translation>verletzt</translation>
     </message>
@@ -3045,7 +3065,7 @@ Fahrten %4 und %5: %6</translation>
         <translation>empfindlich</translation>
     </message>
     <message>
-        <source>assumption fails</source>
+        <source>assumption not met</source>
         <translation>Annahme verletzt</translation>
     </message>
     <message>
@@ -3061,11 +3081,7 @@ Fahrten %4 und %5: %6</translation>
         <translation>Nur ein Wechsel: Was sich über den Tag sonst noch änderte (Wind, Wärme, Verkehr), lässt sich nicht vom Effekt trennen. Kehren Sie zur ersten Konfiguration zurück und fahren Sie sie noch einmal.</translation>
     </message>
     <message>
-        <source>an outlier</source>
-        <translation>ein Ausreißer</translation>
-    </message>
-    <message>
-        <source>An assumption fails (%1): read that check before you trust the interval.</source>
+        <source>An assumption is not met (%1): read that check before you trust the interval.</source>
         <translation>Eine Annahme ist verletzt (%1): Lesen Sie diese Prüfung, bevor Sie dem Intervall trauen.</translation>
     </message>
     <message>

@@ -59,7 +59,7 @@ QString Words::stateName(core::CheckState state)
     switch (state) {
     case core::CheckState::holds: return tr("holds", "a check");
     case core::CheckState::note: return tr("note", "a check");
-    case core::CheckState::fails: return tr("fails", "a check");
+    case core::CheckState::fails: return tr("not met", "a check");
     case core::CheckState::notComputed: return tr("not computed", "a check");
     }
     return {};

@@ -221,7 +221,7 @@ QString Words::qualifierName(core::Qualifier qualifier)
     case core::Qualifier::openDesign: return tr("one switch only");
     case core::Qualifier::fragile: return tr("fragile");
     case core::Qualifier::sensitive: return tr("sensitive");
-    case core::Qualifier::assumptions: return tr("assumption fails");
+    case core::Qualifier::assumptions: return tr("assumption not met");
     case core::Qualifier::smallerThanMargin: return tr("smaller than the margin");
     case core::Qualifier::interim: return tr("interim");
     }
@@ -241,9 +241,8 @@ QString Words::qualifier(core::Qualifier qualifier) const
         QStringList names;
         for (const CheckKind kind : kCheckKinds)
             if (stateOf(m_analysis.checks, kind) == core::CheckState::fails)
-                // "An assumption fails (no pair apart)" would read as its opposite.
-                names << (kind == CheckKind::outlier ? tr("an outlier") : checkName(kind));
-        return tr("An assumption fails (%1): read that check before you trust the interval.")
+                names << checkName(kind);
+        return tr("An assumption is not met (%1): read that check before you trust the interval.")
             .arg(m_numbers.joined(names));
     }
     case core::Qualifier::smallerThanMargin:

@@ -85,6 +85,55 @@ TEST(ScreeningText, SaysThatNotCheckedIsNotPassed)
     EXPECT_THAT(text, HasSubstr("vibration         no limit is set (vibration.ms2)\n"));
 }
 
+TEST(ScreeningText, SetsTheFindingsOfDiscardedRunsApart)
+{
+    core::Study study;
+    study.runs.resize(2);
+    study.runs[0].number = 1;
+    study.runs[1].number = 2;
+    study.runs[1].discard = core::Discard{"overspeed", ""};
+    core::Screening screening;
+    for (const int run : {1, 2})
+        screening.findings.push_back({core::Rule::overspeed,
+                                      run,
+                                      {},
+                                      {},
+                                      3410.0,
+                                      3200.0,
+                                      "rpm",
+                                      core::Grade::spoils,
+                                      {},
+                                      {},
+                                      {}});
+    const std::string text = screeningText(screening, false, study);
+    const std::size_t heading = text.find("On runs that are discarded already: 1 finding\n");
+    ASSERT_NE(heading, std::string::npos) << text;
+    EXPECT_LT(text.find("run 1: rotor"), heading);
+    EXPECT_GT(text.find("run 2: rotor"), heading);
+    study.runs[0].discard = study.runs[1].discard;
+    EXPECT_THAT(screeningText(screening, false, study),
+                HasSubstr("Nothing was found on a run that counts"));
+}
+
+TEST(RunsText, RoundsAConsumptionThatARecordingGave)
+{
+    core::Study study;
+    study.runs.resize(1);
+    study.runs[0].number = 1;
+    study.runs[0].consumption =
+        core::Consumption{36.06773648648654, core::ConsumptionUnit::lPer100km, 14, true};
+    EXPECT_THAT(runsText(study, AnAnalysis(), {}), HasSubstr("  36.07 L/100 km"));
+}
+
+TEST(HistorySentence, SaysTheKindInWordsAlsoOfWhatWasUndone)
+{
+    EXPECT_EQ(english::historySentence("add_run", "run 13: A out"), "Run added: run 13: A out");
+    EXPECT_EQ(english::historySentence("undo", "import s.csv: 3 runs"),
+              "Undone: Run sheet imported: s.csv: 3 runs");
+    EXPECT_EQ(english::historySentence("redo", "new "), "Done again: Study made");
+    EXPECT_EQ(english::historySentence("unheard_of", ""), "unheard_of");
+}
+
 TEST(RunsText, ShowsADiscardWithItsReasonAndAPairByItsNumber)
 {
     core::Study study;

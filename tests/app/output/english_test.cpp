@@ -132,6 +132,20 @@ TEST(Qualifiers, NameThePairsOnWhichTheVerdictHangs)
     EXPECT_EQ(qualifierSentence(core::Qualifier::sensitive, analysis),
               "Sensitive: the verdict hangs on single pairs. It changes when pair 3 (more) is left "
               "out.");
+    Analysis two = analysis;
+    two.leave_one_out->turns.push_back({4, 0.0094, VerdictClass::more});
+    EXPECT_THAT(qualifierSentence(core::Qualifier::sensitive, two),
+                HasSubstr("when pair 3 (more) or 4 (more) is left out."));
+}
+
+TEST(Qualifiers, NameTheAssumptionThatIsNotMetSoThatItReadsRight)
+{
+    const Analysis analysis =
+        AnAnalysis().with([](auto& a) { a.checks.outlier.state = core::CheckState::fails; });
+    EXPECT_EQ(qualifierSentence(core::Qualifier::assumptions, analysis),
+              "An assumption is not met (outlier: no pair apart): read that check before you trust "
+              "the interval.");
+    EXPECT_EQ(stateWords(core::CheckState::fails), "not met");
 }
 
 TEST(Labels, SayThatTheLabelsWereNotDrawnByLot)

@@ -109,6 +109,23 @@ TEST(Report, ShowsEveryRunAndWhyOneIsDiscarded)
     EXPECT_THAT(html, HasSubstr("overspeed: rotor 3410 rpm beside a road train"));
 }
 
+TEST(Report, WarnsBesideTheVerdictWhileASpoiledRunCounts)
+{
+    const core::Study study = exampleStudy("morning.csv");
+    const core::Analysis analysis = core::analyse(study, {});
+    core::Screening screening;
+    core::Finding finding;
+    finding.run = analysis.pairs.front().out_run;
+    finding.grade = core::Grade::spoils;
+    screening.findings = {finding};
+    app::ReportInput input{study, analysis, screening, {}, "00ff", "day.csv"};
+    input.warning = app::english::spoiledRunsSentence(analysis, screening);
+    const std::string html = app::reportHtml(input);
+    const std::size_t warning = html.find("although a finding says that it is spoiled");
+    ASSERT_NE(warning, std::string::npos);
+    EXPECT_LT(warning, html.find("The pairs"));
+}
+
 TEST(Report, NeedsNoScriptAndFetchesNothing)
 {
     const std::string html = reportOf(exampleStudy("morning.csv"));
