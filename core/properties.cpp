@@ -296,6 +296,18 @@ Outcome setProperty(StudyProperties& properties, std::string_view name, std::str
                  {}};
 }
 
+Outcome checkBaseline(const Study& study)
+{
+    const std::string& asked = study.properties.baseline;
+    const std::vector<std::string> names = configurations(study);
+    if (asked.empty() || names.size() < 2 || sameWord(asked, names[0]) || sameWord(asked, names[1]))
+        return Done{};
+    return Error{
+        ErrorCode::wrongUse,
+        fmt::format("has no baseline '{}'; expected '{}' or '{}'", asked, names[0], names[1]),
+        {}};
+}
+
 std::vector<std::pair<std::string, std::string>> propertiesAsText(const StudyProperties& properties)
 {
     const StudyProperties defaults;

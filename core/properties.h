@@ -23,6 +23,10 @@ namespace bothways::core {
 [[nodiscard]] Outcome setProperty(StudyProperties& properties, std::string_view name,
                                   std::string_view value);
 
+/// An Error (wrongUse) where the runs know two configurations and the baseline that was asked for
+/// is neither. With fewer it may be one that is still to be driven.
+[[nodiscard]] Outcome checkBaseline(const Study& study);
+
 /// Every property that differs from its default, as setProperty() takes it, in a fixed order.
 [[nodiscard]] std::vector<std::pair<std::string, std::string>>
 propertiesAsText(const StudyProperties& properties);

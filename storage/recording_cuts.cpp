@@ -1,5 +1,7 @@
 // Copyright (C) 2026 The Bothways developers
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "storage/recording_cuts.h"
+
 #include "storage/run_columns.h"
 #include "storage/run_rules.h"
 #include "storage/study_database.h"
@@ -32,6 +34,16 @@ Result<std::vector<core::Run>> newRuns(const core::Study& study, const std::vect
     return admitted(study, std::move(runs), [](std::size_t run, const std::string& column) {
         return fmt::format("new run {}: column '{}'", run + 1, column);
     });
+}
+
+Outcome checkCuts(const std::vector<Cut>& cuts)
+{
+    if (cuts.empty())
+        return Error{ErrorCode::wrongUse, "expected at least one part of the recording", {}};
+    for (const Cut& cut : cuts)
+        if (!std::isfinite(cut.offset_s))
+            return Error{ErrorCode::wrongUse, "expected a run's start as a number of seconds", {}};
+    return Done{};
 }
 
 double toMicroseconds(double time_s)
@@ -84,13 +96,53 @@ Result<Cut> cutForNewRun(const core::CutProposal& part, const RecordingInfo& rec
     return cut;
 }
 
+Result<std::string> writeCuts(const StudyFile::Private& d, SQLite::Database& database,
+                              core::RecordingId recording, const std::vector<Cut>& cuts)
+{
+    if (const Outcome possible = checkCuts(cuts); !possible)
+        return possible.error();
+    const core::Study before = readStudy(database);
+    const auto added = newRuns(before, cuts);
+    if (!added)
+        return added.error();
+    core::Study now = before;
+    std::vector<std::string> numbers;
+    std::string changes;
+    std::set<core::RunId> given;
+    auto next = added.value().begin();
+    for (const Cut& cut : cuts) {
+        core::RunId id{};
+        if (cut.existing) {
+            const auto known =
+                std::find_if(before.runs.begin(), before.runs.end(),
+                             [&](const core::Run& run) { return run.id == *cut.existing; });
+            if (known == before.runs.end())
+                return d.error(ErrorCode::wrongUse, "the study has no such run");
+            id = known->id;
+            if (!given.insert(id).second)
+                return d.error(
+                    ErrorCode::wrongUse,
+                    fmt::format("run {} is given two parts; expected one", known->number));
+            if (Outcome changed = changeRun(d, database, now, timedBy(cut, *known), changes);
+                !changed)
+                return changed.error();
+            numbers.push_back(std::to_string(known->number));
+        } else {
+            id = insertRun(database, *next);
+            numbers.push_back(std::to_string(next->number));
+            ++next;
+        }
+        assignRunTrace(database, id, recording, cut.offset_s);
+    }
+    std::string detail =
+        fmt::format("run{} {}", numbers.size() == 1 ? "" : "s", fmt::join(numbers, ", "));
+    if (!changes.empty())
+        detail += "; " + changes;
+    return detail;
+}
+
 Outcome cutRecording(StudyFile& study, core::RecordingId recording, const std::vector<Cut>& cuts)
 {
-    if (cuts.empty())
-        return Error{ErrorCode::wrongUse, "expected at least one part of the recording", {}};
-    for (const Cut& cut : cuts)
-        if (!std::isfinite(cut.offset_s))
-            return Error{ErrorCode::wrongUse, "expected a run's start as a number of seconds", {}};
     StudyFile::Private& d = study.database();
     std::string detail;
     return d.change("cut_recording", detail, [&](SQLite::Database& database) -> Outcome {
@@ -99,43 +151,10 @@ Outcome cutRecording(StudyFile& study, core::RecordingId recording, const std::v
         name.bind(1, static_cast<std::int64_t>(recording));
         if (!name.executeStep())
             return d.error(ErrorCode::badInput, "the study has no such recording");
-        const core::Study before = readStudy(database);
-        const auto added = newRuns(before, cuts);
-        if (!added)
-            return added.error();
-        core::Study now = before;
-        std::vector<std::string> numbers;
-        std::string changes;
-        std::set<core::RunId> given;
-        auto next = added.value().begin();
-        for (const Cut& cut : cuts) {
-            core::RunId id{};
-            if (cut.existing) {
-                const auto known =
-                    std::find_if(before.runs.begin(), before.runs.end(),
-                                 [&](const core::Run& run) { return run.id == *cut.existing; });
-                if (known == before.runs.end())
-                    return d.error(ErrorCode::wrongUse, "the study has no such run");
-                id = known->id;
-                if (!given.insert(id).second)
-                    return d.error(
-                        ErrorCode::wrongUse,
-                        fmt::format("run {} is given two parts; expected one", known->number));
-                if (Outcome changed = changeRun(d, database, now, timedBy(cut, *known), changes);
-                    !changed)
-                    return changed;
-                numbers.push_back(std::to_string(known->number));
-            } else {
-                id = insertRun(database, *next);
-                numbers.push_back(std::to_string(next->number));
-                ++next;
-            }
-            assignRunTrace(database, id, recording, cut.offset_s);
-        }
-        detail = fmt::format("{}: run{} {}", name.getColumn(0).getString(),
-                             numbers.size() == 1 ? "" : "s", fmt::join(numbers, ", "));
-        if (!changes.empty())
-            detail += "; " + changes;
+        const auto runs = writeCuts(d, database, recording, cuts);
+        if (!runs)
+            return runs.error();
+        detail = name.getColumn(0).getString() + ": " + runs.value();
         return Done{};
     });
 }

@@ -33,30 +33,36 @@ const std::string* newName(const std::vector<Renaming>& renamings, NameOf what,
     return about == renamings.end() ? nullptr : &about->to;
 }
 
-/// What is wrong with the renamings of one kind; empty: nothing.
-std::string wrong(const std::vector<Renaming>& renamings, NameOf what,
-                  std::vector<std::string> names)
+/// An Error of wrong use where a name is not there, of bad input where the new one cannot be.
+Outcome possible(const std::vector<Renaming>& renamings, NameOf what,
+                 std::vector<std::string> names)
 {
+    const auto bad = [](ErrorCode code, std::string message) {
+        return core::Error{code, std::move(message), {}};
+    };
     for (const Renaming& renaming : renamings) {
         if (renaming.what != what)
             continue;
         if (std::none_of(names.begin(), names.end(), [&](const std::string& name) {
                 return core::sameWord(name, renaming.from);
             }))
-            return names.empty() ? fmt::format("the study has no {} yet", word(what))
-                                 : fmt::format("the study has no {} {}; expected {}", word(what),
-                                               inQuotes(renaming.from), fmt::join(names, " or "));
+            return bad(ErrorCode::wrongUse,
+                       names.empty()
+                           ? fmt::format("the study has no {} yet", word(what))
+                           : fmt::format("the study has no {} {}; expected {}", word(what),
+                                         inQuotes(renaming.from), fmt::join(names, " or ")));
         if (renaming.to.empty() || renaming.to.find_first_of("\r\n") != std::string::npos)
-            return fmt::format("expected a new name for {} {}, on one line", word(what),
-                               inQuotes(renaming.from));
+            return bad(ErrorCode::badInput,
+                       fmt::format("expected a new name for {} {}, on one line", word(what),
+                                   inQuotes(renaming.from)));
     }
     for (std::string& name : names)
         if (const std::string* becomes = newName(renamings, what, name))
             name = *becomes;
     if (names.size() == 2 && core::sameWord(names[0], names[1]))
-        return fmt::format("both {}s would be {}; expected two names", word(what),
-                           inQuotes(names[0]));
-    return {};
+        return bad(ErrorCode::badInput, fmt::format("both {}s would be {}; expected two names",
+                                                    word(what), inQuotes(names[0])));
+    return Done{};
 }
 
 std::string inWords(const std::vector<Renaming>& renamings)
@@ -82,8 +88,8 @@ Outcome rename(StudyFile& file, const std::vector<Renaming>& given)
         for (const auto& [what, names] :
              {std::pair{NameOf::configuration, core::configurations(study)},
               std::pair{NameOf::direction, core::directions(study)}})
-            if (const std::string why = wrong(renamings, what, names); !why.empty())
-                return d.error(ErrorCode::badInput, why);
+            if (const Outcome can = possible(renamings, what, names); !can)
+                return d.error(can.error().code, can.error().message);
         const std::string baseline = core::baselineName(study);
         const std::string* baselineBecomes = newName(renamings, NameOf::configuration, baseline);
         for (core::Run& run : study.runs) {

@@ -41,6 +41,10 @@ struct TextColumn {
 /// NAME of a canonical "NAME_on_s"; empty for others.
 [[nodiscard]] std::string_view timedAccessoryOf(std::string_view name);
 
+/// The column with a meaning that `name` (canonical, without one) is spelled nearly like: one or
+/// two letters added, left out, swapped or mistaken, and no more than a third of them. Empty: none.
+[[nodiscard]] std::string nearestColumn(std::string_view name);
+
 /// A number as text in C form, with the digits as given.
 struct GivenNumber {
     double value = 0.0;

@@ -24,15 +24,22 @@ struct SheetDialect {
 };
 
 struct SheetOptions {
-    std::string date;     ///< YYYY-MM-DD for times of day; empty: the study's, else `today`
-    std::string today;    ///< handed in by the caller: the clock is an argument
-    std::string baseline; ///< only to be checked against the names in the sheet
+    std::string date;  ///< YYYY-MM-DD for times of day; empty: the study's, else `today`
+    std::string today; ///< handed in by the caller: the clock is an argument
+};
+
+/// A column that means nothing to us, and is kept.
+struct OwnColumn {
+    std::string name;    ///< as written
+    std::string nearest; ///< a column with a meaning that is spelled nearly the same; empty: none
+    friend bool operator==(const OwnColumn&, const OwnColumn&) = default;
 };
 
 struct RunSheet {
     core::Study study; ///< properties that the sheet cannot say are defaults
     SheetDialect dialect;
     bool dateAssumed = false;
+    std::vector<OwnColumn> own_columns; ///< with a value in some run
 };
 
 /// Reads a sheet. All of its faults are in the Error (first in it, the rest in `others`), each with

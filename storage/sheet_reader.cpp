@@ -63,6 +63,10 @@ std::optional<Error> SheetReader::refuseWhole()
         m_text.remove_prefix(kByteOrderMark.size());
     if (const std::size_t zero = m_text.find('\0'); zero != std::string_view::npos)
         return inFile(1, "is no text (it holds zero bytes); expected a run sheet in CSV form");
+    if (const std::size_t first = m_text.find_first_not_of(" \t\r\n");
+        first != std::string_view::npos && std::string_view("{[<").find(m_text[first]) < 3)
+        return inFile(1, fmt::format("looks like {}; expected a run sheet in CSV form",
+                                     m_text[first] == '<' ? "XML or HTML" : "JSON"));
     return std::nullopt;
 }
 
@@ -151,6 +155,9 @@ std::optional<Error> SheetReader::readRecords()
                      [](const csv::Field& f) { return csv::isUtf8(f.text); }))
         return inFile(header->line, "is not UTF-8 text; expected a run sheet saved as UTF-8");
     readHeader(*header);
+    if (!has("configuration") && !has("direction") && !has("start"))
+        return inFile(header->line, "is no header of a run sheet; expected names of columns like "
+                                    "configuration, direction, start, l_per_100km");
     checkHeader(header->line);
     while (auto record = reader.next()) {
         const bool empty = record->fault == csv::RecordFault::none &&
@@ -239,19 +246,28 @@ void SheetReader::checkTogether()
     renamePairMarks();
     for (RunFault& wrong : faultsAmong(*m_existing, m_runs, m_lines))
         place(m_lines[wrong.run], wrong.column, std::move(wrong.message));
+    const auto taken = std::count_if(m_runs.begin(), m_runs.end(), [&](const Run& run) {
+        return std::any_of(m_existing->runs.begin(), m_existing->runs.end(),
+                           [&](const Run& other) { return other.number == run.number; });
+    });
+    if (taken > 1)
+        place(m_headerLine, "run",
+              fmt::format("has {} numbers that the study has already; without this column the runs "
+                          "are numbered on from its last",
+                          taken));
 }
 
-void SheetReader::checkBaseline()
+void SheetReader::findOwnColumns()
 {
-    const auto& names = m_spellings.configurations;
-    const std::string& asked = m_options.baseline;
-    const bool known = std::any_of(names.begin(), names.end(), [&](const std::string& name) {
-        return core::sameWord(name, asked);
-    });
-    if (!asked.empty() && !known && names.size() == 2)
-        place(m_headerLine, "configuration",
-              fmt::format("has no baseline {}; expected {} or {}", inQuotes(asked),
-                          inQuotes(names[0]), inQuotes(names[1])));
+    const auto& runs = m_sheet.study.runs;
+    for (const Column& column : m_columns) {
+        const auto has = [&](const Run& run) {
+            return std::any_of(run.extra.begin(), run.extra.end(),
+                               [&](const auto& cell) { return cell.first == column.asWritten; });
+        };
+        if (!isKnownColumn(column.name) && std::any_of(runs.begin(), runs.end(), has))
+            m_sheet.own_columns.push_back({column.asWritten, nearestColumn(column.name)});
+    }
 }
 
 Result<RunSheet> SheetReader::read()
@@ -266,7 +282,6 @@ Result<RunSheet> SheetReader::read()
     for (const csv::Record& record : m_records)
         readLine(record);
     checkTogether();
-    checkBaseline();
     if (m_timesOfDay.value_or(false) && !m_dateKnown)
         place(m_headerLine, "start", "has times of day; expected a date (YYYY-MM-DD) with them");
     if (!m_faults.empty())
@@ -275,6 +290,7 @@ Result<RunSheet> SheetReader::read()
     m_sheet.study.runs = std::move(m_runs);
     core::sortByStart(m_sheet.study);
     numberRuns(*m_existing, m_sheet.study.runs);
+    findOwnColumns();
     return std::move(m_sheet);
 }
 

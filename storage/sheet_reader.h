@@ -73,7 +73,7 @@ private:
     void takeDate();
     void renamePairMarks();
     void checkTogether();
-    void checkBaseline();
+    void findOwnColumns();
 
     struct Placed {
         int line;

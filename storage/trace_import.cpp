@@ -107,6 +107,7 @@ Result<TraceReport> importTrace(StudyFile& study, const std::filesystem::path& f
     recording.to_s = report.to_s;
     recording.rows = report.rows;
     recording.channels = std::move(described.value().channels);
+    recording.cuts = options.cuts;
     recording.detail = historyDetail(report, recording.name, options.run);
     if (run)
         if (const Outcome placed = placeRun(recording, report, *run, options.clock, file.string());

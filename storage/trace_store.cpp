@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "storage/trace_store.h"
 
+#include "storage/recording_cuts.h"
 #include "storage/study_rows.h"
 
 #include <SQLiteCpp/Database.h>
@@ -229,7 +230,7 @@ Result<core::RecordingId> TraceWriter::finish(const FinishedRecording& recording
                                     "UPDATE trace_data SET state = 'complete' WHERE id = ?");
             state.bind(1, m_data);
             state.exec();
-            return Done{};
+            return recording.cuts ? cutInto(database, recording, detail) : Done{};
         });
     if (!done)
         return done.error();
@@ -237,6 +238,27 @@ Result<core::RecordingId> TraceWriter::finish(const FinishedRecording& recording
     setCacheSize(*m_study->database, m_cacheBefore);
     m_study = nullptr;
     return core::RecordingId{m_data};
+}
+
+Outcome TraceWriter::cutInto(SQLite::Database& database, const FinishedRecording& recording,
+                             std::string& detail)
+{
+    RecordingInfo info;
+    info.id = core::RecordingId{m_data};
+    info.name = recording.name;
+    info.first = recording.first;
+    info.from_s = recording.from_s;
+    info.to_s = recording.to_s;
+    info.length_s = recording.to_s - recording.from_s;
+    info.rows = recording.rows;
+    const auto cuts = recording.cuts(info);
+    if (!cuts)
+        return cuts.error();
+    const auto runs = writeCuts(*m_study, database, info.id, cuts.value());
+    if (!runs)
+        return runs.error();
+    detail += "; " + runs.value();
+    return Done{};
 }
 
 Outcome removeUnfinishedTraces(StudyFile::Private& study)

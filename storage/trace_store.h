@@ -39,6 +39,7 @@ struct FinishedRecording {
     std::vector<StoredChannel> channels; ///< those that have a sample
     std::optional<core::RunId> run;      ///< that it belongs to
     double offset_s = 0.0;
+    CutsOf cuts;
     std::string detail; ///< for the history
 };
 
@@ -59,6 +60,8 @@ private:
     explicit TraceWriter(StudyFile::Private& study);
     void insert(std::int64_t place, std::int64_t firstRow, const EncodedChunk& chunk);
     void commitBatch();
+    [[nodiscard]] Outcome cutInto(SQLite::Database& database, const FinishedRecording& recording,
+                                  std::string& detail);
 
     StudyFile::Private* m_study; ///< null: finished, or moved from
     std::int64_t m_data = 0;

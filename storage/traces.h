@@ -39,11 +39,20 @@ struct ChannelMapping {
 [[nodiscard]] Result<ChannelMapping> parseMapping(std::string_view text);
 [[nodiscard]] std::string formatMapping(const ChannelMapping& mapping);
 
+struct Cut;
+struct RecordingInfo;
+/// Says into which parts a recording is to be cut. It is called once the recording is whole, within
+/// the change that brings it in, so it must not begin another: no StudyFile::study(), no
+/// recordings().
+/// @param recording  without its channels
+using CutsOf = std::function<Result<std::vector<Cut>>(const RecordingInfo& recording)>;
+
 struct TraceImportOptions {
     std::optional<int> run; ///< number of the run that the recording belongs to; none: not yet cut
     /// Empty: the one kept for this header; without one, known names map by themselves and others
     /// keep theirs. What is given here is kept.
     std::vector<ChannelMapping> mapping;
+    CutsOf cuts; ///< the recording is cut in the same change, or does not come in; may be empty
     core::ClockOptions clock; ///< how the recorder's clock relates to the study's times
     std::string date;         ///< YYYY-MM-DD for times of day; empty: the study's
     std::function<void(double done, double bytesPerSecond)> progress; ///< on the caller's thread

@@ -4,6 +4,7 @@
 
 #include "app/output/english.h"
 #include "core/analysis.h"
+#include "core/properties.h"
 #include "core/trace_consumption.h"
 #include "storage/run_sheet.h"
 #include "storage/sha256.h"
@@ -63,9 +64,8 @@ Result<Input> readSheet(Input input, const Overrides& overrides, const Surroundi
     if (const Outcome applied = overrides.applyTo(properties); !applied)
         return applied.error();
     storage::SheetOptions options;
-    options.date = overrides.date();
+    options.date = overrides.given("date").value_or("");
     options.today = io.today;
-    options.baseline = properties.baseline;
     auto read = storage::readRunSheet(input.path, options);
     if (!read)
         return read.error();
@@ -116,8 +116,12 @@ Result<Input> readInput(const std::filesystem::path& path, const Overrides& over
     input.path = path;
     auto read = meansAStudy(path) ? readStudy(std::move(input), overrides)
                                   : readSheet(std::move(input), overrides, io);
-    if (read)
-        fillFromTraces(read.value());
+    if (!read)
+        return read;
+    if (overrides.given("baseline"))
+        if (const Outcome known = core::checkBaseline(read.value().study); !known)
+            return wrongUse(known.error().message, path.string());
+    fillFromTraces(read.value());
     return read;
 }
 

@@ -119,13 +119,13 @@ Outcome Overrides::applyTo(core::StudyProperties& target) const
     return Done{};
 }
 
-std::string Overrides::date() const
+std::optional<std::string> Overrides::given(std::string_view property) const
 {
-    std::string date;
-    for (const auto& [property, value] : properties)
-        if (property == "date")
-            date = value;
-    return date;
+    std::optional<std::string> last;
+    for (const auto& [name, value] : properties)
+        if (core::sameWord(name, property))
+            last = value;
+    return last;
 }
 
 void addSheetOverrides(CLI::App& app, Overrides& overrides)

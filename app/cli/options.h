@@ -40,7 +40,8 @@ struct Overrides {
     std::vector<std::pair<std::string, std::string>> properties;
     /// @return  what setProperty() says about the first that is wrong
     [[nodiscard]] Outcome applyTo(core::StudyProperties& properties) const;
-    [[nodiscard]] std::string date() const; ///< empty: not given
+    /// The last value given to a property; nothing: it was not given.
+    [[nodiscard]] std::optional<std::string> given(std::string_view property) const;
 };
 /// --date, --baseline, --limit NAME=VALUE, --set NAME=VALUE
 void addSheetOverrides(CLI::App& app, Overrides& overrides);

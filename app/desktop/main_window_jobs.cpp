@@ -15,6 +15,7 @@
 #include "app/desktop/study_files.h"
 #include "app/desktop/study_page.h"
 #include "app/desktop/study_properties_dialog.h"
+#include "core/properties.h"
 
 #include <QAction>
 #include <QApplication>
@@ -99,6 +100,13 @@ void MainWindow::importSheet(const QString& file)
         return;
     }
     const QString name = QFileInfo(file).fileName();
+    core::Study together = study;
+    const auto& added = sheet.value().study.runs;
+    together.runs.insert(together.runs.end(), added.begin(), added.end());
+    if (const core::Outcome known = core::checkBaseline(together); !known) {
+        say({known.error().code, known.error().message, name.toStdString()});
+        return;
+    }
     if (m_document->importRuns(sheet.value().study, name))
         m_messages->say(MessageBar::Kind::news,
                         tr("%n run(s) came from %1.", nullptr,

@@ -78,7 +78,6 @@ storage::SheetOptions sheetOptions(const core::Study& study, const QDate& today)
     storage::SheetOptions options;
     options.date = study.properties.date;
     options.today = today.toString(Qt::ISODate).toStdString();
-    options.baseline = study.properties.baseline;
     return options;
 }
 

@@ -150,3 +150,19 @@ TEST(Properties, WhatIsNotPermittedIsRefusedAndChangesNothing)
         EXPECT_EQ(properties, StudyProperties{}) << name << "=" << value;
     }
 }
+
+TEST(Properties, ABaselineIsOneOfTheTwoConfigurationsThatWereDriven)
+{
+    Study study;
+    study.properties.baseline = "without";
+    EXPECT_TRUE(checkBaseline(study)) << "nothing was driven yet";
+    study.runs.resize(2);
+    study.runs[0].configuration = study.runs[1].configuration = "with";
+    EXPECT_TRUE(checkBaseline(study)) << "the other may come";
+    study.runs[1].configuration = "Without";
+    EXPECT_TRUE(checkBaseline(study));
+    study.properties.baseline = "off";
+    const Outcome wrong = checkBaseline(study);
+    ASSERT_FALSE(wrong);
+    EXPECT_EQ(wrong.error().message, "has no baseline 'off'; expected 'with' or 'Without'");
+}

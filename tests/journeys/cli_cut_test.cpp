@@ -97,8 +97,9 @@ TEST_F(CliCut, MarksAndAHeldSpeedFindTheSameRuns)
         EXPECT_THAT(ran.out, AllOf(HasSubstr("from 0.0 s to 200.0 s"),
                                    HasSubstr("from 900.0 s to 1100.0 s"), HasSubstr("4 runs")));
         EXPECT_THAT(ran.out, StartsWith("imported drive.csv: 1,200 rows"));
-        for (int steps = 0; steps < 2; ++steps) // the cut, the import
-            ASSERT_EQ(bothwaysProgram({"undo", m_study}).code, 0);
+        ASSERT_EQ(bothwaysProgram({"undo", m_study}).code, 0); // import and cut are one step
+        EXPECT_EQ(analysed()["study"]["runs"], 0);
+        EXPECT_EQ(bothwaysProgram({"undo", m_study}).code, 2) << "nothing is left to undo";
     }
 }
 
@@ -114,14 +115,14 @@ TEST_F(CliCut, TheTimesOfTheRunSheetGiveItsRunsTheirParts)
     EXPECT_THAT(ran.out, HasSubstr("cut drive.csv into 2 runs: 0 new, 2 given their part"));
     // The other two ways are nobody's: without a configuration nothing comes in.
     ASSERT_EQ(bothwaysProgram({"undo", m_study}).code, 0);
-    ASSERT_EQ(bothwaysProgram({"undo", m_study}).code, 0);
     const std::string before = bothwaysProgram({"runs", m_study}).out;
     const Ran refused = import({"--cut", "speed"});
     EXPECT_EQ(refused.code, 2);
     EXPECT_THAT(refused.err,
-                HasSubstr("2 parts are no run of the study; expected --configuration"));
-    EXPECT_THAT(refused.out,
-                AllOf(HasSubstr("the study is as it was"), Not(HasSubstr("imported"))));
+                AllOf(HasSubstr("2 parts are no run of the study; expected --configuration"),
+                      HasSubstr("the study is as it was")));
+    EXPECT_THAT(refused.out, AllOf(HasSubstr("new run: from"), Not(HasSubstr("imported")),
+                                   Not(HasSubstr("cut drive.csv"))));
     EXPECT_EQ(bothwaysProgram({"runs", m_study}).out, before);
 }
 
@@ -138,8 +139,7 @@ TEST_F(CliCut, ATurnRoundAtAHeldSpeedDoesNotOverwriteTheRunBeforeIt)
                 AllOf(HasSubstr("new run: from 242.0 s to 1742.0 s"),
                       HasSubstr("1 new, 0 given their part"),
                       HasSubstr("held speed: 20 km/h; set road_speed.target_kmh to choose it\n")));
-    for (int steps = 0; steps < 2; ++steps)
-        ASSERT_EQ(bothwaysProgram({"undo", m_study}).code, 0);
+    ASSERT_EQ(bothwaysProgram({"undo", m_study}).code, 0);
     ASSERT_EQ(bothwaysProgram({"set", m_study, "road_speed.target_kmh=90"}).code, 0);
     const Ran chosen = import({"--cut", "speed"});
     ASSERT_EQ(chosen.code, 0) << chosen.err;
@@ -172,7 +172,7 @@ TEST_F(CliCut, ARecordingThatBelongsToNoRunYetSaysHowItCan)
     ASSERT_EQ(ran.code, 0) << ran.err;
     EXPECT_THAT(ran.out, AllOf(HasSubstr("imported drive.csv: 1,200 rows"),
                                HasSubstr("it belongs to no run yet"), HasSubstr("--run N"),
-                               HasSubstr("--cut ")));
+                               HasSubstr("--recording NAME --cut times")));
     const std::string sheet =
         m_folder.write("morning.csv", "configuration,direction,start,duration_s,l_per_100km\n"
                                       "A,out,2026-05-09T05:40:00,200,8.1\n");
@@ -180,6 +180,47 @@ TEST_F(CliCut, ARecordingThatBelongsToNoRunYetSaysHowItCan)
     const Ran given = import({"--run", "1"});
     ASSERT_EQ(given.code, 0) << given.err;
     EXPECT_THAT(given.out, Not(HasSubstr("no run yet")));
+}
+
+TEST_F(CliCut, ARecordingThatTheStudyHasIsCutByItsName)
+{
+    ASSERT_EQ(import({}).code, 0);
+    const auto cutKnown = [&](const std::vector<std::string>& more) {
+        std::vector<std::string> arguments{"import", m_study, "--recording"};
+        arguments.insert(arguments.end(), more.begin(), more.end());
+        return bothwaysProgram(arguments);
+    };
+    const Ran cut = cutKnown({"drive.csv", "--cut", "marks", "--configuration", "A"});
+    ASSERT_EQ(cut.code, 0) << cut.err;
+    EXPECT_THAT(cut.out, AllOf(HasSubstr("new run: from 0.0 s to 200.0 s"),
+                               HasSubstr("cut drive.csv into 4 runs: 4 new, 0 given")));
+    EXPECT_EQ(analysed()["study"]["runs"], 4);
+    ASSERT_EQ(bothwaysProgram({"undo", m_study}).code, 0); // the cut; the recording stays
+    const Ran again = cutKnown({"drive.csv", "--cut", "speed"});
+    EXPECT_EQ(again.code, 2);
+    EXPECT_THAT(again.err, HasSubstr("the study is as it was"));
+    const Ran unknown = cutKnown({"ride.csv", "--cut", "marks"});
+    EXPECT_EQ(unknown.code, 2);
+    EXPECT_THAT(unknown.err, HasSubstr("no recording 'ride.csv'; expected one of 'drive.csv'"));
+    EXPECT_THAT(cutKnown({"drive.csv"}).err, HasSubstr("expected --cut"));
+}
+
+TEST_F(CliCut, TheSameRecordingASecondTimeIsSaid)
+{
+    EXPECT_EQ(import({}).err, "");
+    const Ran second = import({});
+    EXPECT_EQ(second.code, 0);
+    EXPECT_THAT(second.err, AllOf(HasSubstr("warning: the study had the recording drive.csv"),
+                                  HasSubstr("bothways undo day.bothways")));
+    m_folder.write("drive.csv", aSlowTurn());
+    EXPECT_EQ(import({}).err, "") << "the same name, another drive";
+}
+
+TEST_F(CliCut, ConsumptionFromARecordingIsShownWithTheDigitsThatItIsWorth)
+{
+    ASSERT_EQ(import({"--cut", "marks", "--configuration", "A"}).code, 0);
+    EXPECT_THAT(bothwaysProgram({"runs", m_study}).out,
+                testing::ContainsRegex("  [78]\\.[0-9][0-9] L/100 km  "));
 }
 
 TEST_F(CliCut, SaysHowChannelsAreGivenAndWhichColumnsThereAre)

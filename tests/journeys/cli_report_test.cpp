@@ -43,6 +43,18 @@ protected:
     std::string m_study;
 };
 
+TEST_F(CliReport, WarnsAndTellsTheHistoryInWords)
+{
+    ASSERT_EQ(bothwaysProgram({"add", m_study, "start=2026-05-09T12:00", "l_per_100km=8.4",
+                               "rotor_rpm_max=3410"})
+                  .code,
+              0);
+    const std::string page = bothwaysProgram({"report", m_study}).out;
+    EXPECT_THAT(page, HasSubstr("although a finding says that it is spoiled"));
+    EXPECT_THAT(page, HasSubstr(" Run added: run "));
+    EXPECT_THAT(page, Not(HasSubstr("add_run")));
+}
+
 TEST_F(CliReport, HasNoPositionInIt)
 {
     const std::string recording = m_folder.write("places.csv", recordingWithPlaces());

@@ -74,8 +74,9 @@ TEST_F(CliStudy, KeepsDiscardsWithTheirReasonAndLiftsThemAgain)
     EXPECT_THAT(done({"runs"}), HasSubstr("discarded: overspeed, rotor 3410 rpm"));
     EXPECT_EQ(analysed()["study"]["discarded"], 1);
     EXPECT_EQ(analysed()["discards_restored"]["each"][0]["run"], 5);
-    done({"count", "5"});
+    EXPECT_EQ(done({"count", "5"}), "counting run 5 again\n");
     EXPECT_EQ(analysed()["study"]["discarded"], 0);
+    EXPECT_EQ(done({"count", "5", "6"}), "runs 5, 6 count already\n");
 }
 
 TEST_F(CliStudy, UndoesAndRedoes)
@@ -83,7 +84,7 @@ TEST_F(CliStudy, UndoesAndRedoes)
     done({"new"});
     typeTwelveRuns();
     done({"discard", "5", "6", "--reason", "other", "--evidence", "tyre low"});
-    EXPECT_THAT(done({"undo"}), HasSubstr("undone: "));
+    EXPECT_THAT(done({"undo"}), HasSubstr("Undone: Discarded: runs 5, 6: other, tyre low\n"));
     EXPECT_EQ(analysed()["study"]["discarded"], 0);
     done({"redo"});
     EXPECT_EQ(analysed()["study"]["discarded"], 2);
@@ -100,6 +101,60 @@ TEST_F(CliStudy, WarnsWhileARunCountsThatAFindingCallsSpoiled)
                 HasSubstr("Run 13 counts although a finding says that it is spoiled."));
     done({"discard", "13", "--reason", "overspeed"});
     EXPECT_THAT(done({"analyse"}), testing::Not(HasSubstr("although a finding")));
+}
+
+TEST_F(CliStudy, AsksAboutRunsThatOverlapOrTookAnImpossibleAmount)
+{
+    done({"new"});
+    typeTwelveRuns();
+    const Ran early = call({"add", "start=2026-05-09T07:39", "duration_s=300", "l_per_100km=8.40"});
+    EXPECT_EQ(early.code, 0);
+    EXPECT_THAT(early.err, HasSubstr("warning: run 13 starts while run 12 was still being driven"));
+    const Ran much = call({"add", "start=2026-05-09T08:00", "l_per_100km=791"});
+    EXPECT_EQ(much.code, 0);
+    EXPECT_THAT(much.err, HasSubstr("warning: run 14 took 95 times the fuel"));
+    EXPECT_THAT(much.err, Not(HasSubstr("run 13"))) << "said when it came";
+    for (const char* verb : {"runs", "screen", "analyse"}) {
+        EXPECT_THAT(done({verb}), HasSubstr("run 13 starts while run 12")) << verb;
+        EXPECT_THAT(done({verb}), HasSubstr("(791 against")) << verb;
+    }
+}
+
+TEST_F(CliStudy, TakesNothingOfASheetWhoseSecondRecordingFails)
+{
+    done({"new", "date=2026-01-01"}); // a recording with times of day is of that day, run 2 is not
+    m_folder.write("one.csv", "time_s,road_speed_kmh\n0,90\n100,91\n200,90\n");
+    m_folder.write("two.csv", "time,road_speed_kmh\n05:40:00,90\n05:41:00,91\n05:43:20,90\n");
+    const Ran ran = call({"import", m_folder.write("s.csv", "configuration,direction,start,"
+                                                            "duration_s,l_per_100km,trace\n"
+                                                            "A,out,2026-05-09T05:30:00,200,8.1,"
+                                                            "one.csv\n"
+                                                            "A,return,2026-05-09T05:40:00,200,8.3,"
+                                                            "two.csv\n")});
+    EXPECT_EQ(ran.code, 3);
+    EXPECT_THAT(ran.err, HasSubstr("two.csv: run 2 starts at"));
+    EXPECT_EQ(ran.out, "") << "nothing came in, so nothing is said to have";
+    EXPECT_EQ(done({"runs"}), "No runs yet.\n");
+    EXPECT_EQ(call({"undo"}).code, 2) << "nothing stands";
+}
+
+TEST_F(CliStudy, SaysWhichColumnsOfASheetItKeepsWithoutAMeaning)
+{
+    done({"new"});
+    const std::string sheet = m_folder.write(
+        "own.csv", "configuration,direction,start,l_per_100km,tyres,distnce_km,empty\n"
+                   "A,out,2026-05-09T05:40,8.1,winter,5.2,\n");
+    EXPECT_THAT(done({"import", sheet}),
+                HasSubstr("kept as they are, without a meaning: tyres, distnce_km; did you mean "
+                          "'distance_km' by 'distnce_km'?\n"));
+}
+
+TEST_F(CliStudy, SaysWhenTheBaselineThatWasSetIsNoneOfTheRuns)
+{
+    done({"new", "baseline=off"});
+    const Ran imported = call({"import", exampleFile("morning.csv")});
+    EXPECT_EQ(imported.code, 0);
+    EXPECT_THAT(imported.err, HasSubstr("warning: the study has no baseline 'off'; expected"));
 }
 
 TEST_F(CliStudy, PlansWithTheStretchOfTheStudy)
@@ -141,7 +196,7 @@ TEST_F(CliStudy, GivesBackItsRunsAndReadsThemAgain)
     done({"new"});
     ASSERT_EQ(bothwaysProgram({"import", m_study, demoFile("levee_generator.csv")}).code, 0);
     const std::string sheet = m_folder / "out.csv";
-    done({"export", "--to", sheet});
+    EXPECT_EQ(call({"export", "--to", sheet}).err, "wrote 34 runs to " + sheet + "\n");
     // The sheet names its recordings relative to itself.
     std::filesystem::copy(demoFile("levee_generator_traces"), m_folder / "levee_generator_traces");
     const std::string again = m_folder / "again.bothways";
@@ -257,6 +312,19 @@ TEST(CliLedger, CostsMoreThanItRelieves)
     EXPECT_EQ(json["schema"], "bothways.ledger/1");
     EXPECT_GT(json["net_pct"]["middle"].get<double>(), 0.0);
     EXPECT_GT(json["watts_to_see"].get<double>(), 0.0);
+}
+
+TEST_F(CliStudy, PutsTheMeasuredEffectBesideTheLedgerAndSaysWhatItAssumed)
+{
+    done({"new"});
+    typeTwelveRuns();
+    const std::string text = done({"ledger"});
+    EXPECT_THAT(text, HasSubstr("Measured by the study's runs"));
+    EXPECT_THAT(text, HasSubstr("a road speed of 100 km/h"));
+    EXPECT_THAT(text, Not(HasSubstr("a consumption of"))) << "that is the study's";
+    done({"set", "road_speed.target_kmh=90"});
+    EXPECT_THAT(done({"ledger"}), HasSubstr("at 90 km/h"));
+    EXPECT_THAT(done({"ledger"}), Not(HasSubstr("a road speed of")));
 }
 
 } // namespace

@@ -227,7 +227,7 @@ TEST(BadSheet, TheLineIsTheOneWhereTheRecordStarts)
 {
     const auto read = parseRunSheet("# one\n\nconfiguration,direction,start,l_per_100km,notes\n"
                                     "A,out,05:40,8,\"two\nlines\"\n# three\nA,out,05:47,x,\"\n\"\n",
-                                    "bad.csv", {.date = "2026-05-09", .today = {}, .baseline = {}});
+                                    "bad.csv", {.date = "2026-05-09", .today = {}});
     ASSERT_FALSE(read);
     EXPECT_EQ(read.error().where, "bad.csv:7: column 'l_per_100km'");
 }
@@ -237,8 +237,7 @@ TEST(BadSheet, ABadLineInTheMiddleDoesNotHideTheOthers)
     std::string text = kHeader;
     for (int i = 0; i < 40; ++i)
         text += i % 10 == 3 ? "A,out,05:40,x\n" : "A,out,05:40,8\n";
-    const auto read =
-        parseRunSheet(text, "bad.csv", {.date = "2026-05-09", .today = {}, .baseline = {}});
+    const auto read = parseRunSheet(text, "bad.csv", {.date = "2026-05-09", .today = {}});
     ASSERT_FALSE(read);
     EXPECT_EQ(1 + read.error().others.size(), 4u);
     EXPECT_EQ(read.error().others.back().where, "bad.csv:35: column 'l_per_100km'");
@@ -258,12 +257,43 @@ TEST(BadSheet, WhatAStudyCannotTakeIsSaidForTheSheet)
     EXPECT_THAT(with("3,B,out,2026-05-09T07:00Z,8\n").error().message, HasSubstr("has an offset"));
 }
 
+TEST(BadSheet, NumbersThatTheStudyHasAreSaidOnceForTheColumnBesideTheirLines)
+{
+    core::Study study;
+    study.runs = {tests::aRun().number(1), tests::aRun().number(2).device().returning().at_min(7)};
+    const auto read = parseRunSheet("run," + kHeader + "1,A,out,2026-05-09T07:00,8\n" +
+                                        "2,A,return,2026-05-09T07:10,8\n",
+                                    "more.csv", {}, &study);
+    ASSERT_FALSE(read);
+    EXPECT_EQ(core::describe(read.error()),
+              "more.csv:1: column 'run': has 2 numbers that the study has already; without this "
+              "column the runs are numbered on from its last\n"
+              "more.csv:2: column 'run': 1 is given already in the study; expected another number\n"
+              "more.csv:3: column 'run': 2 is given already in the study; expected another number");
+    EXPECT_TRUE(parseRunSheet(kHeader + "A,out,2026-05-09T07:00,8\n", "more.csv", {}, &study));
+}
+
+TEST(BadSheet, WhatIsNoSheetAtAllGetsOneSentence)
+{
+    const auto said = [](const std::string& text) {
+        const auto read = parseRunSheet(text, "x.csv");
+        return read ? std::string("taken") : core::describe(read.error());
+    };
+    EXPECT_EQ(said("{\n  \"runs\": [\n 1, 2, 3\n]}\n"),
+              "x.csv:1: looks like JSON; expected a run sheet in CSV form");
+    EXPECT_EQ(said("<?xml version=\"1.0\"?>\n<gpx>\n</gpx>\n"),
+              "x.csv:1: looks like XML or HTML; expected a run sheet in CSV form");
+    EXPECT_EQ(said("time_s,output_w\n0,1\n1,2\n2,3\n"),
+              "x.csv:1: is no header of a run sheet; expected names of columns like configuration, "
+              "direction, start, l_per_100km");
+}
+
 TEST(BadSheet, MoreThanTenThousandRunsAreRefused)
 {
     std::string text = "configuration,direction,start,l_per_100km\n";
     for (int i = 0; i < 10'000; ++i)
         text += "A,out,05:40,8\n";
-    const SheetOptions options{.date = "2026-05-09", .today = {}, .baseline = {}};
+    const SheetOptions options{.date = "2026-05-09", .today = {}};
     EXPECT_TRUE(parseRunSheet(text, "long.csv", options));
     const auto read = parseRunSheet(text + "A,out,05:40,8\n", "long.csv", options);
     ASSERT_FALSE(read);

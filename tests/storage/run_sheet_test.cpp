@@ -15,7 +15,7 @@ using storage::SheetOptions;
 
 namespace {
 
-const SheetOptions kToday{.date = {}, .today = "2026-05-09", .baseline = {}};
+const SheetOptions kToday{.date = {}, .today = "2026-05-09"};
 
 RunSheet read(std::string_view text, const SheetOptions& options = kToday)
 {
@@ -189,7 +189,7 @@ TEST(RunSheet, AsksForADateOnlyWhereTimesOfDayNeedIt)
     };
     core::Study study;
     study.properties.date = "2026-03-14";
-    EXPECT_EQ(startWith({.date = "2026-01-02", .today = "2026-05-09", .baseline = {}}, &study),
+    EXPECT_EQ(startWith({.date = "2026-01-02", .today = "2026-05-09"}, &study),
               "2026-01-02T05:40:00");
     EXPECT_EQ(startWith(kToday, &study), "2026-03-14T05:40:00");
     EXPECT_EQ(startWith(kToday), "2026-05-09T05:40:00");
@@ -245,24 +245,21 @@ TEST(RunSheet, PairsAreTiedByAMarkOnTwoLines)
     EXPECT_EQ(sheet.study.runs.at(0).pair_mark, "x");
     EXPECT_EQ(sheet.study.runs.at(2).pair_mark, "x");
 
-    const auto second = parseRunSheet(
-        text, "again.csv", {.date = "2026-05-10", .today = {}, .baseline = {}}, &sheet.study);
+    const auto second =
+        parseRunSheet(text, "again.csv", {.date = "2026-05-10", .today = {}}, &sheet.study);
     ASSERT_TRUE(second) << core::describe(second.error());
     EXPECT_EQ(second.value().study.runs.at(0).pair_mark, "x-2") << "another pair, another mark";
     EXPECT_EQ(second.value().study.runs.at(0).number, 4);
 }
 
-TEST(RunSheet, ABaselineThatIsNoConfigurationIsAFault)
+TEST(RunSheet, AColumnWithoutAMeaningIsNamedWithTheOneThatItIsNearlySpelledLike)
 {
-    const std::string text = "configuration,direction,start,l_per_100km\n"
-                             "off,out,05:40,8\non,return,05:47,8\n";
-    EXPECT_TRUE(
-        parseRunSheet(text, "x.csv", {.date = {}, .today = "2026-05-09", .baseline = "OFF"}));
-    const auto wrong =
-        parseRunSheet(text, "x.csv", {.date = {}, .today = "2026-05-09", .baseline = "A"});
-    ASSERT_FALSE(wrong);
-    EXPECT_EQ(core::describe(wrong.error()),
-              "x.csv:1: column 'configuration': has no baseline 'A'; expected 'off' or 'on'");
+    const RunSheet sheet =
+        read("configuration,direction,start,l_per_100km,Tyres,temprature c,sped_kmh,winds,x\n"
+             "A,out,05:40,8,winter,12,80,3,\n");
+    const std::vector<storage::OwnColumn> expected = {
+        {"Tyres", ""}, {"temprature c", "temperature_c"}, {"sped_kmh", "speed_kmh"}, {"winds", ""}};
+    EXPECT_EQ(sheet.own_columns, expected) << "'x' is empty, so it is not kept";
 }
 
 TEST(RunSheet, ARunTypedByHandIsJudgedLikeALine)

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/cli/input.h"
 #include "app/cli/verbs/verbs.h"
+#include "app/cli/warnings.h"
 #include "core/clock.h"
 #include "storage/run_sheet.h"
 
@@ -63,6 +64,21 @@ void fillIn(Assignments& columns, const core::Study& study)
         columns.emplace_back("direction", last.direction == names[0] ? names[1] : names[0]);
 }
 
+/// Nothing can be filled in for these.
+Outcome checkNeeded(const Assignments& columns)
+{
+    if (!has(columns, "start"))
+        return wrongUse(
+            "the run has no start; expected start=HH:MM:SS or start=DATE-AND-TIME, like "
+            "start=05:40 or start=2026-05-09T05:40:00");
+    for (const char* column : {"configuration", "direction"})
+        if (!has(columns, column))
+            return wrongUse(fmt::format("the run has no {0}, and no run before it says one; "
+                                        "expected {0}=NAME",
+                                        column));
+    return Done{};
+}
+
 /// "typed:2: column 'x'" is of no use to someone who typed no sheet: "column 'x'" is.
 Error withoutLines(Error error)
 {
@@ -93,6 +109,8 @@ Outcome addRun(const AddOptions& options, Surroundings& io)
     if (!study)
         return study.error();
     fillIn(columns, study.value());
+    if (Outcome needed = checkNeeded(columns); !needed)
+        return needed;
     storage::SheetOptions sheetOptions;
     sheetOptions.date = study.value().properties.date;
     if (sheetOptions.date.empty() && !study.value().runs.empty())
@@ -107,6 +125,10 @@ Outcome addRun(const AddOptions& options, Surroundings& io)
         return added.error();
     io.out << fmt::format("added run {}: {}, {}, {}\n", run.number, run.configuration,
                           run.direction, core::formatDateTime(run.start));
+    const auto now = file.value().study();
+    if (!now)
+        return now.error();
+    warnOfNewRuns(study.value(), now.value(), io);
     return Done{};
 }
 

@@ -5,6 +5,7 @@
 #include "app/output/analysis_json.h"
 #include "app/output/analysis_text.h"
 #include "core/analysis.h"
+#include "core/odd_runs.h"
 #include "core/pooled.h"
 
 #include <CLI/CLI.hpp>
@@ -61,6 +62,15 @@ Analysed analyseInput(Input& input, const AnalyseOptions& options, const Surroun
     return result;
 }
 
+/// What a person should look at again before going by the answer.
+std::vector<std::string> remarksOn(const core::Study& study)
+{
+    std::vector<std::string> remarks;
+    for (const core::OddRun& odd : core::oddRuns(study))
+        remarks.push_back(app::english::oddRunSentence(odd, study));
+    return remarks;
+}
+
 /// What was overruled with words warns no more.
 std::vector<std::string> warningsOf(const Input& input, const Analysed& result)
 {
@@ -83,8 +93,9 @@ Outcome analyseOne(const AnalyseOptions& options, Surroundings& io)
     else if (options.csv)
         io.out << app::pairsCsv(result.analysis);
     else
-        io.out << app::analysisText(result.analysis, result.screening,
-                                    {unit, io.colour, {}, warningsOf(input.value(), result)});
+        io.out << app::analysisText(
+            result.analysis, result.screening,
+            {unit, io.colour, remarksOn(input.value().study), warningsOf(input.value(), result)});
     io.out.flush();
     recordLook(input.value(), result.analysis, io);
     return Done{};

@@ -130,6 +130,22 @@ std::string directionOf(const core::CutProposal& part, std::size_t place, const 
     return which < known.size() ? known[which] : which == 0 ? "out" : "return";
 }
 
+Outcome checkCuts(const std::vector<storage::Cut>& cuts, long long added, const CutOrder& order,
+                  const std::string& name)
+{
+    if (added > 0 && order.configuration.empty())
+        return wrongUse(
+            fmt::format("{} no run of the study; expected --configuration NAME to add "
+                        "what is new",
+                        added == 1 ? "one part is" : fmt::format("{} parts are", added)),
+            name);
+    if (cuts.empty())
+        return Error{ErrorCode::badInput,
+                     "every part is empty; expected a run that starts before the recording ends",
+                     name};
+    return Done{};
+}
+
 } // namespace
 
 Result<CutOrder> cutOrderFrom(const std::string& way, const std::string& gates,
@@ -152,39 +168,58 @@ Result<CutOrder> cutOrderFrom(const std::string& way, const std::string& gates,
     return order;
 }
 
-Outcome cutImported(storage::StudyFile& file, core::RecordingId id, const CutOrder& order,
-                    std::ostream& out)
+Result<storage::RecordingInfo> recordingNamed(const storage::StudyFile& file,
+                                              const std::string& name)
 {
-    const auto known = storage::recordings(file);
-    const auto study = file.study();
-    const auto trace = storage::openRecording(file, id);
-    if (!known || !study || !trace)
-        return !known ? known.error() : !study ? study.error() : trace.error();
-    const auto recording =
-        std::find_if(known.value().begin(), known.value().end(),
-                     [&](const storage::RecordingInfo& one) { return one.id == id; });
-    const auto parts = partsOf(*trace.value(), *recording, study.value(), order, out);
+    auto known = storage::recordings(file);
+    if (!known)
+        return known.error();
+    std::vector<std::string> names;
+    const storage::RecordingInfo* found = nullptr;
+    for (const storage::RecordingInfo& recording : known.value()) {
+        names.push_back(recording.name);
+        if (recording.name == name)
+            found = &recording; // of two, the newer
+    }
+    if (found)
+        return *found;
+    return wrongUse(names.empty()
+                        ? fmt::format("there is no recording '{}': the study has none", name)
+                        : fmt::format("there is no recording '{}'; expected one of '{}'", name,
+                                      fmt::join(names, "', '")),
+                    file.path().string());
+}
+
+Result<std::vector<storage::Cut>> cutsOf(const storage::StudyFile& file,
+                                         const storage::RecordingInfo& recording,
+                                         const core::Study& study, const CutOrder& order,
+                                         CutWords& words)
+{
+    const auto trace = storage::openRecording(file, recording.id);
+    if (!trace)
+        return trace.error();
+    const auto parts = partsOf(*trace.value(), recording, study, order, words.parts);
     if (!parts)
         return parts.error();
-    const auto byTimes = core::cutByTimes(recording->span(), study.value());
+    const auto byTimes = core::cutByTimes(recording.span(), study);
     const auto numbers =
-        core::runsInTime(parts.value(), byTimes ? byTimes.value() : Parts{}, study.value());
+        core::runsInTime(parts.value(), byTimes ? byTimes.value() : Parts{}, study);
     std::vector<storage::Cut> cuts;
-    long long unknown = 0;
+    long long added = 0;
     for (std::size_t i = 0; i < parts.value().size(); ++i) {
         const core::CutProposal& part = parts.value()[i];
         if (!(part.to_s > part.from_s)) // another run of the sheet starts at the same time
             continue;
-        const core::Run* run = runOf(numbers[i], study.value());
-        const std::string direction = run ? run->direction : directionOf(part, i, study.value());
-        printPart(part, run, direction, out);
+        const core::Run* run = runOf(numbers[i], study);
+        const std::string direction = run ? run->direction : directionOf(part, i, study);
+        printPart(part, run, direction, words.parts);
         if (run) {
-            cuts.push_back(storage::cutForRun(run->id, part, *recording, study.value(), {},
+            cuts.push_back(storage::cutForRun(run->id, part, recording, study, {},
                                               order.way != CutWay::times));
             continue;
         }
-        ++unknown;
-        auto made = storage::cutForNewRun(part, *recording, study.value(), {});
+        ++added;
+        auto made = storage::cutForNewRun(part, recording, study, {});
         if (!made)
             return made.error();
         cuts.push_back(std::move(made).take());
@@ -192,24 +227,13 @@ Outcome cutImported(storage::StudyFile& file, core::RecordingId id, const CutOrd
         cuts.back().run.direction = direction;
     }
     if (order.way == CutWay::times)
-        printWithoutPart(study.value(), cuts, out);
-    if (unknown > 0 && order.configuration.empty())
-        return wrongUse(
-            fmt::format("{} no run of the study; expected --configuration NAME to add "
-                        "what is new",
-                        unknown == 1 ? "one part is" : fmt::format("{} parts are", unknown)),
-            recording->name);
-    if (cuts.empty())
-        return Error{ErrorCode::badInput,
-                     "every part is empty; expected a run that starts before the recording ends",
-                     recording->name};
-    if (Outcome cut = storage::cutRecording(file, id, cuts); !cut)
-        return cut;
-    const auto given = static_cast<long long>(cuts.size()) - unknown;
-    out << fmt::format("cut {} into {}: {} new, {} given their part\n", recording->name,
-                       app::counted(static_cast<long long>(cuts.size()), "run", "runs"), unknown,
-                       given);
-    return Done{};
+        printWithoutPart(study, cuts, words.parts);
+    if (Outcome whole = checkCuts(cuts, added, order, recording.name); !whole)
+        return whole.error();
+    const auto all = static_cast<long long>(cuts.size());
+    words.done = fmt::format("cut {} into {}: {} new, {} given their part\n", recording.name,
+                             app::counted(all, "run", "runs"), added, all - added);
+    return cuts;
 }
 
 } // namespace bothways::cli

@@ -6,12 +6,14 @@
 #include "core/cutting.h"
 #include "core/study.h"
 #include "storage/study_file.h"
+#include "storage/traces.h"
 
-#include <iosfwd>
 #include <optional>
+#include <sstream>
 #include <string>
+#include <vector>
 
-/// Cutting a recording that was just imported, as the desktop's dialog does with every proposal
+/// Cutting a recording at the command line, as the desktop's dialog does with every proposal
 /// accepted as it stands.
 namespace bothways::cli {
 
@@ -28,9 +30,20 @@ struct CutOrder {
 [[nodiscard]] Result<CutOrder> cutOrderFrom(const std::string& way, const std::string& gates,
                                             const std::string& configuration);
 
-/// Prints the parts that were found and makes runs of them, in one step of undo. An Error leaves
-/// the recording as it was.
-[[nodiscard]] Outcome cutImported(storage::StudyFile& file, core::RecordingId recording,
-                                  const CutOrder& order, std::ostream& out);
+/// What is said about a cut.
+struct CutWords {
+    std::ostringstream parts; ///< that were found, also where the cut is refused
+    std::string done;         ///< only once it is written
+};
+
+/// What the parts of a recording become: runs of the study, or new ones. Nothing is written.
+[[nodiscard]] Result<std::vector<storage::Cut>> cutsOf(const storage::StudyFile& file,
+                                                       const storage::RecordingInfo& recording,
+                                                       const core::Study& study,
+                                                       const CutOrder& order, CutWords& words);
+
+/// The newest recording of the study that has this name, or an Error (wrongUse) that has the names.
+[[nodiscard]] Result<storage::RecordingInfo> recordingNamed(const storage::StudyFile& file,
+                                                            const std::string& name);
 
 } // namespace bothways::cli

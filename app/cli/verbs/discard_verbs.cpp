@@ -7,6 +7,7 @@
 #include <CLI/CLI.hpp>
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <memory>
 #include <ostream>
 
@@ -57,14 +58,42 @@ Outcome discard(const DiscardOptions& options, Surroundings& io)
     return Done{};
 }
 
+/// Those of the runs that do not count.
+Result<std::vector<int>> discardedAmong(const storage::StudyFile& file,
+                                        const std::vector<core::RunId>& runs)
+{
+    const auto study = file.study();
+    if (!study)
+        return study.error();
+    std::vector<int> numbers;
+    for (const core::Run& run : study.value().runs)
+        if (!run.counted() && std::find(runs.begin(), runs.end(), run.id) != runs.end())
+            numbers.push_back(run.number);
+    return numbers;
+}
+
 Outcome countAgain(const DiscardOptions& options, Surroundings& io)
 {
+    std::vector<int> lifted;
     const Outcome counted =
-        changeRuns(options.study, options.runs,
-                   [](auto& study, const auto& runs) { return study.count(runs); });
+        changeRuns(options.study, options.runs, [&](auto& study, const auto& runs) -> Outcome {
+            auto discarded = discardedAmong(study, runs);
+            if (!discarded)
+                return discarded.error();
+            lifted = std::move(discarded).take();
+            return study.count(runs);
+        });
     if (!counted)
         return counted;
-    io.out << fmt::format("counting {} again\n", runsWords(options.runs));
+    std::vector<int> already;
+    for (const int number : options.runs)
+        if (std::find(lifted.begin(), lifted.end(), number) == lifted.end())
+            already.push_back(number);
+    if (!lifted.empty())
+        io.out << fmt::format("counting {} again\n", runsWords(lifted));
+    if (!already.empty())
+        io.out << fmt::format("{} {} already\n", runsWords(already),
+                              already.size() == 1 ? "counts" : "count");
     return Done{};
 }
 

@@ -3,10 +3,12 @@
 #include "app/cli/input.h"
 #include "app/cli/verbs/verbs.h"
 #include "app/output/analysis_json.h"
+#include "app/output/numbers.h"
 #include "core/analysis.h"
 #include "storage/run_sheet.h"
 
 #include <CLI/CLI.hpp>
+#include <fmt/format.h>
 
 #include <memory>
 #include <ostream>
@@ -33,8 +35,16 @@ Outcome exportStudy(const ExportOptions& options, Surroundings& io)
         text = app::pairsCsv(core::analyse(study, core::AnalysisOptions::of(study.properties)));
     else
         text = storage::writeRunSheet(study);
-    if (!options.to.empty())
-        return writeWholeFile(options.to, text);
+    if (!options.to.empty()) {
+        if (Outcome written = writeWholeFile(options.to, text); !written)
+            return written;
+        io.err << fmt::format(
+            "wrote {} to {}\n",
+            options.pairs ? std::string("the pairs")
+                          : app::counted(static_cast<long long>(study.runs.size()), "run", "runs"),
+            options.to);
+        return Done{};
+    }
     io.out << text;
     return Done{};
 }

@@ -77,14 +77,14 @@ void addRange(CLI::App& app, const std::string& option, std::optional<core::Rang
 }
 
 /// What a study knows: its consumption, its target speed, its fuel, and what it could have shown.
-Outcome takeFromStudy(LedgerVerbOptions& given, const Surroundings& io)
+/// @param analysis  of its runs
+Outcome takeFromStudy(LedgerVerbOptions& given, core::Analysis& analysis, const Surroundings& io)
 {
     auto input = readInput(given.file, given.overrides, io);
     if (!input)
         return input.error();
     const core::Study& study = input.value().study;
-    const core::Analysis analysis =
-        core::analyse(study, core::AnalysisOptions::of(study.properties));
+    analysis = core::analyse(study, core::AnalysisOptions::of(study.properties));
     if (!given.fuel && study.properties.fuel != core::Fuel::electric)
         given.fuel = study.properties.fuel;
     if (!given.speed_kmh)
@@ -115,10 +115,33 @@ core::LedgerOptions ledgerOptions(const LedgerVerbOptions& given)
     return options;
 }
 
+/// What neither the call nor the study said.
+std::string assumedText(const LedgerVerbOptions& given, const core::LedgerOptions& options)
+{
+    std::vector<std::string> assumed;
+    const auto add = [&](const auto& value, const std::string& words) {
+        if (!value)
+            assumed.push_back(words);
+    };
+    add(given.output_w, fmt::format("an output of {} W (--output-w)", options.output_w));
+    add(given.speed_kmh,
+        fmt::format("a road speed of {} km/h (--speed-kmh, or the study's road_speed.target_kmh)",
+                    options.speed_kmh));
+    add(given.consumption, fmt::format("a consumption of {} L/100 km (--consumption)",
+                                       options.consumption_l_per_100km));
+    if (assumed.empty())
+        return {};
+    return app::wrapped(
+               fmt::format("  Assumed, as nothing says otherwise: {}.", fmt::join(assumed, "; ")),
+               2) +
+           "\n";
+}
+
 Outcome ledger(LedgerVerbOptions given, Surroundings& io)
 {
+    core::Analysis analysis;
     if (!given.file.empty())
-        if (Outcome taken = takeFromStudy(given, io); !taken)
+        if (Outcome taken = takeFromStudy(given, analysis, io); !taken)
             return taken;
     const core::LedgerOptions options = ledgerOptions(given);
     const auto made = core::makeLedger(options);
@@ -126,8 +149,14 @@ Outcome ledger(LedgerVerbOptions given, Surroundings& io)
         return made.error();
     const std::optional<double> watts =
         given.see_pct ? core::wattsToSee(options, *given.see_pct) : std::nullopt;
-    io.out << (given.json ? app::ledgerJson(made.value(), watts)
-                          : app::ledgerText(made.value(), watts));
+    if (given.json) {
+        io.out << app::ledgerJson(made.value(), watts);
+        return Done{};
+    }
+    io.out << app::ledgerText(made.value(), watts) << assumedText(given, options);
+    const std::string beside = app::english::measuredBesideLedger(analysis, made.value());
+    if (!beside.empty())
+        io.out << app::wrapped("  " + beside, 2) << "\n";
     return Done{};
 }
 

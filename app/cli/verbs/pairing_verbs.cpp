@@ -2,10 +2,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/cli/input.h"
 #include "app/cli/verbs/verbs.h"
+#include "storage/run_rules.h"
 
 #include <CLI/CLI.hpp>
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <memory>
 #include <ostream>
 
@@ -17,11 +19,44 @@ struct PairingOptions {
     int one = 0, other = 0;
 };
 
+/// The sentences of a run sheet speak of its marks, which nobody who types two numbers knows.
+Outcome checkTie(const core::Study& study, const PairingOptions& options)
+{
+    std::vector<const core::Run*> sorted;
+    for (const core::Run& run : study.runs)
+        sorted.push_back(&run);
+    const auto placeOf = [&](int number) {
+        const auto at = std::find_if(sorted.begin(), sorted.end(),
+                                     [&](const core::Run* run) { return run->number == number; });
+        return static_cast<std::size_t>(at - sorted.begin());
+    };
+    const std::size_t one = placeOf(options.one), other = placeOf(options.other);
+    const auto refused = [&](const std::string& why) {
+        return Error{ErrorCode::badInput,
+                     fmt::format("runs {} and {} {}", options.one, options.other, why),
+                     options.study};
+    };
+    if (one == other)
+        return Done{}; // said by the study
+    if (core::sameWord(sorted[one]->direction, sorted[other]->direction))
+        return refused(fmt::format("were both driven '{}'; expected an out and a return run",
+                                   sorted[one]->direction));
+    if (!storage::inOneBlock(sorted, std::min(one, other), std::max(one, other)))
+        return refused("are of two blocks; expected two of one block, without a switch or a new "
+                       "day between them");
+    return Done{};
+}
+
 Outcome tie(const PairingOptions& options, Surroundings& io)
 {
-    const Outcome tied =
-        changeRuns(options.study, {options.one, options.other},
-                   [](auto& study, const auto& runs) { return study.pair(runs[0], runs[1]); });
+    const Outcome tied = changeRuns(options.study, {options.one, options.other},
+                                    [&](storage::StudyFile& file, const auto& runs) -> Outcome {
+                                        const auto study = file.study();
+                                        if (!study)
+                                            return study.error();
+                                        const Outcome possible = checkTie(study.value(), options);
+                                        return possible ? file.pair(runs[0], runs[1]) : possible;
+                                    });
     if (!tied)
         return tied;
     io.out << fmt::format("tied runs {} and {}\n", options.one, options.other);

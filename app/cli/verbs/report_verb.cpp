@@ -30,8 +30,8 @@ Result<std::vector<std::string>> historyLines(const Input& input)
     if (!history)
         return history.error();
     for (const storage::HistoryEntry& entry : history.value())
-        lines.push_back(entry.at + " " + entry.kind + (entry.detail.empty() ? "" : ": ") +
-                        entry.detail + (entry.undone ? " (undone)" : ""));
+        lines.push_back(entry.at + " " + app::english::historySentence(entry.kind, entry.detail) +
+                        (entry.undone ? " (undone)" : ""));
     return lines;
 }
 
@@ -51,7 +51,9 @@ Outcome report(const ReportOptions& options, Surroundings& io)
         app::reportHtml({study, analysis, screening, std::move(lines).take(), input.value().sha256,
                          input.value().path.filename().string(),
                          options.unit.value_or(app::english::shownUnitOf(study)),
-                         app::ReportInput::programAndLibraries(storage::libraryVersions())});
+                         app::ReportInput::programAndLibraries(storage::libraryVersions()),
+                         app::english::spoiledRunsSentence(
+                             analysis, withoutOverruled(screening, input.value().overruled))});
     if (options.to.empty()) {
         io.out << html;
         recordLook(input.value(), analysis, io);

@@ -50,7 +50,8 @@ Outcome screenRuns(const ScreenOptions& options, Surroundings& io)
         return openForChange(options.file).error();
     const core::Screening screening = screenWithProgress(input.value(), io);
     io.out << (options.json ? app::findingsJson(screening)
-                            : app::screeningText(screening, io.colour));
+                            : app::screeningText(screening, io.colour, input.value().study) +
+                                  app::oddRunsText(input.value().study, io.colour));
     if (!options.apply)
         return Done{};
     io.out.flush();

@@ -42,7 +42,8 @@ Outcome setProperties(const SetOptions& options, Surroundings& io)
     auto study = file.value().study();
     if (!study)
         return study.error();
-    core::StudyProperties properties = study.value().properties;
+    core::StudyProperties& properties = study.value().properties;
+    const std::string baseline = properties.baseline;
     for (const std::string& text : options.properties) {
         auto assignment = splitAssignment(text);
         if (!assignment)
@@ -51,6 +52,9 @@ Outcome setProperties(const SetOptions& options, Surroundings& io)
         if (Outcome set = core::setProperty(properties, property, value); !set)
             return set;
     }
+    if (properties.baseline != baseline)
+        if (const Outcome known = core::checkBaseline(study.value()); !known)
+            return wrongUse(known.error().message, options.study);
     const std::string detail = fmt::format("{}", fmt::join(options.properties, ", "));
     if (Outcome set = file.value().setProperties(properties, detail); !set)
         return set;

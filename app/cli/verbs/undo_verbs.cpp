@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/cli/input.h"
 #include "app/cli/verbs/verbs.h"
+#include "app/output/english.h"
 
 #include <CLI/CLI.hpp>
 
@@ -19,8 +20,9 @@ Outcome step(const std::string& path, bool back, Surroundings& io)
     const auto entry = back ? file.value().undo() : file.value().redo();
     if (!entry)
         return entry.error();
-    io.out << (back ? "undone: " : "done again: ") << entry.value().kind
-           << (entry.value().detail.empty() ? "" : ", ") << entry.value().detail << "\n";
+    io.out << app::english::historySentence(back ? "undo" : "redo",
+                                            entry.value().kind + " " + entry.value().detail)
+           << "\n";
     return Done{};
 }
 

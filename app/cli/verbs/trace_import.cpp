@@ -1,0 +1,175 @@
+// Copyright (C) 2026 The Bothways developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/cli/verbs/trace_import.h"
+
+#include "app/cli/options.h"
+#include "app/cli/warnings.h"
+#include "app/output/numbers.h"
+#include "storage/run_columns.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <csignal>
+#include <ostream>
+#include <stop_token>
+
+namespace bothways::cli {
+namespace {
+
+// Ctrl-C during a long import: the flag is all that a signal handler may touch.
+volatile std::sig_atomic_t interrupted = 0;
+
+void interrupt(int)
+{
+    interrupted = 1;
+}
+
+/// Ctrl-C asks the import to stop while this lives, and is what it was before afterwards.
+class StopOnInterrupt {
+public:
+    StopOnInterrupt() : m_before(std::signal(SIGINT, interrupt)) { interrupted = 0; }
+    ~StopOnInterrupt() { std::signal(SIGINT, m_before); }
+    StopOnInterrupt(const StopOnInterrupt&) = delete;
+    StopOnInterrupt& operator=(const StopOnInterrupt&) = delete;
+
+private:
+    void (*m_before)(int);
+};
+
+/// "COLUMN=CHANNEL[,FACTOR[,OFFSET]]"
+Result<storage::ChannelMapping> oneMapping(const std::string& text)
+{
+    const auto bad = [&] {
+        return wrongUse(fmt::format("'{}' is not COLUMN=CHANNEL[,FACTOR[,OFFSET]]", text),
+                        "--channel");
+    };
+    auto assignment = splitAssignment(text);
+    if (!assignment)
+        return bad();
+    storage::ChannelMapping mapping;
+    mapping.column = assignment.value().first;
+    std::string rest = assignment.value().second;
+    const std::size_t comma = std::min(rest.find(','), rest.size());
+    mapping.channel = rest.substr(0, comma);
+    rest.erase(0, std::min(comma + 1, rest.size()));
+    for (double* number : {&mapping.factor, &mapping.offset}) {
+        if (rest.empty())
+            break;
+        const std::size_t end = std::min(rest.find(','), rest.size());
+        const auto value = storage::parseNumber(rest.substr(0, end));
+        if (!value)
+            return bad();
+        *number = value->value;
+        rest.erase(0, std::min(end + 1, rest.size()));
+    }
+    return rest.empty() ? Result<storage::ChannelMapping>(mapping) : bad();
+}
+
+/// An Error where the recording has no such column as a mapping names.
+Outcome checkColumns(const std::filesystem::path& trace,
+                     const std::vector<storage::ChannelMapping>& mapping)
+{
+    if (mapping.empty())
+        return Done{};
+    const auto preview = storage::previewTrace(trace);
+    if (!preview)
+        return preview.error();
+    const std::vector<std::string>& columns = preview.value().columns;
+    for (const storage::ChannelMapping& one : mapping) {
+        if (std::any_of(columns.begin(), columns.end(), [&](const std::string& column) {
+                return core::sameWord(column, one.column);
+            }))
+            continue;
+        return wrongUse(
+            columns.empty()
+                ? fmt::format("a {} recording has no columns to name", preview.value().format)
+                : fmt::format("{} has no column '{}'; expected one of '{}'",
+                              trace.filename().string(), one.column, fmt::join(columns, "', '")),
+            "--channel");
+    }
+    return Done{};
+}
+
+} // namespace
+
+Result<std::vector<storage::ChannelMapping>> mappingFrom(const std::vector<std::string>& texts)
+{
+    std::vector<storage::ChannelMapping> mapping;
+    for (const std::string& text : texts) {
+        auto one = oneMapping(text);
+        if (!one)
+            return one.error();
+        mapping.push_back(one.value());
+    }
+    return mapping;
+}
+
+Result<storage::TraceReport> importRecording(storage::StudyFile& file, const RecordingOrder& order,
+                                             Surroundings& io)
+{
+    if (const Outcome known = checkColumns(order.file, order.mapping); !known)
+        return known.error();
+    StopOnInterrupt guard;
+    std::stop_source stop;
+    storage::TraceImportOptions options;
+    options.run = order.run;
+    options.mapping = order.mapping;
+    options.cuts = order.cuts;
+    options.stop = stop.get_token();
+    options.progress = [&](double done, double bytesPerSecond) {
+        if (interrupted != 0)
+            stop.request_stop();
+        if (io.errIsTerminal)
+            io.err << fmt::format("\r{}: {:.0f} %, {:.0f} MB/s \033[K",
+                                  order.file.filename().string(), 100.0 * done,
+                                  bytesPerSecond / 1e6)
+                   << std::flush;
+    };
+    auto report = storage::importTrace(file, order.file, options);
+    if (io.errIsTerminal)
+        io.err << "\r\033[K" << std::flush;
+    return report;
+}
+
+std::string whatWasMet(const storage::TraceReport& report, const std::string& name)
+{
+    using app::counted;
+    std::string text = fmt::format("imported {}: {}, {} s, channels {}\n", name,
+                                   counted(report.rows, "row", "rows"),
+                                   app::grouped(report.length_s), fmt::join(report.channels, ", "));
+    const auto met = [&](long long n, const char* one, const char* many) {
+        if (n > 0)
+            text += "  " + counted(n, one, many) + "\n";
+    };
+    met(report.missing_cells, "empty cell", "empty cells");
+    met(report.repeated_times, "time given twice", "times given twice");
+    met(report.backward_times, "time that went backwards", "times that went backwards");
+    met(report.clock_changes, "change of the clock", "changes of the clock");
+    if (report.half_last_line)
+        text += "  the last line is cut short and was left out\n";
+    return text;
+}
+
+void warnOfASecondCopy(const storage::StudyFile& file, core::RecordingId imported, Surroundings& io)
+{
+    const auto all = storage::recordings(file);
+    if (!all)
+        return;
+    const auto withId = [&](const storage::RecordingInfo& one) { return one.id == imported; };
+    const auto mine = std::find_if(all.value().begin(), all.value().end(), withId);
+    if (mine == all.value().end())
+        return;
+    const auto twice = [&](const storage::RecordingInfo& other) {
+        return other.id != mine->id && other.name == mine->name && other.first == mine->first &&
+               other.from_s == mine->from_s && other.to_s == mine->to_s &&
+               other.rows == mine->rows && other.samples == mine->samples;
+    };
+    if (std::any_of(all.value().begin(), all.value().end(), twice))
+        warn(fmt::format("the study had the recording {} already, with the same times and rows; "
+                         "'bothways undo {}' takes the second one out again",
+                         mine->name, file.path().filename().string()),
+             io);
+}
+
+} // namespace bothways::cli

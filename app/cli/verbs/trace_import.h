@@ -1,0 +1,38 @@
+// Copyright (C) 2026 The Bothways developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "app/cli/context.h"
+#include "storage/study_file.h"
+#include "storage/traces.h"
+
+#include <filesystem>
+#include <optional>
+#include <string>
+#include <vector>
+
+/// Recordings of data loggers into a study: progress, Ctrl-C, and what was met in them.
+namespace bothways::cli {
+
+/// "COLUMN=CHANNEL[,FACTOR[,OFFSET]]", each of them.
+[[nodiscard]] Result<std::vector<storage::ChannelMapping>>
+mappingFrom(const std::vector<std::string>& texts);
+
+/// What is known about a recording before it comes in.
+struct RecordingOrder {
+    std::filesystem::path file;
+    std::optional<int> run; ///< that it belongs to; none: not yet cut
+    std::vector<storage::ChannelMapping> mapping;
+    storage::CutsOf cuts; ///< empty: it is not cut
+};
+[[nodiscard]] Result<storage::TraceReport>
+importRecording(storage::StudyFile& file, const RecordingOrder& order, Surroundings& io);
+
+/// "imported drive.csv: 1,200 rows, ...", a line each for what was odd in it.
+[[nodiscard]] std::string whatWasMet(const storage::TraceReport& report, const std::string& name);
+
+/// Says where a recording is in the study twice.
+void warnOfASecondCopy(const storage::StudyFile& file, core::RecordingId imported,
+                       Surroundings& io);
+
+} // namespace bothways::cli
