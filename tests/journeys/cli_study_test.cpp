@@ -301,6 +301,7 @@ TEST(CliPlan, WritesARunCardWithTheStudysOwnNames)
     const Ran ran = bothwaysProgram(
         {"plan", exampleFile("roof_box_open.csv"), "--card", card, "--begin", "05:40"});
     ASSERT_EQ(ran.code, 0) << ran.err;
+    EXPECT_EQ(ran.err, "wrote the run card: " + card + "\n");
     EXPECT_THAT(readFile(card), HasSubstr("north"));
     EXPECT_THAT(readFile(card), HasSubstr("05:40"));
 }

@@ -32,44 +32,50 @@ struct PlanVerbOptions {
     Overrides overrides;
 };
 
-/// Noise of a pair as the studies found it, each of them.
-Result<std::vector<app::NoiseOfStudy>> noisesOf(const PlanVerbOptions& options,
-                                                const Surroundings& io)
+Result<std::vector<Input>> readAll(const std::vector<std::string>& paths,
+                                   const PlanVerbOptions& options, const Surroundings& io)
 {
-    std::vector<app::NoiseOfStudy> noises;
-    for (const std::string& path :
-         options.noise_from.empty() ? options.files : options.noise_from) {
+    std::vector<Input> inputs;
+    for (const std::string& path : paths) {
         auto input = readInput(path, options.overrides, io);
         if (!input)
             return input.error();
-        const core::Study& study = input.value().study;
+        inputs.push_back(std::move(input).take());
+    }
+    return inputs;
+}
+
+/// Noise of a pair as the studies found it, each of them.
+Result<std::vector<app::NoiseOfStudy>> noisesOf(const std::vector<Input>& inputs)
+{
+    std::vector<app::NoiseOfStudy> noises;
+    for (const Input& input : inputs) {
         const core::Analysis analysis =
-            core::analyse(study, core::AnalysisOptions::of(study.properties));
+            core::analyse(input.study, core::AnalysisOptions::of(input.study.properties));
         if (!analysis.headline)
             return Error{ErrorCode::badInput,
                          "there is no verdict in it, so the noise of a pair is not known; give it "
                          "with --noise",
-                         path};
-        noises.push_back({input.value().name(), {analysis.headline->s, analysis.headline->df}});
+                         input.path.string()};
+        noises.push_back({input.name(), {analysis.headline->s, analysis.headline->df}});
     }
     return noises;
 }
 
-/// As given, else that of the first study.
-Result<std::optional<double>> stretchOf(const PlanVerbOptions& given, const Surroundings& io)
+/// Length of the stretch of the first study, if that says one.
+std::optional<double> stretchOf(const std::vector<Input>& files)
 {
-    if (given.stretch_km || given.files.empty())
-        return given.stretch_km;
-    const auto input = readInput(given.files.front(), given.overrides, io);
-    if (!input)
-        return input.error();
-    const auto& limits = input.value().study.properties.limits;
+    if (files.empty())
+        return std::nullopt;
+    const auto& limits = files.front().study.properties.limits;
     const auto known = limits.find("stretch.km");
     return known == limits.end() ? std::nullopt : std::optional(known->second);
 }
 
+/// @param files   what was read of FILE
 /// @param noises  the studies whose noise is taken are appended here
-Result<core::PlanOptions> planOptions(const PlanVerbOptions& given, const Surroundings& io,
+Result<core::PlanOptions> planOptions(const PlanVerbOptions& given, const std::vector<Input>& files,
+                                      const Surroundings& io,
                                       std::vector<app::NoiseOfStudy>& noises)
 {
     core::PlanOptions options;
@@ -79,26 +85,28 @@ Result<core::PlanOptions> planOptions(const PlanVerbOptions& given, const Surrou
         options.pairs_per_block = static_cast<int>(*given.pairs);
     options.pair_min = given.pair_min.value_or(options.pair_min);
     options.switch_min = given.switch_min.value_or(options.switch_min);
-    const auto stretch_km = stretchOf(given, io);
-    if (!stretch_km)
-        return stretch_km.error();
-    options.stretch_km = stretch_km.value().value_or(options.stretch_km);
+    options.stretch_km = given.stretch_km.value_or(stretchOf(files).value_or(options.stretch_km));
     options.power = given.power.value_or(options.power);
     options.confidence = given.confidence.value_or(options.confidence);
     if (given.noise_pct) {
         options.s = core::noiseFromPct(*given.noise_pct);
-    } else if (!given.files.empty() || !given.noise_from.empty()) {
-        auto found = noisesOf(given, io);
-        if (!found)
-            return found.error();
-        noises = std::move(found).take();
-        std::vector<core::Noise> each;
-        for (const app::NoiseOfStudy& study : noises)
-            each.push_back(study.noise);
-        const core::Noise pooled = core::pooledNoise(each);
-        options.s = pooled.s;
-        options.s_df = pooled.df;
+        return options;
     }
+    const auto others = readAll(given.noise_from, given, io);
+    if (!others)
+        return others.error();
+    auto found = noisesOf(given.noise_from.empty() ? files : others.value());
+    if (!found)
+        return found.error();
+    noises = std::move(found).take();
+    if (noises.empty())
+        return options;
+    std::vector<core::Noise> each;
+    for (const app::NoiseOfStudy& study : noises)
+        each.push_back(study.noise);
+    const core::Noise pooled = core::pooledNoise(each);
+    options.s = pooled.s;
+    options.s_df = pooled.df;
     return options;
 }
 
@@ -123,28 +131,29 @@ Outcome whatFits(const PlanVerbOptions& given, const core::PlanOptions& options,
 }
 
 /// The run card: with the names, limits and timed accessories of the study that is given.
-Outcome writeCard(const PlanVerbOptions& given, const core::Plan& plan, Surroundings& io)
+Outcome writeCard(const PlanVerbOptions& given, const std::vector<Input>& files,
+                  const core::Plan& plan, Surroundings& io)
 {
-    core::Study study;
-    if (!given.files.empty()) {
-        auto input = readInput(given.files.front(), given.overrides, io);
-        if (!input)
-            return input.error();
-        study = std::move(input.value().study);
-    }
-    app::RunCardInput card = app::runCardOf(study, plan);
+    const core::Study none;
+    app::RunCardInput card = app::runCardOf(files.empty() ? none : files.front().study, plan);
     if (!given.begin.empty())
         card.begin = given.begin;
     const auto html = app::runCardHtml(card);
     if (!html)
         return html.error();
-    return writeWholeFile(given.card, html.value());
+    if (Outcome written = writeWholeFile(given.card, html.value()); !written)
+        return written;
+    io.err << "wrote the run card: " << given.card << "\n";
+    return Done{};
 }
 
 Outcome plan(const PlanVerbOptions& given, Surroundings& io)
 {
+    const auto files = readAll(given.files, given, io);
+    if (!files)
+        return files.error();
     std::vector<app::NoiseOfStudy> noises;
-    const auto options = planOptions(given, io, noises);
+    const auto options = planOptions(given, files.value(), io, noises);
     if (!options)
         return options.error();
     if (given.hours)
@@ -155,7 +164,7 @@ Outcome plan(const PlanVerbOptions& given, Surroundings& io)
     if (!made)
         return made.error();
     if (!given.card.empty())
-        if (Outcome written = writeCard(given, made.value(), io); !written)
+        if (Outcome written = writeCard(given, files.value(), made.value(), io); !written)
             return written;
     io.out << (given.json ? app::planJson(made.value(), noises)
                           : app::planText(made.value(), noises));
