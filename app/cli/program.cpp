@@ -79,6 +79,22 @@ std::string verbAsked(const CLI::App& program, const std::vector<std::string>& a
     return {};
 }
 
+/// Words that follow one value of an option which is given once for each value.
+std::string hintFor(const std::string& extra, const CLI::App& program,
+                    const std::vector<std::string>& arguments)
+{
+    const auto isOption = [](const std::string& argument) { return argument.starts_with("--"); };
+    const auto at = std::find(arguments.rbegin(), arguments.rend(), extra);
+    const auto before = std::find_if(at, arguments.rend(), isOption);
+    if (before == arguments.rend())
+        return {};
+    for (const CLI::App* verb : program.get_subcommands())
+        if (const CLI::Option* option = verb->get_option_no_throw(*before);
+            option && option->get_items_expected_max() > 1 && !option->get_allow_extra_args())
+            return fmt::format("; repeat {} for each", *before);
+    return {};
+}
+
 int report(const Outcome& outcome, Surroundings& io)
 {
     if (outcome)
@@ -127,13 +143,9 @@ int runProgram(const std::vector<std::string>& arguments, Surroundings& io)
     } catch (const CLI::ExtrasError&) {
         const std::vector<std::string> extra = program.remaining(true);
         const std::string first = extra.empty() ? std::string() : extra.front();
-        const bool channel =
-            first.find('=') != std::string::npos &&
-            std::find(arguments.begin(), arguments.end(), "--channel") != arguments.end();
-        return wrongUseOf(program, arguments,
-                          fmt::format("'{}' was not expected{}", first,
-                                      channel ? "; repeat --channel for each" : ""),
-                          io);
+        return wrongUseOf(
+            program, arguments,
+            fmt::format("'{}' was not expected{}", first, hintFor(first, program, arguments)), io);
     } catch (const CLI::ParseError& problem) {
         return wrongUseOf(program, arguments, problem.what(), io);
     }
