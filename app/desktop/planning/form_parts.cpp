@@ -2,11 +2,21 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/planning/form_parts.h"
 
+#include "app/desktop/pages/page_parts.h"
+#include "app/desktop/pages/turning_layout.h"
+
+#include <QBoxLayout>
 #include <QDoubleSpinBox>
 #include <QFormLayout>
+#include <QScrollArea>
 #include <QSpinBox>
 
 namespace bothways::app::parts {
+namespace {
+
+constexpr int kAnswerWidth = 460; ///< px; where it has less beside the form, it goes below
+
+} // namespace
 
 QDoubleSpinBox* numberField(const QString& objectName, double low, double high, double value,
                             int decimals, const QString& suffix)
@@ -35,6 +45,20 @@ void addRow(QFormLayout& form, const QString& label, QWidget* field)
 {
     field->setAccessibleName(label);
     form.addRow(label, field);
+}
+
+void layOut(QWidget& page, QWidget* form, QBoxLayout* answer)
+{
+    auto* both = new TurningLayout(form->maximumWidth() + kAnswerWidth);
+    both->setSpacing(24);
+    both->addWidget(form);
+    both->addLayout(answer, 1);
+    auto* column = new QVBoxLayout;
+    column->addLayout(both);
+    column->addStretch();
+    auto* whole = new QVBoxLayout(&page);
+    whole->setContentsMargins(0, 0, 0, 0);
+    whole->addWidget(scrolled(column));
 }
 
 } // namespace bothways::app::parts

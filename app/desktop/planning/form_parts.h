@@ -4,6 +4,7 @@
 
 #include <QString>
 
+class QBoxLayout;
 class QDoubleSpinBox;
 class QFormLayout;
 class QSpinBox;
@@ -17,5 +18,8 @@ namespace bothways::app::parts {
 [[nodiscard]] QSpinBox* countField(const QString& objectName, int low, int high, int value);
 /// A row whose label is the field's accessible name too.
 void addRow(QFormLayout& form, const QString& label, QWidget* field);
+/// Fills the page with a form of fixed width and, beside it or where there is no room below it, the
+/// answer; all of it scrolls.
+void layOut(QWidget& page, QWidget* form, QBoxLayout* answer);
 
 } // namespace bothways::app::parts

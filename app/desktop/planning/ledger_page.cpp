@@ -5,7 +5,6 @@
 #include "app/desktop/error_words.h"
 #include "app/desktop/pages/page_parts.h"
 #include "app/desktop/pages/plot_parts.h"
-#include "app/desktop/pages/turning_layout.h"
 #include "app/desktop/planning/form_parts.h"
 #include "app/desktop/planning/ledger_flow.h"
 #include "core/units.h"
@@ -17,7 +16,6 @@
 #include <QFormLayout>
 #include <QGridLayout>
 #include <QLabel>
-#include <QScrollArea>
 #include <QSignalBlocker>
 #include <QTableWidget>
 
@@ -27,7 +25,6 @@ namespace bothways::app {
 namespace {
 
 constexpr double kAccessory_w = 100.0;
-constexpr int kAnswerWidth = 460; ///< px; where it has less beside the form, it goes below
 
 core::Range rangeOf(const std::array<QDoubleSpinBox*, 3>& fields)
 {
@@ -87,16 +84,7 @@ LedgerPage::LedgerPage(QWidget* parent) : QWidget(parent)
 {
     setObjectName(QStringLiteral("ledgerPage"));
     QWidget* form = makeForm();
-    auto* both = new TurningLayout(form->maximumWidth() + kAnswerWidth);
-    both->setSpacing(24);
-    both->addWidget(form);
-    both->addLayout(makeAnswer(), 1);
-    auto* column = new QVBoxLayout;
-    column->addLayout(both);
-    column->addStretch();
-    auto* page = new QVBoxLayout(this);
-    page->setContentsMargins(0, 0, 0, 0);
-    page->addWidget(parts::scrolled(column));
+    parts::layOut(*this, form, makeAnswer());
     showFactors(core::LedgerOptions::forFuel(core::Fuel::petrol));
     recompute();
 }

@@ -4,7 +4,6 @@
 
 #include "app/desktop/error_words.h"
 #include "app/desktop/pages/page_parts.h"
-#include "app/desktop/pages/turning_layout.h"
 #include "app/desktop/planning/form_parts.h"
 #include "app/desktop/planning/power_plot.h"
 #include "core/units.h"
@@ -18,7 +17,6 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
-#include <QScrollArea>
 #include <QSpinBox>
 #include <QTableWidget>
 #include <QTimer>
@@ -29,7 +27,6 @@ namespace {
 
 constexpr int kSettle_ms = 250; ///< until the sequences are simulated after the last change
 constexpr int kRepeats = 2000;
-constexpr int kAnswerWidth = 460; ///< px; where it has less beside the form, it goes below
 
 } // namespace
 
@@ -40,16 +37,7 @@ PlanPage::PlanPage(QWidget* parent)
 {
     setObjectName(QStringLiteral("planPage"));
     QWidget* form = makeForm();
-    auto* both = new TurningLayout(form->maximumWidth() + kAnswerWidth);
-    both->setSpacing(24);
-    both->addWidget(form);
-    both->addLayout(makeAnswer(), 1);
-    auto* column = new QVBoxLayout;
-    column->addLayout(both);
-    column->addStretch();
-    auto* page = new QVBoxLayout(this);
-    page->setContentsMargins(0, 0, 0, 0);
-    page->addWidget(parts::scrolled(column));
+    parts::layOut(*this, form, makeAnswer());
     m_later->setSingleShot(true);
     m_later->setInterval(kSettle_ms);
     connect(m_later, &QTimer::timeout, this, &PlanPage::startSequences);
