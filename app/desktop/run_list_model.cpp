@@ -30,32 +30,15 @@ const QString kHidden = QString::fromUtf8("•••");
 
 } // namespace
 
-/// What is shown of a run, and compared to find out what changed.
-struct RunListModel::Row {
-    core::Run run;
-    BlockPlace place;
-    QStringList blockLines;
-    bool device = false;
-    BracketPieces brackets;
-    State state = waiting;
-    int pair = 0;
-    std::vector<std::pair<core::Finding, Answer>> findings;
-    int grade = -1;
-    std::optional<core::Consumption> fromTrace; ///< where the driver noted none
-    friend bool operator==(const Row&, const Row&) = default;
-};
-
 RunListModel::RunListModel(StudyDocument& document, Preferences& preferences, QObject* parent)
     : QAbstractTableModel(parent), m_document(document), m_preferences(preferences)
 {
-    m_rows = makeRows();
+    m_rows = runRows(document, {});
     connect(&document, &StudyDocument::studyChanged, this, &RunListModel::takeStudy);
     connect(&document, &StudyDocument::analysisChanged, this, &RunListModel::takeStudy);
     connect(&document, &StudyDocument::blindChanged, this, &RunListModel::refresh);
     connect(&preferences, &Preferences::unitsChanged, this, &RunListModel::refresh);
 }
-
-RunListModel::~RunListModel() = default;
 
 int RunListModel::rowCount(const QModelIndex& parent) const
 {
@@ -75,7 +58,7 @@ const core::Run& RunListModel::runAt(int row) const
 int RunListModel::rowOf(core::RunId id) const
 {
     const auto found = std::find_if(m_rows.begin(), m_rows.end(),
-                                    [&](const Row& row) { return row.run.id == id; });
+                                    [&](const RunRow& row) { return row.run.id == id; });
     return found == m_rows.end() ? -1 : static_cast<int>(found - m_rows.begin());
 }
 
@@ -107,88 +90,14 @@ QString RunListModel::stateName(State state)
     return {};
 }
 
-std::vector<RunListModel::Row> RunListModel::makeRows() const
-{
-    const core::Study& study = m_document.study();
-    const std::vector<BlockPlace> places = blockPlaces(study);
-    const std::string baseline = core::baselineName(study);
-    const auto result = m_document.result();
-    // The answer may be of the study as it was: its pairs are shown only while they fit.
-    const bool fits = m_document.isResultCurrent();
-    const std::vector<BracketPieces> brackets =
-        fits ? pairBrackets(result->analysis.pairs, study.runs.size())
-             : std::vector<BracketPieces>(study.runs.size());
-
-    std::vector<Row> rows(study.runs.size());
-    for (std::size_t i = 0; i < rows.size(); ++i) {
-        Row& row = rows[i];
-        row.run = study.runs[i];
-        row.place = places[i];
-        row.device = !core::sameWord(row.run.configuration, baseline);
-        row.brackets = brackets[i];
-        row.state = !row.run.counted() ? discarded : fits ? alone : waiting;
-    }
-    if (fits) {
-        for (std::size_t i = 0; i < rows.size(); ++i)
-            if (!rows[i].run.consumption)
-                rows[i].fromTrace = result->study.runs[i].consumption;
-        for (const core::Pair& pair : result->analysis.pairs)
-            for (const std::size_t i : {pair.out_index, pair.return_index})
-                if (i < rows.size()) {
-                    rows[i].pair = pair.number;
-                    rows[i].state = paired;
-                }
-    } else {
-        for (Row& row : rows) { // keep what is on the screen until the answer is there
-            const int old = rowOf(row.run.id);
-            if (old < 0 || m_rows.size() != rows.size())
-                continue;
-            const Row& before = m_rows[static_cast<std::size_t>(old)];
-            row.brackets = before.brackets;
-            row.pair = before.pair;
-            if (row.state == waiting && before.state != discarded)
-                row.state = before.state;
-        }
-    }
-    if (result)
-        for (const core::Finding& finding : result->screening.findings) {
-            const auto row = std::find_if(rows.begin(), rows.end(), [&](const Row& candidate) {
-                return candidate.run.number == finding.run;
-            });
-            if (row == rows.end())
-                continue;
-            const Answer answer = m_document.answerTo(finding);
-            row->findings.emplace_back(finding, answer);
-            if (answer == Answer::none && row->run.counted())
-                row->grade = std::max(row->grade, static_cast<int>(finding.grade));
-        }
-    for (std::size_t first = 0; first < rows.size();) {
-        const std::size_t end = first + static_cast<std::size_t>(rows[first].place.rows);
-        int pairs = 0, left = 0;
-        for (std::size_t i = first; i < end; ++i) {
-            left += rows[i].run.counted() ? 0 : 1;
-            pairs += rows[i].state == paired ? 1 : 0;
-        }
-        QStringList lines{QString::fromStdString(rows[first].run.configuration),
-                          rows[first].device ? tr("device") : tr("baseline"),
-                          tr("%n pair(s)", nullptr, pairs / 2)};
-        if (left > 0)
-            lines += tr("%n discarded", nullptr, left);
-        for (std::size_t i = first; i < end; ++i)
-            rows[i].blockLines = lines;
-        first = end;
-    }
-    return rows;
-}
-
 void RunListModel::takeStudy()
 {
-    takeRows(makeRows());
+    takeRows(runRows(m_document, m_rows));
 }
 
-void RunListModel::takeRows(std::vector<Row> rows)
+void RunListModel::takeRows(std::vector<RunRow> rows)
 {
-    const auto sameRun = [](const Row& a, const Row& b) { return a.run.id == b.run.id; };
+    const auto sameRun = [](const RunRow& a, const RunRow& b) { return a.run.id == b.run.id; };
     const std::size_t shorter = std::min(rows.size(), m_rows.size());
     std::size_t head = 0;
     while (head < shorter && sameRun(rows[head], m_rows[head]))
@@ -229,7 +138,7 @@ void RunListModel::refresh()
     emit headerDataChanged(Qt::Horizontal, 0, columnCount() - 1);
 }
 
-QString RunListModel::reason(const Row& row) const
+QString RunListModel::reason(const RunRow& row) const
 {
     if (!row.run.discard)
         return {};
@@ -240,7 +149,7 @@ QString RunListModel::reason(const Row& row) const
     return row.run.discard->reason == "other" ? evidence : tr("%1: %2").arg(name, evidence);
 }
 
-QString RunListModel::remarks(const Row& row) const
+QString RunListModel::remarks(const RunRow& row) const
 {
     QStringList parts;
     for (const RunTag& tag : tagsOf(row.run, m_preferences.units(m_document.isElectric())))
@@ -251,7 +160,7 @@ QString RunListModel::remarks(const Row& row) const
     return parts.join("; ");
 }
 
-QString RunListModel::question(const Row& row, int column) const
+QString RunListModel::question(const RunRow& row, int column) const
 {
     if (column != consumptionColumn || m_document.isBlind() || !row.run.counted())
         return {};
@@ -262,7 +171,7 @@ QString RunListModel::question(const Row& row, int column) const
     return {};
 }
 
-QString RunListModel::text(const Row& row, int column) const
+QString RunListModel::text(const RunRow& row, int column) const
 {
     const UnitsShown units = m_preferences.units(m_document.isElectric());
     switch (column) {
@@ -287,7 +196,7 @@ QString RunListModel::text(const Row& row, int column) const
     return field ? fieldText(*field, row.run, units) : QString();
 }
 
-QString RunListModel::toolTip(const Row& row, int column) const
+QString RunListModel::toolTip(const RunRow& row, int column) const
 {
     const UnitsShown units = m_preferences.units(m_document.isElectric());
     QStringList lines;
@@ -324,7 +233,7 @@ QString RunListModel::toolTip(const Row& row, int column) const
     return lines.join(u'\n');
 }
 
-QVariant RunListModel::ownRole(const Row& row, int column, int role) const
+QVariant RunListModel::ownRole(const RunRow& row, int column, int role) const
 {
     switch (role) {
     case runIdRole: return QVariant::fromValue(static_cast<long long>(row.run.id));
@@ -334,7 +243,7 @@ QVariant RunListModel::ownRole(const Row& row, int column, int role) const
     case bracketsRole: return QVariant::fromValue(row.brackets);
     case lanesRole: {
         int lanes = 0;
-        for (const Row& any : m_rows)
+        for (const RunRow& any : m_rows)
             for (const BracketPiece& piece : any.brackets)
                 lanes = std::max(lanes, piece.lane + 1);
         return lanes;
@@ -354,7 +263,7 @@ QVariant RunListModel::data(const QModelIndex& index, int role) const
 {
     if (!checkIndex(index, CheckIndexOption::IndexIsValid))
         return {};
-    const Row& row = m_rows[static_cast<std::size_t>(index.row())];
+    const RunRow& row = m_rows[static_cast<std::size_t>(index.row())];
     const int column = index.column();
     switch (role) {
     case Qt::DisplayRole: return text(row, column);

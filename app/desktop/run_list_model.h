@@ -2,8 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "app/desktop/day_layout.h"
 #include "app/desktop/run_fields.h"
+#include "app/desktop/run_rows.h"
 #include "app/desktop/study_document.h"
 
 #include <QAbstractTableModel>
@@ -47,10 +47,10 @@ public:
         questionRole,             ///< QString: what is odd about the cell; empty mostly
         hiddenRole                ///< bool: the number is kept from sight (blind screening)
     };
-    enum State { waiting, paired, alone, discarded };
+    using State = RunRow::State;
+    using enum RunRow::State;
 
     RunListModel(StudyDocument& document, Preferences& preferences, QObject* parent = nullptr);
-    ~RunListModel() override;
 
     [[nodiscard]] int rowCount(const QModelIndex& parent = {}) const override;
     [[nodiscard]] int columnCount(const QModelIndex& parent = {}) const override;
@@ -71,22 +71,19 @@ signals:
     void refused(const QString& sentence);
 
 private:
-    struct Row;
     void takeStudy();
-    void takeRows(std::vector<Row> rows);
+    void takeRows(std::vector<RunRow> rows);
     void refresh();
-    [[nodiscard]] std::vector<Row> makeRows() const;
-    [[nodiscard]] QString text(const Row& row, int column) const;
-    [[nodiscard]] QString reason(const Row& row) const;
-    [[nodiscard]] QString remarks(const Row& row) const;
-    [[nodiscard]] QString toolTip(const Row& row, int column) const;
-    [[nodiscard]] QStringList blockLines(const Row& row) const;
-    [[nodiscard]] QString question(const Row& row, int column) const;
-    [[nodiscard]] QVariant ownRole(const Row& row, int column, int role) const;
+    [[nodiscard]] QString text(const RunRow& row, int column) const;
+    [[nodiscard]] QString reason(const RunRow& row) const;
+    [[nodiscard]] QString remarks(const RunRow& row) const;
+    [[nodiscard]] QString toolTip(const RunRow& row, int column) const;
+    [[nodiscard]] QString question(const RunRow& row, int column) const;
+    [[nodiscard]] QVariant ownRole(const RunRow& row, int column, int role) const;
 
     StudyDocument& m_document;
     Preferences& m_preferences;
-    std::vector<Row> m_rows;
+    std::vector<RunRow> m_rows;
 };
 
 } // namespace bothways::app

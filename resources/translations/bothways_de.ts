@@ -2071,6 +2071,31 @@ Fahrten %4 und %5: %6</translation>
     </message>
 </context>
 <context>
+    <name>RunRowWords</name>
+    <message>
+        <source>device</source>
+        <translation>Gerät</translation>
+    </message>
+    <message>
+        <source>baseline</source>
+        <translation>Referenz</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n pair(s)</source>
+        <translation>
+            <numerusform>%n Paar</numerusform>
+            <numerusform>%n Paare</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n discarded</source>
+        <translation>
+            <numerusform>%n verworfen</numerusform>
+            <numerusform>%n verworfen</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>RunTagWords</name>
     <message>
         <source>%1 switched on %2 s before the start</source>
@@ -6043,28 +6068,6 @@ Erstellt mit Qt %1, QCustomPlot, SQLite, SQLiteCpp, Boost, Eigen, fast_float, fm
     <message>
         <source>discarded</source>
         <translation>verworfen</translation>
-    </message>
-    <message>
-        <source>device</source>
-        <translation>Gerät</translation>
-    </message>
-    <message>
-        <source>baseline</source>
-        <translation>Referenz</translation>
-    </message>
-    <message numerus="yes">
-        <source>%n pair(s)</source>
-        <translation>
-            <numerusform>%n Paar</numerusform>
-            <numerusform>%n Paare</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n discarded</source>
-        <translation>
-            <numerusform>%n verworfen</numerusform>
-            <numerusform>%n verworfen</numerusform>
-        </translation>
     </message>
     <message>
         <source>%1: %2</source>

@@ -389,7 +389,7 @@
     </message>
 </context>
 <context>
-    <name>bothways::app::RunListModel</name>
+    <name>RunRowWords</name>
     <message numerus="yes">
         <source>%n pair(s)</source>
         <translation>
