@@ -7,10 +7,22 @@
 #include <SQLiteCpp/Statement.h>
 #include <fmt/format.h>
 
+#include <algorithm>
+
 namespace bothways::storage {
 
 using core::Done;
 using core::ErrorCode;
+
+core::Screening withoutOverruled(core::Screening screening, const std::vector<Overruled>& overruled)
+{
+    std::erase_if(screening.findings, [&](const core::Finding& finding) {
+        return std::any_of(overruled.begin(), overruled.end(), [&](const Overruled& answer) {
+            return answer.run == finding.run && answer.rule == core::ruleName(finding.rule);
+        });
+    });
+    return screening;
+}
 
 Outcome StudyFile::overrule(const Overruled& overruled)
 {

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/finding.h"
 #include "core/result.h"
 #include "core/study.h"
 
@@ -39,6 +40,10 @@ struct Overruled {
     std::string rule;
     std::string words;
 };
+
+/// The findings, without those that were overruled by hand: what *discarding by screening* obeys.
+[[nodiscard]] core::Screening withoutOverruled(core::Screening screening,
+                                               const std::vector<Overruled>& overruled);
 
 /// An open study. Every changing call is one transaction (data, history line, undo information, or
 /// none of it) that is on disk when it returns. Not for use from two threads at once.

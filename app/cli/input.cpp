@@ -170,18 +170,6 @@ Result<std::vector<core::RunId>> runsByNumber(const core::Study& study,
     return ids;
 }
 
-core::Screening withoutOverruled(const core::Screening& screening,
-                                 const std::vector<storage::Overruled>& overruled)
-{
-    core::Screening left = screening;
-    std::erase_if(left.findings, [&](const core::Finding& finding) {
-        return std::any_of(overruled.begin(), overruled.end(), [&](const auto& answer) {
-            return answer.run == finding.run && answer.rule == core::ruleName(finding.rule);
-        });
-    });
-    return left;
-}
-
 core::Screening screenWithProgress(const Input& input, const Surroundings& io)
 {
     if (!io.errIsTerminal)

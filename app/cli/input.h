@@ -50,10 +50,6 @@ struct Input {
 changeRuns(const std::filesystem::path& path, const std::vector<int>& numbers,
            const std::function<Outcome(storage::StudyFile&, const std::vector<core::RunId>&)>& job);
 
-/// The findings, without those that were overruled by hand: what *discarding by screening* obeys.
-[[nodiscard]] core::Screening withoutOverruled(const core::Screening& screening,
-                                               const std::vector<storage::Overruled>& overruled);
-
 /// Screens with a progress line on a terminal.
 [[nodiscard]] core::Screening screenWithProgress(const Input& input, const Surroundings& io);
 

@@ -72,15 +72,6 @@ std::optional<ReportInput> MainWindow::reportInput() const
     const auto result = m_document->result();
     if (!result || m_document->isBlind())
         return std::nullopt;
-    const auto stillOpen = [&](core::Screening screening) {
-        std::erase_if(screening.findings, [&](const core::Finding& finding) {
-            const auto& overruled = m_document->overruled();
-            return std::any_of(overruled.begin(), overruled.end(), [&](const auto& answer) {
-                return answer.run == finding.run && answer.rule == core::ruleName(finding.rule);
-            });
-        });
-        return screening;
-    };
     std::vector<std::string> lines;
     for (const storage::HistoryEntry& entry : m_document->history())
         lines.push_back(entry.at + " " + english::historySentence(entry.kind, entry.detail) +
@@ -94,7 +85,9 @@ std::optional<ReportInput> MainWindow::reportInput() const
         QFileInfo(m_document->path()).fileName().toStdString(),
         english::shownUnitOf(result->study),
         ReportInput::programAndLibraries(storage::libraryVersions() + ", Qt " + qVersion()),
-        english::spoiledRunsSentence(result->analysis, stillOpen(result->screening))};
+        english::spoiledRunsSentence(
+            result->analysis,
+            storage::withoutOverruled(result->screening, m_document->overruled()))};
 }
 
 void MainWindow::writeWhole(const QString& path, const QByteArray& bytes, const QString& news)

@@ -10,6 +10,7 @@
 
 #include <map>
 #include <memory>
+#include <vector>
 
 namespace bothways::app {
 
@@ -21,6 +22,7 @@ struct ResultSet {
     core::Screening screening;
     /// What the recordings say was used, by the run's number; runs without one are left out.
     std::map<int, core::Consumption> recorded;
+    std::vector<int> spoiled; ///< core::spoiledButCounted(), for what was overruled then
 };
 
 } // namespace bothways::app

@@ -4,6 +4,7 @@
 
 #include "app/desktop/paths.h"
 #include "core/screening.h"
+#include "core/spoiled_runs.h"
 #include "core/trace_consumption.h"
 
 #include <QFileInfo>
@@ -52,6 +53,7 @@ std::map<int, core::Consumption> recordedConsumption(const core::Study& study,
 /// @param traces  a connection of this thread's own; null where the study has no recordings
 Computed compute(core::Study study, core::AnalysisOptions options,
                  const std::shared_ptr<storage::StudyFile>& traces,
+                 const std::vector<storage::Overruled>& overruled,
                  const std::function<void(double)>& progress, const std::stop_token& stop)
 {
     auto set = std::make_shared<ResultSet>();
@@ -68,6 +70,8 @@ Computed compute(core::Study study, core::AnalysisOptions options,
     set->screening = core::screen(study, provider, progress, stop);
     if (stop.stop_requested())
         return {};
+    set->spoiled = core::spoiledButCounted(set->analysis,
+                                           storage::withoutOverruled(set->screening, overruled));
     set->study = std::move(study);
     return set;
 }
@@ -463,10 +467,12 @@ void StudyDocument::startComputing()
         d->busy = true;
         emit busyChanged(true);
     }
-    d->watcher.setFuture(QtConcurrent::run(
-        [study = d->study, options = options(),
-         traces = d->recordings.empty() ? nullptr : anotherConnection(), progress,
-         stop = d->stop.get_token()] { return compute(study, options, traces, progress, stop); }));
+    d->watcher.setFuture(
+        QtConcurrent::run([study = d->study, options = options(), overruled = d->overruled,
+                           traces = d->recordings.empty() ? nullptr : anotherConnection(), progress,
+                           stop = d->stop.get_token()] {
+            return compute(study, options, traces, overruled, progress, stop);
+        }));
 }
 
 void StudyDocument::computed()

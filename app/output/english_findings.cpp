@@ -3,12 +3,12 @@
 #include "app/output/english.h"
 
 #include "app/output/numbers.h"
+#include "core/spoiled_runs.h"
 
 #include <fmt/format.h>
 
 #include <algorithm>
 #include <cmath>
-#include <set>
 
 // Sentences of the screening rules: "run 9: rotor at 3,410 rpm from 61.2 s to 63.0 s, above the
 // limit of 3,200 rpm".
@@ -264,13 +264,7 @@ std::string patternSentence(const core::OverspeedPattern& pattern)
 
 std::string spoiledRunsSentence(const core::Analysis& analysis, const core::Screening& screening)
 {
-    std::set<int> counted(analysis.unpaired.begin(), analysis.unpaired.end());
-    for (const core::Pair& pair : analysis.pairs)
-        counted.insert({pair.out_run, pair.return_run});
-    std::set<int> spoiled;
-    for (const Finding& finding : screening.findings)
-        if (finding.grade == core::Grade::spoils && counted.contains(finding.run))
-            spoiled.insert(finding.run);
+    const std::vector<int> spoiled = core::spoiledButCounted(analysis, screening);
     if (spoiled.empty())
         return {};
     return fmt::format("{} {} {} although a finding says that {}. Discard, or overrule the "

@@ -49,8 +49,8 @@ Analysed analyseInput(Input& input, const AnalyseOptions& options, const Surroun
     result.screening = screenWithProgress(input, io);
     std::vector<core::Note> notes = input.notes;
     if (options.applyScreening) {
-        const auto discarded =
-            core::applyScreening(input.study, withoutOverruled(result.screening, input.overruled));
+        const auto discarded = core::applyScreening(
+            input.study, storage::withoutOverruled(result.screening, input.overruled));
         notes.push_back(
             {core::NoteKind::discardedByScreening, discardedWords(input.study, discarded)});
     }
@@ -75,7 +75,7 @@ std::vector<std::string> remarksOn(const core::Study& study)
 std::vector<std::string> warningsOf(const Input& input, const Analysed& result)
 {
     std::string spoiled = app::english::spoiledRunsSentence(
-        result.analysis, withoutOverruled(result.screening, input.overruled));
+        result.analysis, storage::withoutOverruled(result.screening, input.overruled));
     if (spoiled.empty())
         return {};
     return {std::move(spoiled)};

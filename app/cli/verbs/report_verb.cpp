@@ -47,13 +47,13 @@ Outcome report(const ReportOptions& options, Surroundings& io)
     auto lines = historyLines(input.value());
     if (!lines)
         return lines.error();
-    const std::string html =
-        app::reportHtml({study, analysis, screening, std::move(lines).take(), input.value().sha256,
-                         input.value().path.filename().string(),
-                         options.unit.value_or(app::english::shownUnitOf(study)),
-                         app::ReportInput::programAndLibraries(storage::libraryVersions()),
-                         app::english::spoiledRunsSentence(
-                             analysis, withoutOverruled(screening, input.value().overruled))});
+    const std::string html = app::reportHtml(
+        {study, analysis, screening, std::move(lines).take(), input.value().sha256,
+         input.value().path.filename().string(),
+         options.unit.value_or(app::english::shownUnitOf(study)),
+         app::ReportInput::programAndLibraries(storage::libraryVersions()),
+         app::english::spoiledRunsSentence(
+             analysis, storage::withoutOverruled(screening, input.value().overruled))});
     if (options.to.empty()) {
         io.out << html;
         recordLook(input.value(), analysis, io);

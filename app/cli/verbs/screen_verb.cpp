@@ -28,7 +28,7 @@ Outcome discardSpoiled(const Input& input, const core::Screening& screening, Sur
         return file.error();
     core::Study study = input.study;
     const std::vector<int> spoiled =
-        core::applyScreening(study, withoutOverruled(screening, input.overruled));
+        core::applyScreening(study, storage::withoutOverruled(screening, input.overruled));
     for (const core::Run& run : study.runs) {
         if (std::find(spoiled.begin(), spoiled.end(), run.number) == spoiled.end())
             continue;

@@ -146,22 +146,32 @@ void ResultPage::showQualifiers()
     parts::clear(*m_qualifiers);
     const core::Analysis& analysis = result()->analysis;
     const Words words(analysis, units());
-    for (const core::Qualifier qualifier : analysis.verdict.qualifiers) {
-        auto* row = new QWidget;
-        row->setObjectName(QStringLiteral("qualifier"));
-        auto* layout = new QHBoxLayout(row);
-        layout->setContentsMargins(0, 0, 0, 0);
-        auto* mark = new CheckMark;
-        mark->show(core::CheckState::note, theme());
-        layout->addWidget(mark, 0, Qt::AlignTop);
-        QLabel* text = parts::sentence(QStringLiteral("qualifierText"));
-        parts::setSentence(*text, words.qualifier(qualifier));
-        layout->addWidget(text, 1);
-        layout->addWidget(helpButton(helpTopic(qualifier), Words::qualifierName(qualifier)), 0,
-                          Qt::AlignTop);
-        setHelpTopic(*row, helpTopic(qualifier));
-        m_qualifiers->addWidget(row);
-    }
+    if (!result()->spoiled.empty())
+        m_qualifiers->addWidget(reservation(QStringLiteral("spoiledRuns"),
+                                            words.spoiledRuns(result()->spoiled),
+                                            QStringLiteral("rules"), tr("Spoiled runs count")));
+    for (const core::Qualifier qualifier : analysis.verdict.qualifiers)
+        m_qualifiers->addWidget(reservation(QStringLiteral("qualifier"), words.qualifier(qualifier),
+                                            helpTopic(qualifier), Words::qualifierName(qualifier)));
+}
+
+/// A mark, the sentence, and the way to the handbook.
+QWidget* ResultPage::reservation(const QString& objectName, const QString& sentence,
+                                 const QString& topic, const QString& name)
+{
+    auto* row = new QWidget;
+    row->setObjectName(objectName);
+    auto* layout = new QHBoxLayout(row);
+    layout->setContentsMargins(0, 0, 0, 0);
+    auto* mark = new CheckMark;
+    mark->show(core::CheckState::note, theme());
+    layout->addWidget(mark, 0, Qt::AlignTop);
+    QLabel* text = parts::sentence(objectName + QStringLiteral("Text"));
+    parts::setSentence(*text, sentence);
+    layout->addWidget(text, 1);
+    layout->addWidget(helpButton(topic, name), 0, Qt::AlignTop);
+    setHelpTopic(*row, topic);
+    return row;
 }
 
 } // namespace bothways::app

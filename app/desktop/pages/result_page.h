@@ -34,6 +34,8 @@ private:
     QWidget* makeVerdict();
     QWidget* makeChoices();
     void showQualifiers();
+    [[nodiscard]] QWidget* reservation(const QString& objectName, const QString& sentence,
+                                       const QString& topic, const QString& name);
 
     VerdictMark* m_mark = nullptr;
     QToolButton* m_help = nullptr;

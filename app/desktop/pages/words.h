@@ -94,6 +94,8 @@ public:
     /// A word for the qualifier, as on a label.
     [[nodiscard]] static QString qualifierName(core::Qualifier qualifier);
     [[nodiscard]] QString noVerdict(core::NoVerdict reason) const;
+    /// That these runs count though a finding says that they are spoiled; empty without any.
+    [[nodiscard]] QString spoiledRuns(const std::vector<int>& runs) const;
     /// What it would take to see the margin; empty where the answer needs no more.
     [[nodiscard]] QString whatItWouldTake() const;
     [[nodiscard]] QString detectable() const;

@@ -173,6 +173,22 @@ QString Words::whatItWouldTake() const
         .arg(seen, margin);
 }
 
+QString Words::spoiledRuns(const std::vector<int>& runs) const
+{
+    if (runs.empty())
+        return {};
+    QStringList numbers;
+    for (const int run : runs)
+        numbers += QString::number(run);
+    const QString sentence =
+        runs.size() == 1 ? tr("Run %1 counts although a finding says that it is spoiled. Discard, "
+                              "or overrule the finding with a reason, before you go by this.")
+                         : tr("Runs %1 count although a finding says that they are spoiled. "
+                              "Discard, or overrule the finding with a reason, before you go by "
+                              "this.");
+    return sentence.arg(numbers.join(QStringLiteral(", ")));
+}
+
 QString Words::noVerdict(core::NoVerdict reason) const
 {
     switch (reason) {

@@ -10,12 +10,14 @@
 #include <QAbstractItemModelTester>
 #include <QFont>
 #include <QSignalSpy>
+#include <gmock/gmock.h>
 
 #include <random>
 
 namespace bothways::app::tests {
 
 using bothways::tests::aRun;
+using testing::ElementsAre;
 using Tester = QAbstractItemModelTester;
 
 class ModelTest : public DesktopTest {
@@ -214,6 +216,27 @@ TEST_F(ModelTest, FindingsKeepTheirPromisesAndTheirAnswers)
     EXPECT_EQ(document->study().runs[2].discard->reason, core::ruleName(model.findingAt(1).rule));
     settle(*document);
     EXPECT_EQ(model.nextOpen(0), -1);
+}
+
+TEST_F(ModelTest, TheAnswerNamesSpoiledRunsUntilTheirFindingsAreAnswered)
+{
+    addMorning();
+    EXPECT_TRUE(document->result()->spoiled.empty());
+    for (const std::size_t i : {1U, 2U}) {
+        core::Run run = document->study().runs[i];
+        setMark(run, kAdjustedMark, true);
+        ASSERT_TRUE(document->updateRun(run));
+    }
+    settle(*document);
+    EXPECT_THAT(document->result()->spoiled, ElementsAre(2, 3));
+    const auto findings = document->result()->screening.findings;
+    ASSERT_EQ(findings.size(), 2U);
+    ASSERT_TRUE(document->overruleFindings({findings[0]}, "the seat was adjusted"));
+    settle(*document);
+    EXPECT_THAT(document->result()->spoiled, ElementsAre(3));
+    ASSERT_TRUE(document->acceptFindings({findings[1]}));
+    settle(*document);
+    EXPECT_TRUE(document->result()->spoiled.empty());
 }
 
 TEST_F(ModelTest, TheHistoryGrowsAtTheTopAndStrikesWhatIsUndone)

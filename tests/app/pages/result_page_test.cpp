@@ -80,6 +80,19 @@ TEST(ResultPageTest, ChangesTheVerdictWithTheMargin)
     EXPECT_NEAR(page.findChild<QDoubleSpinBox*>(QStringLiteral("margin"))->value(), 2.0, 1e-12);
 }
 
+TEST(ResultPageTest, WarnsWhileSpoiledRunsCount)
+{
+    auto result = std::make_shared<ResultSet>(*test::resultOfExample("morning"));
+    ResultPage page;
+    page.setResult(result);
+    EXPECT_EQ(page.findChild<QLabel*>(QStringLiteral("spoiledRunsText")), nullptr);
+    result->spoiled = {9, 13};
+    page.setResult(result);
+    const auto* warning = page.findChild<QLabel*>(QStringLiteral("spoiledRunsText"));
+    ASSERT_NE(warning, nullptr);
+    EXPECT_TRUE(warning->text().startsWith(QLatin1String("Runs 9, 13 count although")));
+}
+
 TEST(ResultPageTest, KeepsTheOldAnswerGreyedWhileTheNewIsComputed)
 {
     ResultPage page;
