@@ -2,13 +2,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/day_layout.h"
 
+#include "core/prepared_study.h"
+
 #include <algorithm>
-#include <cstdint>
 
 namespace bothways::app {
 namespace {
-
-constexpr std::int64_t kNewDay_us = std::int64_t{6} * 3600 * 1'000'000;
 
 struct Bracket {
     std::size_t top, bottom;
@@ -27,7 +26,7 @@ std::vector<BlockPlace> blockPlaces(const core::Study& study)
         if (i > 0) {
             const core::Run& before = study.runs[i - 1];
             const core::Run& run = study.runs[i];
-            const bool newDay = run.start.us - before.start.us > kNewDay_us;
+            const bool newDay = run.start.us - before.start.us > core::kNewDay_us;
             const bool newBlock =
                 newDay || !core::sameWord(run.configuration, before.configuration);
             place = places.back();

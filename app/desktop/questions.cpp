@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/questions.h"
 
+#include "core/prepared_study.h"
+
 #include <QCoreApplication>
 
 #include <algorithm>
@@ -17,7 +19,6 @@ constexpr double kAnyLog = 0.26;  // 30 %
 constexpr double kFitsLog = 0.10; // another reading is proposed when it lands this close
 constexpr double kDistanceLog = 0.05;
 constexpr double kTemperatureStep_c = 12.0;
-constexpr std::int64_t kNewDay_us = std::int64_t{6} * 3600 * 1'000'000;
 
 struct Questions {
     Q_DECLARE_TR_FUNCTIONS(Questions)
@@ -135,7 +136,7 @@ void askAboutPlace(const core::Study& study, const core::Run& run, std::vector<Q
             {Question::About::start,
              Questions::tr("This start is before that of run %1; the run will be sorted in there.")
                  .arg(last->number)});
-    else if (isNew && last && run.start.us - last->start.us > kNewDay_us)
+    else if (isNew && last && run.start.us - last->start.us > core::kNewDay_us)
         questions.push_back(
             {Question::About::start,
              Questions::tr("More than 6 hours after run %1: a new day begins.").arg(last->number)});

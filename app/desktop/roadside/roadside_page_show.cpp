@@ -71,7 +71,9 @@ QString RoadsidePage::todo(const UpNext& next) const
     const auto last = std::find_if(runs.rbegin(), runs.rend(),
                                    [](const core::Run& run) { return run.counted(); });
     if (last != runs.rend() && !last->accessories.empty())
-        lines += tr("On, as in run %1: %2.").arg(last->number).arg(text(last->accessories));
+        lines += tr("In run %1 these were on: %2. Have the same on now.")
+                     .arg(last->number)
+                     .arg(text(last->accessories));
     else
         lines += tr("Accessories as in every run; windows closed.");
     return lines.join(u'\n');

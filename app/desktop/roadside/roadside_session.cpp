@@ -5,6 +5,7 @@
 #include "app/desktop/preferences.h"
 #include "app/desktop/questions.h"
 #include "app/desktop/roadside/roadside_words.h"
+#include "core/prepared_study.h"
 #include "storage/run_sheet.h"
 
 #include <algorithm>
@@ -83,7 +84,18 @@ UpNext RoadsideSession::next() const
         next.direction = *m_direction;
     if (m_setting)
         next.setting = *m_setting;
+    if (!study.runs.empty() && !next.planned_blocks && beginsBlock(next, study)) {
+        ++next.block;
+        next.pairs_in_block = 0;
+    }
     return next;
+}
+
+/// A switch does, and so does a new day.
+bool RoadsideSession::beginsBlock(const UpNext& next, const core::Study& study) const
+{
+    const core::Instant now = hasRun() ? m_draft.run->start : instantOf(study, m_clock());
+    return next.switchFirst || now.us - study.runs.back().start.us > core::kNewDay_us;
 }
 
 void RoadsideSession::chooseConfiguration()

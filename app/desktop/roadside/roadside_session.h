@@ -110,6 +110,7 @@ private:
         int writtenNumber = 0;
     };
 
+    [[nodiscard]] bool beginsBlock(const UpNext& next, const core::Study& study) const;
     std::int64_t now_ms();
     [[nodiscard]] double second(std::int64_t moment_ms) const;
     [[nodiscard]] core::Run asRun() const;

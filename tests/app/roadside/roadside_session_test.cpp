@@ -125,6 +125,24 @@ TEST_F(RoadsideSessionTest, TheNextRunGoesTheOtherWay)
     EXPECT_EQ(pairTally(study()).done, 1);
 }
 
+TEST_F(RoadsideSessionTest, WithoutAPlanASwitchAndANewDayBeginABlock)
+{
+    drive("8.41");
+    EXPECT_EQ(session->next().block, 1);
+    session->chooseConfiguration();
+    EXPECT_EQ(session->next().block, 2);
+    EXPECT_EQ(session->next().pairs_in_block, 0);
+    session->chooseConfiguration();
+    EXPECT_EQ(session->next().block, 1);
+    passSeconds(6.0 * 3600.0 - 380.0); // six hours after the start: still that day
+    EXPECT_EQ(session->next().block, 1);
+    passSeconds(1.0);
+    EXPECT_EQ(session->next().block, 2);
+    EXPECT_EQ(session->next().configuration, "A");
+    ASSERT_EQ(session->start(), "");
+    EXPECT_EQ(session->next().block, 2) << "while it is driven, too";
+}
+
 TEST_F(RoadsideSessionTest, AStepOutOfTurnIsRefusedWithASentence)
 {
     EXPECT_NE(session->end(), "");
