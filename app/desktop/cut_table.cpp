@@ -87,7 +87,8 @@ void CutTable::addRow(int row, const core::Study& study, std::optional<int> run)
     const core::CutProposal& part = m_parts[static_cast<std::size_t>(row)];
     auto* wanted = new QTableWidgetItem(m_units.number(row + 1, 0));
     wanted->setFlags(Qt::ItemIsEnabled | Qt::ItemIsSelectable | Qt::ItemIsUserCheckable);
-    wanted->setCheckState(Qt::Checked);
+    // An empty one is shown, with its reason in the tip, but not offered.
+    wanted->setCheckState(part.to_s > part.from_s ? Qt::Checked : Qt::Unchecked);
     wanted->setToolTip(QString::fromStdString(part.words));
     setItem(row, wantedColumn, wanted);
     addTime(row, fromColumn, part.from_s)->setAccessibleName(tr("Part %1 from").arg(row + 1));

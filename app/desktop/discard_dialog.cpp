@@ -68,12 +68,12 @@ DiscardDialog::DiscardDialog(const std::vector<int>& runs, const std::vector<cor
         m_reason->addItem(tr("Other reason, in words"), kOther);
     m_reason->setCurrentIndex(0);
     m_words->setObjectName("evidence");
-    m_words->setAccessibleName(tr("Words"));
+    m_words->setAccessibleName(tr("Evidence"));
 
     auto* form = new QFormLayout(this);
     form->addRow(which);
     form->addRow(tr("&Reason"), m_reason);
-    form->addRow(tr("&Words"), m_words);
+    form->addRow(tr("&Evidence"), m_words);
     form->addRow(m_buttons);
     m_buttons->button(QDialogButtonBox::Ok)->setText(tr("Discard"));
     m_buttons->button(QDialogButtonBox::Ok)->setObjectName("discardOk");

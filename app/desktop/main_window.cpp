@@ -205,7 +205,11 @@ std::vector<QDockWidget*> MainWindow::docks() const
 
 bool MainWindow::isLoading() const
 {
-    return m_document && (m_document->isBusy() || m_recordings->isLoading());
+    if (!m_document)
+        return false;
+    const PlanPage* plan = m_result->plan();
+    return m_document->isBusy() || m_recordings->isLoading() ||
+           (plan->isVisible() && plan->isBusy());
 }
 
 bool MainWindow::closeStudy()

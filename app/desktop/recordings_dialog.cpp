@@ -62,7 +62,7 @@ void RecordingsDialog::build()
     m_list->setObjectName("recordingsList");
     m_list->setAccessibleName(windowTitle());
     m_list->setHorizontalHeaderLabels(
-        {tr("Recording"), tr("Start"), tr("Length"), tr("Rows"), tr("Room"), tr("Runs")});
+        {tr("Recording"), tr("Start"), tr("Length"), tr("Rows"), tr("Size"), tr("Runs")});
     m_list->setEditTriggers(QAbstractItemView::NoEditTriggers);
     m_list->setSelectionBehavior(QAbstractItemView::SelectRows);
     m_list->setSelectionMode(QAbstractItemView::SingleSelection);
@@ -79,7 +79,7 @@ void RecordingsDialog::build()
     m_cut->setObjectName("cutRecording");
     m_drop = new QPushButton(tr("&Drop…"), this);
     m_drop->setObjectName("dropRecording");
-    m_compact = new QPushButton(tr("&Free the room of dropped ones…"), this);
+    m_compact = new QPushButton(tr("&Shrink the study file…"), this);
     m_compact->setObjectName("compactStudy");
     auto* close = new QPushButton(tr("&Close"), this);
     connect(close, &QPushButton::clicked, this, &QDialog::close);
@@ -171,8 +171,7 @@ void RecordingsDialog::askToDrop()
                            .arg(runRanges(runs));
     ask(tr("Drop %1?").arg(QString::fromStdString(recording->name)),
         whose + u' ' +
-            tr("%1 are freed once the room of dropped recordings is; until then undo brings it "
-               "back.")
+            tr("Undo brings it back, until the study file is shrunk; its %1 are freed only then.")
                 .arg(sizeText(recording->bytes, m_preferences.units())),
         tr("Drop it"), [this, id = recording->id] { m_document.dropRecording(id); });
 }
@@ -188,13 +187,14 @@ void RecordingsDialog::askToCompact()
         return;
     }
     if (freeable.value() == 0) {
-        m_words->setText(tr("No recording was dropped: there is no room to free."));
+        m_words->setText(tr("No recording was dropped: the study file cannot become smaller."));
         return;
     }
-    ask(tr("Free %1?").arg(sizeText(freeable.value(), m_preferences.units())),
+    ask(tr("Make the study file %1 smaller?")
+            .arg(sizeText(freeable.value(), m_preferences.units())),
         tr("Recordings that were dropped, or whose import was undone, cannot be brought back after "
            "it. Runs stay."),
-        tr("Free it"), [this] { compact(); });
+        tr("Shrink it"), [this] { compact(); });
 }
 
 void RecordingsDialog::compact()

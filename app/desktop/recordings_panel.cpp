@@ -63,7 +63,7 @@ void RecordingsPanel::build()
     import->setObjectName("importRecordingButton");
     m_list = new QPushButton(tr("All recordings…"), this);
     m_list->setObjectName("listRecordingsButton");
-    m_list->setToolTip(tr("Cut a recording into runs, drop one, or free its room"));
+    m_list->setToolTip(tr("Cut a recording into runs, drop one, or shrink the study file"));
     auto* tools = new QHBoxLayout;
     tools->setContentsMargins(10, 4, 10, 0);
     tools->addWidget(m_words, 1);
@@ -190,12 +190,13 @@ void RecordingsPanel::say()
         return run && run->number == m_run;
     });
     if (m_run > 0 && !m_parts.empty() && !recorded)
-        words = tr("Run %1 has no recording.").arg(m_run);
+        words = tr("Run %1 has no recording; another run is shown.").arg(m_run);
     else if (!m_document.isBlind())
         words = consumptionWords();
     else if (!m_parts.empty())
         words = tr("Channels that tell the consumption are hidden with it.");
-    m_words->setText(words);
+    // No line ends within a unit.
+    m_words->setText(words.replace(u'/', QStringLiteral("/\u2060")));
 }
 
 void RecordingsPanel::showRun(int number)

@@ -172,6 +172,7 @@ QWidget* StudyPropertiesDialog::makeStudyPage()
     addField(*form, tr("Confidence"), "confidence", Kind::number, tr("Above 0.5 and below 1"));
     addField(*form, tr("Widest gap in a pair, min"), "max_gap", Kind::number,
              tr("An out and a return run further apart than this are no pair"));
+    m_fields[1].editor->setPlaceholderText(tr("like 2026-05-09"));
     m_fields[3].editor->setPlaceholderText("1");
     m_fields[4].editor->setPlaceholderText(m_units.number(0.95, 2));
     m_fields[5].editor->setPlaceholderText("30");
@@ -197,6 +198,7 @@ QWidget* StudyPropertiesDialog::makeStretchPage()
     addField(*form, tr("Cold start"), "cold_start", Kind::text,
              tr("When the engine was started cold: 2026-05-09T05:20, or 05:20 where the study has "
                 "a date"));
+    m_fields.back().editor->setPlaceholderText(tr("like 2026-05-09T05:20"));
     addField(*form, tr("Share of consumption that goes into the air"), "aero_share", Kind::number,
              tr("0 to 1; about 0.6 at motorway speed (rule of thumb)"));
     m_fields.back().editor->setPlaceholderText(m_units.number(0.6, 1));

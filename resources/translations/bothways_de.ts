@@ -1010,7 +1010,7 @@ Fahrten %4 und %5: %6</translation>
     </message>
     <message>
         <source>road speed off target</source>
-        <translation>Tempo neben dem Ziel</translation>
+        <translation>Zielgeschwindigkeit verfehlt</translation>
     </message>
     <message>
         <source>run interrupted</source>
@@ -2106,9 +2106,12 @@ Fahrten %4 und %5: %6</translation>
         <translation>%1 bei %2&#xa0;s eingeschaltet</translation>
     </message>
     <message>
-        <source>%1 %2 s</source>
-        <extracomment>an accessory&apos;s name and when it was switched on, seconds from the run&apos;s start</extracomment>
-        <translation>%1 %2&#xa0;s</translation>
+        <source>%1 on %2 s before</source>
+        <translation>%1 an %2&#xa0;s vorher</translation>
+    </message>
+    <message>
+        <source>%1 on at %2 s</source>
+        <translation>%1 an bei %2&#xa0;s</translation>
     </message>
     <message>
         <source>load %1 W</source>
@@ -2552,6 +2555,14 @@ Fahrten %4 und %5: %6</translation>
 </context>
 <context>
     <name>Words</name>
+    <message>
+        <source>Run %1 counts although a finding says that it is spoiled. Discard, or overrule the finding with a reason, before you go by this.</source>
+        <translation>Fahrt %1 wird gewertet, obwohl sie laut einem Befund unbrauchbar ist. Verwerfen Sie sie, oder weisen Sie den Befund mit Begründung zurück, bevor Sie sich auf dieses Ergebnis stützen.</translation>
+    </message>
+    <message>
+        <source>Runs %1 count although a finding says that they are spoiled. Discard, or overrule the finding with a reason, before you go by this.</source>
+        <translation>Die Fahrten %1 werden gewertet, obwohl sie laut einem Befund unbrauchbar sind. Verwerfen Sie sie, oder weisen Sie den Befund mit Begründung zurück, bevor Sie sich auf dieses Ergebnis stützen.</translation>
+    </message>
     <message>
         <source>ordinary scatter</source>
         <translation>gewöhnliche Streuung</translation>
@@ -3734,16 +3745,16 @@ Fahrten %4 und %5: %6</translation>
         <translation>Anderer Grund, in Worten</translation>
     </message>
     <message>
-        <source>Words</source>
-        <translation>Worte</translation>
+        <source>Evidence</source>
+        <translation>Beleg</translation>
     </message>
     <message>
         <source>&amp;Reason</source>
         <translation>&amp;Grund</translation>
     </message>
     <message>
-        <source>&amp;Words</source>
-        <translation>&amp;Worte</translation>
+        <source>&amp;Evidence</source>
+        <translation>&amp;Beleg</translation>
     </message>
     <message>
         <source>Discard</source>
@@ -4274,7 +4285,7 @@ Fahrten %4 und %5: %6</translation>
     </message>
     <message>
         <source>Engine, next watt</source>
-        <translation>Motor, nächstes Watt</translation>
+        <translation>Motor, je weiteres Watt</translation>
     </message>
     <message>
         <source>Decision (EU) 2020/728: 0.264 L/kWh petrol, about 0.43; range common practice.</source>
@@ -5467,8 +5478,8 @@ Erstellt mit Qt %1, QCustomPlot, SQLite, SQLiteCpp, Boost, Eigen, fast_float, fm
         <translation>Zeilen</translation>
     </message>
     <message>
-        <source>Room</source>
-        <translation>Platz</translation>
+        <source>Size</source>
+        <translation>Größe</translation>
     </message>
     <message>
         <source>Runs</source>
@@ -5483,8 +5494,8 @@ Erstellt mit Qt %1, QCustomPlot, SQLite, SQLiteCpp, Boost, Eigen, fast_float, fm
         <translation>&amp;Entfernen…</translation>
     </message>
     <message>
-        <source>&amp;Free the room of dropped ones…</source>
-        <translation>&amp;Platz entfernter Aufzeichnungen freigeben…</translation>
+        <source>&amp;Shrink the study file…</source>
+        <translation>Studiendatei &amp;verkleinern…</translation>
     </message>
     <message>
         <source>&amp;Close</source>
@@ -5511,28 +5522,28 @@ Erstellt mit Qt %1, QCustomPlot, SQLite, SQLiteCpp, Boost, Eigen, fast_float, fm
         <translation>%1 entfernen?</translation>
     </message>
     <message>
-        <source>%1 are freed once the room of dropped recordings is; until then undo brings it back.</source>
-        <translation>%1 werden frei, sobald der Platz entfernter Aufzeichnungen freigegeben wird; bis dahin bringt „Rückgängig“ sie wieder.</translation>
+        <source>Undo brings it back, until the study file is shrunk; its %1 are freed only then.</source>
+        <translation>„Rückgängig“ bringt sie wieder, bis die Studiendatei verkleinert wird; erst dann werden %1 frei.</translation>
     </message>
     <message>
         <source>Drop it</source>
         <translation>Entfernen</translation>
     </message>
     <message>
-        <source>No recording was dropped: there is no room to free.</source>
-        <translation>Keine Aufzeichnung wurde entfernt: Es gibt keinen Platz freizugeben.</translation>
+        <source>No recording was dropped: the study file cannot become smaller.</source>
+        <translation>Keine Aufzeichnung wurde entfernt: Die Studiendatei kann nicht kleiner werden.</translation>
     </message>
     <message>
-        <source>Free %1?</source>
-        <translation>%1 freigeben?</translation>
+        <source>Make the study file %1 smaller?</source>
+        <translation>Die Studiendatei um %1 verkleinern?</translation>
     </message>
     <message>
         <source>Recordings that were dropped, or whose import was undone, cannot be brought back after it. Runs stay.</source>
         <translation>Aufzeichnungen, die entfernt wurden oder deren Import rückgängig gemacht wurde, lassen sich danach nicht wiederbringen. Fahrten bleiben.</translation>
     </message>
     <message>
-        <source>Free it</source>
-        <translation>Freigeben</translation>
+        <source>Shrink it</source>
+        <translation>Verkleinern</translation>
     </message>
     <message>
         <source>Making the study file smaller…</source>
@@ -5550,8 +5561,8 @@ Erstellt mit Qt %1, QCustomPlot, SQLite, SQLiteCpp, Boost, Eigen, fast_float, fm
         <translation>Alle Aufzeichnungen…</translation>
     </message>
     <message>
-        <source>Cut a recording into runs, drop one, or free its room</source>
-        <translation>Eine Aufzeichnung in Fahrten schneiden, entfernen oder ihren Platz freigeben</translation>
+        <source>Cut a recording into runs, drop one, or shrink the study file</source>
+        <translation>Eine Aufzeichnung in Fahrten schneiden, eine entfernen oder die Studiendatei verkleinern</translation>
     </message>
     <message>
         <source>%1, %2, %3</source>
@@ -5563,8 +5574,8 @@ Erstellt mit Qt %1, QCustomPlot, SQLite, SQLiteCpp, Boost, Eigen, fast_float, fm
         <translation>Fahrt %1: %2</translation>
     </message>
     <message>
-        <source>Run %1 has no recording.</source>
-        <translation>Fahrt %1 hat keine Aufzeichnung.</translation>
+        <source>Run %1 has no recording; another run is shown.</source>
+        <translation>Fahrt %1 hat keine Aufzeichnung; zu sehen ist eine andere Fahrt.</translation>
     </message>
     <message>
         <source>Channels that tell the consumption are hidden with it.</source>
@@ -5596,6 +5607,10 @@ Erstellt mit Qt %1, QCustomPlot, SQLite, SQLiteCpp, Boost, Eigen, fast_float, fm
 </context>
 <context>
     <name>bothways::app::ResultPage</name>
+    <message>
+        <source>Spoiled runs count</source>
+        <translation>Unbrauchbare Fahrten werden gewertet</translation>
+    </message>
     <message>
         <source>&amp;Margin: I care about</source>
         <translation>&amp;Relevanzschwelle</translation>
@@ -5731,8 +5746,8 @@ Erstellt mit Qt %1, QCustomPlot, SQLite, SQLiteCpp, Boost, Eigen, fast_float, fm
         <translation>Wechseln Sie zuerst auf %1. Notieren Sie, was geändert wurde.</translation>
     </message>
     <message>
-        <source>On, as in run %1: %2.</source>
-        <translation>An, wie bei Fahrt %1: %2.</translation>
+        <source>In run %1 these were on: %2. Have the same on now.</source>
+        <translation>In Fahrt %1 war an: %2. Jetzt ebenso einschalten.</translation>
     </message>
     <message>
         <source>Accessories as in every run; windows closed.</source>
@@ -6227,6 +6242,14 @@ Erstellt mit Qt %1, QCustomPlot, SQLite, SQLiteCpp, Boost, Eigen, fast_float, fm
 <context>
     <name>bothways::app::StudyPropertiesDialog</name>
     <message>
+        <source>like 2026-05-09</source>
+        <translation>wie 2026-05-09</translation>
+    </message>
+    <message>
+        <source>like 2026-05-09T05:20</source>
+        <translation>wie 2026-05-09T05:20</translation>
+    </message>
+    <message>
         <source>declared load</source>
         <translation>angegebene Last</translation>
     </message>
@@ -6256,7 +6279,7 @@ Erstellt mit Qt %1, QCustomPlot, SQLite, SQLiteCpp, Boost, Eigen, fast_float, fm
     </message>
     <message>
         <source>mean of the run off target by</source>
-        <translation>Mittel der Fahrt neben dem Ziel um</translation>
+        <translation>Mittel der Fahrt weicht vom Ziel ab um</translation>
     </message>
     <message>
         <source>slower than this share of the target</source>
@@ -6392,7 +6415,7 @@ Erstellt mit Qt %1, QCustomPlot, SQLite, SQLiteCpp, Boost, Eigen, fast_float, fm
     </message>
     <message>
         <source>Share of consumption that goes into the air</source>
-        <translation>Anteil des Verbrauchs, der in die Luft geht</translation>
+        <translation>Anteil des Verbrauchs für den Luftwiderstand</translation>
     </message>
     <message>
         <source>0 to 1; about 0.6 at motorway speed (rule of thumb)</source>

@@ -51,6 +51,11 @@ PlanPage::~PlanPage()
     m_watcher->waitForFinished();
 }
 
+bool PlanPage::isBusy() const
+{
+    return m_later->isActive() || m_watcher->isRunning();
+}
+
 QWidget* PlanPage::makeForm()
 {
     auto* widget = new QWidget;

@@ -49,6 +49,8 @@ public:
 
     /// The plan on the page; empty while the fields allow none.
     [[nodiscard]] const std::optional<core::Plan>& plan() const { return m_plan; }
+    /// Sequences for the hours are still being simulated.
+    [[nodiscard]] bool isBusy() const;
 
 signals:
     void tieRequested(const bothways::core::PlannedStudy& plan);

@@ -168,7 +168,7 @@ TEST_F(RecordingJobsTest, DroppingAsksFirstKeepsTheRunsAndFreesTheRoom)
     click("compactStudy");
     question = openDialog<QMessageBox>("recordingsQuestion");
     ASSERT_NE(question, nullptr);
-    answer(*question, "Free it");
+    answer(*question, "Shrink it");
     ASSERT_TRUE(waitFor([&] {
         return find<QLabel>("recordingsWords")->text().contains("smaller.");
     })) << find<QLabel>("recordingsWords")->text().toStdString();

@@ -93,7 +93,7 @@ TEST_F(RecordingsTest, ARunChosenInTheListShowsItsRecordingAndOneWithoutSaysSo)
     EXPECT_THAT(view().shownRuns(), ElementsAre(22));
     selectRun(2);
     EXPECT_THAT(view().shownRuns(), ElementsAre(22)) << "there is nothing to show instead";
-    EXPECT_EQ(words(), "Run 2 has no recording.");
+    EXPECT_EQ(words(), "Run 2 has no recording; another run is shown.");
 }
 
 TEST_F(RecordingsTest, AFindingJumpsToItsPlaceAndItsBandJumpsBack)
