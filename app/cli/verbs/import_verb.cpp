@@ -123,9 +123,11 @@ Outcome import(const ImportOptions& options, Surroundings& io)
     Outcome done = options.trace.empty() ? cutKnown(options, file.value(), before.value(), io)
                                          : importTrace(options, file.value(), before.value(), io);
     if (!done) {
-        if (!options.cut.empty())
-            io.err << "nothing was changed: the study is as it was\n";
-        return done;
+        if (options.cut.empty())
+            return done;
+        Error why = done.error(); // after parts were listed, it is worth saying
+        why.message += "; the study is as it was";
+        return why;
     }
     const auto now = file.value().study();
     if (!now)
