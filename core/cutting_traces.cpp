@@ -19,6 +19,7 @@ namespace {
 constexpr double kBlind_s = 10.0;
 constexpr double kSlowestCruise_kmh = 20.0;
 constexpr double kWidestGate_m = 1000.0;
+constexpr double kOnGate_m = 1.0; ///< finer than receivers tell a place
 constexpr double kNever = -std::numeric_limits<double>::infinity();
 
 std::vector<std::string_view> wordsOf(std::string_view text)
@@ -166,9 +167,11 @@ public:
         const OnStretch now{position.time_s, p.east_m * m_east + p.north_m * m_north,
                             p.north_m * m_east - p.east_m * m_north};
         std::optional<CutProposal> ended;
-        if (m_started && now.time_s - m_before.time_s > kBlind_s)
+        if (!m_started)
+            beginAt(now);
+        else if (now.time_s - m_before.time_s > kBlind_s)
             m_outwardSince_s = m_returnSince_s = kNever;
-        else if (m_started)
+        else
             ended = passGates(m_before, now);
         m_before = now;
         m_started = true;
@@ -176,6 +179,17 @@ public:
     }
 
 private:
+    /// A recording that begins on a gate (one was taken from its first part) passes it there.
+    void beginAt(const OnStretch& first)
+    {
+        if (std::abs(first.beside_m) > m_fence.radius_m)
+            return;
+        if (std::abs(first.along_m) <= kOnGate_m)
+            m_outwardSince_s = first.time_s;
+        else if (std::abs(first.along_m - m_length_m) <= kOnGate_m)
+            m_returnSince_s = first.time_s;
+    }
+
     /// When the line across the road at `gate_m` was passed; nothing where it was not, or too far
     /// beside the road's end.
     [[nodiscard]] std::optional<double> passed(const OnStretch& a, const OnStretch& b,

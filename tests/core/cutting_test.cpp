@@ -234,6 +234,22 @@ TEST(CutByPosition, CutsOutAndReturnAtTheLinesAcrossTheRoad)
     }
 }
 
+TEST(CutByPosition, ARecordingThatBeginsOnAGateHasPassedIt)
+{
+    const double first_deg = 25.0 / 111319.490793; // the first position, 1 s from standstill
+    const auto out = [&](double gate_deg) {
+        return cutByPosition(Drive().to(0.08, 90).trace(), {0.0, gate_deg, 0.0, 0.06, 50.0});
+    };
+    ASSERT_THAT(out(first_deg), SizeIs(1));
+    EXPECT_EQ(out(first_deg)[0].from_s, 1.0);
+    EXPECT_EQ(out(first_deg)[0].outward, true);
+    EXPECT_THAT(out(first_deg - 1e-6), SizeIs(1)) << "11 cm behind it";
+    EXPECT_THAT(out(first_deg - 1e-4), IsEmpty()) << "11 m behind it: the run began before";
+    const auto back = cutByPosition(Drive().to(0.08, 90).trace(), {0.0, 0.06, 0.0, first_deg, 50});
+    ASSERT_THAT(back, SizeIs(1));
+    EXPECT_EQ(back[0].outward, false);
+}
+
 TEST(CutByPosition, LeavesOutWhatTurnsBackWithinTheStretch)
 {
     EXPECT_THAT(cutByPosition(Drive().to(0.05, 90).to(0.0, 90).trace(), kStretch), IsEmpty());

@@ -118,6 +118,7 @@ TEST_F(RecordingCutTest, GatesAreFilledInFromWhatWasFoundAndMakeAnOutAndAReturnR
 {
     auto* dialog = importAndCut(write("positions.csv", aDriveWithPositions()));
     ASSERT_NE(dialog, nullptr);
+    cutBy(CutWay::speed);
     EXPECT_FALSE(find("gateRow")->isVisible());
     cutBy(CutWay::position);
     EXPECT_TRUE(find("gateRow")->isVisible());
