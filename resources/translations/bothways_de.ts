@@ -702,6 +702,30 @@ Fahrten %4 und %5: %6</translation>
         <translation>die Folge hat %1 Buchstaben; höchstens %2 sind erlaubt</translation>
     </message>
     <message>
+        <source>%1: %2, %3, %4 given; low, middle and high must ascend</source>
+        <translation>%1: %2, %3, %4 angegeben; niedrig, mittel und hoch müssen aufsteigen</translation>
+    </message>
+    <message>
+        <source>a power of %1; more than %2 and less than 1 is needed</source>
+        <translation>eine Trennschärfe von %1; nötig ist mehr als %2 und weniger als 1</translation>
+    </message>
+    <message>
+        <source>alternator efficiency</source>
+        <translation>Wirkungsgrad der Lichtmaschine</translation>
+    </message>
+    <message>
+        <source>marginal engine efficiency</source>
+        <translation>Grenzwirkungsgrad des Motors</translation>
+    </message>
+    <message>
+        <source>generator efficiency</source>
+        <translation>Wirkungsgrad des Generators</translation>
+    </message>
+    <message>
+        <source>drive efficiency</source>
+        <translation>Wirkungsgrad des Antriebs</translation>
+    </message>
+    <message>
         <source>%1 with %2 pairs a block leaves %3 degrees of freedom; at least %4 are needed, so more pairs</source>
         <translation>%1 mit %2 Paaren je Block lässt %3 Freiheitsgrade; nötig sind mindestens %4, also mehr Paare</translation>
     </message>

@@ -3,6 +3,7 @@
 #include "app/desktop/error_words.h"
 
 #include "app/desktop/history_words.h"
+#include "core/ledger.h"
 #include "storage/run_sheet.h"
 #include "storage/study_file.h"
 #include "tests/app/desktop/desktop_fixture.h"
@@ -15,6 +16,7 @@
 #include <gtest/gtest.h>
 
 #include <set>
+#include <utility>
 
 namespace bothways::app::tests {
 namespace {
@@ -96,6 +98,12 @@ TEST_F(DesktopTest, ErrorsAreSaidInGermanWithTheirValuesAndStayEnglishInEnglish)
     EXPECT_TRUE(all.contains("'%1 km' ist keine endliche Zahl; erwartet wird"))
         << all.toStdString();
     EXPECT_FALSE(all.contains("expected")) << all.toStdString();
+    core::LedgerOptions ledger;
+    std::swap(ledger.generator.low, ledger.generator.high);
+    EXPECT_EQ(
+        translated(core::makeLedger(ledger).error().message).toStdString(),
+        "Wirkungsgrad des Generators: 0.8, 0.7, 0.6 angegeben; niedrig, mittel und hoch müssen "
+        "aufsteigen");
     EXPECT_TRUE(all.startsWith("morning.csv:1: Spalte 'start': enthält Uhrzeiten;"))
         << all.toStdString();
 }
