@@ -100,12 +100,16 @@ void followPlan(const core::Study& study, const core::PreparedStudy& driven, UpN
     next.planned_pairs_in_block = planned[stage].pairs;
     next.pairs_in_block = stage < done.size() ? done[stage].pairs : 0;
     next.device = planned[stage].device;
-    next.configuration = next.device ? deviceName(study) : core::baselineName(study);
-    if (next.configuration.empty())
-        next.configuration = "A";
+    next.configuration = next.device ? deviceName(study) : baselineToDrive(study);
 }
 
 } // namespace
+
+std::string baselineToDrive(const core::Study& study)
+{
+    const std::string name = core::baselineName(study);
+    return name.empty() ? "A" : name;
+}
 
 std::string deviceName(const core::Study& study)
 {

@@ -33,6 +33,9 @@ struct UpNext {
 /// run, discarded or not: the vehicle stands at that end of the stretch.
 [[nodiscard]] UpNext upNext(const core::Study& study);
 
+/// Name of configuration A: the study's, else A.
+[[nodiscard]] std::string baselineToDrive(const core::Study& study);
+
 /// Name of configuration B: the study's, else the usual opposite of the baseline's.
 [[nodiscard]] std::string deviceName(const core::Study& study);
 

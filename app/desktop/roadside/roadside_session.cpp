@@ -103,9 +103,7 @@ void RoadsideSession::chooseConfiguration()
     if (hasRun() || !m_document)
         return;
     const core::Study& study = m_document->study();
-    std::string baseline = core::baselineName(study);
-    if (baseline.empty())
-        baseline = "A";
+    const std::string baseline = baselineToDrive(study);
     const bool isBaseline = core::sameWord(next().configuration, baseline);
     m_configuration = isBaseline ? deviceName(study) : baseline;
     m_setting.reset();
