@@ -18,6 +18,8 @@ namespace bothways::app {
 void MainWindow::connectRecordings()
 {
     connect(m_page, &StudyPage::currentRunChanged, m_recordings, &RecordingsPanel::showRun);
+    if (const auto chosen = m_page->selectedRuns(); chosen.size() == 1)
+        m_recordings->showRun(chosen.front().number);
     connect(m_findings, &FindingsPanel::findingWanted, m_recordings, &RecordingsPanel::showFinding);
     connect(m_findings, &FindingsPanel::findingActivated, this,
             [this](const core::Finding& finding) {

@@ -310,7 +310,7 @@ QVariant RunListModel::headerData(int section, Qt::Orientation orientation, int 
     case blockColumn: return tr("Block");
     case pairColumn: return tr("Pair");
     case stateColumn: return tr("State");
-    case remarksColumn: return tr("Reason, circumstances, notes");
+    case remarksColumn: return tr("Reason, notes");
     default: break;
     }
     const RunField field = fieldOf(section).value_or(RunField::notes);

@@ -25,9 +25,9 @@ void addAccessories(const core::Run& run, const UnitsShown& units, RunTags& tags
             on_s < 0.0 ? RunTagWords::tr("%1 switched on %2 s before the start")
                              .arg(readable(name), seconds)
                        : RunTagWords::tr("%1 switched on at %2 s").arg(readable(name), seconds);
-        const QString text = on_s < 0.0
-                                 ? RunTagWords::tr("%1 on %2 s before").arg(readable(name), seconds)
-                                 : RunTagWords::tr("%1 on at %2 s").arg(readable(name), seconds);
+        //: an accessory's name and when it was switched on, seconds from the run's start
+        const QString text =
+            RunTagWords::tr("%1 on %2 s").arg(readable(name), units.signedNumber(on_s, 0));
         tags.push_back({RunTag::Kind::accessory, text, words});
     }
     if (run.accessory_w) {

@@ -2130,12 +2130,9 @@ Fahrten %4 und %5: %6</translation>
         <translation>%1 bei %2&#xa0;s eingeschaltet</translation>
     </message>
     <message>
-        <source>%1 on %2 s before</source>
-        <translation>%1 an %2&#xa0;s vorher</translation>
-    </message>
-    <message>
-        <source>%1 on at %2 s</source>
-        <translation>%1 an bei %2&#xa0;s</translation>
+        <source>%1 on %2 s</source>
+        <extracomment>an accessory&apos;s name and when it was switched on, seconds from the run&apos;s start</extracomment>
+        <translation>%1 an %2&#xa0;s</translation>
     </message>
     <message>
         <source>load %1 W</source>
@@ -6145,8 +6142,8 @@ Erstellt mit Qt %1, QCustomPlot, SQLite, SQLiteCpp, Boost, Eigen, fast_float, fm
         <translation>Zustand</translation>
     </message>
     <message>
-        <source>Reason, circumstances, notes</source>
-        <translation>Grund, Umstände, Notizen</translation>
+        <source>Reason, notes</source>
+        <translation>Grund, Notizen</translation>
     </message>
     <message>
         <source>%1,

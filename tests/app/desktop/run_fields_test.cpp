@@ -163,7 +163,7 @@ TEST(RunTags, SayWhatMayHaveMovedTheRun)
         words += tag.text;
     EXPECT_TRUE(words.contains("traffic"));
     EXPECT_TRUE(words.contains(QString::fromUtf8("8.4\u00a0°C")));
-    EXPECT_TRUE(words.contains(QString::fromUtf8("heated windscreen −42 s")))
+    EXPECT_TRUE(words.contains(QString::fromUtf8("heated windscreen on −42 s")))
         << words.join('|').toStdString();
 }
 
