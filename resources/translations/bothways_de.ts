@@ -187,7 +187,7 @@ Fahrten %4 und %5: %6</translation>
     </message>
     <message>
         <source>is larger than %1 MB; expected %2</source>
-        <translation>ist größer als %1 MB; erwartet wird %2</translation>
+        <translation>ist größer als %1&#xa0;MB; erwartet wird %2</translation>
     </message>
     <message>
         <source>is empty; expected a study</source>
@@ -343,7 +343,7 @@ Fahrten %4 und %5: %6</translation>
     </message>
     <message>
         <source>overruling a finding needs words</source>
-        <translation>einen Befund zurückzuweisen, braucht Worte</translation>
+        <translation>einen Befund zurückzuweisen braucht eine Begründung</translation>
     </message>
     <message>
         <source>there is nothing to undo</source>
@@ -427,7 +427,7 @@ Fahrten %4 und %5: %6</translation>
     </message>
     <message>
         <source>is empty; the reason &apos;other&apos; needs words</source>
-        <translation>ist leer; der Grund „other“ braucht Worte</translation>
+        <translation>ist leer; der Grund „other“ braucht einen Beleg</translation>
     </message>
     <message>
         <source>%1 is no reason; expected a rule&apos;s name or &apos;other&apos;</source>
@@ -731,11 +731,11 @@ Fahrten %4 und %5: %6</translation>
     </message>
     <message>
         <source>the wanted effect should be more than 0 %</source>
-        <translation>der gesuchte Effekt sollte mehr als 0 % sein</translation>
+        <translation>der gesuchte Effekt sollte größer als 0&#xa0;% sein</translation>
     </message>
     <message>
         <source>%1 with %2 pairs a block would still not detect %3 %: want less, or find less noise</source>
-        <translation>%1 mit %2 Paaren je Block würde %3 % immer noch nicht nachweisen: Verlangen Sie weniger, oder finden Sie weniger Rauschen</translation>
+        <translation>%1 mit %2 Paaren je Block würde %3&#xa0;% immer noch nicht nachweisen: Verlangen Sie weniger, oder finden Sie weniger Rauschen</translation>
     </message>
     <message>
         <source>the hours on the road should be more than 0</source>
@@ -831,7 +831,7 @@ Fahrten %4 und %5: %6</translation>
     </message>
     <message>
         <source>a line of more than %1 MB; expected a recording in CSV</source>
-        <translation>eine Zeile von mehr als %1 MB; erwartet wird eine Aufzeichnung als CSV</translation>
+        <translation>eine Zeile von mehr als %1&#xa0;MB; erwartet wird eine Aufzeichnung als CSV</translation>
     </message>
     <message>
         <source>a line of more than %1 KB, or a quote that is never closed; expected a recording in CSV</source>
@@ -971,11 +971,11 @@ Fahrten %4 und %5: %6</translation>
     </message>
     <message>
         <source>the gates are %1 m apart and reach %2 m to each side; expected a stretch that is longer than that</source>
-        <translation>die Tore liegen %1 m auseinander und reichen %2 m nach jeder Seite; erwartet wird eine Messstrecke, die länger ist</translation>
+        <translation>die Tore liegen %1&#xa0;m auseinander und reichen %2&#xa0;m nach jeder Seite; erwartet wird eine Messstrecke, die länger ist</translation>
     </message>
     <message>
         <source>the gates reach %1 m to each side; expected more than 0 and at most %2 m</source>
-        <translation>die Tore reichen %1 m nach jeder Seite; erwartet werden mehr als 0 und höchstens %2 m</translation>
+        <translation>die Tore reichen %1&#xa0;m nach jeder Seite; erwartet werden mehr als 0 und höchstens %2&#xa0;m</translation>
     </message>
     <message>
         <source>the latitude of the start gate is %1; expected degrees from -90 to 90</source>
@@ -4310,7 +4310,7 @@ Fahrten %4 und %5: %6</translation>
     </message>
     <message>
         <source>Decision (EU) 2020/728: 0.264 L/kWh petrol, about 0.43; range common practice.</source>
-        <translation>Beschluss (EU) 2020/728: 0,264 l/kWh Benzin, etwa 0,43; Spanne: übliche Praxis.</translation>
+        <translation>Beschluss (EU) 2020/728: 0,264&#xa0;l/kWh Benzin, etwa 0,43; Spanne: übliche Praxis.</translation>
     </message>
     <message>
         <source>Generator</source>
@@ -5412,7 +5412,7 @@ Erstellt mit Qt %1, QCustomPlot, SQLite, SQLiteCpp, Boost, Eigen, fast_float, fm
     </message>
     <message>
         <source>%1 MB/s</source>
-        <translation>%1 MB/s</translation>
+        <translation>%1&#xa0;MB/s</translation>
     </message>
     <message>
         <source>Looking at the file…</source>
