@@ -32,7 +32,7 @@ no_display()
 }
 
 bothways_install
-bothways_build release
+bothways_build release bothways bothways-desktop
 bin=build/release/bin
 study=$demo
 if [ $# -gt 0 ]; then

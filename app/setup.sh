@@ -32,9 +32,12 @@ bothways_install()
         $as_root env DEBIAN_FRONTEND=noninteractive apt-get install -y -qq --no-install-recommends $missing >&2
 }
 
-# bothways_build PRESET: configures once, then builds what changed.
+# bothways_build PRESET [TARGET...]: configures once, then builds what changed.
 bothways_build()
 {
-    [ -f "build/$1/build.ninja" ] || cmake --preset "$1" >&2 || return 1
-    cmake --build --preset "$1" >&2
+    preset=$1
+    shift
+    [ -f "build/$preset/build.ninja" ] || cmake --preset "$preset" >&2 || return 1
+    [ $# -eq 0 ] || set -- --target "$@"
+    cmake --build --preset "$preset" "$@" >&2
 }
