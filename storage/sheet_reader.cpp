@@ -7,6 +7,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <set>
 
 namespace bothways::storage {
 
@@ -246,10 +247,11 @@ void SheetReader::checkTogether()
     renamePairMarks();
     for (RunFault& wrong : faultsAmong(*m_existing, m_runs, m_lines))
         place(m_lines[wrong.run], wrong.column, std::move(wrong.message));
-    const auto taken = std::count_if(m_runs.begin(), m_runs.end(), [&](const Run& run) {
-        return std::any_of(m_existing->runs.begin(), m_existing->runs.end(),
-                           [&](const Run& other) { return other.number == run.number; });
-    });
+    std::set<int> numbers;
+    for (const Run& run : m_existing->runs)
+        numbers.insert(run.number);
+    const auto taken = std::count_if(m_runs.begin(), m_runs.end(),
+                                     [&](const Run& run) { return numbers.contains(run.number); });
     if (taken > 1)
         place(m_headerLine, "run",
               fmt::format("has {} numbers that the study has already; without this column the runs "
