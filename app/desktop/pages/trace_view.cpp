@@ -142,6 +142,7 @@ void TraceView::fillLists(const std::vector<int>& runsBefore)
         if (isSetPoint(name) && channels.contains(channel.chopped(4))) // drawn with what it sets
             continue;
         QListWidgetItem* item = addCheckable(*m_channelList, label, channel);
+        item->setToolTip(label); // where the list is too narrow for it
         item->setCheckState(m_channelsChosen && before.contains(channel) ? Qt::Checked
                                                                          : Qt::Unchecked);
     }
