@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "core/result.h"
+#include "core/base/result.h"
 
 #include <iosfwd>
 #include <optional>

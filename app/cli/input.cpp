@@ -2,13 +2,16 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/cli/input.h"
 
-#include "app/output/english.h"
-#include "core/analysis.h"
-#include "core/properties.h"
-#include "core/trace_consumption.h"
-#include "storage/run_sheet.h"
-#include "storage/sha256.h"
-#include "storage/traces.h"
+#include "app/wording/sentences.h"
+#include "core/effect/answer.h"
+#include "core/recording/trace_consumption.h"
+#include "core/screening/finding.h"
+#include "core/screening/screening.h"
+#include "core/study/properties.h"
+#include "storage/bytes/sha256.h"
+#include "storage/recordings/run_traces.h"
+#include "storage/sheet/run_sheet.h"
+#include "storage/sheet/study_digest.h"
 
 #include <fmt/format.h>
 

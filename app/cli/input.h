@@ -4,10 +4,11 @@
 
 #include "app/cli/context.h"
 #include "app/cli/options.h"
-#include "core/analysis.h"
-#include "core/screening.h"
-#include "core/study.h"
-#include "storage/study_file.h"
+#include "core/effect/answer.h"
+#include "core/recording/trace.h"
+#include "core/screening/finding.h"
+#include "core/study/study.h"
+#include "storage/study/study_file.h"
 
 #include <filesystem>
 #include <functional>

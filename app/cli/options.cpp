@@ -2,8 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/cli/options.h"
 
-#include "core/properties.h"
-#include "storage/run_columns.h"
+#include "core/study/properties.h"
+#include "storage/sheet/run_columns.h"
 
 #include <CLI/CLI.hpp>
 #include <fmt/format.h>

@@ -3,11 +3,12 @@
 #pragma once
 
 #include "app/cli/context.h"
-#include "app/output/english.h"
-#include "core/study.h"
+#include "app/wording/sentences.h"
+#include "core/study/study.h"
 
 #include <cstdint>
 #include <functional>
+#include <limits>
 #include <optional>
 #include <string>
 #include <utility>
@@ -29,6 +30,7 @@ struct NumberRange {
     bool withLow = true, withHigh = true;
     const char* expected;
 };
+inline constexpr double kNoLimit = std::numeric_limits<double>::infinity();
 CLI::Option* addNumber(CLI::App& app, const std::string& option, std::optional<double>& value,
                        const NumberRange& range, const std::string& description);
 CLI::Option* addWhole(CLI::App& app, const std::string& option, std::optional<std::uint64_t>& value,

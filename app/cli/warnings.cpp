@@ -2,9 +2,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/cli/warnings.h"
 
-#include "app/output/english.h"
-#include "core/odd_runs.h"
-#include "core/properties.h"
+#include "app/wording/sentences.h"
+#include "core/screening/odd_runs.h"
+#include "core/study/properties.h"
 
 #include <fmt/format.h>
 

@@ -3,7 +3,7 @@
 #pragma once
 
 #include "app/cli/context.h"
-#include "core/study.h"
+#include "core/study/study.h"
 
 #include <string>
 

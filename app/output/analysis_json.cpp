@@ -4,7 +4,7 @@
 
 #include "app/output/json_text.h"
 #include "app/output/version.h"
-#include "core/units.h"
+#include "core/study/units.h"
 
 namespace bothways::app {
 namespace {

@@ -2,14 +2,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "app/output/english.h"
 #include "app/output/noise_of_study.h"
-#include "core/analysis.h"
-#include "core/finding.h"
-#include "core/ledger.h"
-#include "core/plan.h"
-#include "core/pooled.h"
-#include "core/sequence_study.h"
+#include "app/wording/sentences.h"
+#include "core/answer/pooled.h"
+#include "core/effect/answer.h"
+#include "core/planning/ledger.h"
+#include "core/planning/plan.h"
+#include "core/planning/sequence_study.h"
+#include "core/screening/finding.h"
 
 #include <optional>
 #include <span>

@@ -2,9 +2,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/output/analysis_text.h"
 
-#include "app/output/numbers.h"
 #include "app/output/text_layout.h"
-#include "core/units.h"
+#include "app/wording/numbers.h"
+#include "core/study/units.h"
 
 #include <fmt/format.h>
 

@@ -3,9 +3,10 @@
 #pragma once
 
 #include "app/output/analysis_json.h"
-#include "app/output/english.h"
 #include "app/output/noise_of_study.h"
-#include "core/analysis.h"
+#include "app/wording/sentences.h"
+#include "core/effect/answer.h"
+#include "core/screening/finding.h"
 
 #include <optional>
 #include <span>

@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "core/finding.h"
+#include "core/screening/finding.h"
 
 #include <nlohmann/json.hpp>
 

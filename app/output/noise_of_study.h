@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "core/plan.h"
+#include "core/planning/plan.h"
 
 #include <string>
 

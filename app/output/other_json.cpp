@@ -3,7 +3,7 @@
 #include "app/output/analysis_json.h"
 
 #include "app/output/json_text.h"
-#include "core/units.h"
+#include "core/study/units.h"
 
 namespace bothways::app {
 namespace {

@@ -2,8 +2,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/output/report_builder.h"
 
-#include "core/properties.h"
-#include "core/screening.h"
+#include "core/screening/finding.h"
+#include "core/study/limits.h"
+#include "core/study/properties.h"
+#include "core/study/rule.h"
 
 #include <fmt/format.h>
 

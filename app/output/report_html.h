@@ -2,10 +2,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "app/output/english.h"
-#include "core/analysis.h"
-#include "core/finding.h"
-#include "core/study.h"
+#include "app/wording/sentences.h"
+#include "core/effect/answer.h"
+#include "core/screening/finding.h"
+#include "core/study/study.h"
 
 #include <string>
 #include <string_view>

@@ -5,7 +5,7 @@
 #include "app/output/markup.h"
 #include "app/output/report_builder.h"
 #include "app/output/report_pictures.h"
-#include "core/clock.h"
+#include "core/study/clock.h"
 
 #include <fmt/format.h>
 

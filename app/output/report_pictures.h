@@ -2,10 +2,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "app/output/english.h"
 #include "app/output/report_picture.h"
-#include "core/analysis.h"
-#include "core/study.h"
+#include "app/wording/sentences.h"
+#include "core/effect/answer.h"
+#include "core/study/study.h"
 
 #include <string>
 

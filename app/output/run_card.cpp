@@ -3,8 +3,8 @@
 #include "app/output/run_card.h"
 
 #include "app/output/markup.h"
-#include "core/clock.h"
-#include "core/screening.h"
+#include "core/study/clock.h"
+#include "core/study/limits.h"
 
 #include <fmt/format.h>
 

@@ -2,9 +2,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "core/plan.h"
-#include "core/result.h"
-#include "core/study.h"
+#include "core/base/result.h"
+#include "core/planning/plan.h"
+#include "core/study/study.h"
 
 #include <string>
 

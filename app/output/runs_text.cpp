@@ -2,10 +2,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/output/analysis_text.h"
 
-#include "app/output/numbers.h"
 #include "app/output/text_layout.h"
-#include "core/clock.h"
-#include "core/trace_consumption.h"
+#include "app/wording/numbers.h"
+#include "core/recording/trace_consumption.h"
+#include "core/study/clock.h"
 
 #include <fmt/format.h>
 

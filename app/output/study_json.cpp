@@ -4,8 +4,8 @@
 
 #include "app/output/json_text.h"
 #include "app/output/version.h"
-#include "core/clock.h"
-#include "core/properties.h"
+#include "core/study/clock.h"
+#include "core/study/properties.h"
 
 namespace bothways::app {
 namespace {

@@ -1,9 +1,10 @@
 // Copyright (C) 2026 The Bothways developers
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/analysis.h"
-#include "core/pairing.h"
-#include "core/plan.h"
-#include "core/units.h"
+#include "core/answer/analyse.h"
+#include "core/effect/answer.h"
+#include "core/pairing/pairing.h"
+#include "core/planning/plan.h"
+#include "core/study/units.h"
 #include "tests/bench/best_of_five.h"
 #include "tests/support/study_builder.h"
 

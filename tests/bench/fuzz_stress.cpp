@@ -4,7 +4,7 @@
 // Lets the readers at changed files for as long as asked: fuzz_stress SECONDS [SEED]. A file that
 // broke something is left as fuzz_broken.txt in the folder it was started from.
 
-#include "tests/storage/fuzz.h"
+#include "tests/storage/loggers/fuzz.h"
 
 #include <fmt/format.h>
 

@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "core/screening.h"
+#include "core/study/rule.h"
 
 #include <cstdint>
 #include <map>

@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "core/trace.h"
+#include "core/recording/trace.h"
 
 #include <cmath>
 #include <functional>

@@ -5,10 +5,10 @@
 // functions: 1 % noise a pair, 15 minutes a pair, no time for switches, nominal 0.95.
 // Usage: method_bench [repeats, default 40000]. Results: README.md here.
 
-#include "core/companions.h"
-#include "core/correlated.h"
-#include "core/effect_model.h"
-#include "core/headline.h"
+#include "core/companions/companions.h"
+#include "core/companions/correlated.h"
+#include "core/effect/effect_model.h"
+#include "core/effect/headline.h"
 #include "tests/support/simulated_day.h"
 
 #include <fmt/format.h>

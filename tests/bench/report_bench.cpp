@@ -1,7 +1,9 @@
 // Copyright (C) 2026 The Bothways developers
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/output/report_html.h"
-#include "core/screening.h"
+#include "core/answer/analyse.h"
+#include "core/screening/finding.h"
+#include "core/screening/screening.h"
 #include "tests/bench/best_of_five.h"
 #include "tests/support/study_builder.h"
 

@@ -1,8 +1,8 @@
 // Copyright (C) 2026 The Bothways developers
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/events.h"
-#include "core/screening.h"
-#include "core/trace.h"
+#include "core/recording/trace.h"
+#include "core/screening/screening.h"
+#include "core/statistics/events.h"
 
 #include <fmt/format.h>
 

@@ -1,5 +1,6 @@
 // Copyright (C) 2026 The Bothways developers
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/screening/screening.h"
 #include "tests/bench/made_days.h"
 
 #include <fmt/format.h>

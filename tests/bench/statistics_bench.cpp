@@ -4,10 +4,11 @@
 // How fast and how exact the statistics are, beside R and beside the plain arithmetic. R is started
 // where it is installed; without it its columns are left out. Results: README.md here.
 
-#include "core/companions.h"
-#include "core/durbin_watson.h"
-#include "core/effect_model.h"
-#include "core/relabelling.h"
+#include "core/answer/analyse.h"
+#include "core/companions/companions.h"
+#include "core/companions/relabelling.h"
+#include "core/effect/effect_model.h"
+#include "core/statistics/durbin_watson.h"
 #include "tests/published/published_data.h"
 #include "tests/support/study_builder.h"
 

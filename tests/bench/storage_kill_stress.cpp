@@ -1,6 +1,6 @@
 // Copyright (C) 2026 The Bothways developers
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "tests/storage/kill_rounds.h"
+#include "tests/storage/study/kill_rounds.h"
 
 #include <fmt/format.h>
 

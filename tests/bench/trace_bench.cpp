@@ -7,7 +7,8 @@
 //
 //   trace_bench [ROWS [ROUNDS [FOLDER]]]      4,200,000 rows (288 MB), 5 rounds, a temporary folder
 
-#include "storage/traces.h"
+#include "storage/recordings/recordings.h"
+#include "storage/recordings/trace_import.h"
 
 #include <SQLiteCpp/SQLiteCpp.h>
 #include <fmt/format.h>

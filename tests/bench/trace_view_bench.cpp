@@ -1,6 +1,6 @@
 // Copyright (C) 2026 The Bothways developers
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "app/desktop/pages/trace_plot.h"
+#include "app/desktop/plots/trace_plot.h"
 
 #include <QApplication>
 #include <QElapsedTimer>

@@ -1,6 +1,6 @@
 // Copyright (C) 2026 The Bothways developers
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/air.h"
+#include "core/checks/air.h"
 
 #include <gtest/gtest.h>
 

@@ -1,9 +1,9 @@
 // Copyright (C) 2026 The Bothways developers
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/distributions.h"
-#include "core/least_squares.h"
-#include "core/relabelling.h"
-#include "core/verdict.h"
+#include "core/companions/relabelling.h"
+#include "core/effect/verdict.h"
+#include "core/statistics/distributions.h"
+#include "core/statistics/least_squares.h"
 
 #include "published_data.h"
 

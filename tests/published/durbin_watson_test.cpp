@@ -1,6 +1,6 @@
 // Copyright (C) 2026 The Bothways developers
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/durbin_watson.h"
+#include "core/statistics/durbin_watson.h"
 
 #include "published_data.h"
 

@@ -1,7 +1,7 @@
 // Copyright (C) 2026 The Bothways developers
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/descriptive.h"
-#include "core/least_squares.h"
+#include "core/statistics/descriptive.h"
+#include "core/statistics/least_squares.h"
 
 #include "published_data.h"
 

@@ -1,6 +1,6 @@
 // Copyright (C) 2026 The Bothways developers
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/least_squares.h"
+#include "core/statistics/least_squares.h"
 
 #include "published_data.h"
 

@@ -1,9 +1,9 @@
 // Copyright (C) 2026 The Bothways developers
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/outlier.h"
+#include "core/statistics/outlier.h"
 
-#include "core/descriptive.h"
-#include "core/least_squares.h"
+#include "core/statistics/descriptive.h"
+#include "core/statistics/least_squares.h"
 
 #include <gtest/gtest.h>
 

@@ -1,8 +1,8 @@
 // Copyright (C) 2026 The Bothways developers
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/ledger.h"
-#include "core/plan.h"
-#include "core/units.h"
+#include "core/planning/ledger.h"
+#include "core/planning/plan.h"
+#include "core/study/units.h"
 #include "tests/published/published_data.h"
 
 #include <gtest/gtest.h>

@@ -1,6 +1,6 @@
 // Copyright (C) 2026 The Bothways developers
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/pooled.h"
+#include "core/answer/pooled.h"
 
 #include <gtest/gtest.h>
 

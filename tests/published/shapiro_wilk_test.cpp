@@ -1,6 +1,6 @@
 // Copyright (C) 2026 The Bothways developers
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/shapiro_wilk.h"
+#include "core/statistics/shapiro_wilk.h"
 
 #include "published_data.h"
 

@@ -1,7 +1,8 @@
 // Copyright (C) 2026 The Bothways developers
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/analysis.h"
-#include "core/units.h"
+#include "core/answer/analyse.h"
+#include "core/effect/answer.h"
+#include "core/study/units.h"
 #include "tests/support/plain_sheet.h"
 
 #include <gtest/gtest.h>
@@ -12,8 +13,9 @@
 
 // Companions and checks of the worked examples in tests/published/data/examples, calculated in
 // R 4.2.2 from the definitions alone (lm, shapiro.test, pt, complete enumeration; SOURCES.md
-// there). Tolerance 2e-9 relative, for the same reason as in tests/core/worked_examples_test.cpp;
-// 1e-8 for the Durbin-Watson p, which the method promises to that.
+// there). Tolerance 2e-9 relative, for the same reason as in
+// tests/core/answer/worked_examples_test.cpp; 1e-8 for the Durbin-Watson p, which the method
+// promises to that.
 
 using namespace bothways;
 using nlohmann::json;

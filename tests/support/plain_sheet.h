@@ -2,8 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "core/clock.h"
-#include "core/study.h"
+#include "core/study/clock.h"
+#include "core/study/study.h"
 
 #include <fast_float/fast_float.h>
 

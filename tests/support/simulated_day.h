@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "core/prepared_study.h"
+#include "core/effect/prepared_study.h"
 #include "tests/support/study_builder.h"
 
 #include <cmath>

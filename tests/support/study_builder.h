@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "core/study.h"
+#include "core/study/study.h"
 
 #include <cmath>
 #include <cstdint>

@@ -3,8 +3,8 @@
 #include "app/cli/input.h"
 #include "app/cli/verbs/verbs.h"
 #include "app/cli/warnings.h"
-#include "core/clock.h"
-#include "storage/run_sheet.h"
+#include "core/study/clock.h"
+#include "storage/sheet/run_sheet.h"
 
 #include <CLI/CLI.hpp>
 #include <fmt/format.h>

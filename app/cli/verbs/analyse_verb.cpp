@@ -4,9 +4,12 @@
 #include "app/cli/verbs/verbs.h"
 #include "app/output/analysis_json.h"
 #include "app/output/analysis_text.h"
-#include "core/analysis.h"
-#include "core/odd_runs.h"
-#include "core/pooled.h"
+#include "core/answer/analyse.h"
+#include "core/answer/pooled.h"
+#include "core/effect/answer.h"
+#include "core/screening/finding.h"
+#include "core/screening/odd_runs.h"
+#include "core/screening/screening.h"
 
 #include <CLI/CLI.hpp>
 #include <fmt/format.h>

@@ -2,10 +2,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/cli/verbs/cut_import.h"
 
-#include "app/output/numbers.h"
-#include "core/screening.h"
-#include "storage/run_columns.h"
-#include "storage/traces.h"
+#include "app/wording/numbers.h"
+#include "core/study/limits.h"
+#include "storage/recordings/cut.h"
+#include "storage/recordings/recordings.h"
+#include "storage/sheet/run_columns.h"
 
 #include <fmt/format.h>
 

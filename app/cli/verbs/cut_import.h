@@ -3,10 +3,11 @@
 #pragma once
 
 #include "app/cli/context.h"
-#include "core/cutting.h"
-#include "core/study.h"
-#include "storage/study_file.h"
-#include "storage/traces.h"
+#include "core/recording/cutting.h"
+#include "core/study/study.h"
+#include "storage/recordings/cut.h"
+#include "storage/recordings/recordings.h"
+#include "storage/study/study_file.h"
 
 #include <optional>
 #include <sstream>

@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/cli/input.h"
 #include "app/cli/verbs/verbs.h"
-#include "core/finding.h"
+#include "core/study/rule.h"
 
 #include <CLI/CLI.hpp>
 #include <fmt/format.h>

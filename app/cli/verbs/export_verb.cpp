@@ -3,9 +3,10 @@
 #include "app/cli/input.h"
 #include "app/cli/verbs/verbs.h"
 #include "app/output/analysis_json.h"
-#include "app/output/numbers.h"
-#include "core/analysis.h"
-#include "storage/run_sheet.h"
+#include "app/wording/numbers.h"
+#include "core/answer/analyse.h"
+#include "core/effect/answer.h"
+#include "storage/sheet/run_sheet.h"
 
 #include <CLI/CLI.hpp>
 #include <fmt/format.h>

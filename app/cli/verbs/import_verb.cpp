@@ -6,8 +6,10 @@
 #include "app/cli/verbs/trace_import.h"
 #include "app/cli/verbs/verbs.h"
 #include "app/cli/warnings.h"
-#include "core/clock.h"
-#include "storage/run_columns.h"
+#include "core/study/clock.h"
+#include "storage/recordings/cut.h"
+#include "storage/recordings/recordings.h"
+#include "storage/sheet/run_columns.h"
 
 #include <CLI/CLI.hpp>
 #include <fmt/format.h>

@@ -4,11 +4,12 @@
 #include "app/cli/verbs/verbs.h"
 #include "app/output/analysis_json.h"
 #include "app/output/analysis_text.h"
-#include "core/analysis.h"
-#include "core/ledger.h"
-#include "core/screening.h"
-#include "core/units.h"
-#include "storage/run_columns.h"
+#include "core/answer/analyse.h"
+#include "core/effect/answer.h"
+#include "core/planning/ledger.h"
+#include "core/study/limits.h"
+#include "core/study/units.h"
+#include "storage/sheet/run_columns.h"
 
 #include <CLI/CLI.hpp>
 #include <fmt/format.h>
@@ -19,8 +20,6 @@
 
 namespace bothways::cli {
 namespace {
-
-constexpr double kNoLimit = std::numeric_limits<double>::infinity();
 
 struct LedgerVerbOptions {
     std::string file, only;

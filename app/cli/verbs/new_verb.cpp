@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/cli/input.h"
 #include "app/cli/verbs/verbs.h"
-#include "core/properties.h"
+#include "core/study/properties.h"
 
 #include <CLI/CLI.hpp>
 

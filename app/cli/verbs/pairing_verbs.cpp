@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/cli/input.h"
 #include "app/cli/verbs/verbs.h"
-#include "storage/run_rules.h"
+#include "storage/sheet/run_rules.h"
 
 #include <CLI/CLI.hpp>
 #include <fmt/format.h>

@@ -5,10 +5,11 @@
 #include "app/output/analysis_json.h"
 #include "app/output/analysis_text.h"
 #include "app/output/run_card.h"
-#include "core/analysis.h"
-#include "core/plan.h"
-#include "core/sequence_study.h"
-#include "core/units.h"
+#include "core/answer/analyse.h"
+#include "core/effect/answer.h"
+#include "core/planning/plan.h"
+#include "core/planning/sequence_study.h"
+#include "core/study/units.h"
 
 #include <CLI/CLI.hpp>
 #include <fmt/format.h>
@@ -19,8 +20,6 @@
 
 namespace bothways::cli {
 namespace {
-
-constexpr double kNoLimit = std::numeric_limits<double>::infinity();
 
 struct PlanVerbOptions {
     std::vector<std::string> files, noise_from;

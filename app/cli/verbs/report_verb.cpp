@@ -3,8 +3,10 @@
 #include "app/cli/input.h"
 #include "app/cli/verbs/verbs.h"
 #include "app/output/report_html.h"
-#include "core/analysis.h"
-#include "storage/library_versions.h"
+#include "core/answer/analyse.h"
+#include "core/effect/answer.h"
+#include "core/screening/finding.h"
+#include "storage/study/library_versions.h"
 
 #include <CLI/CLI.hpp>
 

@@ -3,7 +3,9 @@
 #include "app/cli/input.h"
 #include "app/cli/verbs/verbs.h"
 #include "app/output/analysis_text.h"
-#include "core/analysis.h"
+#include "core/answer/analyse.h"
+#include "core/effect/answer.h"
+#include "core/screening/finding.h"
 
 #include <CLI/CLI.hpp>
 

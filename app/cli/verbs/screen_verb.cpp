@@ -4,6 +4,7 @@
 #include "app/cli/verbs/verbs.h"
 #include "app/output/analysis_json.h"
 #include "app/output/analysis_text.h"
+#include "core/screening/screening.h"
 
 #include <CLI/CLI.hpp>
 #include <fmt/format.h>

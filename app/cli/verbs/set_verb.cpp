@@ -2,8 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/cli/input.h"
 #include "app/cli/verbs/verbs.h"
-#include "core/properties.h"
-#include "core/screening.h"
+#include "core/study/limits.h"
+#include "core/study/properties.h"
 
 #include <CLI/CLI.hpp>
 #include <fmt/format.h>

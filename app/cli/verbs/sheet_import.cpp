@@ -4,10 +4,10 @@
 
 #include "app/cli/verbs/trace_import.h"
 #include "app/cli/warnings.h"
-#include "app/output/numbers.h"
-#include "core/clock.h"
-#include "storage/run_sheet.h"
-#include "storage/traces.h"
+#include "app/wording/numbers.h"
+#include "core/study/clock.h"
+#include "storage/recordings/run_traces.h"
+#include "storage/sheet/run_sheet.h"
 
 #include <fmt/format.h>
 

@@ -3,7 +3,7 @@
 #pragma once
 
 #include "app/cli/context.h"
-#include "storage/study_file.h"
+#include "storage/study/study_file.h"
 
 #include <filesystem>
 #include <string>

@@ -4,8 +4,10 @@
 
 #include "app/cli/options.h"
 #include "app/cli/warnings.h"
-#include "app/output/numbers.h"
-#include "storage/run_columns.h"
+#include "app/wording/numbers.h"
+#include "storage/recordings/recordings.h"
+#include "storage/recordings/trace_import.h"
+#include "storage/sheet/run_columns.h"
 
 #include <fmt/format.h>
 

@@ -3,8 +3,10 @@
 #pragma once
 
 #include "app/cli/context.h"
-#include "storage/study_file.h"
-#include "storage/traces.h"
+#include "storage/loggers/channel_mapping.h"
+#include "storage/loggers/trace_report.h"
+#include "storage/recordings/cut.h"
+#include "storage/study/study_file.h"
 
 #include <filesystem>
 #include <optional>

@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/cli/input.h"
 #include "app/cli/verbs/verbs.h"
-#include "app/output/english.h"
+#include "app/wording/sentences.h"
 
 #include <CLI/CLI.hpp>
 

@@ -4,7 +4,7 @@
 
 #include "app/desktop/help/help_places.h"
 #include "app/desktop/help/help_window.h"
-#include "app/desktop/pages/help_topics.h"
+#include "app/desktop/look/help_topics.h"
 
 #include <QApplication>
 #include <QKeyEvent>

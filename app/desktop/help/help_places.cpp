@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/help/help_places.h"
 
-#include "app/desktop/pages/help_topics.h"
+#include "app/desktop/look/help_topics.h"
 
 #include <QTabWidget>
 

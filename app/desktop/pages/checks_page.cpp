@@ -2,11 +2,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/pages/checks_page.h"
 
-#include "app/desktop/pages/check_plots.h"
-#include "app/desktop/pages/help_topics.h"
-#include "app/desktop/pages/page_parts.h"
-#include "app/desktop/pages/state_marks.h"
-#include "app/desktop/pages/turning_layout.h"
+#include "app/desktop/look/help_topics.h"
+#include "app/desktop/look/page_parts.h"
+#include "app/desktop/look/state_marks.h"
+#include "app/desktop/look/turning_layout.h"
+#include "app/desktop/plots/check_plots.h"
 
 #include <QHBoxLayout>
 #include <QLabel>

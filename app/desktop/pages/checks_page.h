@@ -2,8 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "app/desktop/look/words.h"
 #include "app/desktop/pages/result_view.h"
-#include "app/desktop/pages/words.h"
 
 #include <map>
 

@@ -2,10 +2,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/pages/companions_page.h"
 
+#include "app/desktop/look/help_topics.h"
+#include "app/desktop/look/page_parts.h"
 #include "app/desktop/pages/companions_rows.h"
-#include "app/desktop/pages/help_topics.h"
-#include "app/desktop/pages/leave_out_plot.h"
-#include "app/desktop/pages/page_parts.h"
+#include "app/desktop/plots/leave_out_plot.h"
 
 #include <QLabel>
 #include <QTableWidget>
@@ -21,14 +21,6 @@ namespace {
 constexpr std::array kCompanions{core::Companion::bracket, core::Companion::runs,
                                  core::Companion::blocks, core::Companion::correlated,
                                  core::Companion::labels};
-
-void setCell(QTableWidget& table, int row, int column, const QString& text, bool number = false)
-{
-    auto* item = new QTableWidgetItem(text);
-    item->setTextAlignment(number ? Qt::AlignRight | Qt::AlignVCenter
-                                  : Qt::AlignLeft | Qt::AlignVCenter);
-    table.setItem(row, column, item);
-}
 
 /// The headline is explained with the verdict, the settings together.
 QString helpTopicOfRow(const QString& id)
@@ -147,17 +139,19 @@ void CompanionsPage::showCompanions(const Words& words)
     m_table->setAccessibleName(tr("Headline and companions in numbers"));
     int line = 0;
     for (const CompanionRow& row : rows) {
-        setCell(*m_table, line, 0, row.name);
+        parts::setCell(*m_table, line, 0, row.name);
         const bool has = row.effect_log && row.low_log && row.high_log;
         const int decimals = has ? NumberWords::decimalsOfRange(*row.low_log, *row.high_log) : 2;
-        setCell(*m_table, line, 1,
-                has ? units().percentFromLog(*row.effect_log, decimals) : tr("–"), true);
-        setCell(*m_table, line, 2,
-                has ? numbers.signedRange(*row.low_log, *row.high_log, decimals) : tr("–"), true);
-        setCell(*m_table, line, 3,
-                row.df ? numbers.shortest(std::round(10.0 * *row.df) / 10.0) : tr("–"), true);
-        setCell(*m_table, line, 4, row.p ? numbers.pAlone(*row.p) : tr("–"), true);
-        setCell(*m_table, line, 5, row.cls ? Words::className(*row.cls) : tr("–"));
+        parts::setCell(*m_table, line, 1,
+                       has ? units().percentFromLog(*row.effect_log, decimals) : tr("–"), true);
+        parts::setCell(*m_table, line, 2,
+                       has ? numbers.signedRange(*row.low_log, *row.high_log, decimals) : tr("–"),
+                       true);
+        parts::setCell(*m_table, line, 3,
+                       row.df ? numbers.shortest(std::round(10.0 * *row.df) / 10.0) : tr("–"),
+                       true);
+        parts::setCell(*m_table, line, 4, row.p ? numbers.pAlone(*row.p) : tr("–"), true);
+        parts::setCell(*m_table, line, 5, row.cls ? Words::className(*row.cls) : tr("–"));
         ++line;
     }
     parts::fitToRows(*m_table);
@@ -204,14 +198,14 @@ void CompanionsPage::showRestored(const Words& words)
     m_restoredTable->setAccessibleName(tr("Discards put back in numbers"));
     int line = 0;
     for (const RestoredRow& row : rows) {
-        setCell(*m_restoredTable, line, 0, row.name);
-        setCell(*m_restoredTable, line, 1,
-                row.effect_log ? units().percentFromLog(*row.effect_log, 2) : tr("–"), true);
-        setCell(*m_restoredTable, line, 2,
-                row.possible ? Words::className(row.cls)
-                             : tr("cannot be put back: no consumption"));
-        setCell(*m_restoredTable, line, 3, row.reason);
-        setCell(*m_restoredTable, line, 4, row.evidence);
+        parts::setCell(*m_restoredTable, line, 0, row.name);
+        parts::setCell(*m_restoredTable, line, 1,
+                       row.effect_log ? units().percentFromLog(*row.effect_log, 2) : tr("–"), true);
+        parts::setCell(*m_restoredTable, line, 2,
+                       row.possible ? Words::className(row.cls)
+                                    : tr("cannot be put back: no consumption"));
+        parts::setCell(*m_restoredTable, line, 3, row.reason);
+        parts::setCell(*m_restoredTable, line, 4, row.evidence);
         ++line;
     }
     parts::fitToRows(*m_restoredTable);

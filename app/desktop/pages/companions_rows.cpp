@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/pages/companions_rows.h"
 
-#include "core/units.h"
+#include "core/study/units.h"
 
 #include <algorithm>
 

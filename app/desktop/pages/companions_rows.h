@@ -2,9 +2,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "app/desktop/pages/forest_plot.h"
-#include "app/desktop/pages/words.h"
-#include "app/desktop/result_set.h"
+#include "app/desktop/document/result_set.h"
+#include "app/desktop/look/words.h"
+#include "app/desktop/plots/forest_plot.h"
 
 #include <vector>
 

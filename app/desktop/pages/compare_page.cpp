@@ -2,10 +2,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/pages/compare_page.h"
 
-#include "app/desktop/pages/forest_plot.h"
-#include "app/desktop/pages/page_parts.h"
-#include "app/desktop/pages/words.h"
-#include "core/units.h"
+#include "app/desktop/look/page_parts.h"
+#include "app/desktop/look/words.h"
+#include "app/desktop/plots/forest_plot.h"
+#include "core/study/units.h"
 
 #include <QEvent>
 #include <QHBoxLayout>
@@ -18,14 +18,6 @@
 
 namespace bothways::app {
 namespace {
-
-void setCell(QTableWidget& table, int row, int column, const QString& text, bool number = false)
-{
-    auto* item = new QTableWidgetItem(text);
-    item->setTextAlignment(number ? Qt::AlignRight | Qt::AlignVCenter
-                                  : Qt::AlignLeft | Qt::AlignVCenter);
-    table.setItem(row, column, item);
-}
 
 bool hasHeadline(const ComparedStudy& study)
 {
@@ -212,26 +204,27 @@ void ComparePage::showTable()
     const NumberWords numbers(m_units);
     for (int row = 0; row < static_cast<int>(m_studies.size()); ++row) {
         const ComparedStudy& study = m_studies[static_cast<std::size_t>(row)];
-        setCell(*m_table, row, 0, study.name);
+        parts::setCell(*m_table, row, 0, study.name);
         if (!study.result)
             continue;
         const core::Analysis& analysis = study.result->analysis;
-        setCell(*m_table, row, 1, QString::fromStdString(analysis.baseline));
-        setCell(*m_table, row, 2, QString::fromStdString(analysis.device));
-        setCell(*m_table, row, 3, numbers.fixed(static_cast<double>(analysis.pairs.size()), 0),
-                true);
-        setCell(*m_table, row, 7, Words::className(analysis.verdict.cls));
+        parts::setCell(*m_table, row, 1, QString::fromStdString(analysis.baseline));
+        parts::setCell(*m_table, row, 2, QString::fromStdString(analysis.device));
+        parts::setCell(*m_table, row, 3,
+                       numbers.fixed(static_cast<double>(analysis.pairs.size()), 0), true);
+        parts::setCell(*m_table, row, 7, Words::className(analysis.verdict.cls));
         if (!analysis.headline) {
             for (const int column : {4, 5, 6})
-                setCell(*m_table, row, column, tr("–"), true);
+                parts::setCell(*m_table, row, column, tr("–"), true);
             continue;
         }
         const core::Headline& headline = *analysis.headline;
         const int decimals = NumberWords::decimalsOfRange(headline.low_log, headline.high_log);
-        setCell(*m_table, row, 4, m_units.percentFromLog(headline.effect_log, decimals), true);
-        setCell(*m_table, row, 5,
-                numbers.signedRange(headline.low_log, headline.high_log, decimals), true);
-        setCell(*m_table, row, 6, numbers.pAlone(headline.p), true);
+        parts::setCell(*m_table, row, 4, m_units.percentFromLog(headline.effect_log, decimals),
+                       true);
+        parts::setCell(*m_table, row, 5,
+                       numbers.signedRange(headline.low_log, headline.high_log, decimals), true);
+        parts::setCell(*m_table, row, 6, numbers.pAlone(headline.p), true);
     }
     parts::fitToRows(*m_table);
 }

@@ -2,10 +2,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "app/desktop/pages/theme.h"
-#include "app/desktop/result_set.h"
-#include "app/desktop/units_shown.h"
-#include "core/pooled.h"
+#include "app/desktop/document/result_set.h"
+#include "app/desktop/look/theme.h"
+#include "app/desktop/look/units_shown.h"
+#include "core/answer/pooled.h"
 
 #include <QWidget>
 
@@ -28,7 +28,7 @@ struct ComparedStudy {
 };
 
 /// Several studies in one table and one picture and, where they ask the same question, one pooled
-/// effect. (Product page, "Many results"; core/pooled.h.)
+/// effect. (Product page, "Many results"; core/answer/pooled.h.)
 class ComparePage final : public QWidget {
     Q_OBJECT
 

@@ -2,10 +2,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/pages/result_page.h"
 
-#include "app/desktop/pages/help_topics.h"
-#include "app/desktop/pages/page_parts.h"
-#include "app/desktop/pages/result_plots.h"
-#include "app/desktop/pages/state_marks.h"
+#include "app/desktop/look/help_topics.h"
+#include "app/desktop/look/page_parts.h"
+#include "app/desktop/look/state_marks.h"
+#include "app/desktop/plots/result_plots.h"
 
 #include <QDoubleSpinBox>
 #include <QHBoxLayout>

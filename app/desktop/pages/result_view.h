@@ -2,9 +2,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "app/desktop/pages/theme.h"
-#include "app/desktop/result_set.h"
-#include "app/desktop/units_shown.h"
+#include "app/desktop/document/result_set.h"
+#include "app/desktop/look/theme.h"
+#include "app/desktop/look/units_shown.h"
 
 #include <QWidget>
 

@@ -2,9 +2,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/pages/why_text.h"
 
-#include "app/desktop/pages/study_values.h"
-#include "core/distributions.h"
-#include "core/units.h"
+#include "app/desktop/look/study_values.h"
+#include "core/statistics/distributions.h"
+#include "core/study/units.h"
 
 #include <algorithm>
 #include <cmath>

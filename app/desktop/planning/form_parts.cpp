@@ -2,8 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/planning/form_parts.h"
 
-#include "app/desktop/pages/page_parts.h"
-#include "app/desktop/pages/turning_layout.h"
+#include "app/desktop/look/page_parts.h"
+#include "app/desktop/look/turning_layout.h"
 
 #include <QBoxLayout>
 #include <QDoubleSpinBox>

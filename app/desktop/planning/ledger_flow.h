@@ -2,9 +2,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "app/desktop/pages/theme.h"
-#include "app/desktop/pages/words.h"
-#include "core/ledger.h"
+#include "app/desktop/look/theme.h"
+#include "app/desktop/look/words.h"
+#include "core/planning/ledger.h"
 
 #include <QWidget>
 

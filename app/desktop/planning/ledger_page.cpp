@@ -2,12 +2,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/planning/ledger_page.h"
 
-#include "app/desktop/error_words.h"
-#include "app/desktop/pages/page_parts.h"
-#include "app/desktop/pages/plot_parts.h"
+#include "app/desktop/look/error_words.h"
+#include "app/desktop/look/page_parts.h"
 #include "app/desktop/planning/form_parts.h"
 #include "app/desktop/planning/ledger_flow.h"
-#include "core/units.h"
+#include "app/desktop/plots/plot_parts.h"
+#include "core/study/units.h"
 
 #include <QBoxLayout>
 #include <QCheckBox>

@@ -2,10 +2,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "app/desktop/pages/plot_view.h"
-#include "app/desktop/pages/words.h"
-#include "app/desktop/result_set.h"
-#include "core/ledger.h"
+#include "app/desktop/document/result_set.h"
+#include "app/desktop/look/words.h"
+#include "app/desktop/plots/plot_view.h"
+#include "core/planning/ledger.h"
 
 #include <QWidget>
 

@@ -2,11 +2,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/planning/plan_page.h"
 
-#include "app/desktop/error_words.h"
-#include "app/desktop/pages/page_parts.h"
+#include "app/desktop/look/error_words.h"
+#include "app/desktop/look/page_parts.h"
 #include "app/desktop/planning/form_parts.h"
 #include "app/desktop/planning/power_plot.h"
-#include "core/units.h"
+#include "core/study/units.h"
 
 #include <QBoxLayout>
 #include <QCheckBox>

@@ -2,10 +2,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "app/desktop/pages/words.h"
-#include "app/desktop/result_set.h"
-#include "core/plan.h"
-#include "core/sequence_study.h"
+#include "app/desktop/document/result_set.h"
+#include "app/desktop/look/words.h"
+#include "core/planning/plan.h"
+#include "core/planning/sequence_study.h"
 
 #include <QFutureWatcher>
 #include <QWidget>

@@ -2,8 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/planning/power_plot.h"
 
-#include "app/desktop/pages/plot_parts.h"
-#include "core/units.h"
+#include "app/desktop/plots/plot_parts.h"
+#include "core/study/units.h"
 
 namespace bothways::app {
 

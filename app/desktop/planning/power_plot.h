@@ -2,9 +2,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "app/desktop/pages/plot_view.h"
-#include "app/desktop/pages/words.h"
-#include "core/plan.h"
+#include "app/desktop/look/words.h"
+#include "app/desktop/plots/plot_view.h"
+#include "core/planning/plan.h"
 
 namespace bothways::app {
 

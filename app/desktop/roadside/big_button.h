@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "app/desktop/pages/theme.h"
+#include "app/desktop/look/theme.h"
 
 #include <QAbstractButton>
 

@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/roadside/roadside_draft.h"
 
-#include "core/clock.h"
+#include "core/study/clock.h"
 
 #include <QJsonArray>
 #include <QJsonDocument>

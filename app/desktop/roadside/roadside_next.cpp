@@ -2,9 +2,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/roadside/roadside_next.h"
 
-#include "app/desktop/run_draft.h"
-#include "core/prepared_study.h"
-#include "core/verdict.h"
+#include "app/desktop/document/run_draft.h"
+#include "core/effect/prepared_study.h"
+#include "core/effect/verdict.h"
 
 #include <algorithm>
 #include <array>

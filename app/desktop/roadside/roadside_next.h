@@ -2,8 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "core/analysis.h"
-#include "core/study.h"
+#include "core/study/study.h"
 
 #include <optional>
 #include <string>

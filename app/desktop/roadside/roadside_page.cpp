@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/roadside/roadside_page.h"
 
-#include "app/desktop/preferences.h"
+#include "app/desktop/look/preferences.h"
 #include "app/desktop/roadside/big_label.h"
 #include "app/desktop/roadside/roadside_words.h"
 
@@ -18,11 +18,6 @@ namespace bothways::app {
 namespace {
 
 constexpr int kTick_ms = 200;
-
-QString text(const std::string& words)
-{
-    return QString::fromStdString(words);
-}
 
 } // namespace
 
@@ -293,9 +288,10 @@ void RoadsidePage::askAboutResumed()
         run.end_ms ? tr("Run %1 (%2, %3) was ended %4 after its start, and its consumption is not "
                         "typed yet.")
                    : tr("Run %1 (%2, %3) was under way when the program ended. It started %4 ago.");
-    const QString sentence = words.arg(m_session.number())
-                                 .arg(text(run.configuration), text(run.direction),
-                                      RoadsideWords::clock(m_session.elapsed_s()));
+    const QString sentence =
+        words.arg(m_session.number())
+            .arg(RoadsideWords::text(run.configuration), RoadsideWords::text(run.direction),
+                 RoadsideWords::clock(m_session.elapsed_s()));
     ask(sentence, {{tr("Go on"), Qt::Key_G,
                     [this] {
                         m_session.goOn();

@@ -1,11 +1,11 @@
 // Copyright (C) 2026 The Bothways developers
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "app/desktop/pages/words.h"
-#include "app/desktop/preferences.h"
+#include "app/desktop/look/preferences.h"
+#include "app/desktop/look/words.h"
 #include "app/desktop/roadside/big_label.h"
 #include "app/desktop/roadside/roadside_page.h"
 #include "app/desktop/roadside/roadside_words.h"
-#include "app/desktop/run_tags.h"
+#include "app/desktop/runs/run_tags.h"
 
 #include <QGridLayout>
 #include <QHBoxLayout>

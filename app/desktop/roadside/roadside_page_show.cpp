@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/roadside/roadside_page.h"
 
-#include "app/desktop/preferences.h"
+#include "app/desktop/look/preferences.h"
 #include "app/desktop/roadside/big_label.h"
 #include "app/desktop/roadside/roadside_words.h"
 
@@ -11,11 +11,6 @@
 /// What the page shows of the session: the head, each part, the timers, the bar.
 namespace bothways::app {
 namespace {
-
-QString text(const std::string& words)
-{
-    return QString::fromStdString(words);
-}
 
 } // namespace
 
@@ -66,14 +61,15 @@ QString RoadsidePage::todo(const UpNext& next) const
         break;
     }
     if (next.switchFirst)
-        lines += tr("Switch to %1 first. Note what was changed.").arg(text(next.configuration));
+        lines += tr("Switch to %1 first. Note what was changed.")
+                     .arg(RoadsideWords::text(next.configuration));
     const auto& runs = m_document.study().runs;
     const auto last = std::find_if(runs.rbegin(), runs.rend(),
                                    [](const core::Run& run) { return run.counted(); });
     if (last != runs.rend() && !last->accessories.empty())
         lines += tr("In run %1 these were on: %2. Have the same on now.")
                      .arg(last->number)
-                     .arg(text(last->accessories));
+                     .arg(RoadsideWords::text(last->accessories));
     else
         lines += tr("Accessories as in every run; windows closed.");
     return lines.join(u'\n');
@@ -83,10 +79,12 @@ void RoadsidePage::refreshReady()
 {
     const UpNext next = m_session.next();
     find("configuration")
-        ->setWords(QString::fromUtf8(next.device ? "■ %1" : "● %1").arg(text(next.configuration)),
+        ->setWords(QString::fromUtf8(next.device ? "■ %1" : "● %1")
+                       .arg(RoadsideWords::text(next.configuration)),
                    tr("Configuration"));
-    find("direction")->setWords(text(next.direction), tr("Direction"));
-    find("setting")->setWords(next.setting.empty() ? QString(QChar(0x2013)) : text(next.setting),
+    find("direction")->setWords(RoadsideWords::text(next.direction), tr("Direction"));
+    find("setting")->setWords(next.setting.empty() ? QString(QChar(0x2013))
+                                                   : RoadsideWords::text(next.setting),
                               tr("Setting"));
     m_todo->setWords(todo(next));
     QStringList below;
@@ -121,7 +119,8 @@ void RoadsidePage::refreshRunning()
     if (warning.isEmpty() && expected && m_session.elapsed_s() > 1.5 * *expected)
         warning = tr("This run is long over what was expected. Was the end missed?");
     setNotice(warning.isEmpty() ? tr("%1, %2. Note what happens when it happens.")
-                                      .arg(text(run.configuration), text(run.direction))
+                                      .arg(RoadsideWords::text(run.configuration),
+                                           RoadsideWords::text(run.direction))
                                 : warning,
               !warning.isEmpty());
 }
@@ -129,9 +128,9 @@ void RoadsidePage::refreshRunning()
 void RoadsidePage::refreshTyping()
 {
     const RoadsideRun& run = *m_session.run();
-    QStringList parts{text(run.configuration), text(run.direction)};
+    QStringList parts{RoadsideWords::text(run.configuration), RoadsideWords::text(run.direction)};
     if (!run.setting.empty())
-        parts.insert(1, text(run.setting));
+        parts.insert(1, RoadsideWords::text(run.setting));
     QStringList marks;
     for (const core::Mark& mark : run.marks)
         marks +=

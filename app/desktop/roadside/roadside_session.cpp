@@ -2,11 +2,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/roadside/roadside_session.h"
 
-#include "app/desktop/preferences.h"
-#include "app/desktop/questions.h"
+#include "app/desktop/look/preferences.h"
 #include "app/desktop/roadside/roadside_words.h"
-#include "core/prepared_study.h"
-#include "storage/run_sheet.h"
+#include "app/desktop/runs/questions.h"
+#include "core/effect/prepared_study.h"
+#include "storage/sheet/run_sheet.h"
 
 #include <algorithm>
 #include <cmath>

@@ -2,10 +2,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "app/desktop/document/run_draft.h"
+#include "app/desktop/document/study_document.h"
 #include "app/desktop/roadside/roadside_draft.h"
 #include "app/desktop/roadside/roadside_next.h"
-#include "app/desktop/run_draft.h"
-#include "app/desktop/study_document.h"
 
 #include <QCoreApplication>
 #include <QPointer>

@@ -2,8 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/roadside/roadside_words.h"
 
-#include "app/desktop/error_words.h"
-#include "app/desktop/run_tags.h"
+#include "app/desktop/look/error_words.h"
+#include "app/desktop/runs/run_tags.h"
 
 #include <algorithm>
 #include <cmath>

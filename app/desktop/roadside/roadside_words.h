@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "core/result.h"
+#include "core/base/result.h"
 
 #include <QCoreApplication>
 #include <QString>
@@ -17,6 +17,11 @@ class RoadsideWords {
     Q_DECLARE_TR_FUNCTIONS(RoadsideWords)
 
 public:
+    /// A name from the study as it is.
+    [[nodiscard]] static QString text(const std::string& name)
+    {
+        return QString::fromStdString(name);
+    }
     /// "3:07", "1:02:45".
     [[nodiscard]] static QString clock(double seconds);
     /// A mark's word as a person says it: "Passing traffic".

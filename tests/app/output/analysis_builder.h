@@ -2,8 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "core/analysis.h"
-#include "core/units.h"
+#include "core/effect/answer.h"
+#include "core/study/units.h"
 
 #include <utility>
 

@@ -2,7 +2,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/output/report_html.h"
 
-#include "core/screening.h"
+#include "core/answer/analyse.h"
+#include "core/screening/finding.h"
+#include "core/screening/screening.h"
+#include "core/study/limits.h"
+#include "core/study/rule.h"
 #include "tests/support/plain_sheet.h"
 
 #include <gmock/gmock.h>

@@ -1,0 +1,499 @@
+// Copyright (C) 2026 The Bothways developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/desktop/document/study_document_private.h"
+
+#include "app/desktop/document/paths.h"
+#include "core/answer/analyse.h"
+#include "core/answer/spoiled_runs.h"
+#include "core/recording/trace.h"
+#include "core/recording/trace_consumption.h"
+#include "core/screening/finding.h"
+#include "core/screening/screening.h"
+#include "core/study/rule.h"
+#include "storage/recordings/run_traces.h"
+
+#include <QFileInfo>
+#include <QtConcurrent/QtConcurrentRun>
+
+#include <algorithm>
+#include <stop_token>
+
+namespace bothways::app {
+namespace {
+
+constexpr int kOptionsSettle_ms = 700;
+
+void addNote(core::Analysis& analysis, core::NoteKind kind, const std::vector<int>& runs)
+{
+    QStringList numbers;
+    for (const int run : runs)
+        numbers += QString::number(run);
+    if (!runs.empty())
+        analysis.notes.push_back({kind, numbers.join(", ").toStdString()});
+}
+
+bool isEnergy(const core::Consumption& consumption)
+{
+    return consumption.unit == core::ConsumptionUnit::kwhPer100km;
+}
+
+/// What each recording says that its run used, by the run's number.
+std::map<int, core::Consumption> recordedConsumption(const core::Study& study,
+                                                     const core::TraceProvider& traces,
+                                                     const std::stop_token& stop)
+{
+    std::map<int, core::Consumption> recorded;
+    for (const core::Run& run : study.runs) {
+        if (stop.stop_requested())
+            break;
+        const auto trace = traces(run);
+        const auto consumption = trace ? core::consumptionFromTrace(run, *trace) : std::nullopt;
+        if (consumption &&
+            (!run.consumption || isEnergy(*run.consumption) == isEnergy(*consumption)))
+            recorded[run.number] = *consumption;
+    }
+    return recorded;
+}
+
+/// @param traces  a connection of this thread's own; null where the study has no recordings
+Computed compute(core::Study study, core::AnalysisOptions options,
+                 const std::shared_ptr<storage::StudyFile>& traces,
+                 const std::vector<storage::Overruled>& overruled,
+                 const std::function<void(double)>& progress, const std::stop_token& stop)
+{
+    auto set = std::make_shared<ResultSet>();
+    const core::TraceProvider provider =
+        traces ? storage::tracesOf(*traces) : core::TraceProvider();
+    core::ConsumptionTaken filled;
+    if (traces) { // runs whose driver noted no consumption take it from their recordings
+        set->recorded = recordedConsumption(study, provider, stop);
+        filled = core::takeConsumptionFromTraces(study, provider);
+    }
+    set->analysis = core::analyse(study, options);
+    addNote(set->analysis, core::NoteKind::consumptionFromTrace, filled.taken);
+    addNote(set->analysis, core::NoteKind::consumptionLacking, filled.lacking);
+    set->screening = core::screen(study, provider, progress, stop);
+    if (stop.stop_requested())
+        return {};
+    set->spoiled = core::spoiledButCounted(set->analysis,
+                                           storage::withoutOverruled(set->screening, overruled));
+    set->study = std::move(study);
+    return set;
+}
+
+} // namespace
+
+StudyDocument::Opened StudyDocument::create(const QString& file,
+                                            const core::StudyProperties& properties)
+{
+    auto made = storage::StudyFile::create(toPath(file), properties);
+    if (!made)
+        return made.error();
+    std::unique_ptr<StudyDocument> document(new StudyDocument(std::move(made).take()));
+    if (const core::Outcome read = document->reload(); !read)
+        return read.error();
+    document->recompute();
+    return document;
+}
+
+StudyDocument::Opened StudyDocument::open(const QString& file)
+{
+    auto opened = storage::StudyFile::open(toPath(file));
+    if (!opened)
+        return opened.error();
+    std::unique_ptr<StudyDocument> document(new StudyDocument(std::move(opened).take()));
+    if (const core::Outcome read = document->reload(); !read)
+        return read.error();
+    document->recompute();
+    return document;
+}
+
+StudyDocument::StudyDocument(storage::StudyFile file)
+    : d(std::make_unique<Private>(std::move(file)))
+{
+    d->settle.setSingleShot(true);
+    d->settle.setInterval(kOptionsSettle_ms);
+    connect(&d->settle, &QTimer::timeout, this, &StudyDocument::settleOptions);
+    connect(&d->watcher, &QFutureWatcher<Computed>::finished, this, &StudyDocument::computed);
+}
+
+StudyDocument::~StudyDocument()
+{
+    disconnect(&d->watcher, nullptr, this, nullptr);
+    settleOptions();
+    d->again = false;
+    d->stop.request_stop();
+    d->watcher.waitForFinished();
+}
+
+const core::Study& StudyDocument::study() const
+{
+    return d->study;
+}
+
+const core::Run* StudyDocument::run(core::RunId id) const
+{
+    const auto found = std::find_if(d->study.runs.begin(), d->study.runs.end(),
+                                    [&](const core::Run& run) { return run.id == id; });
+    return found == d->study.runs.end() ? nullptr : &*found;
+}
+
+const core::Run* StudyDocument::runByNumber(int number) const
+{
+    const auto found = std::find_if(d->study.runs.begin(), d->study.runs.end(),
+                                    [&](const core::Run& run) { return run.number == number; });
+    return found == d->study.runs.end() ? nullptr : &*found;
+}
+
+QString StudyDocument::path() const
+{
+    return fromPath(d->file.path());
+}
+
+QString StudyDocument::name() const
+{
+    if (!d->study.properties.name.empty())
+        return QString::fromStdString(d->study.properties.name);
+    return QFileInfo(path()).completeBaseName();
+}
+
+bool StudyDocument::isElectric() const
+{
+    for (const core::Run& run : d->study.runs)
+        if (run.consumption)
+            return run.consumption->unit == core::ConsumptionUnit::kwhPer100km;
+    return d->study.properties.fuel == core::Fuel::electric;
+}
+
+core::AnalysisOptions StudyDocument::options() const
+{
+    core::AnalysisOptions options = core::AnalysisOptions::of(d->study.properties);
+    if (d->tried)
+        std::tie(options.margin_pct, options.confidence) = *d->tried;
+    return options;
+}
+
+std::shared_ptr<const ResultSet> StudyDocument::result() const
+{
+    return d->result;
+}
+
+bool StudyDocument::isResultCurrent() const
+{
+    return d->result && d->resultRevision == d->revision;
+}
+
+bool StudyDocument::isBusy() const
+{
+    return d->busy;
+}
+
+const std::vector<storage::Overruled>& StudyDocument::overruled() const
+{
+    return d->overruled;
+}
+
+Answer StudyDocument::answerTo(const core::Finding& finding) const
+{
+    const std::string_view rule = core::ruleName(finding.rule);
+    const core::Run* run = runByNumber(finding.run);
+    if (run && run->discard && run->discard->reason == rule)
+        return Answer::accepted;
+    for (const storage::Overruled& overruled : d->overruled)
+        if (overruled.run == finding.run && overruled.rule == rule)
+            return Answer::overruled;
+    return Answer::none;
+}
+
+QString StudyDocument::answerWords(const core::Finding& finding) const
+{
+    const Answer answer = answerTo(finding);
+    if (answer == Answer::accepted)
+        return QString::fromStdString(runByNumber(finding.run)->discard->evidence);
+    QString words;
+    if (answer == Answer::overruled)
+        for (const storage::Overruled& overruled : d->overruled)
+            if (overruled.run == finding.run && overruled.rule == core::ruleName(finding.rule))
+                words = QString::fromStdString(overruled.words);
+    return words;
+}
+
+std::vector<storage::HistoryEntry> StudyDocument::history() const
+{
+    return d->history;
+}
+
+std::optional<storage::HistoryEntry> StudyDocument::undoable() const
+{
+    return d->file.nextUndo();
+}
+
+std::optional<storage::HistoryEntry> StudyDocument::redoable() const
+{
+    return d->file.nextRedo();
+}
+
+bool StudyDocument::isBlind() const
+{
+    return d->blind;
+}
+
+core::Outcome StudyDocument::reload()
+{
+    auto study = d->file.study();
+    if (!study)
+        return study.error();
+    auto overruled = d->file.overruled();
+    if (!overruled)
+        return overruled.error();
+    auto history = d->file.history();
+    if (!history)
+        return history.error();
+    auto recordings = storage::recordings(d->file);
+    if (!recordings)
+        return recordings.error();
+    auto assigned = storage::assignedTraces(d->file);
+    if (!assigned)
+        return assigned.error();
+    d->recordings = std::move(recordings).take();
+    d->assigned = std::move(assigned).take();
+    ++d->revision;
+    d->study = std::move(study).take();
+    d->overruled = std::move(overruled).take();
+    d->history = std::move(history).take();
+    d->blind = false;
+    for (const storage::HistoryEntry& entry : d->history)
+        if (entry.kind == "blind")
+            d->blind = entry.detail == "on";
+    return core::Done{};
+}
+
+bool StudyDocument::finish(const core::Outcome& outcome)
+{
+    const core::Outcome read = reload();
+    if (!read)
+        emit failed(read.error());
+    if (!outcome)
+        emit failed(outcome.error());
+    if (!outcome || !read)
+        return false;
+    d->looked = false;
+    recompute();
+    emit studyChanged();
+    return true;
+}
+
+std::optional<core::RunId> StudyDocument::addRun(const core::Run& run)
+{
+    settleOptions();
+    const auto added = d->file.addRun(run);
+    if (!finish(added ? core::Outcome(core::Done{}) : core::Outcome(added.error())))
+        return std::nullopt;
+    return added.value();
+}
+
+bool StudyDocument::updateRun(const core::Run& run)
+{
+    settleOptions();
+    return finish(d->file.updateRun(run));
+}
+
+bool StudyDocument::updateRuns(const std::vector<core::Run>& runs)
+{
+    settleOptions();
+    return finish(d->file.updateRuns(runs));
+}
+
+bool StudyDocument::removeRuns(const std::vector<core::RunId>& runs)
+{
+    settleOptions();
+    return finish(d->file.removeRuns(runs));
+}
+
+bool StudyDocument::discardRuns(const std::vector<core::RunId>& runs, const core::Discard& why)
+{
+    settleOptions();
+    return finish(d->file.discard(runs, why));
+}
+
+bool StudyDocument::countRuns(const std::vector<core::RunId>& runs)
+{
+    settleOptions();
+    return finish(d->file.count(runs));
+}
+
+bool StudyDocument::pairRuns(core::RunId one, core::RunId other)
+{
+    settleOptions();
+    return finish(d->file.pair(one, other));
+}
+
+bool StudyDocument::unpairRun(core::RunId run)
+{
+    settleOptions();
+    return finish(d->file.unpair(run));
+}
+
+bool StudyDocument::setProperties(const core::StudyProperties& properties, const QString& detail)
+{
+    d->tried.reset();
+    d->settle.stop();
+    return finish(d->file.setProperties(properties, detail.toStdString()));
+}
+
+bool StudyDocument::rename(const std::vector<storage::Renaming>& renamings)
+{
+    settleOptions();
+    return finish(storage::rename(d->file, renamings));
+}
+
+bool StudyDocument::importRuns(const core::Study& sheet, const QString& sourceName)
+{
+    settleOptions();
+    return finish(d->file.importRuns(sheet, sourceName.toStdString()));
+}
+
+bool StudyDocument::acceptFindings(const std::vector<core::Finding>& findings)
+{
+    settleOptions();
+    // The evidence is worded where the command line's is: by applyScreening(), on a copy that
+    // holds these findings alone.
+    core::Screening accepted;
+    accepted.findings = findings;
+    for (core::Finding& finding : accepted.findings)
+        finding.grade = core::Grade::spoils;
+    core::Study copy = d->study;
+    std::vector<std::pair<core::RunId, core::Discard>> discards;
+    for (const int number : core::applyScreening(copy, accepted))
+        for (const core::Run& run : copy.runs)
+            if (run.number == number)
+                discards.emplace_back(run.id, *run.discard);
+    return finish(d->file.discardEach(discards));
+}
+
+bool StudyDocument::overruleFindings(const std::vector<core::Finding>& findings,
+                                     const QString& words)
+{
+    settleOptions();
+    std::vector<storage::Overruled> answers;
+    for (const core::Finding& finding : findings)
+        answers.push_back(
+            {finding.run, std::string(core::ruleName(finding.rule)), words.toStdString()});
+    return finish(d->file.overrule(answers));
+}
+
+bool StudyDocument::undo()
+{
+    settleOptions();
+    const auto undone = d->file.undo();
+    return finish(undone ? core::Outcome(core::Done{}) : core::Outcome(undone.error()));
+}
+
+bool StudyDocument::redo()
+{
+    settleOptions();
+    const auto redone = d->file.redo();
+    return finish(redone ? core::Outcome(core::Done{}) : core::Outcome(redone.error()));
+}
+
+bool StudyDocument::setBlind(bool blind)
+{
+    if (blind == d->blind)
+        return true;
+    if (!finish(d->file.note("blind", blind ? "on" : "off")))
+        return false;
+    emit blindChanged(blind);
+    return true;
+}
+
+void StudyDocument::recordLook()
+{
+    if (d->looked || d->blind || d->busy || !d->result || !d->study.properties.plan)
+        return;
+    d->looked = true;
+    const std::string_view verdict = core::name(d->result->analysis.verdict.cls);
+    const core::Outcome noted =
+        d->file.note("look", std::to_string(d->result->analysis.pairs.size()) +
+                                 " pairs: " + std::string(verdict));
+    if (!noted)
+        emit failed(noted.error());
+    else if (auto history = d->file.history())
+        d->history = std::move(history).take();
+}
+
+void StudyDocument::tryOptions(double margin_pct, double confidence)
+{
+    d->tried = {margin_pct, confidence};
+    d->settle.start();
+    recompute();
+}
+
+void StudyDocument::settleOptions()
+{
+    d->settle.stop();
+    if (!d->tried)
+        return;
+    core::StudyProperties properties = d->study.properties;
+    std::tie(properties.margin_pct, properties.confidence) = *d->tried;
+    d->tried.reset();
+    if (properties == d->study.properties)
+        return;
+    const QString detail =
+        QString("margin %1 %, confidence %2").arg(properties.margin_pct).arg(properties.confidence);
+    setProperties(properties, detail);
+}
+
+void StudyDocument::stopComputing()
+{
+    d->again = false;
+    d->stop.request_stop();
+}
+
+void StudyDocument::recompute()
+{
+    if (d->watcher.isRunning()) {
+        d->again = true;
+        d->stop.request_stop();
+    } else {
+        startComputing();
+    }
+}
+
+void StudyDocument::startComputing()
+{
+    d->runningRevision = d->revision;
+    d->again = false;
+    d->stop = std::stop_source();
+    const auto progress = [this](double share) {
+        QMetaObject::invokeMethod(
+            this, [this, share] { emit progressed(share); }, Qt::QueuedConnection);
+    };
+    if (!d->busy) {
+        d->busy = true;
+        emit busyChanged(true);
+    }
+    d->watcher.setFuture(
+        QtConcurrent::run([study = d->study, options = options(), overruled = d->overruled,
+                           traces = d->recordings.empty() ? nullptr : anotherConnection(), progress,
+                           stop = d->stop.get_token()] {
+            return compute(study, options, traces, overruled, progress, stop);
+        }));
+}
+
+void StudyDocument::computed()
+{
+    if (d->again) {
+        startComputing();
+        return;
+    }
+    const Computed result = d->watcher.result();
+    d->busy = false;
+    if (result) {
+        d->result = result;
+        d->resultRevision = d->runningRevision;
+        emit analysisChanged(result);
+    }
+    emit busyChanged(false);
+}
+
+} // namespace bothways::app

@@ -1,0 +1,134 @@
+// Copyright (C) 2026 The Bothways developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "app/desktop/document/result_set.h"
+#include "core/base/result.h"
+#include "storage/recordings/cut.h"
+#include "storage/recordings/recordings.h"
+#include "storage/study/renaming.h"
+#include "storage/study/study_file.h"
+
+#include <QObject>
+#include <QString>
+
+#include <memory>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace bothways::app {
+
+/// What a finding was answered with.
+enum class Answer { none, accepted, overruled };
+
+/// The open study: its file, what stands in it, and the newest answer about it.
+///
+/// Widgets ask it to change things and hear of the change like everybody else. An order that gives
+/// true is on disk; one that gives false has changed nothing and has emitted failed(). The answer
+/// follows each change, computed off the user-interface thread; until it is there the old one is
+/// held, and isBusy() says that it is old.
+class StudyDocument final : public QObject {
+    Q_OBJECT
+
+public:
+    using Opened = core::Result<std::unique_ptr<StudyDocument>>;
+    static Opened create(const QString& file, const core::StudyProperties& properties);
+    static Opened open(const QString& file);
+    ~StudyDocument() override;
+
+    [[nodiscard]] const core::Study& study() const;
+    [[nodiscard]] const core::Run* run(core::RunId id) const; ///< null where there is none
+    [[nodiscard]] const core::Run* runByNumber(int number) const;
+    [[nodiscard]] QString path() const;
+    /// The study's name, else its file's.
+    [[nodiscard]] QString name() const;
+    /// True where consumption is energy: the first run with a consumption says so, else the fuel.
+    [[nodiscard]] bool isElectric() const;
+
+    /// What the answer is computed with: the study's own, or what tryOptions() asks for.
+    [[nodiscard]] core::AnalysisOptions options() const;
+    /// The newest answer; null before the first.
+    [[nodiscard]] std::shared_ptr<const ResultSet> result() const;
+    /// True where the answer is about the study as it is now, run for run.
+    [[nodiscard]] bool isResultCurrent() const;
+    /// True while a newer answer is on its way.
+    [[nodiscard]] bool isBusy() const;
+    /// Gives up the answer on its way; the old one stays, and stays old.
+    void stopComputing();
+
+    [[nodiscard]] const std::vector<storage::Overruled>& overruled() const;
+    [[nodiscard]] Answer answerTo(const core::Finding& finding) const;
+    /// Words with which a finding was overruled, or the evidence of the discard that accepted it.
+    [[nodiscard]] QString answerWords(const core::Finding& finding) const;
+    [[nodiscard]] std::vector<storage::HistoryEntry> history() const;
+    /// What undo() would take back and redo() do again; nothing where there is nothing.
+    [[nodiscard]] std::optional<storage::HistoryEntry> undoable() const;
+    [[nodiscard]] std::optional<storage::HistoryEntry> redoable() const;
+
+    /// Consumption is not shown until the discards are settled (on record in the history).
+    [[nodiscard]] bool isBlind() const;
+    bool setBlind(bool blind);
+    /// Puts on record that someone looked at the verdict, once for each state of the study; only
+    /// where a plan is tied to it.
+    void recordLook();
+
+    std::optional<core::RunId> addRun(const core::Run& run);
+    bool updateRun(const core::Run& run);
+    bool updateRuns(const std::vector<core::Run>& runs);
+    bool removeRuns(const std::vector<core::RunId>& runs);
+    bool discardRuns(const std::vector<core::RunId>& runs, const core::Discard& why);
+    bool countRuns(const std::vector<core::RunId>& runs);
+    bool pairRuns(core::RunId one, core::RunId other);
+    bool unpairRun(core::RunId run);
+    bool setProperties(const core::StudyProperties& properties, const QString& detail);
+    /// Configurations and directions, in all runs at once.
+    bool rename(const std::vector<storage::Renaming>& renamings);
+    bool importRuns(const core::Study& sheet, const QString& sourceName);
+    /// Discards the runs of these findings, each with its finding as the reason.
+    bool acceptFindings(const std::vector<core::Finding>& findings);
+    bool overruleFindings(const std::vector<core::Finding>& findings, const QString& words);
+    bool undo();
+    bool redo();
+
+    // study_document_recordings.cpp
+    /// What the study holds of recordings, and which run has which part of them.
+    [[nodiscard]] const std::vector<storage::RecordingInfo>& recordings() const;
+    [[nodiscard]] const std::vector<storage::RunTraceInfo>& assignedTraces() const;
+    /// A connection of its own for another thread; null, after failed(), where there is none.
+    [[nodiscard]] std::shared_ptr<storage::StudyFile> anotherConnection();
+    /// Takes in what another connection (an import) has written, or failed to.
+    bool takeForeignChange(const core::Outcome& outcome);
+    /// New runs and runs that are there already get their parts of a recording, in one step.
+    bool cutRecording(core::RecordingId recording, const std::vector<storage::Cut>& cuts);
+    bool dropRecording(core::RecordingId recording);
+
+    /// Shows the answer for another margin and confidence at once; they go into the study when
+    /// they have stood still for a moment.
+    void tryOptions(double margin_pct, double confidence);
+    /// Writes what tryOptions() has pending.
+    void settleOptions();
+
+signals:
+    void studyChanged(); ///< runs, properties, overruled findings or history
+    void analysisChanged(std::shared_ptr<const bothways::app::ResultSet> result);
+    void busyChanged(bool busy);
+    void progressed(double share); ///< of the answer on its way, 0 to 1
+    void blindChanged(bool blind);
+    void failed(const bothways::core::Error& error);
+
+private:
+    explicit StudyDocument(storage::StudyFile file);
+    core::Outcome reload();
+    bool finish(const core::Outcome& outcome);
+    void recompute();
+    void startComputing();
+    void computed();
+
+    struct Private;
+    std::unique_ptr<Private> d;
+};
+
+} // namespace bothways::app
+
+Q_DECLARE_METATYPE(bothways::core::Error)

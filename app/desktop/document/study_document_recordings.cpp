@@ -1,0 +1,46 @@
+// Copyright (C) 2026 The Bothways developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/desktop/document/study_document_private.h"
+#include "storage/recordings/cut.h"
+#include "storage/recordings/recordings.h"
+
+// Recordings in the open study.
+namespace bothways::app {
+
+const std::vector<storage::RecordingInfo>& StudyDocument::recordings() const
+{
+    return d->recordings;
+}
+
+const std::vector<storage::RunTraceInfo>& StudyDocument::assignedTraces() const
+{
+    return d->assigned;
+}
+
+std::shared_ptr<storage::StudyFile> StudyDocument::anotherConnection()
+{
+    auto second = d->file.another();
+    if (second)
+        return std::make_shared<storage::StudyFile>(std::move(second).take());
+    emit failed(second.error());
+    return {};
+}
+
+bool StudyDocument::takeForeignChange(const core::Outcome& outcome)
+{
+    return finish(outcome);
+}
+
+bool StudyDocument::cutRecording(core::RecordingId recording, const std::vector<storage::Cut>& cuts)
+{
+    settleOptions();
+    return finish(storage::cutRecording(d->file, recording, cuts));
+}
+
+bool StudyDocument::dropRecording(core::RecordingId recording)
+{
+    settleOptions();
+    return finish(storage::dropRecording(d->file, recording));
+}
+
+} // namespace bothways::app

@@ -1,0 +1,120 @@
+// Copyright (C) 2026 The Bothways developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/desktop/document/study_files.h"
+
+#include "app/desktop/document/paths.h"
+
+#include <QCoreApplication>
+#include <QDir>
+#include <QFile>
+#include <QFileInfo>
+#include <QSaveFile>
+#include <QStandardPaths>
+
+namespace bothways::app {
+namespace {
+
+struct StudyFiles {
+    Q_DECLARE_TR_FUNCTIONS(StudyFiles)
+};
+
+core::Error fileError(const QString& message, const QString& file)
+{
+    return {core::ErrorCode::studyFile, message.toStdString(), file.toStdString()};
+}
+
+core::Outcome writeWhole(const QString& file, const QByteArray& bytes)
+{
+    QSaveFile target(file);
+    if (!target.open(QIODevice::WriteOnly) || target.write(bytes) != bytes.size() ||
+        !target.commit())
+        return fileError(StudyFiles::tr("The file cannot be written: %1").arg(target.errorString()),
+                         file);
+    return core::Done{};
+}
+
+} // namespace
+
+QString freeStudyFile(const QString& folder, const QString& name)
+{
+    const QDir directory(folder);
+    QString file = directory.filePath(name + ".bothways");
+    for (int n = 2; QFileInfo::exists(file); ++n)
+        file = directory.filePath(QString("%1 %2.bothways").arg(name).arg(n));
+    return file;
+}
+
+StudyDocument::Opened makeStudy(const core::Study& study, const QString& file,
+                                const QString& sourceName)
+{
+    auto document = StudyDocument::create(file, study.properties);
+    if (!document)
+        return document;
+    if (study.runs.empty())
+        return document;
+    core::Outcome imported = core::Done{};
+    const auto catcher =
+        QObject::connect(document.value().get(), &StudyDocument::failed, document.value().get(),
+                         [&imported](const core::Error& error) { imported = error; });
+    const bool done = document.value()->importRuns(study, sourceName);
+    QObject::disconnect(catcher);
+    if (done)
+        return document;
+    std::move(document).take().reset();
+    QFile::remove(file); // half a study is none
+    return imported.error();
+}
+
+QString studyFolder()
+{
+    const QString folder = QDir(QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation))
+                               .filePath("Bothways");
+    QDir().mkpath(folder);
+    return folder;
+}
+
+storage::SheetOptions sheetOptions(const core::Study& study, const QDate& today)
+{
+    storage::SheetOptions options;
+    options.date = study.properties.date;
+    options.today = today.toString(Qt::ISODate).toStdString();
+    return options;
+}
+
+StudyDocument::Opened makeEmptyStudy(const QDate& today)
+{
+    core::StudyProperties properties;
+    properties.date = today.toString(Qt::ISODate).toStdString();
+    const QString name = StudyFiles::tr("Study of %1").arg(today.toString(Qt::ISODate));
+    return StudyDocument::create(freeStudyFile(studyFolder(), name), properties);
+}
+
+StudyDocument::Opened makeStudyFromSheet(const QString& sheet, const QDate& today)
+{
+    const auto read = storage::readRunSheet(toPath(sheet), sheetOptions({}, today));
+    if (!read)
+        return read.error();
+    const QFileInfo info(sheet);
+    const bool besideIt = QFileInfo(info.absolutePath()).isWritable();
+    const QString folder = besideIt ? info.absolutePath() : studyFolder();
+    return makeStudy(read.value().study, freeStudyFile(folder, info.completeBaseName()),
+                     info.fileName());
+}
+
+core::Outcome exportSheet(const core::Study& study, const QString& file)
+{
+    return writeWhole(file, QByteArray::fromStdString(storage::writeRunSheet(study)));
+}
+
+core::Outcome copyStudy(const QString& study, const QString& file)
+{
+    if (QFileInfo(study) == QFileInfo(file))
+        return fileError(StudyFiles::tr("A copy needs another name."), file);
+    QFile source(study);
+    if (!source.open(QIODevice::ReadOnly))
+        return fileError(StudyFiles::tr("The study cannot be read: %1").arg(source.errorString()),
+                         study);
+    return writeWhole(file, source.readAll());
+}
+
+} // namespace bothways::app

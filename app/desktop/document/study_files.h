@@ -1,0 +1,36 @@
+// Copyright (C) 2026 The Bothways developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "app/desktop/document/study_document.h"
+#include "storage/sheet/run_sheet.h"
+
+#include <QDate>
+#include <QString>
+
+/// Making studies from nothing, from a run sheet and from the demo; writing them out.
+namespace bothways::app {
+
+/// A file name in `folder` that nothing has yet: "NAME.bothways", "NAME 2.bothways", ...
+[[nodiscard]] QString freeStudyFile(const QString& folder, const QString& name);
+/// Where studies go when nobody said: the user's documents, in a folder of ours; made when needed.
+[[nodiscard]] QString studyFolder();
+
+[[nodiscard]] storage::SheetOptions sheetOptions(const core::Study& study, const QDate& today);
+
+/// A new study with all that `study` has: its file, or nothing of it.
+[[nodiscard]] StudyDocument::Opened makeStudy(const core::Study& study, const QString& file,
+                                              const QString& sourceName);
+/// An empty study of today in studyFolder().
+[[nodiscard]] StudyDocument::Opened makeEmptyStudy(const QDate& today);
+/// A study from a run sheet, beside it where that folder takes it, else in studyFolder().
+[[nodiscard]] StudyDocument::Opened makeStudyFromSheet(const QString& sheet, const QDate& today);
+/// The demo, always from scratch and in a file of its own, so that nothing done to it lasts.
+[[nodiscard]] StudyDocument::Opened makeDemoStudy();
+
+/// The runs as a run sheet; whole or not at all.
+[[nodiscard]] core::Outcome exportSheet(const core::Study& study, const QString& file);
+/// A copy of the study file; whole or not at all.
+[[nodiscard]] core::Outcome copyStudy(const QString& study, const QString& file);
+
+} // namespace bothways::app

@@ -1,0 +1,239 @@
+// Copyright (C) 2026 The Bothways developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/desktop/findings/findings_panel.h"
+
+#include "app/desktop/document/study_document.h"
+#include "app/desktop/findings/findings_model.h"
+#include "app/desktop/findings/not_checked_dialog.h"
+#include "app/desktop/look/help_topics.h"
+#include "app/desktop/look/hinted_table_view.h"
+#include "app/desktop/look/preferences.h"
+#include "app/desktop/look/words.h"
+
+#include <QCheckBox>
+#include <QHeaderView>
+#include <QLabel>
+#include <QLineEdit>
+#include <QMenu>
+#include <QPushButton>
+#include <QToolButton>
+#include <QVBoxLayout>
+
+#include <algorithm>
+#include <set>
+
+namespace bothways::app {
+
+FindingsPanel::FindingsPanel(StudyDocument& document, Preferences& preferences, QWidget* parent)
+    : QWidget(parent),
+      m_document(document),
+      m_preferences(preferences),
+      m_model(new FindingsModel(document, preferences, this))
+{
+    build();
+    connect(&document, &StudyDocument::analysisChanged, this, &FindingsPanel::takeResult);
+    connect(&document, &StudyDocument::studyChanged, this, &FindingsPanel::follow);
+    connect(m_view->selectionModel(), &QItemSelectionModel::selectionChanged, this, [this] {
+        follow();
+        const QModelIndex current = m_view->currentIndex();
+        if (!m_showing && current.isValid()) {
+            const core::Finding finding = m_model->findingAt(current.row());
+            emit runWanted(finding.run);
+            emit findingWanted(finding);
+        }
+    });
+    connect(m_view, &QAbstractItemView::activated, this, [this](const QModelIndex& index) {
+        emit findingActivated(core::Finding(m_model->findingAt(index.row())));
+    });
+    takeResult();
+}
+
+void FindingsPanel::build()
+{
+    setObjectName("findingsPanel");
+    auto* box = new QVBoxLayout(this);
+    box->setContentsMargins(4, 4, 4, 4);
+    box->setSpacing(4);
+    m_view = new HintedTableView(this);
+    m_view->setObjectName("findingsList");
+    m_view->setAccessibleName(tr("Findings of the screening"));
+    m_view->setModel(m_model);
+    m_view->setHint(tr("Nothing was found."));
+    m_view->horizontalHeader()->setSectionResizeMode(FindingsModel::runColumn,
+                                                     QHeaderView::ResizeToContents);
+    m_view->horizontalHeader()->setSectionResizeMode(FindingsModel::gradeColumn,
+                                                     QHeaderView::ResizeToContents);
+    m_view->horizontalHeader()->setSectionResizeMode(FindingsModel::findingColumn,
+                                                     QHeaderView::Stretch);
+    m_view->horizontalHeader()->setSectionResizeMode(FindingsModel::answerColumn,
+                                                     QHeaderView::ResizeToContents);
+    m_view->horizontalHeader()->setMaximumSectionSize(600);
+    box->addWidget(m_view, 1);
+
+    auto* answers = new QHBoxLayout;
+    m_accept = new QPushButton(tr("Accept: discard the run"), this);
+    m_accept->setObjectName("acceptFinding");
+    m_accept->setToolTip(tr("Discard the run, with the finding as the reason"));
+    m_words = new QLineEdit(this);
+    m_words->setObjectName("overruleWords");
+    m_words->setPlaceholderText(tr("Why the run counts all the same"));
+    m_words->setAccessibleName(tr("Why the run counts all the same"));
+    m_overrule = new QPushButton(tr("Overrule"), this);
+    m_overrule->setObjectName("overruleFinding");
+    m_overrule->setToolTip(tr("The run counts all the same; your words are kept"));
+    m_allOfRule = new QCheckBox(tr("All of this rule"), this);
+    m_allOfRule->setObjectName("allOfRule");
+    m_allOfRule->setToolTip(tr("Answer every open finding of the same rule at once"));
+    answers->addWidget(m_accept);
+    answers->addWidget(m_words, 1);
+    answers->addWidget(m_overrule);
+    answers->addWidget(m_allOfRule);
+    m_help = helpButton({}, tr("the rule of this finding"));
+    answers->addWidget(m_help);
+    box->addLayout(answers);
+    m_view->setContextMenuPolicy(Qt::CustomContextMenu);
+    connect(m_view, &QWidget::customContextMenuRequested, this, &FindingsPanel::showMenu);
+
+    m_pattern = new QLabel(this);
+    m_pattern->setObjectName("pattern");
+    m_pattern->setWordWrap(true);
+    box->addWidget(m_pattern);
+    m_notChecked = new QToolButton(this);
+    m_notChecked->setObjectName("notChecked");
+    m_notChecked->setAutoRaise(true);
+    m_notChecked->setToolTip(tr("Which rule said nothing about which run, and why"));
+    box->addWidget(m_notChecked);
+    connect(m_notChecked, &QToolButton::clicked, this, [this] {
+        auto* dialog = new NotCheckedDialog(m_document.result()->screening.not_checked,
+                                            m_preferences.units(), this);
+        dialog->show();
+    });
+
+    connect(m_accept, &QPushButton::clicked, this, &FindingsPanel::accept);
+    connect(m_overrule, &QPushButton::clicked, this, &FindingsPanel::overrule);
+    connect(m_words, &QLineEdit::returnPressed, this, &FindingsPanel::overrule);
+    connect(m_words, &QLineEdit::textChanged, this, &FindingsPanel::follow);
+}
+
+void FindingsPanel::takeResult()
+{
+    const auto result = m_document.result();
+    const UnitsShown units = m_preferences.units(m_document.isElectric());
+    const FindingWords words(units);
+    m_pattern->setVisible(result && result->screening.pattern);
+    m_notChecked->setVisible(result && !result->screening.not_checked.empty());
+    if (!result)
+        return;
+    if (result->screening.pattern)
+        m_pattern->setText(words.pattern(*result->screening.pattern));
+    std::set<core::Rule> rules;
+    for (const core::NotChecked& missing : result->screening.not_checked)
+        rules.insert(missing.rule);
+    m_notChecked->setText(tr("%n rule(s) not checked on some or all runs, which is not the same as "
+                             "passed…",
+                             nullptr, static_cast<int>(rules.size())));
+    follow();
+}
+
+void FindingsPanel::follow()
+{
+    const std::vector<core::Finding> findings = chosen();
+    const auto hasCounted = [&](const core::Finding& finding) {
+        const core::Run* run = m_document.runByNumber(finding.run);
+        return run && run->counted();
+    };
+    m_accept->setEnabled(std::any_of(findings.begin(), findings.end(), hasCounted));
+    m_words->setEnabled(!findings.empty());
+    m_overrule->setEnabled(!findings.empty() && !m_words->text().trimmed().isEmpty());
+    m_allOfRule->setEnabled(m_view->selectionModel()->hasSelection());
+    const QModelIndex current = m_view->currentIndex();
+    const QString topic =
+        current.isValid() ? helpTopic(m_model->findingAt(current.row()).rule) : QString();
+    setHelpTopic(*this, topic);
+    setHelpTopic(*m_help, topic);
+}
+
+void FindingsPanel::showMenu(const QPoint& at)
+{
+    const QModelIndex index = m_view->indexAt(at);
+    if (!index.isValid())
+        return;
+    QMenu menu(this);
+    menu.setObjectName("findingMenu");
+    menu.addAction(tr("What the rule looks at: %1")
+                       .arg(FindingWords::ruleName(m_model->findingAt(index.row()).rule)),
+                   m_help, &QToolButton::click);
+    menu.exec(m_view->viewport()->mapToGlobal(at));
+}
+
+std::vector<core::Finding> FindingsPanel::chosen() const
+{
+    std::vector<core::Finding> findings;
+    std::set<core::Rule> rules;
+    for (const QModelIndex& index : m_view->selectionModel()->selectedRows()) {
+        findings.push_back(m_model->findingAt(index.row()));
+        rules.insert(findings.back().rule);
+    }
+    if (!m_allOfRule->isChecked())
+        return findings;
+    findings.clear();
+    for (int row = 0; row < m_model->rowCount(); ++row) {
+        const core::Finding& finding = m_model->findingAt(row);
+        if (rules.count(finding.rule) > 0 && m_document.answerTo(finding) == Answer::none)
+            findings.push_back(finding);
+    }
+    return findings;
+}
+
+void FindingsPanel::accept()
+{
+    if (m_document.acceptFindings(chosen()))
+        showNextOpen();
+}
+
+void FindingsPanel::overrule()
+{
+    const QString words = m_words->text().trimmed();
+    const std::vector<core::Finding> findings = chosen();
+    if (words.isEmpty() || findings.empty())
+        return;
+    if (m_document.overruleFindings(findings, words)) {
+        m_words->clear();
+        showNextOpen();
+    }
+}
+
+void FindingsPanel::showRun(int number)
+{
+    const int row = m_model->rowOfRun(number);
+    if (row < 0 || (m_view->currentIndex().isValid() &&
+                    m_model->findingAt(m_view->currentIndex().row()).run == number))
+        return;
+    m_showing = true;
+    m_view->selectRow(row);
+    m_showing = false;
+}
+
+void FindingsPanel::showFinding(const core::Finding& finding)
+{
+    for (int row = 0; row < m_model->rowCount(); ++row)
+        if (m_model->findingAt(row) == finding) {
+            m_showing = true;
+            m_view->selectRow(row);
+            m_view->scrollTo(m_model->index(row, 0));
+            m_showing = false;
+            return;
+        }
+}
+
+bool FindingsPanel::showNextOpen()
+{
+    const int row = m_model->nextOpen(m_view->currentIndex().row());
+    if (row < 0)
+        return false;
+    m_view->selectRow(row);
+    m_view->scrollTo(m_model->index(row, 0));
+    return true;
+}
+
+} // namespace bothways::app

@@ -1,0 +1,86 @@
+// Copyright (C) 2026 The Bothways developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/desktop/findings/not_checked_dialog.h"
+
+#include "app/desktop/look/help_topics.h"
+#include "app/desktop/look/words.h"
+
+#include <QDialogButtonBox>
+#include <QHeaderView>
+#include <QLabel>
+#include <QTableWidget>
+#include <QVBoxLayout>
+
+#include <algorithm>
+#include <map>
+
+namespace bothways::app {
+
+QString runRanges(std::vector<int> runs)
+{
+    std::sort(runs.begin(), runs.end());
+    runs.erase(std::unique(runs.begin(), runs.end()), runs.end());
+    QStringList parts;
+    for (std::size_t i = 0; i < runs.size();) {
+        std::size_t end = i + 1;
+        while (end < runs.size() && runs[end] == runs[end - 1] + 1)
+            ++end;
+        parts += end - i < 3 ? QString::number(runs[i])
+                             : QString("%1\u2013%2").arg(runs[i]).arg(runs[end - 1]);
+        i = end - i < 3 ? i + 1 : end;
+    }
+    return parts.join(", ");
+}
+
+NotCheckedDialog::NotCheckedDialog(const std::vector<core::NotChecked>& list,
+                                   const UnitsShown& units, QWidget* parent)
+    : QDialog(parent)
+{
+    setObjectName("notCheckedDialog");
+    setAttribute(Qt::WA_DeleteOnClose);
+    setWindowTitle(tr("Not checked"));
+    const FindingWords words(units);
+    std::map<std::pair<QString, QString>, std::vector<int>> runs;
+    std::map<QString, QString> topics;
+    for (const core::NotChecked& missing : list) {
+        const QString rule = FindingWords::ruleName(missing.rule);
+        runs[{rule, words.notChecked(missing)}].push_back(missing.run);
+        topics[rule] = helpTopic(missing.rule);
+    }
+
+    auto* box = new QVBoxLayout(this);
+    auto* top = new QLabel(tr("What a rule could not look at, it has not passed."), this);
+    box->addWidget(top);
+    auto* table = new QTableWidget(static_cast<int>(runs.size()), 3, this);
+    table->setObjectName("notCheckedList");
+    table->setAccessibleName(windowTitle());
+    table->setHorizontalHeaderLabels({tr("Rule"), tr("Why"), tr("Runs")});
+    table->setEditTriggers(QAbstractItemView::NoEditTriggers);
+    table->setSelectionBehavior(QAbstractItemView::SelectRows);
+    table->setTabKeyNavigation(false);
+    table->verticalHeader()->hide();
+    table->verticalHeader()->setDefaultSectionSize(fontMetrics().height() + 8);
+    table->horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
+    int row = 0;
+    for (const auto& [what, numbers] : runs) {
+        table->setItem(row, 0, new QTableWidgetItem(what.first));
+        table->setItem(row, 1, new QTableWidgetItem(what.second));
+        table->setItem(row, 2, new QTableWidgetItem(runRanges(numbers)));
+        ++row;
+    }
+    connect(table, &QTableWidget::currentCellChanged, this, [table, topics](int current) {
+        const QTableWidgetItem* rule = table->item(current, 0);
+        const auto topic = rule ? topics.find(rule->text()) : topics.end();
+        setHelpTopic(*table, topic == topics.end() ? QString() : topic->second);
+    });
+    table->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
+    table->horizontalHeader()->setSectionResizeMode(1, QHeaderView::Stretch);
+    box->addWidget(table);
+    auto* buttons = new QDialogButtonBox(QDialogButtonBox::Close | QDialogButtonBox::Help, this);
+    connect(buttons, &QDialogButtonBox::helpRequested, table, [table] { askForHelp(*table); });
+    connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::close);
+    box->addWidget(buttons);
+    resize(fontMetrics().averageCharWidth() * 110, fontMetrics().height() * 24);
+}
+
+} // namespace bothways::app

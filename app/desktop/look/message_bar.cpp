@@ -1,0 +1,97 @@
+// Copyright (C) 2026 The Bothways developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/desktop/look/message_bar.h"
+
+#include "app/desktop/look/shapes.h"
+#include "app/desktop/look/theme.h"
+
+#include <QAccessible>
+#include <QEvent>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QPushButton>
+#include <QToolButton>
+
+namespace bothways::app {
+
+MessageBar::MessageBar(QWidget* parent)
+    : QFrame(parent),
+      m_sign(new QLabel(this)),
+      m_sentence(new QLabel(this)),
+      m_action(new QPushButton(this))
+{
+    setObjectName("messageBar");
+    setFrameShape(QFrame::StyledPanel);
+    setAutoFillBackground(true);
+    m_sentence->setObjectName("messageText");
+    m_sentence->setWordWrap(true);
+    m_sentence->setTextFormat(Qt::PlainText);
+    m_sentence->setTextInteractionFlags(Qt::TextSelectableByMouse);
+    m_action->setObjectName("messageAction");
+    auto* close = new QToolButton(this);
+    close->setObjectName("messageClose");
+    close->setText(tr("Close"));
+    close->setAutoRaise(true);
+    close->setAccessibleName(tr("Close the message"));
+    auto* box = new QHBoxLayout(this);
+    box->setContentsMargins(10, 4, 6, 4);
+    box->addWidget(m_sign);
+    box->addWidget(m_sentence, 1);
+    box->addWidget(m_action);
+    box->addWidget(close);
+    connect(close, &QToolButton::clicked, this, &QWidget::hide);
+    connect(m_action, &QPushButton::clicked, this, [this] {
+        hide();
+        if (m_done)
+            m_done();
+    });
+    hide();
+}
+
+void MessageBar::say(Kind kind, const QString& sentence)
+{
+    say(kind, sentence, {}, {});
+}
+
+void MessageBar::say(Kind kind, const QString& sentence, const QString& action,
+                     const std::function<void()>& done)
+{
+    m_kind = kind;
+    m_done = done;
+    m_sentence->setText(sentence);
+    m_sentence->setAccessibleName(sentence);
+    m_action->setText(action);
+    m_action->setVisible(!action.isEmpty());
+    restyle();
+    show();
+    QAccessibleEvent event(m_sentence, QAccessible::Alert);
+    QAccessible::updateAccessibility(&event);
+}
+
+QString MessageBar::sentence() const
+{
+    return isHidden() ? QString() : m_sentence->text();
+}
+
+void MessageBar::restyle()
+{
+    const Theme theme = Theme::of(parentWidget() ? parentWidget()->palette() : palette());
+    QPalette own = theme.palette();
+    own.setColor(QPalette::Window, theme.block_tint);
+    own.setColor(QPalette::WindowText, theme.ink);
+    if (palette() != own)
+        setPalette(own);
+    const int size = m_sentence->fontMetrics().height() + 2;
+    m_sign->setPixmap(
+        gradeIcon(m_kind == Kind::problem ? core::Grade::spoils : core::Grade::note, theme)
+            .pixmap(size, size));
+}
+
+void MessageBar::changeEvent(QEvent* event)
+{
+    QFrame::changeEvent(event);
+    if (event->type() == QEvent::FontChange)
+        restyle();
+}
+
+} // namespace bothways::app

@@ -1,0 +1,265 @@
+// Copyright (C) 2026 The Bothways developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/desktop/look/preferences.h"
+
+#include <QCryptographicHash>
+#include <QFileInfo>
+#include <QSettings>
+
+#include <iterator>
+
+namespace bothways::app {
+
+/// A choice: where it is kept, and what holds until it is made.
+struct Setting {
+    const char* key;
+    QVariant (*byDefault)();
+};
+
+namespace {
+
+using core::ConsumptionUnit;
+
+constexpr int kMostRecentFiles = 10;
+
+QString nameOf(ConsumptionUnit unit)
+{
+    const std::string_view name = core::unitName(unit);
+    return QString::fromUtf8(name.data(), static_cast<qsizetype>(name.size()));
+}
+
+QLocale::MeasurementSystem measures()
+{
+    return QLocale().measurementSystem();
+}
+
+QVariant usualConsumptionUnit()
+{
+    switch (measures()) {
+    case QLocale::ImperialUSSystem: return nameOf(ConsumptionUnit::mpgUs);
+    case QLocale::ImperialUKSystem: return nameOf(ConsumptionUnit::mpgImp);
+    default: return nameOf(ConsumptionUnit::lPer100km);
+    }
+}
+
+QVariant usualDistanceUnit()
+{
+    return measures() == QLocale::MetricSystem ? "km" : "mi";
+}
+
+QVariant usualTemperatureUnit()
+{
+    return measures() == QLocale::ImperialUSSystem ? "F" : "C";
+}
+
+// Every setting, once.
+constexpr Setting kConsumptionUnit{"units/consumption", usualConsumptionUnit};
+constexpr Setting kEntryUnit{"units/entry", [] { return QVariant(QString()); }};
+constexpr Setting kDistanceUnit{"units/distance", usualDistanceUnit};
+constexpr Setting kTemperatureUnit{"units/temperature", usualTemperatureUnit};
+constexpr Setting kTheme{"window/theme", [] { return QVariant("system"); }};
+constexpr Setting kLargeText{"window/large_text", [] { return QVariant(false); }};
+constexpr Setting kLanguage{"window/language", [] { return QVariant(QString()); }};
+constexpr Setting kMoreFields{"entry/more_fields", [] { return QVariant(false); }};
+constexpr Setting kRecentFiles{"session/recent_files", [] { return QVariant(QStringList()); }};
+constexpr Setting kGeometry{"session/geometry", [] { return QVariant(QByteArray()); }};
+constexpr Setting kWindowState{"session/window_state", [] { return QVariant(QByteArray()); }};
+
+ConsumptionUnit unitOf(const QString& name, ConsumptionUnit otherwise)
+{
+    return core::unitFromName(name.toStdString()).value_or(otherwise);
+}
+
+/// A key of its own for each study's file.
+QString roadsideKey(const QString& study)
+{
+    const QByteArray path = QFileInfo(study).absoluteFilePath().toUtf8();
+    const QByteArray hash = QCryptographicHash::hash(path, QCryptographicHash::Sha256).toHex();
+    return "roadside/" + QString::fromLatin1(hash.left(16));
+}
+
+} // namespace
+
+Preferences::Preferences(QObject* parent)
+    : QObject(parent), m_settings(std::make_unique<QSettings>())
+{
+}
+
+Preferences::Preferences(const QString& file, QObject* parent)
+    : QObject(parent), m_settings(std::make_unique<QSettings>(file, QSettings::IniFormat))
+{
+}
+
+Preferences::~Preferences() = default;
+
+template <class T>
+T Preferences::read(const Setting& setting) const
+{
+    return m_settings->value(QLatin1String(setting.key), setting.byDefault()).template value<T>();
+}
+
+bool Preferences::write(const Setting& setting, const QVariant& value)
+{
+    const QLatin1String key(setting.key);
+    if (m_settings->value(key, setting.byDefault()) == value)
+        return false;
+    m_settings->setValue(key, value);
+    return true;
+}
+
+UnitsShown Preferences::units(bool electric) const
+{
+    UnitsShown units;
+    units.consumption = consumptionUnit();
+    units.distance = distanceUnit();
+    units.temperature = temperatureUnit();
+    units.electric = electric;
+    units.locale = QLocale();
+    units.locale.setNumberOptions(QLocale::OmitGroupSeparator);
+    return units;
+}
+
+ConsumptionUnit Preferences::consumptionUnit() const
+{
+    const auto unit = unitOf(read<QString>(kConsumptionUnit), ConsumptionUnit::lPer100km);
+    return core::needsDistance(unit) ? ConsumptionUnit::lPer100km : unit;
+}
+
+void Preferences::setConsumptionUnit(ConsumptionUnit unit)
+{
+    if (write(kConsumptionUnit, nameOf(unit)))
+        emit unitsChanged();
+}
+
+ConsumptionUnit Preferences::entryUnit() const
+{
+    return unitOf(read<QString>(kEntryUnit), consumptionUnit());
+}
+
+void Preferences::setEntryUnit(ConsumptionUnit unit)
+{
+    if (write(kEntryUnit, nameOf(unit)))
+        emit unitsChanged();
+}
+
+DistanceUnit Preferences::distanceUnit() const
+{
+    return read<QString>(kDistanceUnit) == "mi" ? DistanceUnit::miles : DistanceUnit::km;
+}
+
+void Preferences::setDistanceUnit(DistanceUnit unit)
+{
+    if (write(kDistanceUnit, unit == DistanceUnit::miles ? "mi" : "km"))
+        emit unitsChanged();
+}
+
+TemperatureUnit Preferences::temperatureUnit() const
+{
+    return read<QString>(kTemperatureUnit) == "F" ? TemperatureUnit::fahrenheit
+                                                  : TemperatureUnit::celsius;
+}
+
+void Preferences::setTemperatureUnit(TemperatureUnit unit)
+{
+    if (write(kTemperatureUnit, unit == TemperatureUnit::fahrenheit ? "F" : "C"))
+        emit unitsChanged();
+}
+
+ThemeChoice Preferences::theme() const
+{
+    const QString name = read<QString>(kTheme);
+    if (name == "light")
+        return ThemeChoice::light;
+    return name == "dark" ? ThemeChoice::dark : ThemeChoice::system;
+}
+
+void Preferences::setTheme(ThemeChoice theme)
+{
+    static constexpr const char* kNames[] = {"system", "light", "dark"};
+    if (write(kTheme, QString(kNames[static_cast<int>(theme)])))
+        emit appearanceChanged();
+}
+
+bool Preferences::largeText() const
+{
+    return read<bool>(kLargeText);
+}
+
+void Preferences::setLargeText(bool large)
+{
+    if (write(kLargeText, large))
+        emit appearanceChanged();
+}
+
+QString Preferences::language() const
+{
+    return read<QString>(kLanguage);
+}
+
+void Preferences::setLanguage(const QString& language)
+{
+    if (write(kLanguage, language))
+        emit languageChanged();
+}
+
+bool Preferences::moreFields() const
+{
+    return read<bool>(kMoreFields);
+}
+
+void Preferences::setMoreFields(bool more)
+{
+    write(kMoreFields, more);
+}
+
+QStringList Preferences::recentFiles() const
+{
+    QStringList files = read<QStringList>(kRecentFiles);
+    files.removeIf([](const QString& file) { return !QFileInfo::exists(file); });
+    return files;
+}
+
+void Preferences::addRecentFile(const QString& file)
+{
+    const QString path = QFileInfo(file).absoluteFilePath();
+    QStringList files = read<QStringList>(kRecentFiles);
+    files.removeAll(path);
+    files.prepend(path);
+    if (write(kRecentFiles, QStringList(files.mid(0, kMostRecentFiles))))
+        emit recentFilesChanged();
+}
+
+QByteArray Preferences::windowGeometry() const
+{
+    return read<QByteArray>(kGeometry);
+}
+
+QByteArray Preferences::windowState() const
+{
+    return read<QByteArray>(kWindowState);
+}
+
+void Preferences::setWindow(const QByteArray& geometry, const QByteArray& state)
+{
+    write(kGeometry, geometry);
+    write(kWindowState, state);
+}
+
+QByteArray Preferences::roadsideDraft(const QString& study) const
+{
+    return m_settings->value(roadsideKey(study)).toByteArray();
+}
+
+void Preferences::setRoadsideDraft(const QString& study, const QByteArray& draft)
+{
+    const QString key = roadsideKey(study);
+    if (draft == roadsideDraft(study))
+        return;
+    if (draft.isEmpty())
+        m_settings->remove(key);
+    else
+        m_settings->setValue(key, draft);
+    m_settings->sync(); // the lid may be closed at any moment
+}
+
+} // namespace bothways::app

@@ -1,0 +1,31 @@
+// Copyright (C) 2026 The Bothways developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "app/desktop/look/units_shown.h"
+
+#include <QString>
+#include <QStringList>
+
+#include <string>
+
+namespace bothways::app {
+
+/// A channel as a person reads it.
+struct ChannelShown {
+    QString label;       ///< "road speed, km/h"
+    double factor = 1.0; ///< from the recording's unit
+};
+/// @param name  of the channel; ours in words, the logger's own as they are
+/// @param unit  as recorded; for the logger's own
+[[nodiscard]] ChannelShown channelShown(const std::string& name, const std::string& unit,
+                                        const UnitsShown& units);
+
+/// The channel that says what another was told to be: "setting_set" for "setting"; empty: none.
+[[nodiscard]] std::string setPointOf(const std::string& channel);
+/// True for a set point: it is drawn with what it sets.
+[[nodiscard]] bool isSetPoint(const std::string& channel);
+/// Channels worth seeing first, in their order; the rest as recorded.
+[[nodiscard]] QStringList inUsualOrder(QStringList channels);
+
+} // namespace bothways::app

@@ -1,0 +1,57 @@
+// Copyright (C) 2026 The Bothways developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/desktop/recordings/clock_row.h"
+
+#include <QComboBox>
+#include <QDoubleSpinBox>
+#include <QHBoxLayout>
+#include <QLabel>
+
+#include <cstdlib>
+
+namespace bothways::app {
+
+ClockRow::ClockRow(QWidget* parent)
+    : QWidget(parent), m_ahead(new QDoubleSpinBox(this)), m_offset(new QComboBox(this))
+{
+    constexpr double kLargest_s = 90'000.0; // a day and an hour
+    m_ahead->setObjectName("clockAhead");
+    m_ahead->setRange(-kLargest_s, kLargest_s);
+    m_ahead->setDecimals(1);
+    m_ahead->setSuffix(tr(" s"));
+    m_ahead->setKeyboardTracking(false);
+    auto* aheadLabel = new QLabel(tr("The recorder's clock is &fast by"), this);
+    aheadLabel->setBuddy(m_ahead);
+    m_offset->setObjectName("utcOffset");
+    m_offset->addItem(tr("found out from the times"));
+    constexpr int kFrom_min = -12 * 60, kTo_min = 14 * 60, kStep_min = 30;
+    for (int offset = kFrom_min; offset <= kTo_min; offset += kStep_min)
+        m_offset->addItem(QStringLiteral("UTC%1%2:%3")
+                              .arg(offset < 0 ? QStringLiteral("−") : QStringLiteral("+"))
+                              .arg(std::abs(offset) / 60)
+                              .arg(std::abs(offset) % 60, 2, 10, QChar(u'0')),
+                          offset);
+    auto* offsetLabel = new QLabel(tr("&Local time is"), this);
+    offsetLabel->setBuddy(m_offset);
+    auto* line = new QHBoxLayout(this);
+    line->setContentsMargins(0, 0, 0, 0);
+    for (QWidget* widget : std::initializer_list<QWidget*>{aheadLabel, m_ahead})
+        line->addWidget(widget);
+    line->addSpacing(16);
+    for (QWidget* widget : std::initializer_list<QWidget*>{offsetLabel, m_offset})
+        line->addWidget(widget);
+    line->addStretch();
+    connect(m_ahead, &QDoubleSpinBox::valueChanged, this, &ClockRow::changed);
+    connect(m_offset, &QComboBox::currentIndexChanged, this, &ClockRow::changed);
+}
+
+core::ClockOptions ClockRow::options() const
+{
+    core::ClockOptions options;
+    options.ahead_s = m_ahead->value();
+    if (m_offset->currentIndex() > 0)
+        options.utc_offset_min = m_offset->currentData().toInt();
+    return options;
+}
+
+} // namespace bothways::app

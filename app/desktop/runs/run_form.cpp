@@ -1,0 +1,411 @@
+// Copyright (C) 2026 The Bothways developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/desktop/runs/run_form.h"
+
+#include "app/desktop/document/study_document.h"
+#include "app/desktop/look/error_words.h"
+#include "app/desktop/look/preferences.h"
+#include "app/desktop/look/shapes.h"
+#include "app/desktop/look/theme.h"
+#include "app/desktop/runs/questions.h"
+#include "app/desktop/runs/run_tags.h"
+#include "core/recording/trace_consumption.h"
+#include "storage/sheet/run_sheet.h"
+
+#include <QAction>
+#include <QCheckBox>
+#include <QComboBox>
+#include <QKeyEvent>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QToolButton>
+
+#include <algorithm>
+
+namespace bothways::app {
+namespace {
+
+RunField fieldOf(Question::About about)
+{
+    switch (about) {
+    case Question::About::consumption: return RunField::consumption;
+    case Question::About::start: return RunField::start;
+    case Question::About::direction: return RunField::direction;
+    case Question::About::distance: return RunField::distance;
+    case Question::About::speed: return RunField::speed;
+    case Question::About::temperature: return RunField::temperature;
+    }
+    return RunField::notes;
+}
+
+/// The field that a fault of storage names: "column 'distance_km'".
+RunField fieldOf(const core::Error& fault)
+{
+    for (const RunField field : allRunFields())
+        if (fault.where.find('\'' + fieldName(field).toStdString() + '\'') != std::string::npos)
+            return field;
+    return RunField::consumption;
+}
+
+bool typedLongAgo(const core::Instant& start, const core::Instant& now)
+{
+    constexpr std::int64_t kHour_us = std::int64_t{3600} * 1'000'000;
+    return std::abs(now.us - start.us) > kHour_us;
+}
+
+} // namespace
+
+RunForm::RunForm(StudyDocument& document, Preferences& preferences, Clock clock, QWidget* parent)
+    : QFrame(parent), m_document(document), m_preferences(preferences), m_clock(std::move(clock))
+{
+    build();
+    relabel();
+    setMoreFields(m_preferences.moreFields());
+    connect(&document, &StudyDocument::studyChanged, this, &RunForm::takeStudy);
+    connect(&preferences, &Preferences::unitsChanged, this, [this] {
+        relabel();
+        QString fault;
+        RunField where{};
+        const core::Run run = collect(&fault, &where);
+        if (!m_isNew || fault.isEmpty())
+            fill(m_isNew ? run : m_run);
+    });
+}
+
+RunForm::~RunForm() = default;
+
+void RunForm::retitle()
+{
+    if (!m_isNew) {
+        m_title->setText(tr("Run %1").arg(m_run.number));
+    } else {
+        int highest = 0;
+        for (const core::Run& run : m_document.study().runs)
+            highest = std::max(highest, run.number);
+        m_title->setText(tr("New run %1").arg(highest + 1));
+    }
+    m_save->setText(m_isNew ? tr("Save run") : tr("Done"));
+    m_save->setToolTip(m_isNew ? tr("Save the run and prepare the next (Enter)")
+                               : tr("Close the panel (Enter)"));
+    m_startNow->setVisible(m_isNew);
+    setAccessibleName(m_title->text());
+}
+
+void RunForm::beginNew()
+{
+    m_notebook = false;
+    if (m_isNew && !isHidden()) { // prepared already: it starts now
+        m_run.start = instantOf(m_document.study(), m_clock());
+        setText(RunField::start,
+                fieldText(RunField::start, m_run, m_preferences.units(m_document.isElectric())));
+        review();
+    } else {
+        m_isNew = true;
+        fill(nextRun(m_document.study(), m_clock()));
+        QFrame::show();
+    }
+    focusField(RunField::consumption);
+}
+
+void RunForm::showRun(core::RunId id)
+{
+    const core::Run* run = m_document.run(id);
+    if (!run)
+        return;
+    m_isNew = false;
+    fill(*run);
+}
+
+void RunForm::editRun(core::RunId id, RunField first)
+{
+    showRun(id);
+    QFrame::show();
+    focusField(first);
+}
+
+void RunForm::dropDraft()
+{
+    if (m_isNew)
+        fill(nextRun(m_document.study(), m_clock()));
+}
+
+void RunForm::fill(const core::Run& run)
+{
+    m_filling = true;
+    m_run = run;
+    const UnitsShown units = m_preferences.units(m_document.isElectric());
+    const core::Study& study = m_document.study();
+    const auto offer = [](QWidget* editor, const QStringList& names) {
+        auto* box = qobject_cast<QComboBox*>(editor);
+        box->clear();
+        box->addItems(names);
+    };
+    offer(m_editors.value(static_cast<int>(RunField::configuration)), configurationChoices(study));
+    offer(m_editors.value(static_cast<int>(RunField::direction)), directionChoices(study));
+    for (const RunField field : allRunFields())
+        setText(field, fieldText(field, run, units));
+    if (run.consumption) { // as it was given, in its own unit
+        setUnit(run.consumption->unit);
+        setText(RunField::consumption,
+                units.number(run.consumption->value, core::shownDecimals(*run.consumption)));
+    } else {
+        const auto last = std::find_if(study.runs.rbegin(), study.runs.rend(),
+                                       [](const core::Run& r) { return r.consumption; });
+        setUnit(last != study.runs.rend() ? last->consumption->unit : m_preferences.entryUnit());
+    }
+    m_traffic->setChecked(hasMark(run, kTrafficMark));
+    m_adjusted->setChecked(hasMark(run, kAdjustedMark));
+    // While consumption is hidden, a number that stands there already is not shown here either.
+    const bool hidden = m_document.isBlind() && !m_isNew;
+    line(RunField::consumption)->setEnabled(!hidden);
+    if (hidden)
+        line(RunField::consumption)->clear();
+    m_filling = false;
+    retitle();
+    review();
+}
+
+bool RunForm::hasKeyboard(RunField field) const
+{
+    return line(field)->hasFocus() || m_editors.value(static_cast<int>(field))->hasFocus();
+}
+
+void RunForm::setText(RunField field, const QString& text)
+{
+    if (auto* box = qobject_cast<QComboBox*>(m_editors.value(static_cast<int>(field))))
+        box->setCurrentText(text);
+    else
+        line(field)->setText(text);
+    line(field)->setModified(false);
+}
+
+QString RunForm::text(RunField field) const
+{
+    return line(field)->text();
+}
+
+core::ConsumptionUnit RunForm::unit() const
+{
+    return static_cast<core::ConsumptionUnit>(m_unit->currentData().toInt());
+}
+
+void RunForm::setUnit(core::ConsumptionUnit unit)
+{
+    m_unit->setCurrentIndex(m_unit->findData(static_cast<int>(unit)));
+}
+
+void RunForm::focusField(RunField field)
+{
+    QWidget* editor = m_editors.value(static_cast<int>(field));
+    if (m_extra.contains(editor) && !m_more->isChecked())
+        m_more->setChecked(true);
+    editor->setFocus(Qt::ShortcutFocusReason);
+    line(field)->selectAll();
+}
+
+bool RunForm::isUnsaved() const
+{
+    if (!m_isNew || isHidden())
+        return false;
+    return std::any_of(m_editors.begin(), m_editors.end(), [](QWidget* editor) {
+        auto* edit = qobject_cast<QLineEdit*>(editor);
+        return edit && edit->isModified() && !edit->text().isEmpty();
+    });
+}
+
+core::Run RunForm::collect(QString* fault, RunField* where) const
+{
+    const UnitsShown units = m_preferences.units(m_document.isElectric());
+    core::Run run = m_run;
+    for (const RunField field : allRunFields()) {
+        const QString typed = text(field);
+        const bool hidden = field == RunField::consumption && !line(field)->isEnabled();
+        QString before = fieldText(field, m_run, units);
+        if (field == RunField::consumption && m_run.consumption) {
+            before =
+                units.number(m_run.consumption->value, core::shownDecimals(*m_run.consumption));
+            if (m_run.consumption->unit != unit())
+                before.clear();
+        }
+        if (hidden || typed == before)
+            continue; // untouched: keeps all of its digits
+        const QString wrong = writeField(field, typed, units, unit(), run);
+        if (!wrong.isEmpty() && fault->isEmpty()) {
+            *fault = wrong;
+            *where = field;
+        }
+    }
+    return run;
+}
+
+void RunForm::setSign(RunField field, QAction** sign, const QIcon& icon, const QString& words)
+{
+    if (!*sign)
+        *sign = line(field)->addAction(icon, QLineEdit::TrailingPosition);
+    (*sign)->setIcon(icon);
+    (*sign)->setToolTip(words);
+    (*sign)->setText(words);
+}
+
+void RunForm::showFault(RunField field, const QString& sentence)
+{
+    const Theme theme = Theme::of(palette());
+    setSign(field, &m_signs[static_cast<int>(field)], gradeIcon(core::Grade::spoils, theme),
+            sentence);
+    m_notes->setText(tr("%1: %2").arg(fieldTitle(field), sentence));
+}
+
+/// Questions about what stands in the fields, beside them and below.
+void RunForm::review()
+{
+    if (m_filling)
+        return;
+    for (auto sign = m_signs.begin(); sign != m_signs.end(); ++sign)
+        line(static_cast<RunField>(sign.key()))->removeAction(sign.value());
+    qDeleteAll(m_signs);
+    m_signs.clear();
+    m_notes->clear();
+
+    QString fault;
+    RunField where{};
+    const core::Run run = collect(&fault, &where);
+    if (!fault.isEmpty() && !hasKeyboard(where)) { // not while it is being typed
+        showFault(where, fault);
+        return;
+    }
+    const Theme theme = Theme::of(palette());
+    const UnitsShown units = m_preferences.units(m_document.isElectric());
+    QStringList sentences;
+    for (const Question& question : questionsAbout(m_document.study(), run, units)) {
+        if (m_document.isBlind() && question.about == Question::About::consumption)
+            continue; // it would give the other runs' numbers away
+        const RunField field = fieldOf(question.about);
+        setSign(field, &m_signs[static_cast<int>(field)], gradeIcon(core::Grade::doubtful, theme),
+                question.sentence);
+        sentences += question.sentence;
+    }
+    m_notes->setText(sentences.join(u'\n'));
+}
+
+bool RunForm::save()
+{
+    if (!m_isNew)
+        return true;
+    QString fault;
+    RunField where{};
+    core::Run run = collect(&fault, &where);
+    if (!fault.isEmpty()) {
+        showFault(where, fault);
+        focusField(where);
+        return false;
+    }
+    const auto faults = storage::faultsOf(m_document.study(), run);
+    if (!faults.empty()) {
+        const RunField field = fieldOf(faults.front());
+        review();
+        showFault(field, translated(faults.front().message));
+        focusField(field);
+        return false;
+    }
+    m_notebook = line(RunField::start)->isModified()
+                     ? typedLongAgo(run.start, instantOf(m_document.study(), m_clock()))
+                     : m_notebook;
+    const auto id = m_document.addRun(run);
+    if (!id)
+        return false;
+    emit runSaved(*id);
+    core::Run next = nextRun(m_document.study(), m_clock());
+    if (m_notebook)
+        next.start = nextStartFromNotebook(m_document.study());
+    fill(next);
+    focusField(m_notebook ? RunField::start : RunField::consumption);
+    return true;
+}
+
+void RunForm::enterPressed()
+{
+    if (m_isNew)
+        save();
+    else
+        emit closeRequested();
+}
+
+void RunForm::commitEdit(RunField field)
+{
+    if (m_filling)
+        return;
+    if (m_isNew) {
+        if (!hasKeyboard(field)) // Enter has said what it has to say
+            review();
+        return;
+    }
+    const core::Run* stored = m_document.run(m_run.id);
+    if (!stored)
+        return;
+    m_run = *stored;
+    QString fault;
+    RunField where{};
+    core::Run run = collect(&fault, &where);
+    if (!fault.isEmpty()) {
+        showFault(where, fault);
+        return;
+    }
+    if (run == *stored)
+        return;
+    const auto faults = storage::faultsOf(m_document.study(), run);
+    if (!faults.empty()) {
+        showFault(field, translated(faults.front().message));
+        return;
+    }
+    m_document.updateRun(run);
+}
+
+void RunForm::commitMark(std::string_view word, bool there)
+{
+    if (m_filling)
+        return;
+    core::Run run = m_run;
+    setMark(run, word, there);
+    if (m_isNew) {
+        m_run.marks = run.marks;
+        m_filling = true;
+        setText(RunField::marks,
+                fieldText(RunField::marks, m_run, m_preferences.units(m_document.isElectric())));
+        m_filling = false;
+    } else {
+        m_document.updateRun(run);
+    }
+}
+
+void RunForm::takeStudy()
+{
+    if (m_isNew) {
+        retitle();
+        return;
+    }
+    const core::Run* stored = m_document.run(m_run.id);
+    if (!stored)
+        emit closeRequested();
+    else if (*stored != m_run)
+        fill(*stored);
+}
+
+void RunForm::keyPressEvent(QKeyEvent* event)
+{
+    if (event->key() == Qt::Key_Escape) {
+        emit closeRequested();
+        event->accept();
+        return;
+    }
+    QFrame::keyPressEvent(event);
+}
+
+void RunForm::changeEvent(QEvent* event)
+{
+    QFrame::changeEvent(event);
+    if (event->type() == QEvent::FontChange && m_title)
+        enlarge();
+}
+
+} // namespace bothways::app

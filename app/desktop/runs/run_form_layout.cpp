@@ -1,0 +1,270 @@
+// Copyright (C) 2026 The Bothways developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/desktop/runs/run_form.h"
+
+#include "app/desktop/document/study_document.h"
+#include "app/desktop/look/preferences.h"
+#include "app/desktop/runs/run_tags.h"
+
+#include <QCheckBox>
+#include <QComboBox>
+#include <QCompleter>
+#include <QGridLayout>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QToolButton>
+
+namespace bothways::app {
+namespace {
+
+constexpr int kColumns = 4;
+
+constexpr core::ConsumptionUnit kEntryUnits[] = {
+    core::ConsumptionUnit::lPer100km,   core::ConsumptionUnit::mpgUs,
+    core::ConsumptionUnit::mpgImp,      core::ConsumptionUnit::kmPerL,
+    core::ConsumptionUnit::fuelL,       core::ConsumptionUnit::fuelGalUs,
+    core::ConsumptionUnit::kwhPer100km,
+};
+
+bool isChoice(RunField field)
+{
+    return field == RunField::configuration || field == RunField::direction;
+}
+
+} // namespace
+
+/// Rows in driving order, and so is the Tab key: before, on the road, at the end.
+void RunForm::build()
+{
+    setObjectName("runForm");
+    setFrameShape(QFrame::StyledPanel);
+    m_grid = new QGridLayout(this);
+    m_grid->setContentsMargins(10, 6, 10, 8);
+    m_grid->setHorizontalSpacing(12);
+    m_grid->setVerticalSpacing(2);
+    for (int column = 1; column <= kColumns; ++column)
+        m_grid->setColumnStretch(column, 1);
+
+    m_title = new QLabel(this);
+    m_title->setObjectName("runFormTitle");
+    m_notes = new QLabel(this);
+    m_notes->setObjectName("runFormNotes");
+    m_notes->setWordWrap(true);
+    m_notes->setTextFormat(Qt::PlainText);
+    m_grid->addWidget(m_title, 0, 0, 1, 2);
+    m_grid->addWidget(m_notes, 0, 2, 1, kColumns - 1);
+
+    beginSection(tr("Before"));
+    m_startNow = new QPushButton(tr("Now"), this);
+    m_startNow->setObjectName("startNow");
+    m_startNow->setAccessibleName(tr("The run starts now"));
+    m_startNow->setToolTip(tr("The run starts now (Ctrl+N)"));
+    m_startNow->setFocusPolicy(Qt::NoFocus);
+    addField(RunField::start, false, 1, m_startNow);
+    addField(RunField::configuration, false);
+    addField(RunField::setting, false);
+    addField(RunField::direction, false);
+    addField(RunField::batteryStart, true);
+    addField(RunField::number, true);
+
+    beginSection(tr("On the road"));
+    addField(RunField::temperature, false);
+    addField(RunField::wind, false);
+    addField(RunField::accessories, false);
+    buildMarks();
+    addField(RunField::windFrom, true);
+    addField(RunField::pressure, true);
+    addField(RunField::humidity, true);
+    addField(RunField::accessoryLoad, true);
+    addField(RunField::accessoryOn, true, 2);
+    addField(RunField::marks, true, 2);
+
+    beginSection(tr("At the end"));
+    m_unit = new QComboBox(this);
+    m_unit->setObjectName("consumptionUnit");
+    m_unit->setAccessibleName(tr("Unit of the consumption"));
+    for (const core::ConsumptionUnit unit : kEntryUnits)
+        m_unit->addItem(UnitsShown::unitText(unit), static_cast<int>(unit));
+    m_unit->setFocusPolicy(Qt::ClickFocus); // chosen once, not on the way from field to field
+    addField(RunField::consumption, false, 2, m_unit);
+    addField(RunField::distance, false);
+    addField(RunField::duration, false);
+    addField(RunField::speed, true);
+    addField(RunField::control, true);
+    addField(RunField::output, true);
+    addField(RunField::rotor, true);
+    addField(RunField::batteryEnd, true);
+    beginSection({});
+    addField(RunField::notes, false, 2);
+    buildButtons();
+    enlarge();
+}
+
+void RunForm::beginSection(const QString& title)
+{
+    m_row += 2;
+    m_column = 1;
+    auto* heading = new QLabel(title, this);
+    QFont bold = heading->font();
+    bold.setBold(true);
+    heading->setFont(bold);
+    m_grid->addWidget(heading, m_row, 0);
+}
+
+/// A label above its editor, in the next free place of the section.
+void RunForm::place(QWidget* label, QWidget* editor, int span)
+{
+    if (m_column + span > kColumns + 1) {
+        m_row += 2;
+        m_column = 1;
+    }
+    m_grid->addWidget(label, m_row, m_column, 1, span);
+    m_grid->addWidget(editor, m_row + 1, m_column, 1, span);
+    m_column += span;
+}
+
+/// The consumption is what is typed in the cold: it is large.
+void RunForm::enlarge()
+{
+    QFont title = font();
+    title.setPointSizeF(title.pointSizeF() * 1.25);
+    title.setBold(true);
+    m_title->setFont(title);
+    QFont large = font();
+    large.setPointSizeF(large.pointSizeF() * 1.4);
+    large.setBold(true);
+    QLineEdit* edit = line(RunField::consumption);
+    edit->setFont(large);
+    edit->setMinimumWidth(QFontMetrics(large).horizontalAdvance("00.000") + 36);
+    m_startNow->setMaximumWidth(fontMetrics().horizontalAdvance(m_startNow->text()) + 24);
+    line(RunField::start)->setMinimumWidth(fontMetrics().horizontalAdvance("00:00:00") + 34);
+}
+
+void RunForm::buildButtons()
+{
+    auto* row = new QWidget(this);
+    auto* buttons = new QHBoxLayout(row);
+    buttons->setContentsMargins(0, 0, 0, 0);
+    m_more = new QToolButton(this);
+    m_more->setObjectName("moreFields");
+    m_more->setCheckable(true);
+    m_more->setText(tr("More fields"));
+    m_more->setChecked(m_preferences.moreFields());
+    auto* close = new QPushButton(tr("Close"), this);
+    close->setObjectName("closeRunForm");
+    close->setToolTip(tr("Close the panel (Esc)"));
+    m_save = new QPushButton(tr("Save run"), this);
+    m_save->setObjectName("saveRun");
+    m_save->setToolTip(tr("Save the run and prepare the next (Enter)"));
+    m_save->setAutoDefault(true);
+    buttons->addStretch(1);
+    buttons->addWidget(m_more);
+    buttons->addWidget(close);
+    buttons->addWidget(m_save);
+    m_grid->addWidget(row, m_row + 1, m_column, 1, kColumns + 1 - m_column);
+    connect(m_more, &QToolButton::toggled, this, &RunForm::setMoreFields);
+    connect(close, &QPushButton::clicked, this, &RunForm::closeRequested);
+    connect(m_save, &QPushButton::clicked, this, &RunForm::enterPressed);
+    connect(m_startNow, &QPushButton::clicked, this, &RunForm::beginNew);
+    connect(m_unit, &QComboBox::activated, this, [this] {
+        m_preferences.setEntryUnit(unit());
+        m_isNew ? review() : commitEdit(RunField::consumption);
+    });
+}
+
+QWidget* RunForm::makeEditor(RunField field)
+{
+    if (isChoice(field)) {
+        auto* box = new QComboBox(this);
+        box->setEditable(true);
+        box->setInsertPolicy(QComboBox::NoInsert);
+        box->lineEdit()->setObjectName(fieldName(field) + "_text");
+        return box;
+    }
+    return new QLineEdit(this);
+}
+
+void RunForm::addField(RunField field, bool extra, int span, QWidget* beside)
+{
+    const int key = static_cast<int>(field);
+    QWidget* editor = makeEditor(field);
+    editor->setObjectName(fieldName(field));
+    editor->setToolTip(fieldHelp(field));
+    editor->setMinimumWidth(fontMetrics().averageCharWidth() * 8);
+    auto* label = new QLabel(this);
+    label->setBuddy(editor);
+    m_editors[key] = editor;
+    m_labels[key] = label;
+    QWidget* placed = editor;
+    if (beside) {
+        placed = new QWidget(this);
+        auto* box = new QHBoxLayout(placed);
+        box->setContentsMargins(0, 0, 0, 0);
+        box->setSpacing(4);
+        box->addWidget(editor, 1);
+        box->addWidget(beside);
+    }
+    place(label, placed, span);
+    if (extra)
+        m_extra << label << editor;
+    QLineEdit* edit = line(field);
+    connect(edit, &QLineEdit::textEdited, this, &RunForm::review);
+    connect(edit, &QLineEdit::editingFinished, this, [this, field] { commitEdit(field); });
+    connect(edit, &QLineEdit::returnPressed, this, &RunForm::enterPressed);
+    if (auto* box = qobject_cast<QComboBox*>(editor))
+        connect(box, &QComboBox::activated, this, [this, field] {
+            review();
+            commitEdit(field);
+        });
+}
+
+void RunForm::buildMarks()
+{
+    m_traffic = new QCheckBox(tr("Passing traffic"), this);
+    m_traffic->setObjectName("passingTraffic");
+    m_adjusted = new QCheckBox(tr("Adjusted"), this);
+    m_adjusted->setObjectName("adjusted");
+    m_adjusted->setToolTip(tr("Something was adjusted during the run"));
+    place(m_traffic, m_adjusted, 1);
+    connect(m_traffic, &QCheckBox::clicked, this,
+            [this](bool there) { commitMark(kTrafficMark, there); });
+    connect(m_adjusted, &QCheckBox::clicked, this,
+            [this](bool there) { commitMark(kAdjustedMark, there); });
+}
+
+void RunForm::relabel()
+{
+    const UnitsShown units = m_preferences.units(m_document.isElectric());
+    for (const RunField field : allRunFields()) {
+        auto* label = qobject_cast<QLabel*>(m_labels.value(static_cast<int>(field)));
+        if (!label)
+            continue;
+        // The unit of consumption is chosen beside its field.
+        const QString itsUnit =
+            field == RunField::consumption ? QString() : fieldUnit(field, units);
+        const QString title =
+            itsUnit.isEmpty() ? fieldTitle(field) : tr("%1, %2").arg(fieldTitle(field), itsUnit);
+        label->setText(title);
+        m_editors.value(static_cast<int>(field))->setAccessibleName(title);
+        line(field)->setAccessibleName(title);
+    }
+}
+
+void RunForm::setMoreFields(bool more)
+{
+    m_preferences.setMoreFields(more);
+    for (QWidget* widget : m_extra)
+        widget->setVisible(more);
+}
+
+QLineEdit* RunForm::line(RunField field) const
+{
+    QWidget* editor = m_editors.value(static_cast<int>(field));
+    if (auto* box = qobject_cast<QComboBox*>(editor))
+        return box->lineEdit();
+    return qobject_cast<QLineEdit*>(editor);
+}
+
+} // namespace bothways::app

@@ -1,0 +1,62 @@
+// Copyright (C) 2026 The Bothways developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "app/desktop/document/run_draft.h"
+#include "app/desktop/runs/run_fields.h"
+
+#include <QWidget>
+
+#include <vector>
+
+namespace bothways::app {
+
+class Preferences;
+class RunForm;
+class RunListModel;
+class RunListView;
+class StudyDocument;
+
+/// The work on one study: the run list, and below it the panel for one run. Orders about runs come
+/// here, from menus, keys and buttons alike, and go to the document.
+class StudyPage final : public QWidget {
+    Q_OBJECT
+
+public:
+    StudyPage(StudyDocument& document, Preferences& preferences, Clock clock,
+              QWidget* parent = nullptr);
+
+    [[nodiscard]] RunListView& list() const { return *m_list; }
+    [[nodiscard]] RunForm& form() const { return *m_form; }
+    [[nodiscard]] std::vector<core::Run> selectedRuns() const;
+
+    void newRun();
+    void editRun();
+    void editField(RunField field); ///< of the current run
+    void discardRuns();             ///< asks for the reason
+    void countRuns();
+    void pairRuns();
+    void unpairRuns();
+    void removeRuns();
+    void toggleMark(std::string_view word);
+    void showRun(int number);
+    /// True when nothing typed would be lost: saves a new run that is being typed, or asks.
+    bool settle();
+
+signals:
+    void selectionChanged();
+    void currentRunChanged(int number);
+    void problem(const QString& sentence);
+    void news(const QString& sentence);
+
+private:
+    void closeForm();
+    void scrollToCurrent();
+
+    StudyDocument& m_document;
+    RunListModel* m_model;
+    RunListView* m_list;
+    RunForm* m_form;
+};
+
+} // namespace bothways::app

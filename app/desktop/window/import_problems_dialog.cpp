@@ -1,0 +1,89 @@
+// Copyright (C) 2026 The Bothways developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/desktop/window/import_problems_dialog.h"
+
+#include "app/desktop/look/error_words.h"
+
+#include <QClipboard>
+#include <QDialogButtonBox>
+#include <QFileInfo>
+#include <QGuiApplication>
+#include <QHeaderView>
+#include <QLabel>
+#include <QPushButton>
+#include <QTableWidget>
+#include <QVBoxLayout>
+
+namespace bothways::app {
+namespace {
+
+/// "FILE:14: column 'x'" without the file, which is the same for all.
+QString placeOf(const core::Error& error, const QString& file)
+{
+    QString place = app::placeOf(error);
+    for (const QString& name : {file, QFileInfo(file).fileName()})
+        if (place.startsWith(name))
+            place = place.mid(name.size());
+    while (place.startsWith(u':') || place.startsWith(u' '))
+        place = place.mid(1);
+    return place;
+}
+
+} // namespace
+
+ImportProblemsDialog::ImportProblemsDialog(const QString& file, const core::Error& error,
+                                           QWidget* parent)
+    : QDialog(parent)
+{
+    setObjectName("importProblems");
+    setWindowTitle(tr("Run sheet not imported"));
+    setAttribute(Qt::WA_DeleteOnClose);
+    const int count = static_cast<int>(error.others.size()) + 1;
+    auto* box = new QVBoxLayout(this);
+    auto* top = new QLabel(tr("%1 was not imported, and the study is as it was. %n place(s) in it "
+                              "need a look:",
+                              nullptr, count)
+                               .arg(QFileInfo(file).fileName()),
+                           this);
+    top->setWordWrap(true);
+    box->addWidget(top);
+
+    auto* list = new QTableWidget(count, 2, this);
+    list->setObjectName("importProblemList");
+    list->setAccessibleName(tr("Places in the run sheet that need a look"));
+    list->setHorizontalHeaderLabels({tr("Line and column"), tr("What is wrong")});
+    list->setEditTriggers(QAbstractItemView::NoEditTriggers);
+    list->setSelectionBehavior(QAbstractItemView::SelectRows);
+    list->setTabKeyNavigation(false);
+    list->verticalHeader()->hide();
+    list->horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
+    const auto fill = [&](int row, const core::Error& fault) {
+        list->setItem(row, 0, new QTableWidgetItem(placeOf(fault, file)));
+        list->setItem(row, 1, new QTableWidgetItem(translated(fault.message)));
+    };
+    fill(0, error);
+    for (int row = 1; row < count; ++row)
+        fill(row, error.others[static_cast<std::size_t>(row) - 1]);
+    list->horizontalHeader()->setSectionResizeMode(0, QHeaderView::ResizeToContents);
+    list->horizontalHeader()->setSectionResizeMode(1, QHeaderView::Stretch);
+    list->setWordWrap(true);
+    list->resizeRowsToContents();
+    box->addWidget(list, 1);
+
+    auto* buttons = new QDialogButtonBox(QDialogButtonBox::Close, this);
+    auto* copy = buttons->addButton(tr("Copy the list"), QDialogButtonBox::ActionRole);
+    copy->setObjectName("copyProblems");
+    auto* again = buttons->addButton(tr("Import again"), QDialogButtonBox::ActionRole);
+    again->setObjectName("importAgain");
+    box->addWidget(buttons);
+    connect(copy, &QPushButton::clicked, this,
+            [text = describedHere(error)] { QGuiApplication::clipboard()->setText(text); });
+    connect(again, &QPushButton::clicked, this, [this, file] {
+        close();
+        emit importAgain(file);
+    });
+    connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::close);
+    resize(720, 420);
+}
+
+} // namespace bothways::app

@@ -1,0 +1,23 @@
+// Copyright (C) 2026 The Bothways developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/base/result.h"
+
+#include <QDialog>
+
+namespace bothways::app {
+
+/// Every line of a run sheet that could not be read, in one list. Stands beside the work: the sheet
+/// can be mended and imported again while it is open.
+class ImportProblemsDialog final : public QDialog {
+    Q_OBJECT
+
+public:
+    ImportProblemsDialog(const QString& file, const core::Error& error, QWidget* parent = nullptr);
+
+signals:
+    void importAgain(const QString& file);
+};
+
+} // namespace bothways::app

@@ -1,0 +1,144 @@
+// Copyright (C) 2026 The Bothways developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/desktop/look/appearance.h"
+#include "app/desktop/look/preferences.h"
+#include "app/desktop/window/main_window.h"
+
+#include <QApplication>
+#include <QCommandLineParser>
+#include <QDir>
+#include <QElapsedTimer>
+#include <QFile>
+#include <QFileInfo>
+#include <QIcon>
+#include <QTemporaryDir>
+#include <QTextStream>
+
+#include <algorithm>
+#include <memory>
+
+using namespace bothways::app;
+
+namespace {
+
+constexpr int kLongestAnswer_ms = 60'000;
+
+struct Options {
+    QCommandLineOption picture{"picture", "Paint the window into FILE (PNG) and end.", "FILE"};
+    QCommandLineOption page{
+        "page", "Show one part of the window first: " + MainWindow::pageNames().join(", ") + ".",
+        "NAME"};
+    QCommandLineOption theme{"theme", "Colours: system, light or dark.", "NAME"};
+    QCommandLineOption largeText{"large-text", "Large text."};
+    QCommandLineOption size{"size", "Size of the picture, 1280x800.", "WxH", "1280x800"};
+    QCommandLineOption demo{"demo", "Open the demo study."};
+    QCommandLineOption settings{"settings", "Keep preferences in FILE (INI).", "FILE"};
+};
+
+int wrongUse(const QString& sentence)
+{
+    QTextStream(stderr) << "bothways-desktop: " << sentence << '\n';
+    return 2;
+}
+
+/// Waits until the answer about the study is there, and what is shown of its recordings.
+bool settled(const MainWindow& window)
+{
+    QElapsedTimer waited;
+    waited.start();
+    while (window.isLoading()) {
+        if (waited.hasExpired(kLongestAnswer_ms))
+            return false;
+        QCoreApplication::processEvents(QEventLoop::WaitForMoreEvents, 50);
+    }
+    QCoreApplication::processEvents();
+    return true;
+}
+
+int paint(MainWindow& window, const QString& page, const QSize& size, const QString& file)
+{
+    if (!settled(window) || (!page.isEmpty() && !window.showPage(page)) || !settled(window)) {
+        QTextStream(stderr) << "bothways-desktop: nothing to paint\n";
+        return 4;
+    }
+    for (int i = 0; i < 5; ++i) // layouts that follow layouts
+        QCoreApplication::processEvents();
+    if (window.picture(size).save(file, "PNG"))
+        return 0;
+    QTextStream(stderr) << "bothways-desktop: " << file << ": the picture cannot be written\n";
+    return 4;
+}
+
+} // namespace
+
+int main(int argc, char** argv)
+{
+    const bool painting = std::any_of(
+        argv, argv + argc, [](const char* a) { return qstrncmp(a, "--picture", 9) == 0; });
+    if (painting && qEnvironmentVariableIsEmpty("QT_QPA_PLATFORM"))
+        qputenv("QT_QPA_PLATFORM", "offscreen"); // a picture needs no screen
+    QApplication application(argc, argv);
+    QCoreApplication::setOrganizationName("Bothways");
+    QCoreApplication::setApplicationName("bothways-desktop");
+    QCoreApplication::setApplicationVersion(BOTHWAYS_VERSION);
+    QGuiApplication::setApplicationDisplayName("Bothways");
+    QGuiApplication::setDesktopFileName("bothways");
+    QGuiApplication::setWindowIcon(QIcon(":/icons/bothways.svg"));
+
+    QCommandLineParser parser;
+    parser.setApplicationDescription(
+        "Logs out-and-back fuel-economy test runs and says whether there is an effect.");
+    const Options options;
+    parser.addHelpOption();
+    parser.addVersionOption();
+    parser.addPositionalArgument("FILE", "A study (.bothways) or a run sheet (CSV).", "[FILE]");
+    parser.addOptions({options.picture, options.page, options.theme, options.largeText,
+                       options.size, options.demo, options.settings});
+    parser.process(application);
+
+    // A picture is of the program, not of its owner's habits.
+    const QTemporaryDir scratch;
+    QString settings = parser.value(options.settings);
+    if (settings.isEmpty() && painting)
+        settings = scratch.filePath("preferences.ini");
+    const std::unique_ptr<Preferences> preferences = settings.isEmpty()
+                                                         ? std::make_unique<Preferences>()
+                                                         : std::make_unique<Preferences>(settings);
+    if (parser.isSet(options.theme)) {
+        const QStringList names{"system", "light", "dark"};
+        const auto index = names.indexOf(parser.value(options.theme));
+        if (index < 0)
+            return wrongUse("--theme: expected system, light or dark");
+        preferences->setTheme(static_cast<ThemeChoice>(index));
+    }
+    if (parser.isSet(options.largeText))
+        preferences->setLargeText(true);
+    if (parser.isSet(options.page) && !MainWindow::pageNames().contains(parser.value(options.page)))
+        return wrongUse("--page: expected one of " + MainWindow::pageNames().join(", "));
+
+    followAppearance(application, *preferences);
+    installTranslation(application, *preferences);
+    MainWindow window(*preferences);
+    QSize size;
+    if (painting) {
+        const QStringList sides = parser.value(options.size).split('x');
+        if (sides.size() != 2 || sides[0].toInt() < 200 || sides[1].toInt() < 200)
+            return wrongUse("--size: expected WIDTHxHEIGHT, such as 1280x800");
+        size = {sides[0].toInt(), sides[1].toInt()};
+        window.resize(size);
+    }
+    window.show();
+    if (parser.isSet(options.demo))
+        window.openDemo();
+    QString file = parser.positionalArguments().value(0);
+    if (painting && !file.isEmpty() && QFile::exists(file)) { // a sheet would leave a study behind
+        const QString copy = scratch.filePath(QFileInfo(file).fileName());
+        if (QFile::copy(file, copy))
+            file = copy;
+    }
+    if (!file.isEmpty() && !window.openFile(file) && painting)
+        return wrongUse(file + ": cannot be opened");
+    if (painting)
+        return paint(window, parser.value(options.page), size, parser.value(options.picture));
+    return QApplication::exec();
+}

@@ -1,0 +1,479 @@
+// Copyright (C) 2026 The Bothways developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/desktop/window/main_window.h"
+
+#include "app/desktop/document/history_words.h"
+#include "app/desktop/document/paths.h"
+#include "app/desktop/document/study_files.h"
+#include "app/desktop/findings/findings_model.h"
+#include "app/desktop/findings/findings_panel.h"
+#include "app/desktop/help/help_desk.h"
+#include "app/desktop/help/help_window.h"
+#include "app/desktop/look/error_words.h"
+#include "app/desktop/look/message_bar.h"
+#include "app/desktop/look/preferences.h"
+#include "app/desktop/pages/result_page.h"
+#include "app/desktop/planning/plan_page.h"
+#include "app/desktop/recordings/recordings_panel.h"
+#include "app/desktop/roadside/roadside_page.h"
+#include "app/desktop/runs/run_form.h"
+#include "app/desktop/runs/run_list_view.h"
+#include "app/desktop/runs/study_page.h"
+#include "app/desktop/window/history_panel.h"
+#include "app/desktop/window/result_tabs.h"
+
+#include <QAction>
+#include <QCloseEvent>
+#include <QDialog>
+#include <QDockWidget>
+#include <QFileInfo>
+#include <QLabel>
+#include <QMimeData>
+#include <QPainter>
+#include <QProgressBar>
+#include <QScrollArea>
+#include <QStackedWidget>
+#include <QStatusBar>
+#include <QTimer>
+#include <QToolBar>
+#include <QToolButton>
+
+#include <algorithm>
+
+namespace bothways::app {
+
+MainWindow::MainWindow(Preferences& preferences, Clock clock, QWidget* parent)
+    : QMainWindow(parent),
+      m_preferences(preferences),
+      m_clock(clock ? std::move(clock) : [] { return QDateTime::currentDateTime(); }),
+      m_help(std::make_unique<HelpDesk>(*this))
+{
+    setObjectName("mainWindow");
+    setAcceptDrops(true);
+    resize(1280, 800);
+    build();
+    restoreGeometry(preferences.windowGeometry());
+    follow();
+    retitle();
+}
+
+MainWindow::~MainWindow()
+{
+    closeStudy();
+}
+
+bool MainWindow::openFile(const QString& file)
+{
+    if (m_document && !closeStudy())
+        return false;
+    const bool study = storage::StudyFile::isStudyFile(toPath(file));
+    if (study)
+        take(StudyDocument::open(file), {});
+    else
+        take(makeStudyFromSheet(file, m_clock().date()), tr("A study was made from the sheet."));
+    return m_document != nullptr;
+}
+
+void MainWindow::openDemo()
+{
+    if (!m_document || closeStudy())
+        take(
+            makeDemoStudy(),
+            tr("This day is invented. Whatever you do to it is gone when you open the demo again."),
+            Remember::no);
+}
+
+void MainWindow::newStudy()
+{
+    if (m_document && !closeStudy())
+        return;
+    take(makeEmptyStudy(m_clock().date()), {});
+    if (!m_document)
+        return;
+    m_messages->say(MessageBar::Kind::news,
+                    tr("Everything you type is kept at once in %1.").arg(m_document->path()));
+    m_page->newRun();
+}
+
+void MainWindow::take(StudyDocument::Opened opened, const QString& news, Remember remember)
+{
+    if (!opened) {
+        say(opened.error());
+        return;
+    }
+    m_document = std::move(opened).take();
+    m_messages->hide();
+    showStudy();
+    connectStudy();
+    if (remember == Remember::yes)
+        m_preferences.addRecentFile(m_document->path());
+    if (!news.isEmpty())
+        m_messages->say(MessageBar::Kind::news, news);
+    offerRoadside();
+    takeBusy(m_document->isBusy());
+    takeResult();
+    follow();
+    retitle();
+}
+
+void MainWindow::showStudy()
+{
+    m_page = new StudyPage(*m_document, m_preferences, m_clock, this);
+    m_stack->addWidget(m_page);
+    m_stack->setCurrentWidget(m_page);
+    m_findings = new FindingsPanel(*m_document, m_preferences, m_findingsDock);
+    m_findingsDock->setWidget(m_findings);
+    m_historyDock->setWidget(new HistoryPanel(*m_document, m_historyDock));
+    m_recordings = new RecordingsPanel(*m_document, m_preferences, m_recordingsDock);
+    m_recordingsDock->setWidget(m_recordings);
+    m_result = new ResultTabs(m_resultStack);
+    m_resultStack->addWidget(m_result);
+    dressResult();
+    m_resultStack->setCurrentIndex(m_document->isBlind() ? 0 : 1);
+    for (QAction* tag : m_tagActions)
+        m_page->list().addAction(tag);
+    for (QDockWidget* dock : docks())
+        dock->show();
+    if (!restoreState(m_preferences.windowState())) {
+        resizeDocks({m_resultDock}, {width() * 42 / 100}, Qt::Horizontal);
+        resizeDocks({m_findingsDock}, {height() * 27 / 100}, Qt::Vertical);
+    }
+    m_findingsDock->raise();
+    m_resultDock->raise();
+    m_toolBar->show();
+    m_page->list().setFocus();
+    if (!m_document->study().runs.empty()) {
+        const core::RunId last = m_document->study().runs.back().id;
+        m_page->list().selectRun(last);
+        // The list has its height only after the layout.
+        QTimer::singleShot(0, m_page,
+                           [this] { m_page->list().scrollTo(m_page->list().currentIndex()); });
+    }
+}
+
+void MainWindow::connectStudy()
+{
+    StudyDocument* document = m_document.get();
+    connect(document, &StudyDocument::failed, this, &MainWindow::say);
+    connect(document, &StudyDocument::studyChanged, this, [this] {
+        follow();
+        retitle();
+    });
+    connect(document, &StudyDocument::analysisChanged, this, &MainWindow::takeResult);
+    connect(document, &StudyDocument::busyChanged, this, &MainWindow::takeBusy);
+    connect(document, &StudyDocument::progressed, this,
+            [this](double share) { m_progress->setValue(static_cast<int>(100.0 * share)); });
+    connect(document, &StudyDocument::blindChanged, this, [this](bool blind) {
+        m_resultStack->setCurrentIndex(blind ? 0 : 1);
+        follow();
+    });
+    connect(m_page, &StudyPage::selectionChanged, this, &MainWindow::follow);
+    connect(m_page, &StudyPage::currentRunChanged, m_findings, &FindingsPanel::showRun);
+    connect(m_page, &StudyPage::problem, this, [this](const QString& sentence) {
+        m_messages->say(MessageBar::Kind::problem, sentence);
+    });
+    connect(m_page, &StudyPage::news, this,
+            [this](const QString& sentence) { statusBar()->showMessage(sentence, 8000); });
+    connect(m_findings, &FindingsPanel::runWanted, m_page, &StudyPage::showRun);
+    connectRecordings();
+    connect(m_result->verdict(), &ResultPage::marginAsked, this, [this](double margin_pct) {
+        m_document->tryOptions(margin_pct, m_document->options().confidence);
+    });
+    connect(m_result->verdict(), &ResultPage::confidenceAsked, this, [this](double confidence) {
+        m_document->tryOptions(m_document->options().margin_pct, confidence);
+    });
+    connect(&m_preferences, &Preferences::unitsChanged, m_result, [this] { dressResult(); });
+    connect(&m_preferences, &Preferences::appearanceChanged, m_result, [this] { dressResult(); });
+    connect(m_result, &ResultTabs::runActivated, m_page, &StudyPage::showRun);
+    connect(m_result->plan(), &PlanPage::runCardRequested, this, &MainWindow::chooseRunCard);
+    connect(m_result->plan(), &PlanPage::noiseStudiesRequested, this,
+            &MainWindow::chooseNoiseStudies);
+    connect(
+        m_result->plan(), &PlanPage::tieRequested, this, [this](const core::PlannedStudy& plan) {
+            core::StudyProperties properties = m_document->study().properties;
+            properties.plan = plan;
+            m_document->setProperties(properties, tr("plan %1, %2 pairs a block")
+                                                      .arg(QString::fromStdString(plan.sequence))
+                                                      .arg(plan.pairs_per_block));
+        });
+}
+
+std::vector<QDockWidget*> MainWindow::docks() const
+{
+    return {m_resultDock, m_findingsDock, m_historyDock, m_recordingsDock};
+}
+
+bool MainWindow::isLoading() const
+{
+    if (!m_document)
+        return false;
+    const PlanPage* plan = m_result->plan();
+    return m_document->isBusy() || m_recordings->isLoading() ||
+           (plan->isVisible() && plan->isBusy());
+}
+
+bool MainWindow::closeStudy()
+{
+    if (!m_document)
+        return true;
+    if (!m_page->settle())
+        return false;
+    closeRoadside();
+    m_document->settleOptions();
+    m_preferences.setWindow(saveGeometry(), saveState());
+    m_messages->hide();
+    for (QDockWidget* dock : docks())
+        dock->hide();
+    m_toolBar->hide();
+    for (QWidget* part : std::initializer_list<QWidget*>{m_page, m_findings, m_result, m_recordings,
+                                                         m_historyDock->widget()}) {
+        part->hide();
+        part->disconnect(this);
+        delete part;
+    }
+    m_page = nullptr;
+    m_findings = nullptr;
+    m_recordings = nullptr;
+    m_result = nullptr;
+    m_document.reset();
+    m_stack->setCurrentIndex(0);
+    takeBusy(false);
+    follow();
+    retitle();
+    return true;
+}
+
+void MainWindow::takeResult()
+{
+    const auto result = m_document->result();
+    if (!result)
+        return;
+    dressResult();
+    m_result->setResult(result);
+    follow();
+    if (m_resultDock->isVisible() && isActiveWindow())
+        m_document->recordLook();
+}
+
+void MainWindow::dressResult()
+{
+    m_result->setLook(Theme::of(palette()), m_preferences.units(m_document->isElectric()));
+}
+
+void MainWindow::takeBusy(bool busy)
+{
+    if (m_result)
+        m_result->setRecomputing(busy);
+    if (!busy) {
+        m_progress->hide();
+        m_stop->hide();
+        return;
+    }
+    m_progress->setValue(0);
+    QTimer::singleShot(400, this, [this] { // most answers are there sooner
+        const bool still = m_document && m_document->isBusy();
+        m_progress->setVisible(still);
+        m_stop->setVisible(still);
+    });
+}
+
+void MainWindow::say(const core::Error& error)
+{
+    QString sentence = sentenceOf(error);
+    if (!error.where.empty())
+        sentence = tr("%1 (%2)").arg(sentence, placeOf(error));
+    if (!error.others.empty())
+        sentence += u' ' + tr("There are %n more.", nullptr, static_cast<int>(error.others.size()));
+    m_messages->say(MessageBar::Kind::problem, sentence);
+}
+
+/// Menus, buttons and the line at the bottom, as the study and the selection are.
+void MainWindow::follow()
+{
+    for (QAction* action : m_studyActions)
+        action->setEnabled(m_document != nullptr);
+    QAction* undo = action("undo");
+    QAction* redo = action("redo");
+    if (!m_document || !m_page) {
+        undo->setText(tr("&Undo"));
+        redo->setText(tr("&Redo"));
+        m_tally->clear();
+        return;
+    }
+    const auto undoable = m_document->undoable();
+    const auto redoable = m_document->redoable();
+    undo->setEnabled(undoable.has_value());
+    redo->setEnabled(redoable.has_value());
+    undo->setText(undoable ? tr("&Undo: %1").arg(historyLine(*undoable)) : tr("&Undo"));
+    redo->setText(redoable ? tr("&Redo: %1").arg(historyLine(*redoable)) : tr("&Redo"));
+    undo->setToolTip(undo->text().remove(u'&'));
+    redo->setToolTip(redo->text().remove(u'&'));
+
+    action("rename")->setEnabled(!m_document->study().runs.empty());
+    const std::vector<core::Run> runs = m_page->selectedRuns();
+    const auto any = [&](const auto& holds) {
+        return std::any_of(runs.begin(), runs.end(), holds);
+    };
+    action("discardRuns")->setEnabled(!runs.empty());
+    action("removeRuns")->setEnabled(!runs.empty());
+    action("editRun")->setEnabled(!runs.empty());
+    action("countRuns")->setEnabled(any([](const core::Run& run) { return !run.counted(); }));
+    action("pairRuns")->setEnabled(runs.size() == 2);
+    action("unpairRuns")->setEnabled(any([](const core::Run& r) { return !r.pair_mark.empty(); }));
+    for (QAction* tag : m_tagActions)
+        tag->setEnabled(!runs.empty());
+    const int open = m_findings->model().openCount();
+    action("nextFinding")->setEnabled(open > 0);
+    m_findingsDock->setWindowTitle(open > 0 ? tr("Findings (%1 open)").arg(open) : tr("Findings"));
+    const bool blind = m_document->isBlind();
+    action("blind")->setChecked(blind);
+    for (const char* report : {"report", "reportPdf", "printReport"}) // they show the verdict
+        action(report)->setEnabled(!blind);
+
+    const core::Study& study = m_document->study();
+    const auto counted = std::count_if(study.runs.begin(), study.runs.end(),
+                                       [](const auto& r) { return r.counted(); });
+    const auto result = m_document->result();
+    QStringList parts{tr("%n run(s)", nullptr, static_cast<int>(study.runs.size())),
+                      tr("%n counted", nullptr, static_cast<int>(counted))};
+    if (result)
+        parts += tr("%n pair(s)", nullptr, static_cast<int>(result->analysis.pairs.size()));
+    if (blind)
+        parts += tr("consumption hidden");
+    m_tally->setText(parts.join(QString::fromUtf8("  ·  ")));
+}
+
+void MainWindow::retitle()
+{
+    if (!m_document) {
+        setWindowTitle(tr("Bothways"));
+        setWindowFilePath({});
+        return;
+    }
+    setWindowTitle(tr("%1 – Bothways").arg(m_document->name()));
+}
+
+bool MainWindow::showPage(const QString& name)
+{
+    if (!pageNames().contains(name))
+        return false;
+    if (name == "start")
+        return closeStudy();
+    if (name == "preferences") {
+        editPreferences();
+        return true;
+    }
+    if (name == "help") {
+        m_help->openHere();
+        return true;
+    }
+    if (!m_document)
+        return false;
+    if (name == "runs")
+        m_page->list().setFocus();
+    else if (name == "entry")
+        m_page->newRun();
+    else if (name == "roadside")
+        openRoadside();
+    else if (name == "edit")
+        m_page->editRun();
+    else if (name == "discard")
+        m_page->discardRuns();
+    else if (name == "recordings.list")
+        listRecordings();
+    else if (name.startsWith("properties"))
+        editProperties(name.mid(11));
+    else if (m_result->showPage(name + "Page")) {
+        m_resultDock->show();
+        m_resultDock->raise();
+    } else if (QDockWidget* dock = findChild<QDockWidget*>(name + "Dock")) {
+        dock->show();
+        dock->raise();
+    }
+    return true;
+}
+
+QStringList MainWindow::pageNames()
+{
+    return {"start",
+            "runs",
+            "result",
+            "companions",
+            "checks",
+            "why",
+            "plan",
+            "ledger",
+            "findings",
+            "history",
+            "recordings",
+            "recordings.list",
+            "entry",
+            "roadside",
+            "edit",
+            "discard",
+            "properties",
+            "properties.stretchPage",
+            "properties.limitsPage",
+            "properties.accessoriesPage",
+            "properties.planPage",
+            "preferences",
+            "help"};
+}
+
+QPixmap MainWindow::picture(const QSize& size)
+{
+    if (m_roadside && m_roadside->isVisible()) {
+        m_roadside->showNormal();
+        m_roadside->resize(size.isValid() ? size : this->size());
+        QCoreApplication::processEvents(); // the layout follows
+        return m_roadside->grab();
+    }
+    if (m_help->window() && m_help->window()->isVisible())
+        return m_help->window()->grab();
+    QPixmap picture = grab();
+    for (QDialog* dialog : findChildren<QDialog*>()) {
+        if (!dialog->isVisible())
+            continue;
+        const QPixmap front = dialog->grab();
+        QPainter painter(&picture);
+        const QPoint at((width() - dialog->width()) / 2, (height() - dialog->height()) / 2);
+        painter.fillRect(rect(), QColor(0, 0, 0, 70));
+        painter.drawPixmap(at, front);
+        painter.setPen(Qt::gray);
+        painter.drawRect(QRect(at, dialog->size()));
+    }
+    return picture;
+}
+
+void MainWindow::closeEvent(QCloseEvent* event)
+{
+    if (m_document && !closeStudy()) {
+        event->ignore();
+        return;
+    }
+    if (m_help->window())
+        m_help->window()->close();
+    event->accept();
+}
+
+void MainWindow::dragEnterEvent(QDragEnterEvent* event)
+{
+    const QList<QUrl> urls = event->mimeData()->urls();
+    if (!urls.isEmpty() &&
+        std::all_of(urls.begin(), urls.end(), [](const QUrl& url) { return url.isLocalFile(); }))
+        event->acceptProposedAction();
+}
+
+void MainWindow::dropEvent(QDropEvent* event)
+{
+    event->acceptProposedAction();
+    for (const QUrl& url : event->mimeData()->urls()) {
+        const QString file = url.toLocalFile();
+        if (!m_document || storage::StudyFile::isStudyFile(toPath(file)))
+            openFile(file);
+        else
+            importSheet(file);
+    }
+}
+
+} // namespace bothways::app

@@ -1,0 +1,167 @@
+// Copyright (C) 2026 The Bothways developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "app/desktop/document/run_draft.h"
+#include "app/desktop/document/study_document.h"
+#include "core/planning/plan.h"
+#include "storage/recordings/cut.h"
+
+#include <QMainWindow>
+
+#include <functional>
+#include <memory>
+
+class QDockWidget;
+class QLabel;
+class QMenu;
+class QProgressBar;
+class QStackedWidget;
+class QToolBar;
+class QToolButton;
+
+namespace bothways::app {
+
+struct ReportInput;
+
+class FindingsPanel;
+class HelpDesk;
+class MessageBar;
+class Preferences;
+class RecordingsPanel;
+class ResultTabs;
+class RoadsidePage;
+class StudyPage;
+
+/// The window: the start page, or one open study with its list, result, findings and history.
+/// Says what went wrong in a bar above the work, never in a box in front of it.
+class MainWindow final : public QMainWindow {
+    Q_OBJECT
+
+public:
+    explicit MainWindow(Preferences& preferences, Clock clock = {}, QWidget* parent = nullptr);
+    ~MainWindow() override;
+
+    [[nodiscard]] StudyDocument* document() const { return m_document.get(); }
+    [[nodiscard]] StudyPage* page() const { return m_page; }
+    /// True while something that is on show is still being computed or read.
+    [[nodiscard]] bool isLoading() const;
+    [[nodiscard]] QAction* action(const QString& objectName) const;
+    [[nodiscard]] HelpDesk& help() const { return *m_help; }
+
+    /// Opens a study, or makes one from a run sheet. False, with the reason on show, where it
+    /// cannot; what was open then stays open.
+    bool openFile(const QString& file);
+    void openDemo();
+    void newStudy();
+    /// The roadside mode, in front of everything.
+    void openRoadside();
+    [[nodiscard]] RoadsidePage* roadside() const { return m_roadside; }
+    /// Back to the start page. False where something typed keeps the study open.
+    bool closeStudy();
+    void importSheet(const QString& file);
+    /// Shows what is in a recording's file, to be imported.
+    void importRecording(const QString& file);
+    void cutRecording(core::RecordingId id);
+    /// Brings a part of the window to the front by its name; see pageNames().
+    bool showPage(const QString& name);
+    [[nodiscard]] static QStringList pageNames();
+    /// What the window looks like, an open dialog included; or the roadside mode, in `size`.
+    [[nodiscard]] QPixmap picture(const QSize& size = {});
+
+protected:
+    void closeEvent(QCloseEvent* event) override;
+    void dragEnterEvent(QDragEnterEvent* event) override;
+    void dropEvent(QDropEvent* event) override;
+
+private:
+    // main_window.cpp
+    enum class Remember { yes, no }; ///< among the recent files
+    void take(StudyDocument::Opened opened, const QString& news, Remember remember = Remember::yes);
+    void showStudy();
+    void connectStudy();
+    [[nodiscard]] std::vector<QDockWidget*> docks() const;
+    void takeResult();
+    void dressResult();
+    void takeBusy(bool busy);
+    void say(const core::Error& error);
+    void follow();
+    void retitle();
+
+    // main_window_build.cpp
+    void build();
+    QDockWidget* addDock(const char* name, const QString& title, Qt::DockWidgetArea area);
+    QAction* add(QMenu* menu, const char* name, const QString& text, const QKeySequence& keys,
+                 const std::function<void()>& job, bool needsStudy = true);
+    QAction* addTag(QMenu* menu, const char* name, const QString& text, Qt::Key key,
+                    const std::function<void()>& job);
+    void buildFileMenu();
+    void buildEditMenu();
+    void buildRunMenu();
+    void buildTagMenu(QMenu* menu);
+    void buildStudyMenu();
+    void buildViewMenu();
+    void buildHelpMenu();
+    void buildToolBar();
+    void fillRecent();
+
+    // main_window_jobs.cpp
+    void chooseStudy();
+    void chooseNewStudy();
+    void chooseSheet();
+    void chooseExport();
+    void chooseCopy();
+    void renameInAllRuns();
+    /// What the document says of the job; shown nowhere else.
+    core::Outcome tried(const std::function<bool()>& job);
+    void compareStudies();
+    void editProperties(const QString& page = {});
+    void editPreferences();
+    void nextFinding();
+    void closeRoadside();
+    void offerRoadside();
+    void showKeys();
+    void showAbout();
+    void setBlind(bool blind);
+    void showSheetFaults(const QString& file, const core::Error& error);
+
+    // main_window_recordings.cpp
+    void connectRecordings();
+    void chooseRecording();
+    void listRecordings();
+
+    // main_window_report.cpp
+    void chooseReport();
+    void chooseReportPdf();
+    void printReport();
+    void chooseRunCard(const core::Plan& plan);
+    void chooseNoiseStudies();
+    [[nodiscard]] std::optional<ReportInput> reportInput() const;
+    void writePage(const QString& title, const QString& name, const QByteArray& html);
+    void writeWhole(const QString& path, const QByteArray& bytes, const QString& news);
+
+    Preferences& m_preferences;
+    Clock m_clock;
+    std::unique_ptr<HelpDesk> m_help;
+    std::unique_ptr<StudyDocument> m_document;
+    StudyPage* m_page = nullptr;
+    FindingsPanel* m_findings = nullptr;
+    RecordingsPanel* m_recordings = nullptr;
+    ResultTabs* m_result = nullptr;
+    RoadsidePage* m_roadside = nullptr;
+    MessageBar* m_messages = nullptr;
+    QStackedWidget* m_stack = nullptr;
+    QStackedWidget* m_resultStack = nullptr;
+    QDockWidget* m_resultDock = nullptr;
+    QDockWidget* m_findingsDock = nullptr;
+    QDockWidget* m_historyDock = nullptr;
+    QDockWidget* m_recordingsDock = nullptr;
+    QMenu* m_recentMenu = nullptr;
+    QToolBar* m_toolBar = nullptr;
+    QLabel* m_tally = nullptr;
+    QProgressBar* m_progress = nullptr;
+    QToolButton* m_stop = nullptr;
+    QList<QAction*> m_studyActions, m_tagActions;
+};
+
+} // namespace bothways::app

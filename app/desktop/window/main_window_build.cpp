@@ -1,0 +1,358 @@
+// Copyright (C) 2026 The Bothways developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/desktop/window/main_window.h"
+
+#include "app/desktop/help/help_desk.h"
+#include "app/desktop/look/message_bar.h"
+#include "app/desktop/look/preferences.h"
+#include "app/desktop/runs/run_tags.h"
+#include "app/desktop/runs/study_page.h"
+#include "app/desktop/window/start_page.h"
+
+#include <QAction>
+#include <QActionGroup>
+#include <QApplication>
+#include <QDir>
+#include <QDockWidget>
+#include <QFileInfo>
+#include <QLabel>
+#include <QMenuBar>
+#include <QProgressBar>
+#include <QPushButton>
+#include <QStackedWidget>
+#include <QStatusBar>
+#include <QToolBar>
+#include <QToolButton>
+#include <QVBoxLayout>
+
+namespace bothways::app {
+
+void MainWindow::build()
+{
+    auto* centre = new QWidget(this);
+    auto* box = new QVBoxLayout(centre);
+    box->setContentsMargins(4, 4, 4, 4);
+    box->setSpacing(4);
+    m_messages = new MessageBar(centre);
+    m_stack = new QStackedWidget(centre);
+    m_stack->setObjectName("centre");
+    box->addWidget(m_messages);
+    box->addWidget(m_stack, 1);
+    setCentralWidget(centre);
+
+    auto* start = new StartPage(m_preferences, m_stack);
+    m_stack->addWidget(start);
+    connect(start, &StartPage::demoWanted, this, &MainWindow::openDemo);
+    connect(start, &StartPage::emptyStudyWanted, this, &MainWindow::newStudy);
+    connect(start, &StartPage::openWanted, this, &MainWindow::chooseStudy);
+    connect(start, &StartPage::sheetWanted, this, &MainWindow::chooseSheet);
+    connect(start, &StartPage::fileWanted, this, [this](const QString& file) { openFile(file); });
+
+    m_resultDock = addDock("resultDock", tr("Result"), Qt::RightDockWidgetArea);
+    m_recordingsDock = addDock("recordingsDock", tr("Recordings"), Qt::RightDockWidgetArea);
+    tabifyDockWidget(m_resultDock, m_recordingsDock);
+    setTabPosition(Qt::RightDockWidgetArea, QTabWidget::North);
+    m_findingsDock = addDock("findingsDock", tr("Findings"), Qt::BottomDockWidgetArea);
+    m_historyDock = addDock("historyDock", tr("History"), Qt::BottomDockWidgetArea);
+    tabifyDockWidget(m_findingsDock, m_historyDock);
+    setTabPosition(Qt::BottomDockWidgetArea, QTabWidget::North);
+    setCorner(Qt::BottomRightCorner, Qt::RightDockWidgetArea);
+    setDockOptions(AnimatedDocks | AllowTabbedDocks | AllowNestedDocks);
+
+    m_resultStack = new QStackedWidget(m_resultDock);
+    auto* blind = new QWidget(m_resultStack);
+    blind->setObjectName("blindPage");
+    auto* blindBox = new QVBoxLayout(blind);
+    auto* words = new QLabel(tr("Consumption and result are hidden, so that the answer cannot "
+                                "choose the runs. Go through the findings, discard what has to "
+                                "go, then show them. That they were hidden, and until when, is in "
+                                "the history."),
+                             blind);
+    words->setWordWrap(true);
+    words->setAlignment(Qt::AlignCenter);
+    auto* reveal = new QPushButton(tr("The discards are settled: show the result"), blind);
+    reveal->setObjectName("reveal");
+    blindBox->addStretch(1);
+    blindBox->addWidget(words);
+    blindBox->addWidget(reveal, 0, Qt::AlignHCenter);
+    blindBox->addStretch(2);
+    m_resultStack->addWidget(blind);
+    m_resultDock->setWidget(m_resultStack);
+    connect(reveal, &QPushButton::clicked, this, [this] { setBlind(false); });
+
+    m_tally = new QLabel(this);
+    m_tally->setObjectName("tally");
+    m_progress = new QProgressBar(this);
+    m_progress->setObjectName("progress");
+    m_progress->setAccessibleName(tr("Computing the result"));
+    m_progress->setRange(0, 100);
+    m_progress->setMaximumWidth(180);
+    m_progress->hide();
+    m_stop = new QToolButton(this);
+    m_stop->setObjectName("stopComputing");
+    m_stop->setText(tr("Stop"));
+    m_stop->hide();
+    connect(m_stop, &QToolButton::clicked, this, [this] {
+        if (m_document)
+            m_document->stopComputing();
+    });
+    statusBar()->addPermanentWidget(m_progress);
+    statusBar()->addPermanentWidget(m_stop);
+    statusBar()->addPermanentWidget(m_tally);
+
+    buildFileMenu();
+    buildEditMenu();
+    buildRunMenu();
+    buildStudyMenu();
+    buildViewMenu();
+    buildHelpMenu();
+    buildToolBar();
+}
+
+QDockWidget* MainWindow::addDock(const char* name, const QString& title, Qt::DockWidgetArea area)
+{
+    auto* dock = new QDockWidget(title, this);
+    dock->setObjectName(name);
+    dock->setAccessibleName(title);
+    addDockWidget(area, dock);
+    dock->hide();
+    return dock;
+}
+
+QAction* MainWindow::action(const QString& objectName) const
+{
+    return findChild<QAction*>(objectName);
+}
+
+QAction* MainWindow::add(QMenu* menu, const char* name, const QString& text,
+                         const QKeySequence& keys, const std::function<void()>& job,
+                         bool needsStudy)
+{
+    auto* action = new QAction(text, this);
+    action->setObjectName(name);
+    action->setShortcut(keys);
+    connect(action, &QAction::triggered, this, job);
+    menu->addAction(action);
+    addAction(action);
+    if (needsStudy)
+        m_studyActions += action;
+    return action;
+}
+
+/// A key that works while the run list has the keyboard, and nowhere else: it is a letter.
+QAction* MainWindow::addTag(QMenu* menu, const char* name, const QString& text, Qt::Key key,
+                            const std::function<void()>& job)
+{
+    auto* action = new QAction(text, this);
+    action->setObjectName(name);
+    action->setShortcut(QKeySequence(key));
+    action->setShortcutContext(Qt::WidgetShortcut);
+    connect(action, &QAction::triggered, this, job);
+    menu->addAction(action);
+    m_tagActions += action;
+    m_studyActions += action;
+    return action;
+}
+
+void MainWindow::buildFileMenu()
+{
+    QMenu* menu = menuBar()->addMenu(tr("&File"));
+    add(
+        menu, "newStudyAction", tr("&New study"), tr("Ctrl+Shift+N"), [this] { newStudy(); },
+        false);
+    add(
+        menu, "newStudyIn", tr("New study &in…"), {}, [this] { chooseNewStudy(); }, false);
+    add(
+        menu, "open", tr("&Open…"), QKeySequence::Open, [this] { chooseStudy(); }, false);
+    m_recentMenu = menu->addMenu(tr("Open &recent"));
+    connect(m_recentMenu, &QMenu::aboutToShow, this, &MainWindow::fillRecent);
+    add(
+        menu, "demo", tr("Open the &demo study"), {}, [this] { openDemo(); }, false);
+    menu->addSeparator();
+    add(
+        menu, "import", tr("&Import a run sheet…"), tr("Ctrl+I"), [this] { chooseSheet(); }, false);
+    add(menu, "importRecording", tr("Import a re&cording…"), tr("Ctrl+Shift+I"),
+        [this] { chooseRecording(); });
+    add(menu, "listRecordings", tr("All recordin&gs…"), {}, [this] { listRecordings(); });
+    add(menu, "export", tr("&Export the run sheet…"), tr("Ctrl+E"), [this] { chooseExport(); });
+    add(menu, "report", tr("Save the &report…"), tr("Ctrl+R"), [this] { chooseReport(); });
+    add(menu, "reportPdf", tr("Save the report as P&DF…"), {}, [this] { chooseReportPdf(); });
+    add(menu, "printReport", tr("&Print the report…"), QKeySequence::Print,
+        [this] { printReport(); });
+    add(menu, "copyStudy", tr("Save a &copy…"), QKeySequence::SaveAs, [this] { chooseCopy(); });
+    menu->addSeparator();
+    add(menu, "closeStudy", tr("&Close the study"), QKeySequence::Close, [this] { closeStudy(); });
+    add(
+        menu, "quit", tr("&Quit"), QKeySequence::Quit, [this] { close(); }, false);
+}
+
+void MainWindow::buildEditMenu()
+{
+    QMenu* menu = menuBar()->addMenu(tr("&Edit"));
+    add(menu, "undo", tr("&Undo"), QKeySequence::Undo, [this] { m_document->undo(); });
+    add(menu, "redo", tr("&Redo"), QKeySequence::Redo, [this] { m_document->redo(); });
+    menu->addSeparator();
+    add(
+        menu, "preferences", tr("&Preferences…"), tr("Ctrl+,"), [this] { editPreferences(); },
+        false);
+}
+
+void MainWindow::buildRunMenu()
+{
+    QMenu* menu = menuBar()->addMenu(tr("&Run"));
+    QAction* newRun =
+        add(menu, "newRun", tr("&New run"), tr("Ctrl+N"), [this] { m_page->newRun(); });
+    newRun->setShortcuts({QKeySequence(tr("Ctrl+N")), QKeySequence(Qt::Key_Insert)});
+    newRun->setToolTip(tr("A new run that starts now, filled in from the last (Ctrl+N or Insert)"));
+    add(menu, "editRun", tr("&Edit the run"), tr("Ctrl+Return"), [this] { m_page->editRun(); });
+    menu->addSeparator();
+    QAction* discard =
+        add(menu, "discardRuns", tr("&Discard…"), tr("Ctrl+D"), [this] { m_page->discardRuns(); });
+    discard->setToolTip(tr("The chosen runs do not count, with a reason (Ctrl+D)"));
+    QAction* count = add(menu, "countRuns", tr("&Count again"), tr("Ctrl+Shift+D"),
+                         [this] { m_page->countRuns(); });
+    count->setToolTip(tr("Lift the discard of the chosen runs (Ctrl+Shift+D)"));
+    QAction* tie =
+        add(menu, "pairRuns", tr("&Tie as a pair"), tr("Ctrl+T"), [this] { m_page->pairRuns(); });
+    tie->setToolTip(tr("Two chosen runs, out and return, become a pair by hand (Ctrl+T)"));
+    add(menu, "unpairRuns", tr("&Untie"), tr("Ctrl+Shift+T"), [this] { m_page->unpairRuns(); });
+    menu->addSeparator();
+    buildTagMenu(menu->addMenu(tr("&Note about the run")));
+    add(menu, "nextFinding", tr("Next &finding"), tr("F4"), [this] { nextFinding(); });
+    menu->addSeparator();
+    add(menu, "removeRuns", tr("Re&move (typed by mistake)"), tr("Shift+Del"),
+        [this] { m_page->removeRuns(); });
+}
+
+void MainWindow::buildTagMenu(QMenu* menu)
+{
+    const auto field = [this](RunField which) {
+        return [this, which] { m_page->editField(which); };
+    };
+    addTag(menu, "tagAccessories", tr("&Accessories on"), Qt::Key_A, field(RunField::accessories));
+    addTag(menu, "tagTimer", tr("&Switched on since"), Qt::Key_S, field(RunField::accessoryOn));
+    addTag(menu, "tagWind", tr("&Wind"), Qt::Key_W, field(RunField::wind));
+    addTag(menu, "tagTemperature", tr("&Temperature"), Qt::Key_T, field(RunField::temperature));
+    addTag(menu, "tagTraffic", tr("&Passing traffic"), Qt::Key_P,
+           [this] { m_page->toggleMark(kTrafficMark); });
+    addTag(menu, "tagAdjusted", tr("Ad&justed during the run"), Qt::Key_J,
+           [this] { m_page->toggleMark(kAdjustedMark); });
+    addTag(menu, "tagMarks", tr("Other &marks"), Qt::Key_M, field(RunField::marks));
+    addTag(menu, "tagBattery", tr("&Battery"), Qt::Key_B, field(RunField::batteryStart));
+    addTag(menu, "tagNotes", tr("&Notes"), Qt::Key_N, field(RunField::notes));
+}
+
+void MainWindow::buildStudyMenu()
+{
+    QMenu* menu = menuBar()->addMenu(tr("&Study"));
+    add(menu, "properties", tr("&Properties…"), tr("Alt+Return"), [this] { editProperties(); });
+    add(menu, "limits", tr("&Limits of the rules…"), {}, [this] { editProperties("limitsPage"); });
+    add(menu, "plan", tr("P&lan…"), {}, [this] { editProperties("planPage"); });
+    add(menu, "rename", tr("&Names in all runs…"), {}, [this] { renameInAllRuns(); });
+    add(menu, "compare", tr("&Compare studies…"), {}, [this] { compareStudies(); });
+    menu->addSeparator();
+    QAction* blind = add(menu, "blind", tr("&Hide consumption until the discards are settled"),
+                         tr("Ctrl+B"), [this] { setBlind(!m_document->isBlind()); });
+    blind->setCheckable(true);
+}
+
+void MainWindow::buildViewMenu()
+{
+    QMenu* menu = menuBar()->addMenu(tr("&View"));
+    add(menu, "showRuns", tr("&Runs"), tr("Ctrl+1"), [this] { showPage("runs"); });
+    int key = 2;
+    for (QDockWidget* dock : docks()) {
+        const QByteArray name = "show_" + dock->objectName().toUtf8();
+        add(menu, name.constData(), dock->windowTitle(),
+            QKeySequence(QString("Ctrl+%1").arg(key++)), [dock] {
+                dock->show();
+                dock->raise();
+                if (QWidget* inside = dock->widget())
+                    inside->setFocus();
+                if (QWidget* first = dock->widget()->nextInFocusChain();
+                    first && dock->isAncestorOf(first))
+                    first->setFocus(Qt::ShortcutFocusReason);
+            });
+    }
+    QAction* roadside =
+        add(menu, "roadside", tr("R&oadside mode"), tr("F9"), [this] { openRoadside(); });
+    roadside->setToolTip(tr("One page for the companion in the passenger seat (F9)"));
+    menu->addSeparator();
+    QMenu* colours = menu->addMenu(tr("&Colours"));
+    auto* group = new QActionGroup(this);
+    const std::pair<ThemeChoice, QString> themes[] = {{ThemeChoice::system, tr("As the &system")},
+                                                      {ThemeChoice::light, tr("&Light")},
+                                                      {ThemeChoice::dark, tr("&Dark")}};
+    for (const auto& [theme, text] : themes) {
+        QAction* action = colours->addAction(text);
+        action->setCheckable(true);
+        action->setChecked(m_preferences.theme() == theme);
+        group->addAction(action);
+        connect(action, &QAction::triggered, this,
+                [this, choice = theme] { m_preferences.setTheme(choice); });
+        connect(&m_preferences, &Preferences::appearanceChanged, action,
+                [this, action, choice = theme] {
+                    action->setChecked(m_preferences.theme() == choice);
+                });
+    }
+    QAction* large = add(
+        menu, "largeTextAction", tr("&Large text"), tr("Ctrl+Shift+L"),
+        [this] { m_preferences.setLargeText(!m_preferences.largeText()); }, false);
+    large->setCheckable(true);
+    large->setChecked(m_preferences.largeText());
+    connect(&m_preferences, &Preferences::appearanceChanged, large,
+            [this, large] { large->setChecked(m_preferences.largeText()); });
+    add(
+        menu, "fullScreen", tr("&Full screen"), tr("F11"),
+        [this] { isFullScreen() ? showNormal() : showFullScreen(); }, false);
+}
+
+void MainWindow::buildHelpMenu()
+{
+    QMenu* menu = menuBar()->addMenu(tr("&Help"));
+    QAction* help = add(
+        menu, "help", tr("&Handbook"), QKeySequence(Qt::Key_F1), [this] { m_help->openHere(); },
+        false);
+    help->setToolTip(tr("The handbook, at the page for where you are (F1)"));
+    add(
+        menu, "keys", tr("&Keys"), tr("Ctrl+F1"), [this] { showKeys(); }, false);
+    add(
+        menu, "about", tr("&About Bothways"), {}, [this] { showAbout(); }, false);
+}
+
+void MainWindow::buildToolBar()
+{
+    m_toolBar = addToolBar(tr("Runs"));
+    QToolBar* bar = m_toolBar;
+    bar->setObjectName("toolBar");
+    bar->setMovable(false);
+    bar->setToolButtonStyle(Qt::ToolButtonTextOnly);
+    for (const char* name : {"newRun", "discardRuns", "countRuns", "pairRuns", "unpairRuns"})
+        bar->addAction(action(name));
+    bar->addSeparator();
+    for (const char* name : {"nextFinding", "blind"})
+        bar->addAction(action(name));
+    bar->addSeparator();
+    for (const char* name : {"properties", "import", "export"})
+        bar->addAction(action(name));
+    bar->hide();
+    // Short names: the bar has to fit beside large text.
+    action("blind")->setIconText(tr("Hide consumption"));
+    action("properties")->setIconText(tr("Properties"));
+    action("import")->setIconText(tr("Import"));
+    action("export")->setIconText(tr("Export"));
+}
+
+void MainWindow::fillRecent()
+{
+    m_recentMenu->clear();
+    for (const QString& file : m_preferences.recentFiles()) {
+        QAction* action = m_recentMenu->addAction(QFileInfo(file).completeBaseName());
+        action->setToolTip(QDir::toNativeSeparators(file));
+        connect(action, &QAction::triggered, this, [this, file] { openFile(file); });
+    }
+    if (m_recentMenu->isEmpty())
+        m_recentMenu->addAction(tr("None yet"))->setEnabled(false);
+}
+
+} // namespace bothways::app

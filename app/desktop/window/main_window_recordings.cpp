@@ -1,0 +1,87 @@
+// Copyright (C) 2026 The Bothways developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/desktop/document/study_files.h"
+#include "app/desktop/findings/findings_panel.h"
+#include "app/desktop/look/message_bar.h"
+#include "app/desktop/recordings/cut_dialog.h"
+#include "app/desktop/recordings/recording_import_dialog.h"
+#include "app/desktop/recordings/recordings_dialog.h"
+#include "app/desktop/recordings/recordings_panel.h"
+#include "app/desktop/runs/study_page.h"
+#include "app/desktop/window/main_window.h"
+#include "storage/recordings/cut.h"
+#include "storage/recordings/recordings.h"
+
+#include <QFileDialog>
+
+// What the window does with recordings. Dialogs are children of the panel: they go with the study.
+namespace bothways::app {
+
+void MainWindow::connectRecordings()
+{
+    connect(m_page, &StudyPage::currentRunChanged, m_recordings, &RecordingsPanel::showRun);
+    if (const auto chosen = m_page->selectedRuns(); chosen.size() == 1)
+        m_recordings->showRun(chosen.front().number);
+    connect(m_findings, &FindingsPanel::findingWanted, m_recordings, &RecordingsPanel::showFinding);
+    connect(m_findings, &FindingsPanel::findingActivated, this,
+            [this](const core::Finding& finding) {
+                showPage("recordings");
+                m_recordings->showFinding(finding);
+            });
+    connect(m_recordings, &RecordingsPanel::importWanted, this, &MainWindow::chooseRecording);
+    connect(m_recordings, &RecordingsPanel::listWanted, this, &MainWindow::listRecordings);
+    connect(m_recordings, &RecordingsPanel::runActivated, m_page, &StudyPage::showRun);
+    connect(m_recordings, &RecordingsPanel::findingActivated, this,
+            [this](const core::Finding& finding) {
+                m_page->showRun(finding.run);
+                showPage("findings");
+                m_findings->showFinding(finding);
+            });
+}
+
+void MainWindow::chooseRecording()
+{
+    auto* dialog =
+        new QFileDialog(this, tr("Import a recording"), studyFolder(),
+                        tr("Recordings (*.csv *.txt *.tsv *.gpx *.nmea *.log);;All files (*)"));
+    dialog->setObjectName("fileDialog");
+    dialog->setAttribute(Qt::WA_DeleteOnClose);
+    dialog->setFileMode(QFileDialog::ExistingFile);
+    connect(dialog, &QFileDialog::fileSelected, this, &MainWindow::importRecording);
+    dialog->open();
+}
+
+void MainWindow::importRecording(const QString& file)
+{
+    if (!m_document)
+        return;
+    const std::vector<core::Run> chosen = m_page->selectedRuns();
+    auto* dialog =
+        new RecordingImportDialog(*m_document, m_preferences, file,
+                                  chosen.size() == 1 ? chosen.front().number : 0, m_recordings);
+    connect(dialog, &RecordingImportDialog::cutWanted, this, &MainWindow::cutRecording);
+    dialog->show();
+}
+
+void MainWindow::listRecordings()
+{
+    auto* dialog = new RecordingsDialog(*m_document, m_preferences, m_recordings);
+    connect(dialog, &RecordingsDialog::cutWanted, this, &MainWindow::cutRecording);
+    dialog->show();
+}
+
+void MainWindow::cutRecording(core::RecordingId id)
+{
+    for (const storage::RecordingInfo& recording : m_document->recordings())
+        if (recording.id == id) {
+            auto* dialog = new CutDialog(*m_document, m_preferences, recording, m_recordings);
+            connect(dialog, &CutDialog::runsMade, this, [this](int count) {
+                m_messages->say(MessageBar::Kind::news,
+                                tr("%n part(s) of the recording became runs.", nullptr, count));
+            });
+            dialog->show();
+            return;
+        }
+}
+
+} // namespace bothways::app

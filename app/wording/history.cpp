@@ -1,0 +1,57 @@
+// Copyright (C) 2026 The Bothways developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/wording/sentences.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <array>
+#include <utility>
+
+// Lines of a study's history, in the words of the desktop's panel
+// (app/desktop/document/history_words.cpp).
+namespace bothways::app::english {
+namespace {
+
+constexpr std::array<std::pair<std::string_view, std::string_view>, 22> kKinds{
+    {{"new", "Study made"},
+     {"add_run", "Run added"},
+     {"edit_run", "Run changed"},
+     {"edit_runs", "Run changed"},
+     {"remove_runs", "Run removed"},
+     {"discard", "Discarded"},
+     {"count", "Counted again"},
+     {"pair", "Pair tied"},
+     {"unpair", "Pair untied"},
+     {"set", "Study properties"},
+     {"rename", "Renamed"},
+     {"import", "Run sheet imported"},
+     {"import_trace", "Recording imported"},
+     {"assign_trace", "Recording given to a run"},
+     {"unassign_trace", "Recording taken from a run"},
+     {"cut_recording", "Recording cut into runs"},
+     {"drop_recording", "Recording dropped"},
+     {"overrule", "Finding overruled"},
+     {"look", "Verdict looked at"},
+     {"blind", "Blind screening"},
+     {"undo", "Undone"},
+     {"redo", "Done again"}}};
+
+} // namespace
+
+std::string historySentence(std::string_view kind, std::string_view detail)
+{
+    const auto known = std::find_if(kKinds.begin(), kKinds.end(),
+                                    [&](const auto& entry) { return entry.first == kind; });
+    const std::string_view words = known == kKinds.end() ? kind : known->second;
+    if (detail.empty())
+        return std::string(words);
+    if (kind != "undo" && kind != "redo")
+        return fmt::format("{}: {}", words, detail);
+    const std::size_t blank = std::min(detail.find(' '), detail.size()); // what was undone
+    return fmt::format("{}: {}", words,
+                       historySentence(detail.substr(0, blank),
+                                       detail.substr(std::min(blank + 1, detail.size()))));
+}
+
+} // namespace bothways::app::english

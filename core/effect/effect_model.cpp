@@ -1,0 +1,93 @@
+// Copyright (C) 2026 The Bothways developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/effect/effect_model.h"
+
+namespace bothways::core {
+namespace {
+
+struct DayMean {
+    double t_h = 0.0;
+    int n = 0;
+};
+
+std::vector<DayMean> dayMeans(std::span<const Observation> observations)
+{
+    std::vector<DayMean> days;
+    for (const Observation& o : observations) {
+        const auto day = static_cast<std::size_t>(o.day);
+        if (days.size() <= day)
+            days.resize(day + 1);
+        days[day].t_h += o.t_h;
+        ++days[day].n;
+    }
+    for (DayMean& day : days)
+        if (day.n > 0)
+            day.t_h /= day.n;
+    return days;
+}
+
+} // namespace
+
+std::vector<Observation> pairObservations(const PreparedStudy& prepared)
+{
+    std::vector<Observation> observations;
+    observations.reserve(prepared.pairs.size());
+    for (const Pair& pair : prepared.pairs)
+        observations.push_back({pair.time_h, pair.day, pair.device, pair.log});
+    return observations;
+}
+
+std::vector<Observation> runObservations(const PreparedStudy& prepared)
+{
+    std::vector<Observation> observations;
+    observations.reserve(prepared.runs.size());
+    for (const CodedRun& run : prepared.runs)
+        observations.push_back({run.t_h, run.day, run.device, run.y});
+    return observations;
+}
+
+std::vector<double> centredTimes(std::span<const Observation> observations)
+{
+    const std::vector<DayMean> days = dayMeans(observations);
+    std::vector<double> times;
+    times.reserve(observations.size());
+    for (const Observation& o : observations)
+        times.push_back(o.t_h - days[static_cast<std::size_t>(o.day)].t_h);
+    return times;
+}
+
+std::vector<double> responses(std::span<const Observation> observations)
+{
+    std::vector<double> y;
+    y.reserve(observations.size());
+    for (const Observation& o : observations)
+        y.push_back(o.y);
+    return y;
+}
+
+Columns effectColumns(std::span<const Observation> observations, const std::vector<bool>& dayClosed)
+{
+    const std::vector<DayMean> days = dayMeans(observations);
+    Columns columns(observations.size());
+    const auto x = columns.add();
+    for (std::size_t i = 0; i < observations.size(); ++i)
+        x[i] = observations[i].device ? 1.0 : 0.0;
+    for (std::size_t day = 0; day < days.size(); ++day) {
+        if (days[day].n == 0)
+            continue;
+        const auto ofDay = [&](std::size_t i) {
+            return static_cast<std::size_t>(observations[i].day) == day;
+        };
+        const auto intercept = columns.add();
+        for (std::size_t i = 0; i < observations.size(); ++i)
+            intercept[i] = ofDay(i) ? 1.0 : 0.0;
+        if (day >= dayClosed.size() || !dayClosed[day])
+            continue;
+        const auto slope = columns.add();
+        for (std::size_t i = 0; i < observations.size(); ++i)
+            slope[i] = ofDay(i) ? observations[i].t_h - days[day].t_h : 0.0;
+    }
+    return columns;
+}
+
+} // namespace bothways::core

@@ -1,0 +1,190 @@
+// Copyright (C) 2026 The Bothways developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/planning/ledger.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+
+namespace bothways::core {
+namespace {
+
+constexpr double kJoulePerMegajoule = 1e6;
+constexpr double kMetrePer100km = 1e5;
+
+Error wrongLedger(std::string message)
+{
+    return Error{ErrorCode::wrongUse, std::move(message), {}};
+}
+
+std::optional<Error> faultOf(const Range& range, std::string_view what)
+{
+    const auto outside = [](double x) { return !(x > 0.0 && x <= 1.0); };
+    if (outside(range.low) || outside(range.middle) || outside(range.high))
+        return wrongLedger(fmt::format("{}: {}, {}, {} given; each must be above 0 and at most 1",
+                                       what, range.low, range.middle, range.high));
+    if (range.low > range.middle || range.middle > range.high)
+        return wrongLedger(fmt::format("{}: {}, {}, {} given; low, middle and high must ascend",
+                                       what, range.low, range.middle, range.high));
+    return std::nullopt;
+}
+
+std::optional<Error> faultOf(double value, std::string_view what)
+{
+    if (value > 0.0 && std::isfinite(value))
+        return std::nullopt;
+    return wrongLedger(fmt::format("{}: {} given; a number above 0 is expected", what, value));
+}
+
+std::optional<Error> faultOf(const LedgerOptions& options)
+{
+    for (const auto& [value, what] :
+         {std::pair{options.output_w, "output in watts"},
+          std::pair{options.speed_kmh, "speed in km/h"},
+          std::pair{options.consumption_l_per_100km, "consumption in L/100 km"},
+          std::pair{options.heating_value_mj_per_l, "heating value in MJ/L"}})
+        if (auto fault = faultOf(value, what))
+            return fault;
+    for (const auto& [range, what] : {std::pair{options.alternator, "alternator efficiency"},
+                                      std::pair{options.marginal, "marginal engine efficiency"},
+                                      std::pair{options.generator, "generator efficiency"},
+                                      std::pair{options.drive, "drive efficiency"}})
+        if (auto fault = faultOf(range, what))
+            return fault;
+    if (!(options.induction >= 0.0 && options.induction < 1.0))
+        return wrongLedger(
+            fmt::format("induction factor: {} given; 0 to below 1 is expected (1/3 at the "
+                        "best operating point)",
+                        options.induction));
+    return std::nullopt;
+}
+
+/// L/100 km of one watt at the engine's fuel, before any efficiency.
+double litresPerWatt(const LedgerOptions& options)
+{
+    const double speed_ms = options.speed_kmh / 3.6;
+    return kMetrePer100km / (options.heating_value_mj_per_l * kJoulePerMegajoule * speed_ms);
+}
+
+double relief(const LedgerOptions& options, double alternator, double marginal)
+{
+    return options.relief ? options.output_w * litresPerWatt(options) / (alternator * marginal)
+                          : 0.0;
+}
+
+double cost(const LedgerOptions& options, double generator, double drive, double marginal)
+{
+    return options.cost ? options.output_w * litresPerWatt(options) /
+                              (generator * (1.0 - options.induction) * drive * marginal)
+                        : 0.0;
+}
+
+/// Smallest and largest net over every corner of the four ranges; the marginal efficiency is the
+/// same in both terms.
+Range netOf(const LedgerOptions& options)
+{
+    Range net;
+    net.middle =
+        cost(options, options.generator.middle, options.drive.middle, options.marginal.middle) -
+        relief(options, options.alternator.middle, options.marginal.middle);
+    net.low = net.high = net.middle;
+    const auto ends = [](const Range& range) { return std::array{range.low, range.high}; };
+    for (const double marginal : ends(options.marginal))
+        for (const double alternator : ends(options.alternator))
+            for (const double generator : ends(options.generator))
+                for (const double drive : ends(options.drive)) {
+                    const double corner = cost(options, generator, drive, marginal) -
+                                          relief(options, alternator, marginal);
+                    net.low = std::min(net.low, corner);
+                    net.high = std::max(net.high, corner);
+                }
+    return net;
+}
+
+} // namespace
+
+LedgerOptions LedgerOptions::forFuel(Fuel fuel)
+{
+    LedgerOptions options;
+    options.fuel = fuel;
+    switch (fuel) {
+    case Fuel::petrol: break;
+    case Fuel::e10: options.heating_value_mj_per_l = 31.1; break;
+    case Fuel::diesel:
+        options.heating_value_mj_per_l = 35.9;
+        options.marginal = Range{0.38, 0.42, 0.46};
+        break;
+    case Fuel::electric:
+        // The "litre" is a kilowatt-hour here. Battery to shaft, and battery to the 12 V system:
+        // common practice, no source.
+        options.heating_value_mj_per_l = 3.6;
+        options.marginal = Range{0.80, 0.87, 0.92};
+        options.alternator = Range{0.90, 0.94, 0.97};
+        break;
+    }
+    return options;
+}
+
+Result<Ledger> makeLedger(const LedgerOptions& options)
+{
+    if (auto fault = faultOf(options))
+        return std::move(*fault);
+    Ledger ledger;
+    ledger.options = options;
+    ledger.relief_l_per_100km =
+        Range{relief(options, options.alternator.high, options.marginal.high),
+              relief(options, options.alternator.middle, options.marginal.middle),
+              relief(options, options.alternator.low, options.marginal.low)};
+    ledger.cost_l_per_100km = Range{
+        cost(options, options.generator.high, options.drive.high, options.marginal.high),
+        cost(options, options.generator.middle, options.drive.middle, options.marginal.middle),
+        cost(options, options.generator.low, options.drive.low, options.marginal.low)};
+    ledger.net_l_per_100km = netOf(options);
+    const double pct = 100.0 / options.consumption_l_per_100km;
+    ledger.net_pct = Range{ledger.net_l_per_100km.low * pct, ledger.net_l_per_100km.middle * pct,
+                           ledger.net_l_per_100km.high * pct};
+    return ledger;
+}
+
+std::optional<double> wattsToSee(const LedgerOptions& options, double effect_pct)
+{
+    LedgerOptions oneWatt = options;
+    oneWatt.output_w = 1.0;
+    const Result<Ledger> ledger = makeLedger(oneWatt);
+    if (!ledger || !std::isfinite(effect_pct))
+        return std::nullopt;
+    const double pctPerWatt = std::abs(ledger.value().net_pct.middle);
+    if (!(pctPerWatt > 0.0))
+        return std::nullopt;
+    const double watts = std::abs(effect_pct) / pctPerWatt;
+    return std::isfinite(watts) ? std::optional(watts) : std::nullopt;
+}
+
+Result<Range> dragAreaCost_l_per_100km(const LedgerOptions& options, double drag_area_m2,
+                                       double density_kg_m3, double drive_low, double drive_middle,
+                                       double drive_high)
+{
+    const Range drive{drive_low, drive_middle, drive_high};
+    if (auto fault = faultOf(options))
+        return std::move(*fault);
+    if (auto fault = faultOf(drive, "drive efficiency"))
+        return std::move(*fault);
+    if (auto fault = faultOf(density_kg_m3, "air density in kg/m3"))
+        return std::move(*fault);
+    if (!std::isfinite(drag_area_m2))
+        return wrongLedger(
+            fmt::format("drag area in m2: {} given; a number is expected", drag_area_m2));
+    const double speed_ms = options.speed_kmh / 3.6;
+    const double litres = 0.5 * density_kg_m3 * drag_area_m2 * speed_ms * speed_ms /
+                          (options.heating_value_mj_per_l * kJoulePerMegajoule) * kMetrePer100km;
+    Range result{litres / (drive.high * options.marginal.high),
+                 litres / (drive.middle * options.marginal.middle),
+                 litres / (drive.low * options.marginal.low)};
+    if (result.low > result.high)
+        std::swap(result.low, result.high);
+    return result;
+}
+
+} // namespace bothways::core

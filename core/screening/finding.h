@@ -1,0 +1,76 @@
+// Copyright (C) 2026 The Bothways developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/study/rule.h"
+
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+/// What screening says about a run. (Method, section 9.)
+namespace bothways::core {
+
+struct Finding {
+    Rule rule = Rule::accessoryChange;
+    int run = 0;                        ///< the run's number
+    std::optional<double> from_s, to_s; ///< s of the run; none for a finding from the sheet alone
+    std::optional<double> value, limit; ///< both in `unit`
+    std::string unit;
+    Grade grade = Grade::note;
+    /// Facts for the sentence, several parted by ", ": the accessory's name (accessory_timer), the
+    /// channel (passing_traffic), "CHANNEL:gap", "CHANNEL:frozen" or "CHANNEL:zero" (sensor_lost),
+    /// "mean" where it is the run's mean that is off (road_speed), the words of a mark.
+    std::string detail = {};
+    std::optional<double> length_s, output_w; ///< for the sentence of overspeed
+    friend bool operator==(const Finding&, const Finding&) = default;
+};
+
+/// What a finding of sensor_lost says in its detail.
+struct LostSensor {
+    enum class How {
+        gap,    ///< no samples
+        frozen, ///< the same value while the vehicle's speed moved
+        zero    ///< a device at rest that gives power
+    };
+    std::string channel;
+    How how = How::gap;
+};
+[[nodiscard]] std::vector<LostSensor> lostSensors(const Finding& finding);
+
+/// Why a rule said nothing about a run: never to be read as "passed".
+enum class WhyNotChecked {
+    noTrace,           ///< the run has no recording
+    noChannel,         ///< the recording has no sample of channel `what` in this run
+    noLimit,           ///< limit `what` has no default and is not set
+    notNoted,          ///< column (or study property) `what` is empty
+    recordedTooSlowly, ///< channel `what` has fewer samples than the rule's time needs
+    noSpread,          ///< channel `what` does not vary: its robust deviation is 0
+    noSetTime          ///< the switch-on time of a timed accessory is not noted: column `what`
+};
+
+struct NotChecked {
+    int run = 0;
+    Rule rule = Rule::accessoryChange;
+    WhyNotChecked why = WhyNotChecked::noTrace;
+    std::string what; ///< the channel, limit or column that is missing
+    friend bool operator==(const NotChecked&, const NotChecked&) = default;
+};
+
+/// Where over-speeds gather over the whole study. (Method, section 9, "Pattern".)
+struct OverspeedPattern {
+    double first_output_w = 0.0;
+    int reached = 0;
+    int oversped = 0;
+    double share = 0.0, low = 0.0, high = 0.0; ///< Clopper-Pearson at the study's confidence
+    friend bool operator==(const OverspeedPattern&, const OverspeedPattern&) = default;
+};
+
+struct Screening {
+    std::vector<Finding> findings; ///< in order of run, from_s, rule
+    std::vector<NotChecked> not_checked;
+    std::optional<OverspeedPattern> pattern;
+};
+
+} // namespace bothways::core

@@ -1,0 +1,23 @@
+// Copyright (C) 2026 The Bothways developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/screening/context.h"
+
+/// The look across the study after all its runs were screened. (Method, section 9, "Pattern".)
+namespace bothways::core::rules {
+
+/// Where over-speeds gather. Nothing without an over-speed whose output is known, or where no
+/// run's 1 s mean reached that output (a drive that lets go at once).
+/// @param leftovers   a run each
+/// @param confidence  of the interval for the share
+[[nodiscard]] std::optional<OverspeedPattern>
+overspeedPattern(const Study& study, const std::vector<Finding>& findings,
+                 const std::vector<Leftover>& leftovers, double confidence);
+
+/// A channel that other runs have and that a run's recording names but never filled: lost for the
+/// whole run.
+void channelsNeverFilled(const Study& study, const std::vector<Leftover>& leftovers,
+                         std::vector<Finding>& findings);
+
+} // namespace bothways::core::rules

@@ -1,0 +1,27 @@
+// Copyright (C) 2026 The Bothways developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/study/rule.h"
+#include "core/study/study.h"
+
+#include <optional>
+#include <span>
+#include <string_view>
+
+namespace bothways::core {
+
+/// A limit that can be set for a study: "overspeed.rpm".
+struct LimitInfo {
+    std::string_view name;
+    Rule rule;
+    std::string_view unit;
+    std::optional<double> byDefault; ///< none: the rule is not checked until it is set
+    double smallest, largest;        ///< permitted values
+};
+[[nodiscard]] std::span<const LimitInfo> allLimits();
+[[nodiscard]] const LimitInfo* findLimit(std::string_view name);
+/// The study's value, else the default, else nothing.
+[[nodiscard]] std::optional<double> limitOf(const Limits& limits, std::string_view name);
+
+} // namespace bothways::core

@@ -1,0 +1,349 @@
+// Copyright (C) 2026 The Bothways developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/study/properties.h"
+
+#include "core/study/clock.h"
+#include "core/study/limits.h"
+
+#include <fast_float/fast_float.h>
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <array>
+#include <charconv>
+#include <cmath>
+
+namespace bothways::core {
+namespace {
+
+constexpr std::string_view kTimerPrefix = "accessory_timer.";
+constexpr std::array<std::string_view, 4> kFuels = {"petrol", "e10", "diesel", "electric"};
+
+std::string_view withoutBlanks(std::string_view text)
+{
+    while (!text.empty() && (text.front() == ' ' || text.front() == '\t'))
+        text.remove_prefix(1);
+    while (!text.empty() && (text.back() == ' ' || text.back() == '\t'))
+        text.remove_suffix(1);
+    return text;
+}
+
+std::string inSmallLetters(std::string_view text)
+{
+    std::string small(text);
+    for (char& c : small)
+        if (c >= 'A' && c <= 'Z')
+            c = static_cast<char>(c - 'A' + 'a');
+    return small;
+}
+
+std::optional<double> number(std::string_view text)
+{
+    text = withoutBlanks(text);
+    if (text.starts_with('+'))
+        text.remove_prefix(1);
+    double value = 0.0;
+    const char* end = text.data() + text.size();
+    const auto [rest, problem] = fast_float::from_chars(text.data(), end, value);
+    if (problem != std::errc() || rest != end || !std::isfinite(value))
+        return std::nullopt;
+    return value;
+}
+
+/// The shortest text that number() gives back the same from, without an exponent.
+std::string text(double value)
+{
+    std::array<char, 400> digits{};
+    const auto result = std::to_chars(digits.data(), digits.data() + digits.size(), value,
+                                      std::chars_format::fixed);
+    return std::string(digits.data(), result.ptr);
+}
+
+Error refusal(std::string_view name, std::string_view value, std::string_view expected)
+{
+    return Error{ErrorCode::wrongUse,
+                 fmt::format("'{}' is not permitted; expected {}", value, expected),
+                 std::string(name)};
+}
+
+/// A property that is a number: what may stand in it.
+struct NumberProperty {
+    std::string_view name;
+    double StudyProperties::*field;
+    double low, high; ///< not permitted themselves, unless `inclusive`
+    bool inclusive;
+};
+constexpr std::array kNumbers = {
+    NumberProperty{"margin", &StudyProperties::margin_pct, 0.0, 100.0, false},
+    NumberProperty{"confidence", &StudyProperties::confidence, 0.5, 1.0, false},
+    NumberProperty{"max_gap", &StudyProperties::max_gap_min, 0.0, 1e6, true},
+    NumberProperty{"aero_share", &StudyProperties::aero_share, 0.0, 1.0, true}};
+
+struct TextProperty {
+    std::string_view name;
+    std::string StudyProperties::*field;
+};
+constexpr std::array kTexts = {TextProperty{"name", &StudyProperties::name},
+                               TextProperty{"notes", &StudyProperties::notes}};
+
+Result<double> within(std::string_view name, std::string_view value, double low, double high,
+                      bool inclusive)
+{
+    const auto given = number(value);
+    if (given && (inclusive ? *given >= low && *given <= high : *given > low && *given < high))
+        return *given;
+    return refusal(name, value,
+                   inclusive ? fmt::format("a number from {} to {}", text(low), text(high))
+                             : fmt::format("a number between {} and {}", text(low), text(high)));
+}
+
+Outcome setNumber(StudyProperties& properties, const NumberProperty& property,
+                  std::string_view value)
+{
+    if (value.empty()) {
+        properties.*property.field = StudyProperties{}.*property.field;
+        return Done{};
+    }
+    const auto given =
+        within(property.name, value, property.low, property.high, property.inclusive);
+    if (!given)
+        return given.error();
+    properties.*property.field = given.value();
+    return Done{};
+}
+
+Outcome setDate(StudyProperties& properties, std::string_view value)
+{
+    if (!value.empty() && !parseDate_us(value))
+        return refusal("date", value, "a date like 2026-05-09");
+    properties.date = value;
+    return Done{};
+}
+
+Outcome setFuel(StudyProperties& properties, std::string_view value)
+{
+    const std::string wanted = value.empty() ? "petrol" : inSmallLetters(value);
+    const auto at = std::find(kFuels.begin(), kFuels.end(), wanted);
+    if (at == kFuels.end())
+        return refusal("fuel", value, "petrol, e10, diesel or electric");
+    properties.fuel = static_cast<Fuel>(at - kFuels.begin());
+    return Done{};
+}
+
+Outcome setBearing(StudyProperties& properties, std::string_view value)
+{
+    if (value.empty()) {
+        properties.stretch_bearing_deg.reset();
+        return Done{};
+    }
+    const auto given = within("bearing_deg", value, 0.0, 360.0, true);
+    if (!given)
+        return given.error();
+    properties.stretch_bearing_deg = given.value();
+    return Done{};
+}
+
+/// A date-time; or a time of day on the study's date.
+Outcome setColdStart(StudyProperties& properties, std::string_view value)
+{
+    if (value.empty()) {
+        properties.cold_start.reset();
+        return Done{};
+    }
+    if (const auto moment = parseDateTime(value)) {
+        properties.cold_start = moment.value();
+        return Done{};
+    }
+    const auto time = parseTimeOfDay_us(value);
+    const auto date = parseDate_us(properties.date);
+    if (!time || !date)
+        return refusal("cold_start", value,
+                       "a date and time like 2026-05-09T05:20, or a time of day where the study "
+                       "has a date");
+    properties.cold_start = Instant{date.value() + time.value(), std::nullopt};
+    return Done{};
+}
+
+Result<std::string> sequence(std::string_view value)
+{
+    std::string given(value);
+    for (char& c : given)
+        if (c >= 'a' && c <= 'z')
+            c = static_cast<char>(c - 'a' + 'A');
+    const bool known =
+        std::all_of(given.begin(), given.end(), [](char c) { return c == 'A' || c == 'B'; });
+    const bool both = given.find('A') != std::string::npos && given.find('B') != std::string::npos;
+    if (!given.empty() && (!known || !both || given.size() > 1000))
+        return refusal("plan.sequence", value, "letters A and B, both of them, like ABA");
+    return given;
+}
+
+Outcome setPlan(StudyProperties& properties, std::string_view what, std::string_view value)
+{
+    PlannedStudy plan = properties.plan.value_or(PlannedStudy{});
+    const std::string name = fmt::format("plan.{}", what);
+    if (what == "sequence") {
+        const auto given = sequence(value);
+        if (!given)
+            return given.error();
+        plan.sequence = given.value();
+    } else if (what == "pairs") {
+        const auto given =
+            value.empty() ? Result<double>(0.0) : within(name, value, 1.0, 10000.0, true);
+        if (!given)
+            return given.error();
+        if (given.value() != std::floor(given.value()))
+            return refusal(name, value, "a whole number of pairs a block");
+        plan.pairs_per_block = static_cast<int>(given.value());
+    } else {
+        const bool margin = what == "margin";
+        double& field = margin ? plan.margin_pct : plan.confidence;
+        const auto given =
+            value.empty()
+                ? Result<double>(margin ? PlannedStudy{}.margin_pct : PlannedStudy{}.confidence)
+                : within(name, value, margin ? 0.0 : 0.5, margin ? 100.0 : 1.0, false);
+        if (!given)
+            return given.error();
+        field = given.value();
+    }
+    properties.plan = plan == PlannedStudy{} ? std::nullopt : std::optional(plan);
+    return Done{};
+}
+
+Outcome setLimit(StudyProperties& properties, const LimitInfo& limit, std::string_view value)
+{
+    if (value.empty()) {
+        properties.limits.erase(std::string(limit.name));
+        return Done{};
+    }
+    const auto given = within(limit.name, value, limit.smallest, limit.largest, true);
+    if (!given)
+        return given.error();
+    properties.limits.insert_or_assign(std::string(limit.name), given.value());
+    return Done{};
+}
+
+/// accessory_timer.NAME = WATTS,MINUTES
+Outcome setTimer(StudyProperties& properties, std::string_view full, std::string_view value)
+{
+    std::string name(withoutBlanks(full.substr(kTimerPrefix.size())));
+    std::replace(name.begin(), name.end(), ' ', '_');
+    if (name.empty())
+        return refusal(full, value, "the accessory's name after the point");
+    auto& timers = properties.timed_accessories;
+    const auto known = std::find_if(timers.begin(), timers.end(),
+                                    [&](const TimedAccessory& t) { return t.name == name; });
+    if (value.empty()) {
+        if (known != timers.end())
+            timers.erase(known);
+        return Done{};
+    }
+    const std::size_t comma = std::min(value.find(','), value.size());
+    const auto watts = number(value.substr(0, comma));
+    const auto minutes = comma < value.size() ? number(value.substr(comma + 1)) : std::nullopt;
+    if (!watts || !minutes || !(*watts > 0.0) || !(*minutes > 0.0) || *watts > 1e6 ||
+        *minutes > 1e4)
+        return refusal(full, value, "watts and minutes above 0, like 300,10");
+    const TimedAccessory timer{name, *watts, *minutes};
+    if (known != timers.end())
+        *known = timer;
+    else
+        timers.insert(std::find_if(timers.begin(), timers.end(),
+                                   [&](const TimedAccessory& t) { return t.name > name; }),
+                      timer);
+    return Done{};
+}
+
+} // namespace
+
+Outcome setProperty(StudyProperties& properties, std::string_view name, std::string_view value)
+{
+    const std::string key = inSmallLetters(withoutBlanks(name));
+    for (const TextProperty& property : kTexts)
+        if (key == property.name) {
+            properties.*property.field = value;
+            return Done{};
+        }
+    value = withoutBlanks(value);
+    for (const NumberProperty& property : kNumbers)
+        if (key == property.name)
+            return setNumber(properties, property, value);
+    if (key == "date")
+        return setDate(properties, value);
+    if (key == "baseline") {
+        properties.baseline = value;
+        return Done{};
+    }
+    if (key == "fuel")
+        return setFuel(properties, value);
+    if (key == "bearing_deg")
+        return setBearing(properties, value);
+    if (key == "cold_start")
+        return setColdStart(properties, value);
+    if (key == "plan.sequence" || key == "plan.pairs" || key == "plan.margin" ||
+        key == "plan.confidence")
+        return setPlan(properties, std::string_view(key).substr(5), value);
+    if (key.starts_with(kTimerPrefix))
+        return setTimer(properties, key, value);
+    if (const LimitInfo* limit = findLimit(key))
+        return setLimit(properties, *limit, value);
+    return Error{ErrorCode::wrongUse,
+                 fmt::format("'{}' is no property of a study; expected name, date, baseline, "
+                             "margin, confidence, max_gap, aero_share, fuel, bearing_deg, "
+                             "cold_start, notes, plan.sequence, plan.pairs, plan.margin, "
+                             "plan.confidence, accessory_timer.NAME, or a limit like overspeed.rpm",
+                             name),
+                 {}};
+}
+
+Outcome checkBaseline(const Study& study)
+{
+    const std::string& asked = study.properties.baseline;
+    const std::vector<std::string> names = configurations(study);
+    if (asked.empty() || names.size() < 2 || sameWord(asked, names[0]) || sameWord(asked, names[1]))
+        return Done{};
+    return Error{
+        ErrorCode::wrongUse,
+        fmt::format("has no baseline '{}'; expected '{}' or '{}'", asked, names[0], names[1]),
+        {}};
+}
+
+std::vector<std::pair<std::string, std::string>> propertiesAsText(const StudyProperties& properties)
+{
+    const StudyProperties defaults;
+    std::vector<std::pair<std::string, std::string>> texts;
+    const auto add = [&texts](bool differs, std::string_view name, std::string value) {
+        if (differs)
+            texts.emplace_back(name, std::move(value));
+    };
+    add(!properties.name.empty(), "name", properties.name);
+    add(!properties.date.empty(), "date", properties.date);
+    add(!properties.baseline.empty(), "baseline", properties.baseline);
+    for (const NumberProperty& property : kNumbers)
+        add(properties.*property.field != defaults.*property.field, property.name,
+            text(properties.*property.field));
+    add(properties.fuel != defaults.fuel, "fuel",
+        std::string(kFuels[static_cast<std::size_t>(properties.fuel)]));
+    if (properties.stretch_bearing_deg)
+        add(true, "bearing_deg", text(*properties.stretch_bearing_deg));
+    if (properties.cold_start)
+        add(true, "cold_start", formatDateTime(*properties.cold_start));
+    for (const auto& [name, value] : properties.limits)
+        add(true, name, text(value));
+    for (const TimedAccessory& timer : properties.timed_accessories)
+        add(true, fmt::format("{}{}", kTimerPrefix, timer.name),
+            fmt::format("{},{}", text(timer.watts), text(timer.minutes)));
+    if (properties.plan) {
+        const PlannedStudy& plan = *properties.plan;
+        const PlannedStudy none;
+        add(plan.sequence != none.sequence, "plan.sequence", plan.sequence);
+        add(plan.pairs_per_block != none.pairs_per_block, "plan.pairs",
+            std::to_string(plan.pairs_per_block));
+        add(plan.margin_pct != none.margin_pct, "plan.margin", text(plan.margin_pct));
+        add(plan.confidence != none.confidence, "plan.confidence", text(plan.confidence));
+    }
+    add(!properties.notes.empty(), "notes", properties.notes);
+    return texts;
+}
+
+} // namespace bothways::core

@@ -1,0 +1,201 @@
+// Copyright (C) 2026 The Bothways developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "storage/bytes/csv.h"
+
+#include <algorithm>
+
+namespace bothways::storage::csv {
+namespace {
+
+constexpr bool isBlank(char c)
+{
+    return c == ' ' || c == '\t';
+}
+
+constexpr bool isLineBreak(char c)
+{
+    return c == '\n' || c == '\r';
+}
+
+/// Line ends in `text`: "\n", "\r\n" and a lone "\r" are one each.
+int countLineEnds(std::string_view text)
+{
+    int count = 0;
+    for (std::size_t i = 0; i < text.size(); ++i)
+        if (text[i] == '\n' || (text[i] == '\r' && (i + 1 == text.size() || text[i + 1] != '\n')))
+            ++count;
+    return count;
+}
+
+/// Length of the well-formed UTF-8 sequence that `text` begins with; 0 where there is none.
+std::size_t utf8Length(std::string_view text)
+{
+    const auto byte = [&](std::size_t i) {
+        return i < text.size() ? static_cast<unsigned char>(text[i]) : 0U;
+    };
+    const auto follows = [&](std::size_t i) { return (byte(i) & 0xC0U) == 0x80U; };
+    const unsigned first = byte(0);
+    if (first < 0x80U)
+        return 1;
+    if (first >= 0xC2U && first <= 0xDFU)
+        return follows(1) ? 2 : 0;
+    if (first >= 0xE0U && first <= 0xEFU) {
+        const bool overlong = first == 0xE0U && byte(1) < 0xA0U;
+        const bool surrogate = first == 0xEDU && byte(1) > 0x9FU;
+        return follows(1) && follows(2) && !overlong && !surrogate ? 3 : 0;
+    }
+    if (first >= 0xF0U && first <= 0xF4U) {
+        const bool overlong = first == 0xF0U && byte(1) < 0x90U;
+        const bool beyond = first == 0xF4U && byte(1) > 0x8FU;
+        return follows(1) && follows(2) && follows(3) && !overlong && !beyond ? 4 : 0;
+    }
+    return 0;
+}
+
+} // namespace
+
+bool isUtf8(std::string_view text)
+{
+    while (!text.empty()) {
+        const std::size_t length = utf8Length(text);
+        if (length == 0)
+            return false;
+        text.remove_prefix(length);
+    }
+    return true;
+}
+
+std::string_view trimmed(std::string_view text)
+{
+    while (!text.empty() && isBlank(text.front()))
+        text.remove_prefix(1);
+    while (!text.empty() && isBlank(text.back()))
+        text.remove_suffix(1);
+    return text;
+}
+
+std::string_view trimmedLines(std::string_view text)
+{
+    const std::size_t first = text.find_first_not_of(" \t\r\n");
+    if (first == std::string_view::npos)
+        return {};
+    return text.substr(first, text.find_last_not_of(" \t\r\n") + 1 - first);
+}
+
+bool Reader::atLineEnd() const
+{
+    return m_at == m_text.size() || isLineBreak(m_text[m_at]);
+}
+
+bool Reader::atFieldEnd() const
+{
+    return atLineEnd() || m_text[m_at] == m_separator;
+}
+
+bool Reader::takeLineEnd()
+{
+    if (m_at == m_text.size())
+        return false;
+    if (m_text[m_at] == '\r' && m_at + 1 < m_text.size() && m_text[m_at + 1] == '\n')
+        ++m_at;
+    ++m_at;
+    ++m_line;
+    return true;
+}
+
+bool Reader::skipCommentOrBlankLine()
+{
+    if (m_at == m_text.size())
+        return false;
+    const std::size_t end = std::min(m_text.find_first_of("\r\n", m_at), m_text.size());
+    const std::string_view line = m_text.substr(m_at, end - m_at);
+    if (!line.starts_with('#') &&
+        !std::all_of(line.begin(), line.end(), [](char c) { return c == ' '; }))
+        return false;
+    m_at = end;
+    takeLineEnd();
+    return true;
+}
+
+void Reader::takeQuoted(Record& record, Field& field)
+{
+    field.quoted = true;
+    ++m_at;
+    while (true) {
+        const std::size_t quote = m_text.find('"', m_at);
+        if (quote == std::string_view::npos) {
+            m_line += countLineEnds(m_text.substr(m_at));
+            m_at = m_text.size();
+            record.fault = RecordFault::quoteNeverCloses;
+            record.faultField = record.fields.size();
+            return;
+        }
+        field.text += m_text.substr(m_at, quote - m_at);
+        m_line += countLineEnds(m_text.substr(m_at, quote - m_at));
+        m_at = quote + 1;
+        if (m_at == m_text.size() || m_text[m_at] != '"')
+            break;
+        field.text += '"';
+        ++m_at;
+    }
+    const std::size_t after = m_at;
+    while (!atFieldEnd())
+        ++m_at;
+    if (!trimmed(m_text.substr(after, m_at - after)).empty() && record.fault == RecordFault::none) {
+        record.fault = RecordFault::textAfterQuote;
+        record.faultField = record.fields.size();
+    }
+}
+
+void Reader::takeField(Record& record)
+{
+    Field field;
+    const std::size_t start = m_at;
+    while (!atFieldEnd() && isBlank(m_text[m_at]))
+        ++m_at;
+    if (!atFieldEnd() && m_text[m_at] == '"') {
+        takeQuoted(record, field);
+    } else {
+        while (!atFieldEnd())
+            ++m_at;
+        field.text = trimmed(m_text.substr(start, m_at - start));
+    }
+    record.fields.push_back(std::move(field));
+}
+
+std::optional<Record> Reader::next()
+{
+    while (skipCommentOrBlankLine()) {
+    }
+    if (m_at == m_text.size())
+        return std::nullopt;
+    Record record;
+    record.line = m_line;
+    record.begin = m_at;
+    takeField(record);
+    while (!atLineEnd()) {
+        ++m_at; // the separator
+        takeField(record);
+    }
+    takeLineEnd();
+    return record;
+}
+
+void appendField(std::string& out, std::string_view text, bool firstOfLine)
+{
+    const bool blankEnds = !text.empty() && (isBlank(text.front()) || isBlank(text.back()));
+    const bool comment = firstOfLine && text.starts_with('#');
+    if (!blankEnds && !comment && text.find_first_of(",;\t\"\r\n") == std::string_view::npos) {
+        out += text;
+        return;
+    }
+    out += '"';
+    for (const char c : text) {
+        if (c == '"')
+            out += '"';
+        out += c;
+    }
+    out += '"';
+}
+
+} // namespace bothways::storage::csv

@@ -1,0 +1,163 @@
+// Copyright (C) 2026 The Bothways developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "storage/recordings/recording_cuts.h"
+
+#include "storage/recordings/cut.h"
+#include "storage/recordings/recordings.h"
+#include "storage/sheet/run_columns.h"
+#include "storage/sheet/run_rules.h"
+#include "storage/study/study_database.h"
+#include "storage/study/study_rows.h"
+
+#include <SQLiteCpp/Statement.h>
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+#include <set>
+
+namespace bothways::storage {
+namespace {
+
+using core::Done;
+using core::Error;
+using core::ErrorCode;
+
+/// Which of the cuts are to be new runs, checked against the study and against each other.
+Result<std::vector<core::Run>> newRuns(const core::Study& study, const std::vector<Cut>& cuts)
+{
+    std::vector<core::Run> runs;
+    for (const Cut& cut : cuts)
+        if (!cut.existing) {
+            runs.push_back(cut.run);
+            runs.back().id = {};
+        }
+    return admitted(study, std::move(runs), [](std::size_t run, const std::string& column) {
+        return fmt::format("new run {}: column '{}'", run + 1, column);
+    });
+}
+
+Outcome checkCuts(const std::vector<Cut>& cuts)
+{
+    if (cuts.empty())
+        return Error{ErrorCode::wrongUse, "expected at least one part of the recording", {}};
+    for (const Cut& cut : cuts)
+        if (!std::isfinite(cut.offset_s))
+            return Error{ErrorCode::wrongUse, "expected a run's start as a number of seconds", {}};
+    return Done{};
+}
+
+double toMicroseconds(double time_s)
+{
+    return std::round(time_s * 1e6) / 1e6;
+}
+
+/// The run with the times of its part; what was noted in seconds from its start keeps its moment.
+core::Run timedBy(const Cut& cut, core::Run run)
+{
+    if (cut.start && cut.start->us != run.start.us) {
+        const double later_s = static_cast<double>(cut.start->us - run.start.us) / 1e6;
+        for (core::Mark& mark : run.marks)
+            mark.at_s = toMicroseconds(mark.at_s - later_s);
+        for (auto& [accessory, on_s] : run.accessory_on_s)
+            on_s = toMicroseconds(on_s - later_s);
+        run.start = *cut.start;
+    }
+    if (cut.duration_s)
+        run.duration_s = cut.duration_s;
+    return run;
+}
+
+} // namespace
+
+Cut cutForRun(core::RunId run, const core::CutProposal& part, const RecordingInfo& recording,
+              const core::Study& study, const core::ClockOptions& clock, bool timed)
+{
+    Cut cut;
+    cut.existing = run;
+    cut.offset_s = part.from_s;
+    if (!timed)
+        return cut;
+    cut.duration_s = toMicroseconds(part.to_s - part.from_s);
+    if (const auto made = core::runFromProposal(part, recording.span(), study, clock))
+        cut.start = made.value().start;
+    return cut;
+}
+
+Result<Cut> cutForNewRun(const core::CutProposal& part, const RecordingInfo& recording,
+                         const core::Study& study, const core::ClockOptions& clock)
+{
+    auto run = core::runFromProposal(part, recording.span(), study, clock);
+    if (!run)
+        return run.error();
+    Cut cut;
+    cut.offset_s = part.from_s;
+    cut.run = std::move(run).take();
+    cut.run.trace = recording.name;
+    return cut;
+}
+
+Result<std::string> writeCuts(const StudyFile::Private& d, SQLite::Database& database,
+                              core::RecordingId recording, const std::vector<Cut>& cuts)
+{
+    if (const Outcome possible = checkCuts(cuts); !possible)
+        return possible.error();
+    const core::Study before = readStudy(database);
+    const auto added = newRuns(before, cuts);
+    if (!added)
+        return added.error();
+    core::Study now = before;
+    std::vector<std::string> numbers;
+    std::string changes;
+    std::set<core::RunId> given;
+    auto next = added.value().begin();
+    for (const Cut& cut : cuts) {
+        core::RunId id{};
+        if (cut.existing) {
+            const auto known =
+                std::find_if(before.runs.begin(), before.runs.end(),
+                             [&](const core::Run& run) { return run.id == *cut.existing; });
+            if (known == before.runs.end())
+                return d.error(ErrorCode::wrongUse, "the study has no such run");
+            id = known->id;
+            if (!given.insert(id).second)
+                return d.error(
+                    ErrorCode::wrongUse,
+                    fmt::format("run {} is given two parts; expected one", known->number));
+            if (Outcome changed = changeRun(d, database, now, timedBy(cut, *known), changes);
+                !changed)
+                return changed.error();
+            numbers.push_back(std::to_string(known->number));
+        } else {
+            id = insertRun(database, *next);
+            numbers.push_back(std::to_string(next->number));
+            ++next;
+        }
+        assignRunTrace(database, id, recording, cut.offset_s);
+    }
+    std::string detail =
+        fmt::format("run{} {}", numbers.size() == 1 ? "" : "s", fmt::join(numbers, ", "));
+    if (!changes.empty())
+        detail += "; " + changes;
+    return detail;
+}
+
+Outcome cutRecording(StudyFile& study, core::RecordingId recording, const std::vector<Cut>& cuts)
+{
+    StudyFile::Private& d = study.database();
+    std::string detail;
+    return d.change("cut_recording", detail, [&](SQLite::Database& database) -> Outcome {
+        SQLite::Statement name(database, "SELECT name FROM recording WHERE id = ? AND id IN "
+                                         "(SELECT id FROM trace_data)");
+        name.bind(1, static_cast<std::int64_t>(recording));
+        if (!name.executeStep())
+            return d.error(ErrorCode::badInput, "the study has no such recording");
+        const auto runs = writeCuts(d, database, recording, cuts);
+        if (!runs)
+            return runs.error();
+        detail = name.getColumn(0).getString() + ": " + runs.value();
+        return Done{};
+    });
+}
+
+} // namespace bothways::storage

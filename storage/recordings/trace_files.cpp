@@ -1,0 +1,183 @@
+// Copyright (C) 2026 The Bothways developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/recording/cutting.h"
+#include "core/study/clock.h"
+#include "storage/bytes/decimal.h"
+#include "storage/loggers/trace_open.h"
+#include "storage/loggers/trace_report.h"
+#include "storage/recordings/run_traces.h"
+#include "storage/recordings/trace_import.h"
+
+#include <algorithm>
+#include <map>
+
+namespace bothways::storage {
+namespace {
+
+using core::Done;
+
+/// Above it a sheet's recordings are read again when they are asked for.
+constexpr std::uintmax_t kKeptBytes = std::uintmax_t{256} << 20;
+
+/// A recording in memory, in its own time.
+struct LoadedTrace {
+    TraceReport report;
+    core::SampleTimes times; ///< of all rows
+    std::vector<StoredChannel> channels;
+    std::vector<core::Samples> samples; ///< by place - 1
+    std::vector<core::RunTrace::TextMark> marks;
+};
+
+/// Appends a block's samples of one channel.
+void append(core::Samples& samples, const ScaledColumn& column, const TraceChannel& channel,
+            const std::vector<double>& time_s, bool wantsTimes)
+{
+    const double divisor = kPowersOfTen[static_cast<std::size_t>(column.decimals)];
+    auto gap = column.gaps.begin();
+    auto odd = column.odd.begin();
+    for (std::uint32_t row = 0; row < time_s.size(); ++row) {
+        if (gap != column.gaps.end() && *gap == row) {
+            ++gap;
+            continue;
+        }
+        double value = static_cast<double>(column.scaled[row]) / divisor;
+        if (odd != column.odd.end() && odd->first == row)
+            value = (odd++)->second;
+        if (channel.factor != 1.0 || channel.offset != 0.0)
+            value = value * channel.factor + channel.offset;
+        samples.value.push_back(value);
+        if (wantsTimes)
+            samples.time_s.push_back(time_s[row]);
+    }
+}
+
+Result<LoadedTrace> load(const std::filesystem::path& file)
+{
+    auto opened = openTrace(file);
+    if (!opened)
+        return opened.error();
+    TraceFile& trace = *opened.value();
+    if (const Outcome planned = trace.plan({}); !planned)
+        return planned.error();
+    LoadedTrace loaded;
+    loaded.samples.resize(trace.channels().size());
+    std::vector<double> times;
+    // Times of a channel of its own are gathered from its first gap on.
+    std::vector<bool> dense(trace.channels().size(), true);
+    const auto totals =
+        trace.take([&](const TraceBlock& block, const std::vector<double>& time_s) -> Outcome {
+            for (std::size_t i = 0; i < block.channels.size(); ++i) {
+                core::Samples& samples = loaded.samples[i];
+                if (dense[i] && !block.channels[i].gaps.empty()) {
+                    dense[i] = false;
+                    samples.time_s = core::SampleTimes(times);
+                }
+                append(samples, block.channels[i], trace.channels()[i], time_s, !dense[i]);
+            }
+            for (const auto& [row, words] : block.marks)
+                loaded.marks.push_back({time_s[row], words});
+            times.insert(times.end(), time_s.begin(), time_s.end());
+            return Done{};
+        });
+    if (!totals)
+        return totals.error();
+    auto described = describeTrace(trace, totals.value(), {});
+    if (!described)
+        return described.error();
+    loaded.report = std::move(described.value().report);
+    loaded.channels = std::move(described.value().channels);
+    loaded.times = core::SampleTimes(std::move(times));
+    for (std::size_t i = 0; i < dense.size(); ++i)
+        if (dense[i])
+            loaded.samples[i].time_s = loaded.times;
+    return loaded;
+}
+
+core::SampleTimes shifted(const core::SampleTimes& times, double zero_s)
+{
+    std::vector<double> result(times.begin(), times.end());
+    for (double& time : result)
+        time -= zero_s;
+    return result;
+}
+
+Result<std::unique_ptr<core::MemoryTrace>> traceOf(const LoadedTrace& loaded, const core::Run& run,
+                                                   const std::filesystem::path& file)
+{
+    const TraceReport& report = loaded.report;
+    const auto match = core::matchClocks({report.first, report.from_s, report.to_s}, {&run, 1});
+    if (!match) {
+        core::Error error = match.error();
+        error.where = file.string();
+        return error;
+    }
+    const double zero_s = match.value().front().offset_s;
+    auto trace = std::make_unique<core::MemoryTrace>();
+    const core::SampleTimes common = zero_s == 0.0 ? loaded.times : shifted(loaded.times, zero_s);
+    for (const StoredChannel& channel : loaded.channels) {
+        const core::Samples& samples = loaded.samples[static_cast<std::size_t>(channel.place - 1)];
+        const bool sharesTimes = samples.time_s.data() == loaded.times.data();
+        trace->add(channel.name, channel.unit,
+                   {sharesTimes     ? common
+                    : zero_s == 0.0 ? samples.time_s
+                                    : shifted(samples.time_s, zero_s),
+                    samples.value});
+    }
+    for (const auto& mark : loaded.marks)
+        trace->addMark(mark.at_s - zero_s, mark.words);
+    return trace;
+}
+
+} // namespace
+
+Result<std::unique_ptr<core::RunTrace>> readTraceFile(const std::filesystem::path& file,
+                                                      const core::Run& run)
+{
+    const auto loaded = load(file);
+    if (!loaded)
+        return loaded.error();
+    auto trace = traceOf(loaded.value(), run, file);
+    if (!trace)
+        return trace.error();
+    return std::unique_ptr<core::RunTrace>(std::move(trace).take());
+}
+
+Result<core::TraceProvider> tracesOfSheet(const std::filesystem::path& sheet,
+                                          const core::Study& study)
+{
+    const std::filesystem::path folder = sheet.parent_path();
+    auto kept = std::make_shared<std::map<int, core::MemoryTrace>>(); // by the run's number
+    std::map<std::filesystem::path, LoadedTrace> loaded;
+    std::uintmax_t bytes = 0;
+    for (const core::Run& run : study.runs) {
+        if (run.trace.empty())
+            continue;
+        const std::filesystem::path file = folder / run.trace;
+        auto found = loaded.find(file);
+        if (found == loaded.end()) {
+            auto read = load(file);
+            if (!read)
+                return read.error();
+            loaded.clear(); // runs of one recording follow one another
+            found = loaded.emplace(file, std::move(read).take()).first;
+        }
+        auto trace = traceOf(found->second, run, file);
+        if (!trace)
+            return trace.error();
+        std::error_code problem;
+        bytes += std::filesystem::file_size(file, problem);
+        if (bytes <= kKeptBytes)
+            kept->emplace(run.number, *trace.value());
+    }
+    return core::TraceProvider(
+        [folder, kept](const core::Run& run) -> std::unique_ptr<core::RunTrace> {
+            if (run.trace.empty())
+                return nullptr;
+            if (const auto found = kept->find(run.number); found != kept->end())
+                return std::make_unique<core::MemoryTrace>(found->second);
+            auto trace = readTraceFile(folder / run.trace, run);
+            return trace ? std::move(trace).take() : nullptr;
+        });
+}
+
+} // namespace bothways::storage

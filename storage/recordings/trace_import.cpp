@@ -1,0 +1,156 @@
+// Copyright (C) 2026 The Bothways developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "storage/recordings/trace_import.h"
+#include "core/study/clock.h"
+#include "storage/loggers/channel_mapping.h"
+#include "storage/loggers/trace_open.h"
+#include "storage/loggers/trace_report.h"
+#include "storage/recordings/trace_store.h"
+
+#include <SQLiteCpp/Statement.h>
+#include <fmt/format.h>
+
+#include <algorithm>
+
+namespace bothways::storage {
+namespace {
+
+using core::Done;
+using core::Error;
+using core::ErrorCode;
+
+const core::Run* runOf(const core::Study& study, int number)
+{
+    const auto run = std::find_if(study.runs.begin(), study.runs.end(),
+                                  [&](const core::Run& r) { return r.number == number; });
+    return run == study.runs.end() ? nullptr : &*run;
+}
+
+std::string historyDetail(const TraceReport& report, const std::string& name,
+                          const std::optional<int>& run)
+{
+    return fmt::format("{}: {} rows, {} channels{}", name, report.rows, report.channels.size(),
+                       run ? fmt::format(", run {}", *run) : std::string());
+}
+
+/// Where the run that the recording belongs to starts in it.
+Outcome placeRun(FinishedRecording& recording, TraceReport& report, const core::Run& run,
+                 const core::ClockOptions& clock, const std::string& name)
+{
+    const auto match =
+        core::matchClocks({report.first, report.from_s, report.to_s}, {&run, 1}, clock);
+    if (!match) {
+        Error error = match.error();
+        error.where = name;
+        return error;
+    }
+    recording.run = run.id;
+    recording.offset_s = match.value().front().offset_s;
+    report.offset_s = recording.offset_s;
+    if (const auto offset = match.value().front().guessed_offset_min)
+        report.clock_note =
+            fmt::format("local time taken to be UTC{}{:02}:{:02}", *offset < 0 ? '-' : '+',
+                        std::abs(*offset) / 60, std::abs(*offset) % 60);
+    return Done{};
+}
+
+} // namespace
+
+Result<TraceReport> importTrace(StudyFile& study, const std::filesystem::path& file,
+                                const TraceImportOptions& options)
+{
+    StudyFile::Private& database = study.database();
+    const auto before = study.study();
+    if (!before)
+        return before.error();
+    const core::Run* run = nullptr;
+    if (options.run && !(run = runOf(before.value(), *options.run)))
+        return Error{ErrorCode::badInput, fmt::format("the study has no run {}", *options.run),
+                     study.path().string()};
+
+    auto opened = openTrace(file);
+    if (!opened)
+        return opened.error();
+    TraceFile& trace = *opened.value();
+    bool kept = false;
+    std::vector<ChannelMapping> mapping = options.mapping;
+    if (mapping.empty()) {
+        const auto found = database.guarded<std::vector<ChannelMapping>>(
+            [&]() -> Result<std::vector<ChannelMapping>> {
+                return keptMapping(*database.database, trace.headerKey());
+            });
+        if (!found)
+            return found.error();
+        mapping = found.value();
+        kept = !mapping.empty();
+    }
+    if (const Outcome planned = trace.plan(mapping); !planned)
+        return planned.error();
+
+    auto writer = TraceWriter::begin(database);
+    if (!writer)
+        return writer.error();
+    const auto read =
+        trace.read([&](RowGroup&& group) { return writer.value().put(std::move(group)); },
+                   options.progress, options.stop);
+    if (!read)
+        return read.error();
+    const std::string date = options.date.empty() ? before.value().properties.date : options.date;
+    auto described = describeTrace(trace, read.value(), date);
+    if (!described)
+        return described.error();
+    TraceReport report = std::move(described.value().report);
+    report.mapping_kept = kept;
+    FinishedRecording recording;
+    recording.name = file.filename().string();
+    recording.format = report.format;
+    recording.first = report.first;
+    recording.from_s = report.from_s;
+    recording.to_s = report.to_s;
+    recording.rows = report.rows;
+    recording.channels = std::move(described.value().channels);
+    recording.cuts = options.cuts;
+    recording.detail = historyDetail(report, recording.name, options.run);
+    if (run)
+        if (const Outcome placed = placeRun(recording, report, *run, options.clock, file.string());
+            !placed)
+            return placed.error();
+    const auto id = writer.value().finish(recording);
+    if (!id)
+        return id.error();
+    report.recording = id.value();
+    if (!options.mapping.empty() && !trace.headerKey().empty())
+        if (const Outcome keeping = keepMapping(database, trace.headerKey(), options.mapping);
+            !keeping)
+            return keeping.error();
+    if (options.progress)
+        options.progress(1.0, 0.0);
+    return report;
+}
+
+Result<TracePreview> previewTrace(const std::filesystem::path& file, const StudyFile* study)
+{
+    auto opened = openTrace(file);
+    if (!opened)
+        return opened.error();
+    TraceFile& trace = *opened.value();
+    TracePreview preview = trace.preview();
+    std::vector<ChannelMapping> mapping;
+    if (study && !trace.headerKey().empty()) {
+        StudyFile::Private& database = study->database();
+        const auto found = database.guarded<std::vector<ChannelMapping>>(
+            [&]() -> Result<std::vector<ChannelMapping>> {
+                return keptMapping(*database.database, trace.headerKey());
+            });
+        if (!found)
+            return found.error();
+        mapping = found.value();
+        preview.mapping_kept = !mapping.empty();
+    }
+    if (const Outcome planned = trace.plan(mapping); !planned)
+        preview.fault = planned.error();
+    preview.mapping = trace.mapping(mapping);
+    return preview;
+}
+
+} // namespace bothways::storage

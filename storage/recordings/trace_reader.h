@@ -1,0 +1,68 @@
+// Copyright (C) 2026 The Bothways developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/recording/trace.h"
+#include "storage/chunks/chunk_codec.h"
+#include "storage/recordings/trace_store.h"
+#include "storage/study/study_database.h"
+
+#include <cstdint>
+#include <limits>
+#include <optional>
+#include <vector>
+
+/// Reads a window of a recording. Chunks outside it are not touched.
+namespace bothways::storage {
+
+struct Window {
+    double from_s = -std::numeric_limits<double>::infinity();
+    double to_s = std::numeric_limits<double>::infinity();
+    double zero_s = 0.0; ///< taken from every time
+};
+
+class TraceReader {
+public:
+    TraceReader(const StudyFile::Private& study, std::int64_t data, const Window& window)
+        : m_study(study), m_data(data), m_window(window)
+    {
+    }
+    /// Times of all rows in the window. Read once, then kept.
+    [[nodiscard]] Result<core::SampleTimes> times();
+    /// Samples of a channel in the window. Channels that have one in every row share the times.
+    [[nodiscard]] Result<core::Samples> samples(const StoredChannel& channel);
+    /// Bounds of every channel of the window's chunks, by place; NaN where there is no sample.
+    struct Bounds {
+        std::int64_t place;
+        double minimum, maximum;
+    };
+    [[nodiscard]] Result<std::vector<Bounds>> bounds();
+
+private:
+    /// Rows that were recorded together, as far as they lie in the window.
+    struct Group {
+        std::int64_t firstRow = 0;
+        std::uint32_t rows = 0;
+        std::uint32_t begin = 0, end = 0;
+    };
+
+    void load();
+    core::Samples read(const StoredChannel& channel);
+    void decode(std::span<const std::byte> bytes, std::int64_t place, std::int64_t firstRow,
+                std::vector<double>& values);
+
+    const StudyFile::Private& m_study;
+    std::int64_t m_data;
+    Window m_window;
+    bool m_loaded = false;
+    std::vector<Group> m_groups;
+    core::SampleTimes m_times;
+    ChunkDecoder m_decoder;
+    DecodedChunk m_decoded;
+};
+
+/// Of a recording that is in the study; empty where it has none (its data were compacted away).
+[[nodiscard]] std::vector<StoredChannel> channelsOf(SQLite::Database& database,
+                                                    std::int64_t recording);
+
+} // namespace bothways::storage

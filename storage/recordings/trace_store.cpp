@@ -1,0 +1,291 @@
+// Copyright (C) 2026 The Bothways developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "storage/recordings/trace_store.h"
+
+#include "storage/recordings/recording_cuts.h"
+#include "storage/study/study_rows.h"
+#include "storage/study/unfinished_traces.h"
+
+#include <SQLiteCpp/Database.h>
+#include <SQLiteCpp/Statement.h>
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+
+namespace bothways::storage {
+namespace {
+
+using core::Done;
+
+/// A batch is some tenths of a second of other people's waiting at most, on a slow disk too.
+constexpr std::size_t kBatchBytes = std::size_t{4} << 20;
+/// So that a batch stays in memory until its commit: spilling it would lock readers out.
+constexpr std::int64_t kCacheKiB = 12 << 10;
+
+void bindBound(SQLite::Statement& row, int at, double value)
+{
+    if (std::isnan(value))
+        row.bind(at);
+    else
+        row.bind(at, value);
+}
+
+std::int64_t cacheSize(SQLite::Database& database)
+{
+    SQLite::Statement row(database, "PRAGMA cache_size");
+    row.executeStep();
+    return row.getColumn(0).getInt64();
+}
+
+void setCacheSize(SQLite::Database& database, std::int64_t size)
+{
+    database.exec(fmt::format("PRAGMA cache_size = {}", size));
+}
+
+void insertRecording(SQLite::Database& database, std::int64_t id, const FinishedRecording& given)
+{
+    SQLite::Statement row(database,
+                          "INSERT INTO recording (id, name, format, clock_start_us, utc_offset_min,"
+                          " from_s, to_s, rows) VALUES (?, ?, ?, ?, ?, ?, ?, ?)");
+    row.bind(1, id);
+    row.bind(2, given.name);
+    row.bind(3, given.format);
+    if (given.first)
+        row.bind(4, given.first->us);
+    if (given.first && given.first->utc_offset_min)
+        row.bind(5, *given.first->utc_offset_min);
+    row.bind(6, given.from_s);
+    row.bind(7, given.to_s);
+    row.bind(8, given.rows);
+    row.exec();
+}
+
+void insertChannels(SQLite::Database& database, std::int64_t id,
+                    const std::vector<StoredChannel>& channels)
+{
+    SQLite::Statement row(database, "INSERT INTO channel (recording, place, name, unit, factor, "
+                                    "\"offset\", samples) VALUES (?, ?, ?, ?, ?, ?, ?)");
+    for (const StoredChannel& channel : channels) {
+        row.bind(1, id);
+        row.bind(2, channel.place);
+        row.bind(3, channel.name);
+        row.bind(4, channel.unit);
+        row.bind(5, channel.factor);
+        row.bind(6, channel.offset);
+        row.bind(7, channel.samples);
+        row.exec();
+        row.reset();
+    }
+}
+
+void insertMarks(SQLite::Database& database, std::int64_t id,
+                 const std::vector<std::pair<std::int64_t, RecordedMark>>& marks)
+{
+    SQLite::Statement row(
+        database, "INSERT INTO recording_mark (recording, place, at_s, words) VALUES (?, ?, ?, ?)");
+    std::int64_t place = 0;
+    for (const auto& [firstRow, mark] : marks) {
+        row.bind(1, id);
+        row.bind(2, place++);
+        row.bind(3, mark.at_s);
+        row.bind(4, mark.words);
+        row.exec();
+        row.reset();
+    }
+}
+
+} // namespace
+
+struct TraceWriter::Insert {
+    SQLite::Statement row;
+    explicit Insert(SQLite::Database& database)
+        : row(database, "INSERT INTO chunk (data, place, first_row, rows, samples, minimum, "
+                        "maximum, bytes) VALUES (?, ?, ?, ?, ?, ?, ?, ?)")
+    {
+    }
+};
+
+TraceWriter::TraceWriter(StudyFile::Private& study) : m_study(&study) {}
+
+TraceWriter::TraceWriter(TraceWriter&& other) noexcept
+    : m_study(std::exchange(other.m_study, nullptr)),
+      m_data(other.m_data),
+      m_cacheBefore(other.m_cacheBefore),
+      m_insert(std::move(other.m_insert)),
+      m_batch(std::move(other.m_batch)),
+      m_batchBytes(other.m_batchBytes),
+      m_marks(std::move(other.m_marks))
+{
+}
+
+Result<TraceWriter> TraceWriter::begin(StudyFile::Private& study)
+{
+    TraceWriter writer(study);
+    const Outcome begun = study.inTransaction([&](SQLite::Database& database) -> Outcome {
+        database.exec("INSERT INTO trace_data (state) VALUES ('unfinished')");
+        writer.m_data = database.getLastInsertRowid();
+        writer.m_insert = std::make_unique<Insert>(database);
+        return Done{};
+    });
+    if (!begun) {
+        writer.m_study = nullptr;
+        return begun.error();
+    }
+    writer.m_cacheBefore = cacheSize(*study.database);
+    setCacheSize(*study.database, -kCacheKiB);
+    return writer;
+}
+
+TraceWriter::~TraceWriter()
+{
+    if (!m_study)
+        return;
+    try {
+        m_insert.reset();
+        m_batch.reset(); // rolls back
+        setCacheSize(*m_study->database, m_cacheBefore);
+    } catch (const SQLite::Exception&) {
+        // Nothing is lost by a cache of another size.
+    }
+    // Where that fails (the disk is full, the file locked) the next open does it.
+    static_cast<void>(m_study->inTransaction([&](SQLite::Database& database) -> Outcome {
+        removeTraceData(database, m_data);
+        return Done{};
+    }));
+}
+
+void TraceWriter::insert(std::int64_t place, std::int64_t firstRow, const EncodedChunk& chunk)
+{
+    SQLite::Statement& row = m_insert->row;
+    row.bind(1, m_data);
+    row.bind(2, place);
+    row.bind(3, firstRow);
+    row.bind(4, chunk.rows);
+    row.bind(5, chunk.samples);
+    bindBound(row, 6, chunk.minimum);
+    bindBound(row, 7, chunk.maximum);
+    row.bindNoCopy(8, chunk.bytes.data(), static_cast<int>(chunk.bytes.size()));
+    row.exec();
+    row.reset();
+    m_batchBytes += chunk.bytes.size();
+}
+
+void TraceWriter::commitBatch()
+{
+    if (!m_batch)
+        return;
+    m_batch->commit();
+    m_batch.reset();
+    m_batchBytes = 0;
+}
+
+Outcome TraceWriter::put(RowGroup&& group)
+{
+    return m_study->guarded<Done>([&]() -> Outcome {
+        if (!m_batch)
+            m_batch = std::make_unique<SQLite::Transaction>(*m_study->database,
+                                                            SQLite::TransactionBehavior::IMMEDIATE);
+        insert(0, group.first_row, group.time);
+        for (std::size_t i = 0; i < group.channels.size(); ++i)
+            if (group.channels[i].samples > 0)
+                insert(static_cast<std::int64_t>(i) + 1, group.first_row, group.channels[i]);
+        for (auto& mark : group.marks)
+            m_marks.emplace_back(group.first_row, std::move(mark));
+        if (m_batchBytes >= kBatchBytes)
+            commitBatch();
+        return Done{};
+    });
+}
+
+Result<core::RecordingId> TraceWriter::finish(const FinishedRecording& recording)
+{
+    const Outcome committed = m_study->guarded<Done>([&]() -> Outcome {
+        commitBatch();
+        return Done{};
+    });
+    if (!committed)
+        return committed.error();
+    std::stable_sort(m_marks.begin(), m_marks.end(),
+                     [](const auto& a, const auto& b) { return a.first < b.first; });
+    std::string detail = recording.detail;
+    const Outcome done =
+        m_study->change("import_trace", detail, [&](SQLite::Database& database) -> Outcome {
+            insertRecording(database, m_data, recording);
+            insertChannels(database, m_data, recording.channels);
+            insertMarks(database, m_data, m_marks);
+            if (recording.run)
+                assignRunTrace(database, *recording.run, core::RecordingId{m_data},
+                               recording.offset_s);
+            SQLite::Statement state(database,
+                                    "UPDATE trace_data SET state = 'complete' WHERE id = ?");
+            state.bind(1, m_data);
+            state.exec();
+            return recording.cuts ? cutInto(database, recording, detail) : Done{};
+        });
+    if (!done)
+        return done.error();
+    m_insert.reset();
+    setCacheSize(*m_study->database, m_cacheBefore);
+    m_study = nullptr;
+    return core::RecordingId{m_data};
+}
+
+Outcome TraceWriter::cutInto(SQLite::Database& database, const FinishedRecording& recording,
+                             std::string& detail)
+{
+    RecordingInfo info;
+    info.id = core::RecordingId{m_data};
+    info.name = recording.name;
+    info.first = recording.first;
+    info.from_s = recording.from_s;
+    info.to_s = recording.to_s;
+    info.length_s = recording.to_s - recording.from_s;
+    info.rows = recording.rows;
+    const auto cuts = recording.cuts(info);
+    if (!cuts)
+        return cuts.error();
+    const auto runs = writeCuts(*m_study, database, info.id, cuts.value());
+    if (!runs)
+        return runs.error();
+    detail += "; " + runs.value();
+    return Done{};
+}
+
+std::vector<ChannelMapping> keptMapping(SQLite::Database& database, const std::string& headerKey)
+{
+    std::vector<ChannelMapping> mapping;
+    SQLite::Statement rows(database, "SELECT name, channel, factor, \"offset\" FROM mapping "
+                                     "WHERE header = ? ORDER BY place");
+    rows.bind(1, headerKey);
+    while (rows.executeStep())
+        mapping.push_back({rows.getColumn(0).getString(), rows.getColumn(1).getString(),
+                           rows.getColumn(2).getDouble(), rows.getColumn(3).getDouble()});
+    return mapping;
+}
+
+Outcome keepMapping(StudyFile::Private& study, const std::string& headerKey,
+                    const std::vector<ChannelMapping>& mapping)
+{
+    return study.inTransaction([&](SQLite::Database& database) -> Outcome {
+        SQLite::Statement old(database, "DELETE FROM mapping WHERE header = ?");
+        old.bind(1, headerKey);
+        old.exec();
+        SQLite::Statement row(database, "INSERT INTO mapping (header, place, name, channel, factor,"
+                                        " \"offset\") VALUES (?, ?, ?, ?, ?, ?)");
+        std::int64_t place = 0;
+        for (const ChannelMapping& column : mapping) {
+            row.bind(1, headerKey);
+            row.bind(2, place++);
+            row.bind(3, column.column);
+            row.bind(4, column.channel);
+            row.bind(5, column.factor);
+            row.bind(6, column.offset);
+            row.exec();
+            row.reset();
+        }
+        return Done{};
+    });
+}
+
+} // namespace bothways::storage

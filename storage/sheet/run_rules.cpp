@@ -1,0 +1,449 @@
+// Copyright (C) 2026 The Bothways developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "storage/sheet/run_rules.h"
+
+#include "core/study/clock.h"
+#include "core/study/rule.h"
+#include "storage/bytes/csv.h"
+#include "storage/sheet/run_columns.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+#include <functional>
+#include <iterator>
+#include <map>
+#include <set>
+
+namespace bothways::storage {
+namespace {
+
+using core::Run;
+using core::Study;
+
+constexpr std::int64_t kNewDay_us = std::int64_t{6} * 3600 * 1'000'000;
+
+/// Collects the faults of one run.
+class Faults {
+public:
+    void add(std::string_view column, std::string message)
+    {
+        m_faults.push_back({0, std::string(column), std::move(message)});
+    }
+    void addIf(bool wrong, std::string_view column, std::string_view message)
+    {
+        if (wrong)
+            add(column, std::string(message));
+    }
+    std::vector<RunFault> take() { return std::move(m_faults); }
+
+private:
+    std::vector<RunFault> m_faults;
+};
+
+bool isBlankText(std::string_view text)
+{
+    return text.find_first_not_of(" \t\r\n") == std::string_view::npos;
+}
+
+bool isStorable(std::string_view text)
+{
+    return csv::isUtf8(text) && text.find('\0') == std::string_view::npos;
+}
+
+void checkNumbers(const Run& run, Faults& faults)
+{
+    for (const NumberColumn& column : numberColumns())
+        if (const auto& value = run.*column.field;
+            column.factor == 1.0 && value && !isPossible(column, *value))
+            faults.add(column.name, fmt::format("{} is impossible; expected {}",
+                                                formatNumber(*value), expectedNumber(column)));
+    for (const auto& [name, on_s] : run.accessory_on_s) {
+        const std::string column = name + "_on_s";
+        faults.addIf(!std::isfinite(on_s) || std::abs(on_s) > 1e6, column,
+                     "expected seconds from the run's start");
+        faults.addIf(timedAccessoryOf(canonicalColumn(column)) != name, column,
+                     "an accessory's name has small letters and no blanks");
+    }
+    faults.addIf(run.number < 0 || run.number > kLargestRunNumber, "run",
+                 fmt::format("expected a whole number from 1 to {}", kLargestRunNumber));
+}
+
+void checkConsumption(const Run& run, Faults& faults)
+{
+    if (!run.consumption) {
+        if (run.counted() && isBlankText(run.trace))
+            faults.add("l_per_100km", "is empty; a counted run needs its consumption");
+        return;
+    }
+    const core::Consumption& given = *run.consumption;
+    const std::string_view column = core::unitName(given.unit);
+    if (!std::isfinite(given.value) || given.value <= 0.0) {
+        faults.add(column, std::isfinite(given.value)
+                               ? fmt::format("{} is not above 0; expected a number above 0",
+                                             formatNumber(given.value))
+                               : std::string("is not a finite number; expected a number above 0"));
+        return;
+    }
+    const auto possible = [](double value) {
+        return value >= kSmallestConsumption && value <= kLargestConsumption;
+    };
+    if (core::needsDistance(given.unit) && !run.distance_km) {
+        faults.add("distance_km", fmt::format("is empty; {} needs a distance", column));
+        return;
+    }
+    if (run.distance_km && !(*run.distance_km > 0.0))
+        return; // said already
+    const auto inLitres = [&](double value) {
+        return core::toLPer100km(value, given.unit, run.distance_km.value_or(1.0));
+    };
+    if (!possible(inLitres(given.value)))
+        faults.add(column, fmt::format("{} is impossible; expected a consumption from 0.0001 to "
+                                       "1000000 per 100 km",
+                                       formatNumber(given.value)));
+    if (run.control && std::isfinite(*run.control) && *run.control > 0.0 &&
+        !possible(inLitres(*run.control)))
+        faults.add("control", fmt::format("{} is impossible; expected a consumption from 0.0001 "
+                                          "to 1000000 per 100 km",
+                                          formatNumber(*run.control)));
+}
+
+void checkDiscard(const Run& run, Faults& faults)
+{
+    if (!run.discard)
+        return;
+    const std::string& reason = run.discard->reason;
+    if (isBlankText(reason))
+        faults.add("reason", "is empty; a discarded run needs a rule's name or 'other'");
+    else if (reason == "other")
+        faults.addIf(isBlankText(run.discard->evidence), "evidence",
+                     "is empty; the reason 'other' needs words");
+    else if (!core::ruleFromName(reason))
+        faults.add("reason", fmt::format("{} is no reason; expected a rule's name or 'other'",
+                                         inQuotes(reason)));
+}
+
+void checkTexts(const Run& run, Faults& faults)
+{
+    faults.addIf(isBlankText(run.configuration), "configuration", "is empty; expected a name");
+    faults.addIf(isBlankText(run.direction), "direction", "is empty; expected a name");
+    const auto storable = [&](std::string_view column, std::string_view text) {
+        faults.addIf(!isStorable(text), column, "is not UTF-8 text");
+    };
+    storable("configuration", run.configuration);
+    storable("direction", run.direction);
+    storable("pair", run.pair_mark);
+    if (run.discard)
+        storable("evidence", run.discard->evidence);
+    for (const TextColumn& column : textColumns())
+        storable(column.name, run.*column.field);
+    for (const core::Mark& mark : run.marks) {
+        storable("marks", mark.word + mark.words);
+        faults.addIf(!std::isfinite(mark.at_s) || mark.word.empty() ||
+                         mark.word.find_first_of(" \t\r\n") != std::string::npos,
+                     "marks", "expected seconds and a word for each mark");
+    }
+    std::set<std::string> names;
+    for (const auto& [name, value] : run.extra) {
+        storable(name, name + value);
+        faults.addIf(name.empty() || isKnownColumn(canonicalColumn(name)), name,
+                     "is not a name for a column of one's own");
+        faults.addIf(!names.insert(canonicalColumn(name)).second, name, "is there twice");
+    }
+}
+
+/// The spelling in which `known` has the word already; null where it has not.
+const std::string* spelling(const std::vector<std::string>& known, std::string_view word)
+{
+    for (const std::string& name : known)
+        if (core::sameWord(name, word))
+            return &name;
+    return nullptr;
+}
+
+void checkNames(const Study& existing, std::span<const Run> added, std::string_view column,
+                std::string Run::*field, std::vector<RunFault>& faults)
+{
+    std::vector<std::string> known =
+        field == &Run::configuration ? core::configurations(existing) : core::directions(existing);
+    for (std::size_t i = 0; i < added.size(); ++i) {
+        const std::string name(csv::trimmed(added[i].*field));
+        if (name.empty() || spelling(known, name))
+            continue;
+        if (known.size() < 2)
+            known.push_back(name);
+        else
+            faults.push_back({i, std::string(column),
+                              fmt::format("{} is a third {}; expected {} or {}", inQuotes(name),
+                                          column, inQuotes(known[0]), inQuotes(known[1]))});
+    }
+}
+
+void checkRunNumbers(const Study& existing, std::span<const Run> added, std::span<const int> lines,
+                     std::vector<RunFault>& faults)
+{
+    std::map<int, std::string> used;
+    for (const Run& run : existing.runs)
+        used.emplace(run.number, "in the study");
+    for (std::size_t i = 0; i < added.size(); ++i) {
+        if (added[i].number == 0)
+            continue;
+        const std::string here =
+            i < lines.size() ? fmt::format("on line {}", lines[i]) : "among these runs";
+        if (const auto [at, isNew] = used.emplace(added[i].number, here); !isNew)
+            faults.push_back({i, "run",
+                              fmt::format("{} is given already {}; expected another number",
+                                          added[i].number, at->second)});
+    }
+}
+
+void checkUnits(const Study& existing, std::span<const Run> added, std::vector<RunFault>& faults)
+{
+    std::optional<bool> electric;
+    const auto differs = [&electric](const Run& run) {
+        if (!run.consumption)
+            return false;
+        const bool is = run.consumption->unit == core::ConsumptionUnit::kwhPer100km;
+        return electric.value_or((electric = is).value()) != is;
+    };
+    std::for_each(existing.runs.begin(), existing.runs.end(), differs);
+    for (std::size_t i = 0; i < added.size(); ++i)
+        if (differs(added[i]))
+            faults.push_back({i, std::string(core::unitName(added[i].consumption->unit)),
+                              "fuel and kWh cannot be compared; expected one of them in a study"});
+}
+
+void checkOffsets(const Study& existing, std::span<const Run> added, std::vector<RunFault>& faults)
+{
+    std::optional<bool> has;
+    if (!existing.runs.empty())
+        has = existing.runs.front().start.utc_offset_min.has_value();
+    for (std::size_t i = 0; i < added.size(); ++i) {
+        if (added[i].start.us == kUnknownStart_us)
+            continue;
+        const bool given = added[i].start.utc_offset_min.has_value();
+        if (!has)
+            has = given;
+        if (given != *has)
+            faults.push_back(
+                {i, "start",
+                 *has ? "has no offset from UTC where the other runs have one; expected one "
+                        "like +02:00 or Z on all or on none"
+                      : "has an offset from UTC where the other runs have none; expected one "
+                        "on all or on none"});
+    }
+}
+
+/// The marks of pairs over all runs.
+class PairCheck {
+public:
+    PairCheck(const Study& existing, std::span<const Run> added) : m_added(added)
+    {
+        for (const Run& run : existing.runs)
+            m_sorted.push_back(&run);
+        for (const Run& run : added)
+            m_sorted.push_back(&run);
+        std::stable_sort(m_sorted.begin(), m_sorted.end(),
+                         [](const Run* a, const Run* b) { return a->start.us < b->start.us; });
+        for (std::size_t i = 0; i < m_sorted.size(); ++i)
+            if (!m_sorted[i]->pair_mark.empty())
+                m_members[m_sorted[i]->pair_mark].push_back(i);
+        m_orderKnown = std::none_of(m_sorted.begin(), m_sorted.end(), [](const Run* run) {
+            return run->start.us == kUnknownStart_us || run->configuration.empty();
+        });
+    }
+
+    void run(std::vector<RunFault>& faults) const
+    {
+        for (const auto& [mark, members] : m_members) {
+            const std::string message = wrong(mark, members);
+            if (!message.empty())
+                faults.push_back({reportAt(members), "pair", message});
+        }
+    }
+
+private:
+    [[nodiscard]] std::string wrong(const std::string& mark,
+                                    const std::vector<std::size_t>& members) const
+    {
+        if (members.size() != 2)
+            return fmt::format("{} is on {}; expected on exactly two, an out and a return run",
+                               inQuotes(mark),
+                               members.size() == 1 ? std::string("one run alone")
+                                                   : fmt::format("{} runs", members.size()));
+        const Run& one = *m_sorted[members[0]];
+        const Run& other = *m_sorted[members[1]];
+        if (!one.direction.empty() && core::sameWord(one.direction, other.direction))
+            return fmt::format("{} ties two runs in one direction; expected an out and a "
+                               "return run",
+                               inQuotes(mark));
+        if (m_orderKnown && !inOneBlock(m_sorted, members[0], members[1]))
+            return fmt::format("{} ties runs of two blocks; expected two of one block, without "
+                               "a switch or a new day between them",
+                               inQuotes(mark));
+        return {};
+    }
+
+    /// The last of the members that was added; else the first added run (which came between).
+    [[nodiscard]] std::size_t reportAt(const std::vector<std::size_t>& members) const
+    {
+        std::size_t at = 0;
+        for (const std::size_t member : members)
+            if (const auto i = addedIndex(m_sorted[member]))
+                at = std::max(at, *i);
+        return at;
+    }
+
+    [[nodiscard]] std::optional<std::size_t> addedIndex(const Run* run) const
+    {
+        const std::less<const Run*> before;
+        if (before(run, m_added.data()) || !before(run, m_added.data() + m_added.size()))
+            return std::nullopt;
+        return static_cast<std::size_t>(run - m_added.data());
+    }
+
+    std::span<const Run> m_added;
+    std::vector<const Run*> m_sorted;
+    std::map<std::string, std::vector<std::size_t>> m_members;
+    bool m_orderKnown = true;
+};
+
+} // namespace
+
+std::vector<RunFault> ownFaults(const Run& run)
+{
+    Faults faults;
+    checkTexts(run, faults);
+    checkNumbers(run, faults);
+    checkConsumption(run, faults);
+    checkDiscard(run, faults);
+    return faults.take();
+}
+
+std::vector<RunFault> faultsAmong(const Study& existing, std::span<const Run> added,
+                                  std::span<const int> sheetLines)
+{
+    std::vector<RunFault> faults;
+    checkNames(existing, added, "configuration", &Run::configuration, faults);
+    checkNames(existing, added, "direction", &Run::direction, faults);
+    checkRunNumbers(existing, added, sheetLines, faults);
+    checkUnits(existing, added, faults);
+    checkOffsets(existing, added, faults);
+    PairCheck(existing, added).run(faults);
+    return faults;
+}
+
+Spellings Spellings::of(const Study& study)
+{
+    Spellings known{core::configurations(study), core::directions(study), {}};
+    for (const Run& run : study.runs)
+        for (const auto& [name, value] : run.extra)
+            if (!spelling(known.extras, name))
+                known.extras.push_back(name);
+    return known;
+}
+
+Run normalised(Run run, Spellings& spellings)
+{
+    const auto spell = [](std::string& name, std::vector<std::string>& known) {
+        name = std::string(csv::trimmed(name));
+        if (const std::string* as = spelling(known, name))
+            name = *as;
+        else if (!name.empty())
+            known.push_back(name);
+    };
+    spell(run.configuration, spellings.configurations);
+    spell(run.direction, spellings.directions);
+    run.setting = std::string(csv::trimmed(run.setting));
+    run.pair_mark = std::string(csv::trimmed(run.pair_mark));
+    if (run.discard)
+        run.discard->reason = canonicalColumn(run.discard->reason);
+    for (core::Mark& mark : run.marks)
+        mark.words = std::string(csv::trimmedLines(mark.words));
+    std::map<std::string, double> on_s;
+    for (const auto& [name, seconds] : run.accessory_on_s)
+        on_s.emplace(canonicalColumn(name), seconds);
+    run.accessory_on_s = std::move(on_s);
+    std::erase_if(run.extra, [](const auto& column) { return column.second.empty(); });
+    for (auto& [name, value] : run.extra)
+        spell(name, spellings.extras);
+    if (run.consumption && std::isfinite(run.consumption->value)) {
+        core::Consumption& given = *run.consumption;
+        if (const auto shown = parseNumber(formatNumber(given.value, given.decimals)))
+            given.decimals = shown->decimals;
+    }
+    return run;
+}
+
+void numberRuns(const Study& existing, std::span<Run> added)
+{
+    std::set<int> used;
+    int last = 0;
+    for (const Run& run : existing.runs) {
+        used.insert(run.number);
+        last = std::max(last, run.number);
+    }
+    for (const Run& run : added)
+        used.insert(run.number);
+    for (Run& run : added) {
+        if (run.number == 0) {
+            do
+                ++last;
+            while (used.contains(last));
+            run.number = last;
+            used.insert(last);
+        } else {
+            last = run.number;
+        }
+    }
+}
+
+core::Error inOne(std::vector<core::Error> errors)
+{
+    core::Error first = std::move(errors.front());
+    first.others.assign(std::make_move_iterator(errors.begin() + 1),
+                        std::make_move_iterator(errors.end()));
+    return first;
+}
+
+core::Result<std::vector<Run>> admitted(const Study& existing, std::vector<Run> given,
+                                        const FaultPlace& place)
+{
+    using core::Error;
+    using core::ErrorCode;
+    Spellings spellings = Spellings::of(existing);
+    for (Run& run : given)
+        run = normalised(std::move(run), spellings);
+    if (given.size() + existing.runs.size() > kMostRuns)
+        return Error{
+            ErrorCode::badInput, fmt::format("a study holds at most {} runs", kMostRuns), {}};
+    std::vector<Error> errors;
+    const auto note = [&](std::size_t run, const RunFault& wrong) {
+        errors.push_back(Error{ErrorCode::badInput, wrong.message, place(run, wrong.column)});
+    };
+    for (std::size_t i = 0; i < given.size(); ++i)
+        for (const RunFault& wrong : ownFaults(given[i]))
+            note(i, wrong);
+    for (const RunFault& wrong : faultsAmong(existing, given))
+        note(wrong.run, wrong);
+    if (!errors.empty())
+        return inOne(std::move(errors));
+    numberRuns(existing, given);
+    return given;
+}
+
+bool inOneBlock(std::span<const Run* const> sorted, std::size_t a, std::size_t b)
+{
+    const auto [first, last] = std::minmax(a, b);
+    for (std::size_t i = first; i < last; ++i) {
+        const Run& one = *sorted[i];
+        const Run& next = *sorted[i + 1];
+        if (!core::sameWord(one.configuration, next.configuration) ||
+            next.start.us - one.start.us > kNewDay_us)
+            return false;
+    }
+    return true;
+}
+
+} // namespace bothways::storage

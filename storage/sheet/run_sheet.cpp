@@ -1,0 +1,53 @@
+// Copyright (C) 2026 The Bothways developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "storage/sheet/run_sheet.h"
+
+#include "storage/bytes/file_bytes.h"
+#include "storage/sheet/run_rules.h"
+#include "storage/sheet/sheet_reader.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+namespace bothways::storage {
+
+using core::Error;
+using core::ErrorCode;
+using core::Run;
+using core::Study;
+
+Result<RunSheet> parseRunSheet(std::string_view text, std::string_view name,
+                               const SheetOptions& options, const Study* existing)
+{
+    return SheetReader(text, name, options, existing).read();
+}
+
+Result<RunSheet> readRunSheet(const std::filesystem::path& file, const SheetOptions& options,
+                              const Study* existing)
+{
+    constexpr std::uintmax_t kMostBytes = std::uintmax_t{64} << 20;
+    const auto bytes = readWholeFile(file, kMostBytes, "a run sheet");
+    if (!bytes)
+        return bytes.error();
+    return parseRunSheet(bytes.value(), file.string(), options, existing);
+}
+
+std::vector<Error> faultsOf(const Study& study, const Run& run)
+{
+    Study others = study;
+    std::erase_if(others.runs,
+                  [&](const Run& other) { return run.id != core::RunId{} && other.id == run.id; });
+    Spellings spellings = Spellings::of(others);
+    const Run whole = normalised(run, spellings);
+    std::vector<RunFault> faults = ownFaults(whole);
+    const auto among = faultsAmong(others, {&whole, 1});
+    faults.insert(faults.end(), among.begin(), among.end());
+    std::vector<Error> errors;
+    for (const RunFault& wrong : faults)
+        errors.push_back(Error{ErrorCode::badInput, wrong.message,
+                               fmt::format("column {}", inQuotes(wrong.column))});
+    return errors;
+}
+
+} // namespace bothways::storage

@@ -1,0 +1,63 @@
+// Copyright (C) 2026 The Bothways developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/base/result.h"
+#include "core/study/study.h"
+
+#include <filesystem>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+/// Run sheets: CSV in, CSV out. Every column and dialect of DEVELOPERS.md, "Run sheet".
+namespace bothways::storage {
+
+using core::Result;
+
+/// How a sheet was written: found out, and said.
+struct SheetDialect {
+    char separator = ',';
+    bool decimalComma = false;
+    friend bool operator==(const SheetDialect&, const SheetDialect&) = default;
+};
+
+struct SheetOptions {
+    std::string date;  ///< YYYY-MM-DD for times of day; empty: the study's, else `today`
+    std::string today; ///< handed in by the caller: the clock is an argument
+};
+
+/// A column that means nothing to us, and is kept.
+struct OwnColumn {
+    std::string name;    ///< as written
+    std::string nearest; ///< a column with a meaning that is spelled nearly the same; empty: none
+    friend bool operator==(const OwnColumn&, const OwnColumn&) = default;
+};
+
+struct RunSheet {
+    core::Study study; ///< properties that the sheet cannot say are defaults
+    SheetDialect dialect;
+    bool dateAssumed = false;
+    std::vector<OwnColumn> own_columns; ///< with a value in some run
+};
+
+/// Reads a sheet. All of its faults are in the Error (first in it, the rest in `others`), each with
+/// "FILE:LINE: column 'x'"; then nothing of it is imported.
+/// @param existing  the study that the runs will join: names of configurations and directions,
+/// numbers in use
+[[nodiscard]] Result<RunSheet> readRunSheet(const std::filesystem::path& file,
+                                            const SheetOptions& options = {},
+                                            const core::Study* existing = nullptr);
+/// The same from text; `name` stands for the file in messages.
+[[nodiscard]] Result<RunSheet> parseRunSheet(std::string_view text, std::string_view name,
+                                             const SheetOptions& options = {},
+                                             const core::Study* existing = nullptr);
+
+/// A sheet with every column that any run has; parseRunSheet() of it gives the same runs.
+[[nodiscard]] std::string writeRunSheet(const core::Study& study);
+
+/// Checks one run typed by hand as a line of a sheet would be checked.
+[[nodiscard]] std::vector<core::Error> faultsOf(const core::Study& study, const core::Run& run);
+
+} // namespace bothways::storage

@@ -1,0 +1,299 @@
+// Copyright (C) 2026 The Bothways developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "storage/sheet/sheet_reader.h"
+
+#include "core/study/clock.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <set>
+
+namespace bothways::storage {
+
+using core::Error;
+using core::ErrorCode;
+using core::Run;
+
+namespace {
+
+constexpr std::string_view kByteOrderMark = "\xEF\xBB\xBF";
+
+} // namespace
+
+Error SheetReader::inFile(int line, std::string message) const
+{
+    return Error{ErrorCode::badInput, std::move(message), fmt::format("{}:{}", m_name, line)};
+}
+
+void SheetReader::place(int line, std::string_view column, std::string message)
+{
+    const auto at = m_places.find(column);
+    const std::size_t order = at == m_places.end() ? m_columns.size() : at->second;
+    // The column as the user wrote it, where there is one.
+    const std::string shown =
+        at == m_places.end() ? std::string(column) : m_columns[order].asWritten;
+    m_faults.push_back({line, order,
+                        Error{ErrorCode::badInput, std::move(message),
+                              fmt::format("{}:{}: column {}", m_name, line, inQuotes(shown))}});
+    if (m_record && m_record->line == line)
+        m_faultyHere.emplace(column);
+}
+
+void SheetReader::fault(std::string_view column, std::string message)
+{
+    place(m_record->line, column, std::move(message));
+}
+
+Result<RunSheet> SheetReader::failure()
+{
+    std::stable_sort(m_faults.begin(), m_faults.end(), [](const Placed& a, const Placed& b) {
+        return std::pair(a.line, a.column) < std::pair(b.line, b.column);
+    });
+    Error error = std::move(m_faults.front().error);
+    for (std::size_t i = 1; i < m_faults.size(); ++i)
+        error.others.push_back(std::move(m_faults[i].error));
+    return error;
+}
+
+std::optional<Error> SheetReader::refuseWhole()
+{
+    if (m_text.starts_with("\xFF\xFE") || m_text.starts_with("\xFE\xFF"))
+        return inFile(1, "is UTF-16 text; expected UTF-8");
+    if (m_text.starts_with(kByteOrderMark))
+        m_text.remove_prefix(kByteOrderMark.size());
+    if (const std::size_t zero = m_text.find('\0'); zero != std::string_view::npos)
+        return inFile(1, "is no text (it holds zero bytes); expected a run sheet in CSV form");
+    if (const std::size_t first = m_text.find_first_not_of(" \t\r\n");
+        first != std::string_view::npos && std::string_view("{[<").find(m_text[first]) < 3)
+        return inFile(1, fmt::format("looks like {}; expected a run sheet in CSV form",
+                                     m_text[first] == '<' ? "XML or HTML" : "JSON"));
+    return std::nullopt;
+}
+
+/// The one under which most names in the header mean something.
+void SheetReader::chooseSeparator()
+{
+    std::pair<std::size_t, std::size_t> best;
+    for (const char separator : {',', ';', '\t'}) {
+        const auto header = csv::Reader(m_text, separator).next();
+        if (!header)
+            return;
+        const auto known =
+            std::count_if(header->fields.begin(), header->fields.end(), [](const csv::Field& f) {
+                return isKnownColumn(canonicalColumn(f.text));
+            });
+        const std::pair score(static_cast<std::size_t>(known), header->fields.size());
+        if (score > best) {
+            best = score;
+            m_sheet.dialect.separator = separator;
+        }
+    }
+}
+
+bool SheetReader::has(std::string_view column) const
+{
+    return m_places.contains(column);
+}
+
+void SheetReader::readHeader(const csv::Record& header)
+{
+    m_headerLine = header.line;
+    for (std::size_t i = 0; i < header.fields.size(); ++i) {
+        const std::string written(csv::trimmed(header.fields[i].text));
+        Column column{canonicalColumn(written), written};
+        m_columns.push_back(column);
+        if (!column.name.empty() && !m_places.emplace(column.name, i).second)
+            place(m_headerLine, column.name, "is there twice; expected one of each name");
+    }
+}
+
+void SheetReader::requireOneOf(int line, std::initializer_list<std::string_view> names)
+{
+    std::vector<std::string_view> present;
+    std::copy_if(names.begin(), names.end(), std::back_inserter(present),
+                 [this](std::string_view name) { return has(name); });
+    for (std::size_t i = 1; i < present.size(); ++i)
+        place(line, present[i],
+              fmt::format("says the same as '{}'; expected one of the two", present[0]));
+}
+
+void SheetReader::checkHeader(int line)
+{
+    for (const std::string_view required : {"configuration", "direction", "start"})
+        if (!has(required))
+            place(line, required, "is missing; expected it in the header");
+    requireOneOf(line, {"distance_km", "distance_mi"});
+    requireOneOf(line, {"speed_kmh", "speed_mph"});
+    for (const Column& column : m_columns) {
+        const auto unit = core::unitFromName(column.name);
+        if (unit && !m_unit)
+            m_unit = unit;
+        else if (unit && unit != m_unit)
+            place(line, column.name,
+                  fmt::format("is a second consumption beside '{}'; expected exactly one",
+                              core::unitName(*m_unit)));
+    }
+    if (m_unit && core::needsDistance(*m_unit) && !has("distance_km") && !has("distance_mi"))
+        place(line, core::unitName(*m_unit),
+              "needs a distance; expected a column distance_km or distance_mi");
+    if (!m_unit && !has("trace"))
+        place(line, "l_per_100km",
+              "is missing; expected exactly one of l_per_100km, mpg_us, mpg_imp, km_per_l, "
+              "kwh_per_100km, fuel_l, fuel_gal_us");
+}
+
+std::optional<Error> SheetReader::readRecords()
+{
+    csv::Reader reader(m_text, m_sheet.dialect.separator);
+    const auto header = reader.next();
+    if (!header)
+        return inFile(1, "is empty; expected a header line with the names of the columns");
+    if (header->fault != csv::RecordFault::none)
+        return inFile(header->line, "has a quote in the header that never closes, or text after "
+                                    "one; expected names of columns");
+    if (!std::all_of(header->fields.begin(), header->fields.end(),
+                     [](const csv::Field& f) { return csv::isUtf8(f.text); }))
+        return inFile(header->line, "is not UTF-8 text; expected a run sheet saved as UTF-8");
+    readHeader(*header);
+    if (!has("configuration") && !has("direction") && !has("start"))
+        return inFile(header->line, "is no header of a run sheet; expected names of columns like "
+                                    "configuration, direction, start, l_per_100km");
+    checkHeader(header->line);
+    while (auto record = reader.next()) {
+        const bool empty = record->fault == csv::RecordFault::none &&
+                           std::all_of(record->fields.begin(), record->fields.end(),
+                                       [](const csv::Field& f) { return f.text.empty(); });
+        if (empty)
+            continue;
+        if (m_records.size() + m_existing->runs.size() == kMostRuns)
+            return inFile(
+                record->line,
+                fmt::format("is one run too many; expected at most {} in a study", kMostRuns));
+        m_records.push_back(std::move(*record));
+    }
+    return std::nullopt;
+}
+
+/// Numbers are in columns of numbers; settings and words may hold any comma.
+void SheetReader::findDecimalComma()
+{
+    int commas = 0;
+    int points = 0;
+    const auto count = [&](std::string_view text) {
+        const bool comma = text.find(',') != std::string_view::npos;
+        const bool point = text.find('.') != std::string_view::npos;
+        if (comma && !point && parseNumber(text, true))
+            ++commas;
+        else if (point && !comma && parseNumber(text))
+            ++points;
+    };
+    std::vector<std::size_t> places;
+    for (const auto& [name, at] : m_places) {
+        const bool isNumber =
+            core::unitFromName(name) || !timedAccessoryOf(name).empty() ||
+            std::any_of(numberColumns().begin(), numberColumns().end(),
+                        [&name = name](const NumberColumn& c) { return c.name == name; });
+        if (isNumber)
+            places.push_back(at);
+    }
+    for (const csv::Record& record : m_records)
+        for (const std::size_t at : places)
+            if (at < record.fields.size())
+                count(record.fields[at].text);
+    m_sheet.dialect.decimalComma = commas > points;
+}
+
+/// For times of day.
+void SheetReader::takeDate()
+{
+    const std::string& ofStudy = m_existing->properties.date;
+    const std::string& date = !m_options.date.empty() ? m_options.date
+                              : !ofStudy.empty()      ? ofStudy
+                                                      : m_options.today;
+    m_sheet.dateAssumed = m_options.date.empty() && ofStudy.empty();
+    const auto day = core::parseDate_us(date);
+    m_dateKnown = static_cast<bool>(day);
+    if (day)
+        m_day_us = day.value();
+}
+
+/// Marks of another sheet may be the same words; these runs are tied among themselves alone.
+void SheetReader::renamePairMarks()
+{
+    std::set<std::string> taken;
+    for (const Run& run : m_existing->runs)
+        taken.insert(run.pair_mark);
+    std::set<std::string> ours;
+    for (const Run& run : m_runs)
+        ours.insert(run.pair_mark);
+    std::map<std::string, std::string> renamed;
+    for (const std::string& mark : ours) {
+        if (mark.empty() || !taken.contains(mark))
+            continue;
+        std::string name;
+        for (int i = 2; name.empty() || taken.contains(name) || ours.contains(name); ++i)
+            name = fmt::format("{}-{}", mark, i);
+        taken.insert(name);
+        renamed.emplace(mark, name);
+    }
+    for (Run& run : m_runs)
+        if (const auto to = renamed.find(run.pair_mark); to != renamed.end())
+            run.pair_mark = to->second;
+}
+
+void SheetReader::checkTogether()
+{
+    renamePairMarks();
+    for (RunFault& wrong : faultsAmong(*m_existing, m_runs, m_lines))
+        place(m_lines[wrong.run], wrong.column, std::move(wrong.message));
+    std::set<int> numbers;
+    for (const Run& run : m_existing->runs)
+        numbers.insert(run.number);
+    const auto taken = std::count_if(m_runs.begin(), m_runs.end(),
+                                     [&](const Run& run) { return numbers.contains(run.number); });
+    if (taken > 1)
+        place(m_headerLine, "run",
+              fmt::format("has {} numbers that the study has already; without this column the runs "
+                          "are numbered on from its last",
+                          taken));
+}
+
+void SheetReader::findOwnColumns()
+{
+    const auto& runs = m_sheet.study.runs;
+    for (const Column& column : m_columns) {
+        const auto has = [&](const Run& run) {
+            return std::any_of(run.extra.begin(), run.extra.end(),
+                               [&](const auto& cell) { return cell.first == column.asWritten; });
+        };
+        if (!isKnownColumn(column.name) && std::any_of(runs.begin(), runs.end(), has))
+            m_sheet.own_columns.push_back({column.asWritten, nearestColumn(column.name)});
+    }
+}
+
+Result<RunSheet> SheetReader::read()
+{
+    if (auto error = refuseWhole())
+        return *error;
+    chooseSeparator();
+    if (auto error = readRecords())
+        return *error;
+    findDecimalComma();
+    takeDate();
+    for (const csv::Record& record : m_records)
+        readLine(record);
+    checkTogether();
+    if (m_timesOfDay.value_or(false) && !m_dateKnown)
+        place(m_headerLine, "start", "has times of day; expected a date (YYYY-MM-DD) with them");
+    if (!m_faults.empty())
+        return failure();
+    m_sheet.dateAssumed = m_sheet.dateAssumed && m_timesOfDay.value_or(false);
+    m_sheet.study.runs = std::move(m_runs);
+    core::sortByStart(m_sheet.study);
+    numberRuns(*m_existing, m_sheet.study.runs);
+    findOwnColumns();
+    return std::move(m_sheet);
+}
+
+} // namespace bothways::storage

@@ -1,0 +1,412 @@
+// Copyright (C) 2026 The Bothways developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "storage/study/study_file.h"
+
+#include "core/study/properties.h"
+#include "storage/sheet/run_columns.h"
+#include "storage/sheet/run_rules.h"
+#include "storage/sheet/run_sheet.h"
+#include "storage/study/change_words.h"
+#include "storage/study/study_database.h"
+#include "storage/study/study_rows.h"
+#include "storage/study/unfinished_traces.h"
+
+#include <SQLiteCpp/Statement.h>
+#include <SQLiteCpp/Transaction.h>
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <fstream>
+#include <set>
+
+namespace bothways::storage {
+namespace {
+
+using core::Done;
+using core::Error;
+using core::ErrorCode;
+using core::Run;
+using core::RunId;
+using core::Study;
+
+Run* find(Study& study, RunId id)
+{
+    const auto at = std::find_if(study.runs.begin(), study.runs.end(),
+                                 [id](const Run& run) { return run.id == id; });
+    return at == study.runs.end() ? nullptr : &*at;
+}
+
+/// The runs with these identities, in order of start; an Error when one is not there.
+Result<std::vector<Run*>> findAll(Study& study, const std::vector<RunId>& ids,
+                                  const std::filesystem::path& file)
+{
+    const std::set<RunId> wanted(ids.begin(), ids.end());
+    std::vector<Run*> runs;
+    for (Run& run : study.runs)
+        if (wanted.contains(run.id))
+            runs.push_back(&run);
+    if (runs.size() != wanted.size() || wanted.empty())
+        return Error{ErrorCode::wrongUse, "the study has no such run", file.string()};
+    return runs;
+}
+
+/// The properties in the form in which they are kept; an Error where one is not permitted.
+Result<core::StudyProperties> checked(const core::StudyProperties& given)
+{
+    core::StudyProperties kept;
+    for (const auto& [name, value] : core::propertiesAsText(given))
+        if (const Outcome outcome = core::setProperty(kept, name, value); !outcome)
+            return outcome.error();
+    return kept;
+}
+
+/// A word that no pair of the study uses yet.
+std::string freePairMark(const Study& study)
+{
+    std::set<std::string> used;
+    for (const Run& run : study.runs)
+        used.insert(run.pair_mark);
+    int i = 1;
+    while (used.contains(fmt::format("p{}", i)))
+        ++i;
+    return fmt::format("p{}", i);
+}
+
+Run* partnerOf(Study& study, const Run& run)
+{
+    for (Run& other : study.runs)
+        if (!run.pair_mark.empty() && other.pair_mark == run.pair_mark && other.id != run.id)
+            return &other;
+    return nullptr;
+}
+
+void untie(SQLite::Database& db, Run& run)
+{
+    run.pair_mark.clear();
+    rewriteRun(db, run);
+}
+
+} // namespace
+
+StudyFile::StudyFile(std::unique_ptr<Private> p) : d(std::move(p)) {}
+StudyFile::StudyFile(StudyFile&&) noexcept = default;
+StudyFile& StudyFile::operator=(StudyFile&&) noexcept = default;
+StudyFile::~StudyFile() = default;
+
+Result<StudyFile> StudyFile::create(const std::filesystem::path& file,
+                                    const core::StudyProperties& properties)
+{
+    const auto kept = checked(properties);
+    if (!kept)
+        return kept.error();
+    auto p = std::make_unique<Private>();
+    p->file = file;
+    p->now = nowInUtc;
+    auto database = createDatabase(file, kept.value(), p->now());
+    if (!database)
+        return database.error();
+    p->database = std::move(database).take();
+    auto hold = Hold::take(file, p->now());
+    if (!hold)
+        return hold.error();
+    p->hold = hold.value();
+    return StudyFile(std::move(p));
+}
+
+Result<StudyFile> StudyFile::open(const std::filesystem::path& file, bool readOnly)
+{
+    auto p = std::make_unique<Private>();
+    p->file = file;
+    p->readOnly = readOnly;
+    p->now = nowInUtc;
+    if (!readOnly) {
+        auto hold = Hold::take(file, p->now());
+        if (!hold)
+            return hold.error();
+        p->hold = hold.value();
+    }
+    auto database = openDatabase(file, readOnly);
+    if (!database)
+        return database.error();
+    p->database = std::move(database).take();
+    if (!readOnly)
+        if (const Outcome tidied = removeUnfinishedTraces(*p); !tidied)
+            return tidied.error();
+    return StudyFile(std::move(p));
+}
+
+Result<StudyFile> StudyFile::another() const
+{
+    auto p = std::make_unique<Private>();
+    p->file = d->file;
+    p->readOnly = d->readOnly;
+    p->now = d->now;
+    p->hold = d->hold;
+    auto database = openDatabase(d->file, d->readOnly);
+    if (!database)
+        return database.error();
+    p->database = std::move(database).take();
+    return StudyFile(std::move(p));
+}
+
+bool StudyFile::isStudyFile(const std::filesystem::path& file)
+{
+    if (file.extension() == ".bothways")
+        return true;
+    std::ifstream stream(file, std::ios::binary);
+    std::string head(15, '\0');
+    stream.read(head.data(), static_cast<std::streamsize>(head.size()));
+    return head == "SQLite format 3";
+}
+
+const std::filesystem::path& StudyFile::path() const
+{
+    return d->file;
+}
+
+void StudyFile::setClock(std::function<std::string()> now)
+{
+    d->now = std::move(now);
+}
+
+Result<Study> StudyFile::study() const
+{
+    return d->guarded<Study>([&]() -> Result<Study> {
+        const SQLite::Transaction oneState(*d->database);
+        return readStudy(*d->database);
+    });
+}
+
+Result<RunId> StudyFile::addRun(const Run& given)
+{
+    RunId id{};
+    std::string detail;
+    const Outcome outcome = d->change("add_run", detail, [&](SQLite::Database& db) -> Outcome {
+        const Study study = readStudy(db);
+        Spellings spellings = Spellings::of(study);
+        Run run = normalised(given, spellings);
+        run.id = {};
+        if (auto faults = faultsOf(study, run); !faults.empty())
+            return inOne(std::move(faults));
+        if (study.runs.size() >= kMostRuns)
+            return d->error(ErrorCode::badInput,
+                            fmt::format("a study holds at most {} runs", kMostRuns));
+        numberRuns(study, {&run, 1});
+        id = insertRun(db, run);
+        detail = factsOf(run);
+        return Done{};
+    });
+    if (!outcome)
+        return outcome.error();
+    return id;
+}
+
+Outcome changeRun(const StudyFile::Private& d, SQLite::Database& db, Study& study,
+                  const Run& wanted, std::string& detail)
+{
+    Run* before = find(study, wanted.id);
+    if (!before)
+        return d.error(ErrorCode::wrongUse, "the study has no such run");
+    Study others = study;
+    std::erase_if(others.runs, [&](const Run& run) { return run.id == wanted.id; });
+    Spellings spellings = Spellings::of(others);
+    Run run = normalised(wanted, spellings);
+    if (run.number == 0)
+        run.number = before->number;
+    if (auto faults = faultsOf(study, run); !faults.empty())
+        return inOne(std::move(faults));
+    if (run == *before)
+        return Done{};
+    detail += (detail.empty() ? "" : "; ") + differences(*before, run);
+    rewriteRun(db, run);
+    *before = std::move(run);
+    core::sortByStart(study);
+    return Done{};
+}
+
+Outcome StudyFile::updateRun(const Run& run)
+{
+    return updateRuns({run});
+}
+
+Outcome StudyFile::updateRuns(const std::vector<Run>& given)
+{
+    std::string detail;
+    return d->change("edit_run", detail, [&](SQLite::Database& db) -> Outcome {
+        Study study = readStudy(db);
+        for (const Run& wanted : given)
+            if (Outcome changed = changeRun(*d, db, study, wanted, detail); !changed)
+                return changed;
+        return Done{};
+    });
+}
+
+Outcome StudyFile::removeRuns(const std::vector<RunId>& ids)
+{
+    std::string detail;
+    return d->change("remove_runs", detail, [&](SQLite::Database& db) -> Outcome {
+        Study study = readStudy(db);
+        const auto runs = findAll(study, ids, d->file);
+        if (!runs)
+            return runs.error();
+        for (Run* run : runs.value()) {
+            if (Run* partner = partnerOf(study, *run))
+                untie(db, *partner);
+            run->pair_mark.clear();
+            detail += (detail.empty() ? "" : "; ") + factsOf(*run);
+            deleteRun(db, run->id);
+        }
+        return Done{};
+    });
+}
+
+Outcome StudyFile::discard(const std::vector<RunId>& ids, const core::Discard& why)
+{
+    std::string detail;
+    return d->change("discard", detail, [&](SQLite::Database& db) -> Outcome {
+        Study study = readStudy(db);
+        const auto runs = findAll(study, ids, d->file);
+        if (!runs)
+            return runs.error();
+        for (Run* run : runs.value()) {
+            run->discard = core::Discard{canonicalColumn(why.reason), why.evidence};
+            if (auto faults = faultsOf(study, *run); !faults.empty())
+                return inOne(std::move(faults));
+            rewriteRun(db, *run);
+        }
+        detail = fmt::format("{}: {}", numbersOf(runs.value()), canonicalColumn(why.reason));
+        if (!why.evidence.empty())
+            detail += ", " + why.evidence;
+        return Done{};
+    });
+}
+
+Outcome StudyFile::discardEach(const std::vector<std::pair<RunId, core::Discard>>& runs)
+{
+    std::string detail;
+    return d->change("discard", detail, [&](SQLite::Database& db) -> Outcome {
+        Study study = readStudy(db);
+        for (const auto& [id, why] : runs) {
+            Run* run = find(study, id);
+            if (!run)
+                return d->error(ErrorCode::wrongUse, "the study has no such run");
+            run->discard = core::Discard{canonicalColumn(why.reason), why.evidence};
+            if (auto faults = faultsOf(study, *run); !faults.empty())
+                return inOne(std::move(faults));
+            rewriteRun(db, *run);
+            detail += fmt::format("{}run {}: {}", detail.empty() ? "" : "; ", run->number,
+                                  run->discard->reason);
+            if (!why.evidence.empty())
+                detail += ", " + why.evidence;
+        }
+        return Done{};
+    });
+}
+
+Outcome StudyFile::count(const std::vector<RunId>& ids)
+{
+    std::string detail;
+    return d->change("count", detail, [&](SQLite::Database& db) -> Outcome {
+        Study study = readStudy(db);
+        const auto runs = findAll(study, ids, d->file);
+        if (!runs)
+            return runs.error();
+        for (Run* run : runs.value()) {
+            if (!run->discard)
+                continue;
+            if (!run->consumption && run->trace.empty())
+                return d->error(
+                    ErrorCode::badInput,
+                    fmt::format("run {} has no consumption and cannot be counted", run->number));
+            run->discard.reset();
+            rewriteRun(db, *run);
+        }
+        detail = numbersOf(runs.value());
+        return Done{};
+    });
+}
+
+Outcome StudyFile::pair(RunId one, RunId other)
+{
+    std::string detail;
+    return d->change("pair", detail, [&](SQLite::Database& db) -> Outcome {
+        Study study = readStudy(db);
+        const auto runs = findAll(study, {one, other}, d->file);
+        if (!runs)
+            return runs.error();
+        if (runs.value().size() != 2)
+            return d->error(ErrorCode::wrongUse, "a run cannot be tied to itself");
+        detail = numbersOf(runs.value());
+        const std::string mark = freePairMark(study);
+        for (Run* run : runs.value()) {
+            if (!run->pair_mark.empty())
+                return d->error(ErrorCode::badInput,
+                                fmt::format("run {} is tied already; untie it first", run->number));
+        }
+        for (Run* run : runs.value())
+            run->pair_mark = mark;
+        if (auto faults = faultsOf(study, *runs.value().back()); !faults.empty())
+            return inOne(std::move(faults));
+        for (Run* run : runs.value())
+            rewriteRun(db, *run);
+        return Done{};
+    });
+}
+
+Outcome StudyFile::unpair(RunId id)
+{
+    std::string detail;
+    return d->change("unpair", detail, [&](SQLite::Database& db) -> Outcome {
+        Study study = readStudy(db);
+        Run* run = find(study, id);
+        if (!run)
+            return d->error(ErrorCode::wrongUse, "the study has no such run");
+        Run* partner = partnerOf(study, *run);
+        if (!partner)
+            return d->error(ErrorCode::wrongUse,
+                            fmt::format("run {} is not tied by hand", run->number));
+        detail = numbersOf({run, partner});
+        untie(db, *run);
+        untie(db, *partner);
+        return Done{};
+    });
+}
+
+Outcome StudyFile::setProperties(const core::StudyProperties& properties, std::string_view words)
+{
+    const auto kept = checked(properties);
+    if (!kept)
+        return kept.error();
+    std::string detail(words);
+    return d->change("set", detail, [&](SQLite::Database& db) -> Outcome {
+        if (detail.empty())
+            detail = differences(readStudy(db).properties, kept.value());
+        rewriteProperties(db, kept.value());
+        return Done{};
+    });
+}
+
+Outcome StudyFile::importRuns(const Study& sheet, std::string_view sourceName)
+{
+    std::string detail;
+    return d->change("import", detail, [&](SQLite::Database& db) -> Outcome {
+        const auto place = [&](std::size_t run, const std::string& column) {
+            return fmt::format("{}: run {}: column {}", sourceName, sheet.runs[run].number,
+                               inQuotes(column));
+        };
+        const auto runs = admitted(readStudy(db), sheet.runs, place);
+        if (!runs)
+            return runs.error();
+        for (const Run& run : runs.value())
+            insertRun(db, run);
+        detail = fmt::format("{}: {} runs", sourceName, runs.value().size());
+        return Done{};
+    });
+}
+
+sqlite3* StudyFile::handle() const
+{
+    return d->database->getHandle();
+}
+
+} // namespace bothways::storage

@@ -1,0 +1,41 @@
+// Copyright (C) 2026 The Bothways developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/study/study.h"
+
+#include <cstdint>
+
+namespace SQLite {
+class Database;
+}
+
+/// Runs and properties as rows. SQLite's problems are thrown; what a row cannot mean is thrown as
+/// DamagedRow. All within a transaction of the caller's.
+namespace bothways::storage {
+
+[[nodiscard]] inline std::int64_t toColumn(core::RunId id)
+{
+    return static_cast<std::int64_t>(id);
+}
+
+/// A row that no version of this program writes.
+struct DamagedRow {
+    std::string what;
+};
+
+/// Everything, with runs in order of start.
+[[nodiscard]] core::Study readStudy(SQLite::Database& database);
+
+/// @return  the identity of the new row; run.id is not looked at
+core::RunId insertRun(SQLite::Database& database, const core::Run& run);
+/// The row with run.id becomes `run`.
+void rewriteRun(SQLite::Database& database, const core::Run& run);
+void deleteRun(SQLite::Database& database, core::RunId run);
+/// The recording, from `offset_s` of it on, becomes the trace of the run, instead of any other.
+void assignRunTrace(SQLite::Database& database, core::RunId run, core::RecordingId recording,
+                    double offset_s);
+
+void rewriteProperties(SQLite::Database& database, const core::StudyProperties& properties);
+
+} // namespace bothways::storage
