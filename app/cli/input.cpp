@@ -123,7 +123,7 @@ Result<Input> readInput(const std::filesystem::path& path, const Overrides& over
         return read;
     if (overrides.given("baseline"))
         if (const Outcome known = core::checkBaseline(read.value().study); !known)
-            return wrongUse(known.error().message, path.string());
+            return wrongUse(known.error().message.english(), path.string());
     fillFromTraces(read.value());
     return read;
 }

@@ -36,7 +36,7 @@ void addAssignments(CLI::App& app, const std::string& option, Overrides& overrid
                for (const std::string& text : texts) {
                    auto assignment = splitAssignment(text);
                    if (!assignment)
-                       throw CLI::ValidationError(option, assignment.error().message);
+                       throw CLI::ValidationError(option, assignment.error().message.english());
                    overrides.properties.push_back(assignment.value());
                }
            },

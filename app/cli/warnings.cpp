@@ -28,7 +28,7 @@ void warnOfNewRuns(const core::Study& before, const core::Study& now, Surroundin
     const Outcome baseline = core::checkBaseline(now);
     if (!baseline && core::checkBaseline(before))
         warn(fmt::format("the study {}; choose with 'bothways set STUDY baseline=NAME'",
-                         baseline.error().message),
+                         baseline.error().message.english()),
              io);
     const auto known = core::oddRuns(before);
     auto added = core::oddRuns(now);

@@ -25,58 +25,99 @@ int decimalsThatShow(double pct, int decimals)
     return decimals;
 }
 
-std::string size_pct(double pct, int decimals)
+std::string size_pct(const Language& in, double pct, int decimals)
 {
-    return fixed(std::abs(pct), decimalsThatShow(pct, decimals)) + " %";
+    return in.say("{} %"_t, fixed(in, std::abs(pct), decimalsThatShow(pct, decimals)));
 }
 
-std::string twoEnds(double low_pct, double high_pct, int decimals, const char* joint)
+/// Sentences for two ends: both below zero, both above, one on each side.
+struct Joint {
+    core::Text<2> less, more, across;
+};
+
+std::string twoEnds(const Language& in, double low_pct, double high_pct, int decimals,
+                    const Joint& joint)
 {
-    const std::string low = size_pct(low_pct, decimals);
-    const std::string high = size_pct(high_pct, decimals);
+    const std::string low = size_pct(in, low_pct, decimals);
+    const std::string high = size_pct(in, high_pct, decimals);
     if (high_pct < 0.0)
-        return high + joint + low + " less";
+        return in.say(joint.less, high, low);
     if (low_pct > 0.0)
-        return low + joint + high + " more";
-    return low + " less" + joint + high + " more";
+        return in.say(joint.more, low, high);
+    return in.say(joint.across, low, high);
 }
 
-} // namespace
+std::string listed(const Language& in, const std::vector<std::string>& parts, core::Text<2> lastTwo)
+{
+    std::string text;
+    for (std::size_t i = 0; i < parts.size(); ++i) {
+        if (i == 0)
+            text = parts[i];
+        else if (i + 1 < parts.size())
+            text = in.say("{}, {}"_t, text, parts[i]);
+        else
+            text = in.say(lastTwo, text, parts[i]);
+    }
+    return text;
+}
 
-std::string fixed(double value, int decimals)
+/// What fmt wrote, with the reader's decimal sign.
+std::string localised(const Language& in, std::string text)
+{
+    if (const std::size_t point = text.find('.'); point != std::string::npos)
+        text.replace(point, 1, in.numbers().decimal);
+    return text;
+}
+
+/// Digits with a point, and `group` between thousands before it.
+std::string withGroups(std::string text, const std::string& group)
+{
+    const std::size_t first = text.front() == '-' ? 1 : 0;
+    std::size_t at = std::min(text.find('.'), text.size());
+    while (at > first + 3) {
+        at -= 3;
+        text.insert(at, group);
+    }
+    return text;
+}
+
+std::string plainFixed(double value, int decimals)
 {
     if (roundsToNothing(value, decimals))
         value = 0.0;
     return fmt::format("{:.{}f}", value, decimals);
 }
 
-std::string grouped(double value, int decimals)
+} // namespace
+
+std::string fixed(const Language& in, double value, int decimals)
 {
-    std::string text = fixed(value, decimals);
-    const std::size_t first = text.front() == '-' ? 1 : 0;
-    std::size_t at = std::min(text.find('.'), text.size());
-    while (at > first + 3) {
-        at -= 3;
-        text.insert(at, 1, ',');
-    }
-    return text;
+    return localised(in, plainFixed(value, decimals));
 }
 
-std::string shortest(double value)
+std::string grouped(const Language& in, double value, int decimals)
 {
-    return fmt::format("{:.9g}", value);
+    const std::string plain = plainFixed(value, decimals);
+    const std::size_t point = std::min(plain.find('.'), plain.size());
+    return withGroups(plain.substr(0, point), in.numbers().group) +
+           localised(in, plain.substr(point));
 }
 
-std::string significant(double value, int digits)
+std::string shortest(const Language& in, double value)
+{
+    return localised(in, fmt::format("{:.9g}", value));
+}
+
+std::string significant(const Language& in, double value, int digits)
 {
     if (value == 0.0 || !std::isfinite(value))
         return "0";
     const int magnitude = static_cast<int>(std::floor(std::log10(std::abs(value))));
     const int decimals = digits - 1 - magnitude;
     if (decimals >= 0)
-        return grouped(value, std::min(decimals, 9));
+        return grouped(in, value, std::min(decimals, 9));
     const double unit = std::pow(10.0, -decimals);
-    return grouped(std::round(value / unit) * unit);
+    return grouped(in, std::round(value / unit) * unit, 0);
 }
 
 int decimalsFor(double uncertainty)
@@ -87,36 +128,49 @@ int decimalsFor(double uncertainty)
     return std::clamp(1 - magnitude, 0, kMostDecimals);
 }
 
-std::string change(double pct, int decimals)
+std::string change(const Language& in, double pct, int decimals)
 {
     if (roundsToNothing(pct, decimals))
-        return fixed(0.0, decimals) + " %";
-    return size_pct(pct, decimals) + (pct < 0.0 ? " less" : " more");
+        return in.say("{} %"_t, fixed(in, 0.0, decimals));
+    return in.say(pct < 0.0 ? "{} less"_t : "{} more"_t, size_pct(in, pct, decimals));
 }
 
-std::string changeRange(double low_pct, double high_pct, int decimals)
+std::string changeRange(const Language& in, double low_pct, double high_pct, int decimals)
 {
-    return twoEnds(low_pct, high_pct, decimals, " to ");
+    return twoEnds(in, low_pct, high_pct, decimals,
+                   {"{} to {} less"_t, "{} to {} more"_t, "{} less to {} more"_t});
 }
 
-std::string changeBetween(double low_pct, double high_pct, int decimals)
+std::string changeBetween(const Language& in, double low_pct, double high_pct, int decimals)
 {
-    return twoEnds(low_pct, high_pct, decimals, " and ");
+    return twoEnds(in, low_pct, high_pct, decimals,
+                   {"{} and {} less"_t, "{} and {} more"_t, "{} less and {} more"_t});
 }
 
-std::string pText(double p)
+std::string pText(const Language& in, double p)
 {
-    return p < 0.001 ? std::string("p < 0.001") : "p = " + significant(p);
+    return p < 0.001 ? in.say("p < {}"_t, fixed(in, 0.001, 3))
+                     : in.say("p = {}"_t, significant(in, p, 2));
 }
 
-std::string percentText(double share)
+std::string percentText(const Language& in, double share)
 {
-    return shortest(100.0 * share) + " %";
+    return in.say("{} %"_t, shortest(in, 100.0 * share));
 }
 
-std::string counted(long long n, const std::string& one, const std::string& many)
+std::string counted(const Language& in, long long n, core::Text<0> one, core::Text<0> many)
 {
-    return grouped(static_cast<double>(n)) + " " + (n == 1 ? one : many);
+    return in.say("{} {}"_t, grouped(in, static_cast<double>(n), 0), n == 1 ? one : many);
+}
+
+std::string joined(const Language& in, const std::vector<std::string>& parts)
+{
+    return listed(in, parts, "{} and {}"_t);
+}
+
+std::string anyOf(const Language& in, const std::vector<std::string>& parts)
+{
+    return listed(in, parts, "{} or {}"_t);
 }
 
 } // namespace bothways::app

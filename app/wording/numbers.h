@@ -2,21 +2,23 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include <optional>
-#include <string>
+#include "app/wording/language.h"
 
-/// How the program writes numbers for people: sensible digits, words in place of signs, never the
-/// locale. Files and JSON do not use these.
+#include <string>
+#include <vector>
+
+/// How the program writes numbers for people: sensible digits, words in place of signs, in the
+/// reader's language. Files and JSON do not use these.
 namespace bothways::app {
 
 /// With a fixed number of decimals; a value that rounds to nothing has no minus.
-[[nodiscard]] std::string fixed(double value, int decimals);
+[[nodiscard]] std::string fixed(const Language& in, double value, int decimals);
 /// The same with commas between thousands: "3,410".
-[[nodiscard]] std::string grouped(double value, int decimals = 0);
+[[nodiscard]] std::string grouped(const Language& in, double value, int decimals = 0);
 /// The shortest text: "1", "0.5", "95". Rounded to 9 digits, so that 100 * 0.95 is "95".
-[[nodiscard]] std::string shortest(double value);
+[[nodiscard]] std::string shortest(const Language& in, double value);
 /// `value` with about `digits` significant digits and no exponent: "0.064", "12", "3,400".
-[[nodiscard]] std::string significant(double value, int digits = 2);
+[[nodiscard]] std::string significant(const Language& in, double value, int digits = 2);
 
 /// Decimals that give `uncertainty` two significant digits; 0 to 4.
 ///
@@ -25,19 +27,69 @@ namespace bothways::app {
 [[nodiscard]] int decimalsFor(double uncertainty);
 
 /// "1.2 % less", "1.2 % more"; "0.0 %" when it rounds to nothing.
-[[nodiscard]] std::string change(double pct, int decimals);
+[[nodiscard]] std::string change(const Language& in, double pct, int decimals);
 /// "0.4 % to 2.0 % less" (small to large), "0.1 % less to 1.7 % more".
 ///
 /// An end that rounds to nothing gets the digits that show on which side of zero it lies.
-[[nodiscard]] std::string changeRange(double low_pct, double high_pct, int decimals);
+[[nodiscard]] std::string changeRange(const Language& in, double low_pct, double high_pct,
+                                      int decimals);
 /// The same after "between": "0.1 % less and 1.7 % more".
-[[nodiscard]] std::string changeBetween(double low_pct, double high_pct, int decimals);
+[[nodiscard]] std::string changeBetween(const Language& in, double low_pct, double high_pct,
+                                        int decimals);
 
 /// "p = 0.064", "p < 0.001".
-[[nodiscard]] std::string pText(double p);
+[[nodiscard]] std::string pText(const Language& in, double p);
 /// "95 %" of 0.95.
-[[nodiscard]] std::string percentText(double share);
-/// "1 pair", "3 pairs".
-[[nodiscard]] std::string counted(long long n, const std::string& one, const std::string& many);
+[[nodiscard]] std::string percentText(const Language& in, double share);
+/// "1 pair", "3 pairs": counted(in, n, "pair"_t, "pairs"_t). Where a language declines what is
+/// counted, say the whole sentence twice instead: Language::sayCount().
+[[nodiscard]] std::string counted(const Language& in, long long n, core::Text<0> one,
+                                  core::Text<0> many);
+/// "A, B and C".
+[[nodiscard]] std::string joined(const Language& in, const std::vector<std::string>& parts);
+/// "A, B or C".
+[[nodiscard]] std::string anyOf(const Language& in, const std::vector<std::string>& parts);
+
+// Until every caller has a language: English.
+inline std::string fixed(double value, int decimals)
+{
+    return fixed(Language(), value, decimals);
+}
+inline std::string grouped(double value, int decimals = 0)
+{
+    return grouped(Language(), value, decimals);
+}
+inline std::string shortest(double value)
+{
+    return shortest(Language(), value);
+}
+inline std::string significant(double value, int digits = 2)
+{
+    return significant(Language(), value, digits);
+}
+inline std::string change(double pct, int decimals)
+{
+    return change(Language(), pct, decimals);
+}
+inline std::string changeRange(double low_pct, double high_pct, int decimals)
+{
+    return changeRange(Language(), low_pct, high_pct, decimals);
+}
+inline std::string changeBetween(double low_pct, double high_pct, int decimals)
+{
+    return changeBetween(Language(), low_pct, high_pct, decimals);
+}
+inline std::string pText(double p)
+{
+    return pText(Language(), p);
+}
+inline std::string percentText(double share)
+{
+    return percentText(Language(), share);
+}
+inline std::string counted(long long n, const std::string& one, const std::string& many)
+{
+    return grouped(static_cast<double>(n)) + " " + (n == 1 ? one : many);
+}
 
 } // namespace bothways::app

@@ -22,9 +22,9 @@ std::string inEnglish(const Value& value)
             else if constexpr (std::is_same_v<Kind, double>)
                 return fmt::format("{:.9g}", kind);
             else if constexpr (std::is_same_v<Kind, Text<0>>)
-                return core::inEnglish(Message(kind));
+                return Message(kind).english();
             else
-                return core::inEnglish(*kind);
+                return kind->english();
         },
         value.get());
 }
@@ -32,6 +32,8 @@ std::string inEnglish(const Value& value)
 } // namespace
 
 Value::Value(Message message) : m_value(std::make_shared<const Message>(std::move(message))) {}
+
+Message::Message(std::string words) : Message(verbatim(std::move(words))) {}
 
 Message Message::verbatim(std::string words)
 {
@@ -76,12 +78,12 @@ std::string filled(std::string_view text, const std::vector<std::string>& values
     return whole;
 }
 
-std::string inEnglish(const Message& message)
+std::string Message::english() const
 {
-    std::vector<std::string> values;
-    for (const Value& value : message.values)
-        values.push_back(inEnglish(value));
-    return filled(shownPart(message.key), values);
+    std::vector<std::string> said;
+    for (const Value& value : values)
+        said.push_back(inEnglish(value));
+    return filled(shownPart(key), said);
 }
 
 Message systemProblem(int number)

@@ -2,7 +2,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include <concepts>
 #include <cstddef>
 #include <memory>
 #include <string>
@@ -88,9 +87,11 @@ public:
     Value(std::string text) : m_value(std::move(text)) {}
     Value(std::string_view text) : m_value(std::string(text)) {}
     Value(const char* text) : m_value(std::string(text)) {}
-    template <std::integral Integer>
-    requires(!std::same_as<Integer, bool> && !std::same_as<Integer, char>) Value(Integer number)
-        : m_value(static_cast<long long>(number))
+    template <class Integer,
+              std::enable_if_t<std::is_integral_v<Integer> && !std::is_same_v<Integer, bool> &&
+                                   !std::is_same_v<Integer, char>,
+                               int> = 0>
+    Value(Integer number) : m_value(static_cast<long long>(number))
     {
     }
     /// The shortest text of at most 9 digits, with the reader's decimal sign.
@@ -111,12 +112,16 @@ private:
 struct Message {
     Message() = default;
     Message(Text<0> text) : key(text.key()) {}
+    Message(std::string words); // FIXME: until every error is a sentence with values
+    Message(const char* words) : Message(std::string(words)) {}
     /// Words that are nobody's to translate: what SQLite or the system said.
     [[nodiscard]] static Message verbatim(std::string words);
 
     const char* key = ""; ///< of the sentence
     std::vector<Value> values = {};
     [[nodiscard]] bool empty() const { return *key == '\0'; }
+    /// For tests, JSON, and whoever has no language.
+    [[nodiscard]] std::string english() const;
 };
 
 /// message("there is no run {}"_t, 12): one value for each place, or it does not compile.
@@ -135,9 +140,6 @@ template <int Places, class... Values>
 [[nodiscard]] std::string_view shownPart(std::string_view key);
 /// The text with its places filled; a place without a value stays as it is.
 [[nodiscard]] std::string filled(std::string_view text, const std::vector<std::string>& values);
-/// For tests, JSON, and whoever has no language.
-[[nodiscard]] std::string inEnglish(const Message& message);
-
 /// What the system calls a problem: "No space left on device" for ENOSPC.
 [[nodiscard]] Message systemProblem(int number);
 

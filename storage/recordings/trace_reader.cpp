@@ -45,7 +45,8 @@ void TraceReader::decode(std::span<const std::byte> bytes, std::int64_t place,
     if (!decoded)
         throw std::runtime_error(fmt::format("{} (recording {}, channel {}, row {}); restore it "
                                              "from a copy",
-                                             decoded.error().message, m_data, place, firstRow));
+                                             decoded.error().message.english(), m_data, place,
+                                             firstRow));
     m_decoded = std::move(decoded).take();
 }
 

@@ -89,7 +89,7 @@ Outcome rename(StudyFile& file, const std::vector<Renaming>& given)
              {std::pair{NameOf::configuration, core::configurations(study)},
               std::pair{NameOf::direction, core::directions(study)}})
             if (const Outcome can = possible(renamings, what, names); !can)
-                return d.error(can.error().code, can.error().message);
+                return d.error(can.error().code, can.error().message.english());
         const std::string baseline = core::baselineName(study);
         const std::string* baselineBecomes = newName(renamings, NameOf::configuration, baseline);
         for (core::Run& run : study.runs) {

@@ -87,9 +87,9 @@ Error withoutLines(Error error)
         if (where.rfind(kTyped, 0) == 0)
             where = colon == std::string::npos ? std::string("the run") : where.substr(colon + 2);
     };
-    strip(error.where);
+    strip(error.where.file);
     for (Error& other : error.others)
-        strip(other.where);
+        strip(other.where.file);
     return error;
 }
 

@@ -41,7 +41,7 @@ Result<core::Geofence> gatesFrom(const std::string& text)
     if (given < 4)
         return bad();
     if (const Outcome outcome = core::checkFence(fence); !outcome)
-        return wrongUse(outcome.error().message, "--gates");
+        return wrongUse(outcome.error().message.english(), "--gates");
     return fence;
 }
 

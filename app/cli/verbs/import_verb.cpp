@@ -128,7 +128,7 @@ Outcome import(const ImportOptions& options, Surroundings& io)
         if (options.cut.empty())
             return done;
         Error why = done.error(); // after parts were listed, it is worth saying
-        why.message += "; the study is as it was";
+        why.message = core::message("{}; the study is as it was"_t, why.message);
         return why;
     }
     const auto now = file.value().study();

@@ -54,7 +54,7 @@ Outcome setProperties(const SetOptions& options, Surroundings& io)
     }
     if (properties.baseline != baseline)
         if (const Outcome known = core::checkBaseline(study.value()); !known)
-            return wrongUse(known.error().message, options.study);
+            return wrongUse(known.error().message.english(), options.study);
     const std::string detail = fmt::format("{}", fmt::join(options.properties, ", "));
     if (Outcome set = file.value().setProperties(properties, detail); !set)
         return set;

@@ -97,7 +97,7 @@ bool isRecognised(const std::string& sentence)
 
 QString placeOf(const core::Error& error)
 {
-    QStringList parts = QString::fromStdString(error.where).split(": ");
+    QStringList parts = QString::fromStdString(error.where.english()).split(": ");
     for (QString& part : parts)
         for (const auto& [form, source] : placeForms())
             if (const auto match = form.match(part); match.hasMatch())
@@ -107,7 +107,7 @@ QString placeOf(const core::Error& error)
 
 QString sentenceOf(const core::Error& error)
 {
-    QString sentence = translated(error.message);
+    QString sentence = translated(error.message.english());
     if (!sentence.isEmpty())
         sentence[0] = sentence[0].toUpper();
     if (!sentence.endsWith(u'.') && !sentence.endsWith(u'?'))
@@ -117,7 +117,7 @@ QString sentenceOf(const core::Error& error)
 
 QString describedHere(const core::Error& error)
 {
-    QString text = translated(error.message);
+    QString text = translated(error.message.english());
     if (!error.where.empty())
         text = placeOf(error) + ": " + text;
     for (const core::Error& other : error.others)

@@ -289,7 +289,7 @@ void LedgerPage::recompute()
         widget->setVisible(good);
     if (!good) {
         m_ledger.reset();
-        m_answer->setText(tr("No ledger: %1.").arg(translated(ledger.error().message)));
+        m_answer->setText(tr("No ledger: %1.").arg(translated(ledger.error().message.english())));
         parts::setSentence(*m_watts, {});
         parts::setSentence(*m_accessory, {});
         return;

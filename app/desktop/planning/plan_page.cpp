@@ -269,7 +269,7 @@ void PlanPage::recompute()
     m_tie->setEnabled(plan && m_result);
     if (!plan) {
         m_plan.reset();
-        showFault(translated(plan.error().message));
+        showFault(translated(plan.error().message.english()));
         return;
     }
     m_plan = plan.value();
@@ -348,7 +348,7 @@ void PlanPage::showSequences()
         return;
     m_sequences->setRowCount(0);
     if (!*answer) {
-        m_sequencesState->setText(translated(answer->error().message));
+        m_sequencesState->setText(translated(answer->error().message.english()));
         parts::fitToRows(*m_sequences);
         return;
     }

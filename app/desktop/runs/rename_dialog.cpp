@@ -62,7 +62,7 @@ void RenameDialog::accept()
             changed.push_back({field.what, field.from, to});
     if (!changed.empty())
         if (const core::Outcome renamed = m_apply(changed); !renamed) {
-            m_problem->setText(QString::fromStdString(renamed.error().message));
+            m_problem->setText(QString::fromStdString(renamed.error().message.english()));
             m_problem->show();
             return;
         }

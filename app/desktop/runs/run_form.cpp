@@ -43,7 +43,8 @@ RunField fieldOf(Question::About about)
 RunField fieldOf(const core::Error& fault)
 {
     for (const RunField field : allRunFields())
-        if (fault.where.find('\'' + fieldName(field).toStdString() + '\'') != std::string::npos)
+        if (fault.where.english().find('\'' + fieldName(field).toStdString() + '\'') !=
+            std::string::npos)
             return field;
     return RunField::consumption;
 }
@@ -304,7 +305,7 @@ bool RunForm::save()
     if (!faults.empty()) {
         const RunField field = fieldOf(faults.front());
         review();
-        showFault(field, translated(faults.front().message));
+        showFault(field, translated(faults.front().message.english()));
         focusField(field);
         return false;
     }
@@ -355,7 +356,7 @@ void RunForm::commitEdit(RunField field)
         return;
     const auto faults = storage::faultsOf(m_document.study(), run);
     if (!faults.empty()) {
-        showFault(field, translated(faults.front().message));
+        showFault(field, translated(faults.front().message.english()));
         return;
     }
     m_document.updateRun(run);

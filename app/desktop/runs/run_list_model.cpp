@@ -343,7 +343,7 @@ bool RunListModel::setData(const QModelIndex& index, const QVariant& value, int 
     if (fault.isEmpty()) {
         const auto faults = storage::faultsOf(m_document.study(), run);
         if (!faults.empty())
-            fault = translated(faults.front().message);
+            fault = translated(faults.front().message.english());
     }
     if (!fault.isEmpty()) {
         emit refused(tr("Run %1 was left as it is. %2").arg(run.number).arg(fault));

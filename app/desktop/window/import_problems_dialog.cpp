@@ -59,7 +59,7 @@ ImportProblemsDialog::ImportProblemsDialog(const QString& file, const core::Erro
     list->horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
     const auto fill = [&](int row, const core::Error& fault) {
         list->setItem(row, 0, new QTableWidgetItem(placeOf(fault, file)));
-        list->setItem(row, 1, new QTableWidgetItem(translated(fault.message)));
+        list->setItem(row, 1, new QTableWidgetItem(translated(fault.message.english())));
     };
     fill(0, error);
     for (int row = 1; row < count; ++row)

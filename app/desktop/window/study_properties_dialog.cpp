@@ -383,7 +383,7 @@ void StudyPropertiesDialog::showFault(const core::Error& error)
     m_fault->setText(describedHere(error));
     m_fault->show();
     const auto field = std::find_if(m_fields.begin(), m_fields.end(), [&](const Field& candidate) {
-        return candidate.property == error.where;
+        return candidate.property == error.where.english();
     });
     if (field == m_fields.end())
         return;

@@ -14,7 +14,7 @@ namespace {
 Ledger ledgerOf(const LedgerOptions& options)
 {
     Result<Ledger> ledger = makeLedger(options);
-    EXPECT_TRUE(ledger) << (ledger ? "" : ledger.error().message);
+    EXPECT_TRUE(ledger) << (ledger ? "" : ledger.error().message.english());
     return ledger ? ledger.value() : Ledger{};
 }
 
@@ -142,7 +142,7 @@ TEST(Ledger, NamesTheFactorThatIsAbsurd)
 {
     const auto refusal = [](const LedgerOptions& options) {
         const Result<Ledger> ledger = makeLedger(options);
-        return ledger ? std::string() : ledger.error().message;
+        return ledger ? std::string() : ledger.error().message.english();
     };
     LedgerOptions options;
     options.speed_kmh = 0.0;

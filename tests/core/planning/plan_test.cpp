@@ -28,7 +28,7 @@ PlanOptions options(const char* sequence, int pairs, double switch_min = 0.0)
 Plan planOf(const PlanOptions& given)
 {
     Result<Plan> plan = makePlan(given);
-    EXPECT_TRUE(plan) << (plan ? "" : plan.error().message);
+    EXPECT_TRUE(plan) << (plan ? "" : plan.error().message.english());
     return plan ? plan.value() : Plan{};
 }
 

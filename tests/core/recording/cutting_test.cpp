@@ -76,12 +76,12 @@ TEST(MatchClocks, SaysByHowMuchAClockIsOffWhereWholeHalfHoursWouldFit)
     const Study day = aDay();
     const auto slow = matchClocks(from("2026-05-09T03:09:00", 1800), day.runs);
     ASSERT_FALSE(slow);
-    EXPECT_THAT(slow.error().message,
+    EXPECT_THAT(slow.error().message.english(),
                 HasSubstr("run 1 starts at 2026-05-09T05:40:00, the recording "
                           "lasts from 2026-05-09T03:09:00 to"));
-    EXPECT_THAT(slow.error().message, HasSubstr("2:30 h slow"));
+    EXPECT_THAT(slow.error().message.english(), HasSubstr("2:30 h slow"));
     const auto far = matchClocks(from("2026-07-01T00:00:00", 1800), day.runs);
-    EXPECT_THAT(far.error().message, testing::Not(HasSubstr("would fit")));
+    EXPECT_THAT(far.error().message.english(), testing::Not(HasSubstr("would fit")));
 }
 
 TEST(MatchClocks, RelatesUtcAndLocalTime)
@@ -97,7 +97,7 @@ TEST(MatchClocks, RelatesUtcAndLocalTime)
     EXPECT_EQ(guessed.value()[0].offset_s, 60.0);
     const auto unclear = matchClocks(from("2026-05-09T03:39:00Z", 7200), day.runs);
     ASSERT_FALSE(unclear);
-    EXPECT_THAT(unclear.error().message, HasSubstr("offset from UTC"));
+    EXPECT_THAT(unclear.error().message.english(), HasSubstr("offset from UTC"));
 
     for (core::Run& run : day.runs) { // runs with an offset, a recorder on local time
         run.start.utc_offset_min = 120;
@@ -131,10 +131,11 @@ TEST(CutByTimes, EndsARunOfUnknownLengthAtTheNextOne)
 
 TEST(CutByTimes, SaysWhyThereIsNothingToCut)
 {
-    EXPECT_THAT(cutByTimes({std::nullopt, 0, 100}, aDay()).error().message, HasSubstr("no clock"));
-    EXPECT_THAT(cutByTimes(from("2026-05-09T05:45:00", 10), {}).error().message,
+    EXPECT_THAT(cutByTimes({std::nullopt, 0, 100}, aDay()).error().message.english(),
+                HasSubstr("no clock"));
+    EXPECT_THAT(cutByTimes(from("2026-05-09T05:45:00", 10), {}).error().message.english(),
                 HasSubstr("no runs"));
-    EXPECT_THAT(cutByTimes(from("2026-05-09T06:39:00", 1800), aDay()).error().message,
+    EXPECT_THAT(cutByTimes(from("2026-05-09T06:39:00", 1800), aDay()).error().message.english(),
                 HasSubstr("1:00 h fast"));
 }
 
@@ -280,7 +281,7 @@ TEST(CheckFence, SaysWhatIsNoPlaceOrNoStretch)
         Geofence fence = kStretch;
         fence.*field = value;
         const auto outcome = checkFence(fence);
-        return outcome ? std::string() : outcome.error().message;
+        return outcome ? std::string() : outcome.error().message.english();
     };
     EXPECT_TRUE(checkFence(kStretch));
     EXPECT_THAT(with(&Geofence::start_lat_deg, 90.5), HasSubstr("latitude of the start gate"));

@@ -146,7 +146,7 @@ TEST(Properties, WhatIsNotPermittedIsRefusedAndChangesNothing)
         const Outcome outcome = setProperty(properties, name, value);
         ASSERT_FALSE(outcome) << name << "=" << value;
         EXPECT_EQ(outcome.error().code, ErrorCode::wrongUse);
-        EXPECT_THAT(outcome.error().message, testing::HasSubstr("expected")) << name;
+        EXPECT_THAT(outcome.error().message.english(), testing::HasSubstr("expected")) << name;
         EXPECT_EQ(properties, StudyProperties{}) << name << "=" << value;
     }
 }
@@ -164,5 +164,6 @@ TEST(Properties, ABaselineIsOneOfTheTwoConfigurationsThatWereDriven)
     study.properties.baseline = "off";
     const Outcome wrong = checkBaseline(study);
     ASSERT_FALSE(wrong);
-    EXPECT_EQ(wrong.error().message, "has no baseline 'off'; expected 'with' or 'Without'");
+    EXPECT_EQ(wrong.error().message.english(),
+              "has no baseline 'off'; expected 'with' or 'Without'");
 }

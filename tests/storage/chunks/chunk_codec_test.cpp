@@ -34,7 +34,7 @@ std::vector<double> decoded(const EncodedChunk& chunk)
     std::vector<double> values;
     ChunkDecoder decoder;
     const auto result = decoder.decode(chunk.bytes, values);
-    EXPECT_TRUE(result) << result.error().message;
+    EXPECT_TRUE(result) << result.error().message.english();
     if (result) {
         EXPECT_EQ(result.value().rows, chunk.rows);
         EXPECT_EQ(result.value().samples, chunk.samples);

@@ -251,8 +251,9 @@ std::string Fuzz::Private::checkTrace()
     run.number = 1;
     const auto trace = readTraceFile(file, run);
     // A recording with a clock does not hold a run of 1970: refused for that alone.
-    const bool clock = !trace && (trace.error().message.starts_with("run 1 starts at") ||
-                                  trace.error().message.find("in local time") != std::string::npos);
+    const bool clock =
+        !trace && (trace.error().message.english().starts_with("run 1 starts at") ||
+                   trace.error().message.english().find("in local time") != std::string::npos);
     std::string fault = trace   ? faultOf(*trace.value())
                         : clock ? std::string()
                                 : faultOf(trace.error());

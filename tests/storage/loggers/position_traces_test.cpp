@@ -285,7 +285,8 @@ TEST(Nmea, GoesOnPastMidnight)
 TEST(Nmea, RefusesSentencesThatAllFail)
 {
     TraceBench bench("$GPRMC,054000,A,4807.038,N,01131.000,E,022.4,084.4,090526,,\n");
-    EXPECT_THAT(bench.tryImport().error().message, HasSubstr("no sentence with a right checksum"));
+    EXPECT_THAT(bench.tryImport().error().message.english(),
+                HasSubstr("no sentence with a right checksum"));
 }
 
 TEST(Positions, FindTheLocalTimesOffsetFromUtcWhereOneAloneFits)

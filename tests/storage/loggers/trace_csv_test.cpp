@@ -323,7 +323,8 @@ TEST(TraceCsv, ShowsWhatAFileHoldsBeforeItIsImported)
     EXPECT_EQ(preview.mapping[2].channel, "rotor_rpm");
     EXPECT_THAT(preview.rows[1], ElementsAre("1", "91", "1210"));
     ASSERT_TRUE(preview.fault); // until somebody says which column is the time
-    EXPECT_THAT(preview.fault->message, testing::HasSubstr("no column of time among 'Zeit'"));
+    EXPECT_THAT(preview.fault->message.english(),
+                testing::HasSubstr("no column of time among 'Zeit'"));
     TraceImportOptions options;
     options.mapping = {{"Zeit", "time_s"}, {"Tempo [km/h]", "road_speed_kmh"}};
     EXPECT_EQ(bench.import(options).rows, 2);

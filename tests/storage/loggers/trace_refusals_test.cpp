@@ -41,9 +41,10 @@ TEST_P(TraceRefusal, SaysWhereAndWhyAndLeavesTheStudyAlone)
     const auto report = bench.tryImport();
     ASSERT_FALSE(report);
     EXPECT_EQ(report.error().code, core::ErrorCode::badInput);
-    EXPECT_THAT(report.error().where, EndsWith(GetParam().where));
-    EXPECT_THAT(report.error().message, HasSubstr(GetParam().words));
-    EXPECT_THAT(report.error().message, HasSubstr("expected")) << report.error().message;
+    EXPECT_THAT(report.error().where.english(), EndsWith(GetParam().where));
+    EXPECT_THAT(report.error().message.english(), HasSubstr(GetParam().words));
+    EXPECT_THAT(report.error().message.english(), HasSubstr("expected"))
+        << report.error().message.english();
     EXPECT_EQ(bench.content(), before);
     EXPECT_FALSE(readTraceFile(bench.m_file, tests::aRun()));
 }
@@ -94,10 +95,10 @@ TEST(TraceRefusals, SayThatThereIsNoFileOrThatItIsAFolder)
 {
     TraceBench bench;
     bench.m_file = bench.m_folder / "missing.csv";
-    EXPECT_THAT(bench.tryImport().error().message,
+    EXPECT_THAT(bench.tryImport().error().message.english(),
                 AllOf(HasSubstr("no such file"), HasSubstr("expected a recording")));
     bench.m_file = bench.m_folder.path();
-    EXPECT_THAT(bench.tryImport().error().message, HasSubstr("is a directory"));
+    EXPECT_THAT(bench.tryImport().error().message.english(), HasSubstr("is a directory"));
 }
 
 TEST(TraceRefusals, NameTheRunThatTheStudyLacks)
@@ -105,7 +106,7 @@ TEST(TraceRefusals, NameTheRunThatTheStudyLacks)
     TraceBench bench("time_s,v\n0,1\n1,2\n");
     TraceImportOptions options;
     options.run = 12;
-    EXPECT_THAT(bench.tryImport(options).error().message, HasSubstr("no run 12"));
+    EXPECT_THAT(bench.tryImport(options).error().message.english(), HasSubstr("no run 12"));
 }
 
 TEST(TraceRefusals, SayWhenTheRecordersClockIsAnHourOff)
@@ -119,7 +120,7 @@ TEST(TraceRefusals, SayWhenTheRecordersClockIsAnHourOff)
     options.run = 1;
     const auto report = bench.tryImport(options);
     ASSERT_FALSE(report);
-    EXPECT_THAT(report.error().message,
+    EXPECT_THAT(report.error().message.english(),
                 AllOf(HasSubstr("run 1 starts at 2026-05-09T05:40:00"),
                       HasSubstr("from 2026-05-09T06:38:00 to 2026-05-09T06:42:59"),
                       HasSubstr("1:00 h fast")));

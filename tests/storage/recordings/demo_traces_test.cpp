@@ -40,7 +40,7 @@ std::string bytesOf(const std::filesystem::path& file)
 core::Study generatorDay()
 {
     const auto sheet = storage::readRunSheet(kSamples / "levee_generator.csv");
-    EXPECT_TRUE(sheet) << sheet.error().message;
+    EXPECT_TRUE(sheet) << sheet.error().message.english();
     core::Study study = sheet.value().study;
     study.properties.limits = {{"accessory_change.declared_w", demo::kLoad_w},
                                {"overspeed.rpm", demo::kRotorLimit_rpm},
@@ -55,7 +55,8 @@ core::Study generatorDay()
 core::TraceProvider recordings(const core::Study& study)
 {
     auto traces = storage::tracesOfSheet(kSamples / "levee_generator.csv", study);
-    EXPECT_TRUE(traces) << traces.error().message << ' ' << traces.error().where;
+    EXPECT_TRUE(traces) << traces.error().message.english() << ' '
+                        << traces.error().where.english();
     return std::move(traces).take();
 }
 

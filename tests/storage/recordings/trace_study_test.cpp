@@ -273,8 +273,8 @@ TEST(TraceStudy, SaysWhichChunkIsDamaged)
     const auto samples = readChannel(bench.m_study, id, "n");
     ASSERT_FALSE(samples);
     EXPECT_EQ(samples.error().code, core::ErrorCode::studyFile);
-    EXPECT_THAT(samples.error().message, HasSubstr("damaged"));
-    EXPECT_THAT(samples.error().message, HasSubstr("channel 1"));
+    EXPECT_THAT(samples.error().message.english(), HasSubstr("damaged"));
+    EXPECT_THAT(samples.error().message.english(), HasSubstr("channel 1"));
     EXPECT_TRUE(readChannel(bench.m_study, id, "sparse"));
 }
 
@@ -328,7 +328,7 @@ TEST(TraceStudy, ReadsTheTracesThatASheetNames)
     study.runs[0].trace = "missing.csv";
     const auto refused = tracesOfSheet(bench.m_folder / "sheet.csv", study);
     ASSERT_FALSE(refused);
-    EXPECT_THAT(refused.error().where, testing::EndsWith("missing.csv"));
+    EXPECT_THAT(refused.error().where.english(), testing::EndsWith("missing.csv"));
 }
 
 } // namespace

@@ -216,8 +216,9 @@ TEST_P(BadSheets, AreRefusedWithThePlaceAndWhatWasExpected)
     const auto read = parseRunSheet(sheet.text, "bad.csv", options);
     ASSERT_FALSE(read) << sheet.text;
     EXPECT_EQ(read.error().code, core::ErrorCode::badInput);
-    EXPECT_EQ(read.error().where, "bad.csv:" + sheet.where) << core::describe(read.error());
-    EXPECT_THAT(read.error().message, HasSubstr(sheet.message));
+    EXPECT_EQ(read.error().where.english(), "bad.csv:" + sheet.where)
+        << core::describe(read.error());
+    EXPECT_THAT(read.error().message.english(), HasSubstr(sheet.message));
     EXPECT_EQ(1 + read.error().others.size(), sheet.faults) << core::describe(read.error());
 }
 
@@ -229,7 +230,7 @@ TEST(BadSheet, TheLineIsTheOneWhereTheRecordStarts)
                                     "A,out,05:40,8,\"two\nlines\"\n# three\nA,out,05:47,x,\"\n\"\n",
                                     "bad.csv", {.date = "2026-05-09", .today = {}});
     ASSERT_FALSE(read);
-    EXPECT_EQ(read.error().where, "bad.csv:7: column 'l_per_100km'");
+    EXPECT_EQ(read.error().where.english(), "bad.csv:7: column 'l_per_100km'");
 }
 
 TEST(BadSheet, ABadLineInTheMiddleDoesNotHideTheOthers)
@@ -240,7 +241,7 @@ TEST(BadSheet, ABadLineInTheMiddleDoesNotHideTheOthers)
     const auto read = parseRunSheet(text, "bad.csv", {.date = "2026-05-09", .today = {}});
     ASSERT_FALSE(read);
     EXPECT_EQ(1 + read.error().others.size(), 4u);
-    EXPECT_EQ(read.error().others.back().where, "bad.csv:35: column 'l_per_100km'");
+    EXPECT_EQ(read.error().others.back().where.english(), "bad.csv:35: column 'l_per_100km'");
 }
 
 TEST(BadSheet, WhatAStudyCannotTakeIsSaidForTheSheet)
@@ -251,10 +252,12 @@ TEST(BadSheet, WhatAStudyCannotTakeIsSaidForTheSheet)
         return parseRunSheet("run," + kHeader + line, "more.csv", {}, &study);
     };
     EXPECT_TRUE(with("3,b,OUT,2026-05-09T07:00,8\n"));
-    EXPECT_THAT(with("3,C,out,2026-05-09T07:00,8\n").error().message, HasSubstr("'C' is a third"));
-    EXPECT_THAT(with("2,B,out,2026-05-09T07:00,8\n").error().message,
+    EXPECT_THAT(with("3,C,out,2026-05-09T07:00,8\n").error().message.english(),
+                HasSubstr("'C' is a third"));
+    EXPECT_THAT(with("2,B,out,2026-05-09T07:00,8\n").error().message.english(),
                 HasSubstr("2 is given already in the study"));
-    EXPECT_THAT(with("3,B,out,2026-05-09T07:00Z,8\n").error().message, HasSubstr("has an offset"));
+    EXPECT_THAT(with("3,B,out,2026-05-09T07:00Z,8\n").error().message.english(),
+                HasSubstr("has an offset"));
 }
 
 TEST(BadSheet, NumbersThatTheStudyHasAreSaidOnceForTheColumnBesideTheirLines)
@@ -304,8 +307,9 @@ TEST(BadSheet, MoreThanTenThousandRunsAreRefused)
 TEST(BadSheet, FilesThatAreNoSheetsAreRefused)
 {
     const tests::TemporaryFolder folder;
-    EXPECT_THAT(storage::readRunSheet(folder.path()).error().message, StartsWith("is a directory"));
-    EXPECT_THAT(storage::readRunSheet(folder / "none.csv").error().message,
+    EXPECT_THAT(storage::readRunSheet(folder.path()).error().message.english(),
+                StartsWith("is a directory"));
+    EXPECT_THAT(storage::readRunSheet(folder / "none.csv").error().message.english(),
                 StartsWith("there is no such file"));
     std::ofstream(folder / "large.csv") << std::string((64U << 20U) + 1, 'a');
     const auto large = storage::readRunSheet(folder / "large.csv");
@@ -326,7 +330,9 @@ TEST(BadSheet, AFileThatMayNotBeReadIsRefused)
         if (geteuid() == 0 && setuid(65534) != 0)
             _exit(2);
         const auto read = storage::readRunSheet(folder / "mine.csv");
-        _exit(!read && read.error().message.starts_with("cannot be read: Permission") ? 0 : 1);
+        _exit(!read && read.error().message.english().starts_with("cannot be read: Permission")
+                  ? 0
+                  : 1);
     }
     int status = 0;
     waitpid(child, &status, 0);

@@ -275,9 +275,9 @@ TEST(RunSheet, ARunTypedByHandIsJudgedLikeALine)
     run.start.utc_offset_min = 0;
     const auto faults = storage::faultsOf(study, run);
     ASSERT_EQ(faults.size(), 3u);
-    EXPECT_EQ(faults[0].where, "column 'l_per_100km'");
-    EXPECT_EQ(faults[1].message, "'C' is a third configuration; expected 'A' or 'B'");
-    EXPECT_EQ(faults[2].where, "column 'start'");
+    EXPECT_EQ(faults[0].where.english(), "column 'l_per_100km'");
+    EXPECT_EQ(faults[1].message.english(), "'C' is a third configuration; expected 'A' or 'B'");
+    EXPECT_EQ(faults[2].where.english(), "column 'start'");
 
     study.runs.at(1).id = run.id = core::RunId{2};
     run = study.runs.at(1);

@@ -82,7 +82,7 @@ TEST(Holder, IsNamedAndItsDeathLocksNobodyOut)
     const auto refused = StudyFile::open(path);
     ASSERT_FALSE(refused);
     EXPECT_EQ(refused.error().code, core::ErrorCode::studyFile);
-    EXPECT_THAT(refused.error().message,
+    EXPECT_THAT(refused.error().message.english(),
                 testing::HasSubstr("is being written by storage_tests (process " +
                                    std::to_string(other.id()) + ", since "));
     EXPECT_TRUE(StudyFile::open(path, true)) << "reading goes on";

@@ -91,8 +91,8 @@ struct RefusedFiles : testing::Test {
             const auto file = StudyFile::open(path, readOnly);
             ASSERT_FALSE(file) << "opened, though expected: " << words;
             EXPECT_EQ(file.error().code, ErrorCode::studyFile);
-            EXPECT_EQ(file.error().where, path.string());
-            EXPECT_THAT(file.error().message, HasSubstr(words));
+            EXPECT_EQ(file.error().where.english(), path.string());
+            EXPECT_THAT(file.error().message.english(), HasSubstr(words));
         }
         if (fs::is_regular_file(path)) {
             EXPECT_EQ(bytesOf(path), before) << "refused, but changed";
@@ -243,7 +243,7 @@ TEST_F(RefusedFiles, AReadOnlyFileIsReadButNotWritten)
         const auto reader = StudyFile::open(path, true);
         const auto writer = StudyFile::open(path);
         return reader && reader.value().study() && !writer &&
-               writer.error().message.starts_with("is read-only");
+               writer.error().message.english().starts_with("is read-only");
     }));
 }
 
@@ -257,7 +257,7 @@ TEST_F(RefusedFiles, AReadOnlyFolderIsSaidBeforeAnythingIsTyped)
         const auto writer = StudyFile::open(path);
         const auto made = StudyFile::create(folder / "new.bothways");
         return reader && reader.value().study() && !writer && !made &&
-               writer.error().message.starts_with("lies in a folder that is read-only") &&
+               writer.error().message.english().starts_with("lies in a folder that is read-only") &&
                !fs::exists(folder / "new.bothways");
     }));
 }
@@ -269,7 +269,7 @@ TEST_F(RefusedFiles, AFileThatMayNotBeRead)
     fs::permissions(path, fs::perms{0});
     EXPECT_TRUE(inUnprivilegedChild([&] {
         const auto reader = StudyFile::open(path, true);
-        return !reader && reader.error().message.starts_with("cannot be read");
+        return !reader && reader.error().message.english().starts_with("cannot be read");
     }));
 }
 
@@ -299,8 +299,8 @@ TEST_F(RefusedFiles, AFullDiskChangesNothing)
         const auto refused = file.value().importRuns(sheet, "long.csv");
         const auto after = contentOf(file.value());
         return !refused && refused.error().code == ErrorCode::studyFile &&
-               refused.error().message.find("nothing was changed") != std::string::npos && after &&
-               after.value() == before;
+               refused.error().message.english().find("nothing was changed") != std::string::npos &&
+               after && after.value() == before;
     }));
     EXPECT_EQ(taken(contentOf(taken(StudyFile::open(path)))), before);
 }
@@ -315,7 +315,7 @@ TEST_F(RefusedFiles, NoMorePagesIsAFullDisk)
     large.notes = std::string(100'000, 'x');
     const auto refused = file.addRun(large);
     ASSERT_FALSE(refused);
-    EXPECT_EQ(refused.error().message, "the disk is full; nothing was changed");
+    EXPECT_EQ(refused.error().message.english(), "the disk is full; nothing was changed");
     EXPECT_EQ(taken(contentOf(file)), before);
 }
 
@@ -324,9 +324,9 @@ TEST_F(RefusedFiles, CreatingNeverOverwrites)
     write(path, "precious");
     const auto made = StudyFile::create(path);
     ASSERT_FALSE(made);
-    EXPECT_THAT(made.error().message, HasSubstr("exists already"));
+    EXPECT_THAT(made.error().message.english(), HasSubstr("exists already"));
     EXPECT_EQ(bytesOf(path), "precious");
-    EXPECT_THAT(StudyFile::create(folder / "none" / "day.bothways").error().message,
+    EXPECT_THAT(StudyFile::create(folder / "none" / "day.bothways").error().message.english(),
                 HasSubstr("has no folder to lie in"));
 }
 

@@ -38,7 +38,7 @@ struct ADay : testing::Test {
         EXPECT_FALSE(outcome);
         EXPECT_EQ(study().runs, before.runs);
         EXPECT_EQ(taken(file.history()).size(), lines);
-        return outcome ? "" : outcome.error().message;
+        return outcome ? "" : outcome.error().message.english();
     }
 };
 
@@ -94,5 +94,5 @@ TEST_F(ADay, RefusesWhatWouldNotBeTwoNames)
     StudyFile empty = taken(StudyFile::create(folder / "empty.bothways"));
     const auto outcome = storage::rename(empty, {{NameOf::configuration, "A", "B"}});
     ASSERT_FALSE(outcome);
-    EXPECT_EQ(outcome.error().message, "the study has no configuration yet");
+    EXPECT_EQ(outcome.error().message.english(), "the study has no configuration yet");
 }

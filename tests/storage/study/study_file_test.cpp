@@ -56,7 +56,7 @@ TEST_F(AStudy, RefusesARunThatASheetCouldNotHold)
 {
     const auto refused = file.addRun(aRun().consuming(-8.0));
     ASSERT_FALSE(refused);
-    EXPECT_EQ(refused.error().where, "column 'l_per_100km'");
+    EXPECT_EQ(refused.error().where.english(), "column 'l_per_100km'");
     EXPECT_TRUE(study().runs.empty());
     EXPECT_FALSE(file.canUndo());
 }
@@ -83,7 +83,7 @@ TEST_F(AStudy, CannotCountARunWithoutConsumption)
     const RunId id = add(run);
     const auto refused = file.count({id});
     ASSERT_FALSE(refused);
-    EXPECT_EQ(refused.error().message, "run 1 has no consumption and cannot be counted");
+    EXPECT_EQ(refused.error().message.english(), "run 1 has no consumption and cannot be counted");
 }
 
 TEST_F(AStudy, TiesTwoRunsAndUntiesThem)
@@ -191,7 +191,8 @@ TEST_F(AStudy, ASecondWriterIsRefusedWithTheNameOfTheHolder)
 {
     const auto second = StudyFile::open(file.path());
     ASSERT_FALSE(second);
-    EXPECT_THAT(second.error().message, testing::HasSubstr("is being written by storage_tests"));
+    EXPECT_THAT(second.error().message.english(),
+                testing::HasSubstr("is being written by storage_tests"));
     add(aRun());
     StudyFile reader = taken(StudyFile::open(file.path(), true));
     add(aRun().at_min(7));

@@ -81,7 +81,8 @@ TEST_F(DesktopTest, ErrorsAreSaidInGermanWithTheirValuesAndStayEnglishInEnglish)
 {
     const auto file = storage::StudyFile::open(path("none.bothways").toStdString(), true);
     ASSERT_FALSE(file);
-    EXPECT_EQ(translated(file.error().message).toStdString(), file.error().message);
+    EXPECT_EQ(translated(file.error().message.english()).toStdString(),
+              file.error().message.english());
     const German german(preferences);
     EXPECT_EQ(sentenceOf(file.error()).toStdString(),
               "Die Datei gibt es nicht; erwartet wird eine Studie.");
@@ -101,7 +102,7 @@ TEST_F(DesktopTest, ErrorsAreSaidInGermanWithTheirValuesAndStayEnglishInEnglish)
     core::LedgerOptions ledger;
     std::swap(ledger.generator.low, ledger.generator.high);
     EXPECT_EQ(
-        translated(core::makeLedger(ledger).error().message).toStdString(),
+        translated(core::makeLedger(ledger).error().message.english()).toStdString(),
         "Wirkungsgrad des Generators: 0.8, 0.7, 0.6 angegeben; niedrig, mittel und hoch müssen "
         "aufsteigen");
     EXPECT_TRUE(all.startsWith("morning.csv:1: Spalte 'start': enthält Uhrzeiten;"))

@@ -24,7 +24,7 @@ protected:
         QFile::remove(path("day.bothways"));
         preferences.setRoadsideDraft(path("day.bothways"), {});
         auto made = StudyDocument::create(path("day.bothways"), properties);
-        ASSERT_TRUE(made) << made.error().message;
+        ASSERT_TRUE(made) << made.error().message.english();
         document = std::move(made).take();
         restart();
     }
@@ -110,7 +110,7 @@ TEST_F(RoadsideSessionTest, ARunGoesFromReadyToWrittenWithStartDurationAndMarks)
     EXPECT_EQ(last().consumption, typed);
     // It is on disk.
     const auto stored = storage::StudyFile::open(path("day.bothways").toStdString(), true);
-    ASSERT_TRUE(stored) << stored.error().message;
+    ASSERT_TRUE(stored) << stored.error().message.english();
     EXPECT_EQ(stored.value().study().value().runs, study().runs);
 }
 
@@ -481,7 +481,7 @@ TEST_F(RoadsideSessionTest, AStudyThatIsClosedOrLockedKeepsTheRunForLater)
     EXPECT_EQ(session->next().number, 1);
     EXPECT_TRUE(session->timers().empty());
     auto again = StudyDocument::open(file);
-    ASSERT_TRUE(again) << again.error().message;
+    ASSERT_TRUE(again) << again.error().message.english();
     document = std::move(again).take();
     restart();
     EXPECT_EQ(session->state(), State::ended);
