@@ -3,15 +3,7 @@
 #include "app/cli/input.h"
 
 #include "app/wording/sentences.h"
-#include "core/effect/answer.h"
-#include "core/recording/trace_consumption.h"
-#include "core/screening/finding.h"
 #include "core/screening/screening.h"
-#include "core/study/properties.h"
-#include "storage/bytes/sha256.h"
-#include "storage/recordings/run_traces.h"
-#include "storage/sheet/run_sheet.h"
-#include "storage/sheet/study_digest.h"
 
 #include <fmt/format.h>
 
@@ -20,118 +12,55 @@
 #include <cstdio>
 #include <ostream>
 #include <system_error>
+#include <utility>
 
 namespace bothways::cli {
 namespace {
 
 constexpr const char* kStudySuffix = ".bothways";
 
-bool meansAStudy(const std::filesystem::path& path)
-{
-    return storage::StudyFile::isStudyFile(path) || path.extension() == kStudySuffix;
-}
+/// Share done in per cent, on one line that is wiped away at the end.
+class ProgressLine {
+public:
+    explicit ProgressLine(const Surroundings& io) : m_io(io) {}
+    ~ProgressLine()
+    {
+        if (m_shownPct >= 0)
+            m_io.err << "\r\033[K" << std::flush;
+    }
+    ProgressLine(const ProgressLine&) = delete;
+    ProgressLine& operator=(const ProgressLine&) = delete;
 
-std::string dialectWords(const storage::SheetDialect& dialect)
-{
-    const char* separator = dialect.separator == ';'    ? "semicolons"
-                            : dialect.separator == '\t' ? "tabs"
-                                                        : "commas";
-    return fmt::format("{} between columns and decimal {}", separator,
-                       dialect.decimalComma ? "commas" : "points");
-}
+    /// What screening calls; empty where nobody would see it.
+    std::function<void(double)> shown()
+    {
+        if (!m_io.errIsTerminal)
+            return {};
+        return [this](double share) {
+            const int pct = static_cast<int>(100.0 * share);
+            if (std::exchange(m_shownPct, pct) != pct)
+                m_io.err << fmt::format("\rscreening {} %", pct) << std::flush;
+        };
+    }
 
-Result<Input> readStudy(Input input, const Overrides& overrides)
-{
-    auto file = storage::StudyFile::open(input.path, true);
-    if (!file)
-        return file.error();
-    input.file = std::make_unique<storage::StudyFile>(std::move(file).take());
-    auto study = input.file->study();
-    if (!study)
-        return study.error();
-    input.study = std::move(study).take();
-    input.sha256 = storage::sha256OfStudy(input.study); // what it says, whatever its history
-    if (const Outcome applied = overrides.applyTo(input.study.properties); !applied)
-        return applied.error();
-    auto overruled = input.file->overruled();
-    if (!overruled)
-        return overruled.error();
-    input.overruled = std::move(overruled).take();
-    input.traces = storage::tracesOf(*input.file);
-    return input;
-}
-
-Result<Input> readSheet(Input input, const Overrides& overrides, const Surroundings& io)
-{
-    core::StudyProperties properties;
-    if (const Outcome applied = overrides.applyTo(properties); !applied)
-        return applied.error();
-    storage::SheetOptions options;
-    options.date = overrides.given("date").value_or("");
-    options.today = io.today;
-    auto read = storage::readRunSheet(input.path, options);
-    if (!read)
-        return read.error();
-    storage::RunSheet sheet = std::move(read).take();
-    input.study = std::move(sheet.study);
-    const std::string date = input.study.properties.date;
-    input.study.properties = std::move(properties);
-    if (input.study.properties.date.empty())
-        input.study.properties.date = date;
-    input.notes.push_back({core::NoteKind::sheetDialect, dialectWords(sheet.dialect)});
-    if (sheet.dateAssumed)
-        input.notes.push_back({core::NoteKind::dateAssumed, io.today});
-    auto traces = storage::tracesOfSheet(input.path, input.study);
-    if (!traces)
-        return traces.error();
-    input.traces = std::move(traces).take();
-    auto sum = storage::sha256OfFile(input.path);
-    if (!sum)
-        return sum.error();
-    input.sha256 = std::move(sum).take();
-    return input;
-}
-
-/// Runs whose driver noted no consumption take it from their recordings.
-void fillFromTraces(Input& input)
-{
-    const core::ConsumptionTaken filled =
-        core::takeConsumptionFromTraces(input.study, input.traces);
-    if (!filled.taken.empty())
-        input.notes.push_back({core::NoteKind::consumptionFromTrace,
-                               fmt::format("{}", fmt::join(filled.taken, ", "))});
-    if (!filled.lacking.empty())
-        input.notes.push_back({core::NoteKind::consumptionLacking,
-                               fmt::format("{}", fmt::join(filled.lacking, ", "))});
-}
+private:
+    const Surroundings& m_io;
+    int m_shownPct = -1;
+};
 
 } // namespace
-
-std::string Input::name() const
-{
-    return study.properties.name.empty() ? path.stem().string() : study.properties.name;
-}
 
 Result<Input> readInput(const std::filesystem::path& path, const Overrides& overrides,
                         const Surroundings& io)
 {
-    Input input;
-    input.path = path;
-    auto read = meansAStudy(path) ? readStudy(std::move(input), overrides)
-                                  : readSheet(std::move(input), overrides, io);
-    if (!read)
-        return read;
-    if (overrides.given("baseline"))
-        if (const Outcome known = core::checkBaseline(read.value().study); !known)
-            return wrongUse(known.error().message.english(), path.string());
-    fillFromTraces(read.value());
-    return read;
+    return app::readInput(path, {overrides.properties, io.today});
 }
 
 Result<storage::StudyFile> openForChange(const std::filesystem::path& path)
 {
     std::error_code problem;
-    const bool sheetLike = std::filesystem::is_regular_file(path, problem) && !meansAStudy(path);
+    const bool sheetLike =
+        std::filesystem::is_regular_file(path, problem) && !app::meansAStudy(path);
     if (sheetLike)
         return Error{ErrorCode::studyFile,
                      fmt::format("is not a study, and only a study can be changed; make one with "
@@ -175,18 +104,23 @@ Result<std::vector<core::RunId>> runsByNumber(const core::Study& study,
 
 core::Screening screenWithProgress(const Input& input, const Surroundings& io)
 {
-    if (!io.errIsTerminal)
-        return core::screen(input.study, input.traces);
-    int shownPct = -1;
-    auto screening = core::screen(input.study, input.traces, [&](double share) {
-        const int pct = static_cast<int>(100.0 * share);
-        if (pct == shownPct)
-            return;
-        shownPct = pct;
-        io.err << fmt::format("\rscreening {} %", pct) << std::flush;
-    });
-    io.err << "\r\033[K" << std::flush;
-    return screening;
+    ProgressLine line(io);
+    return core::screen(input.study, input.traces, line.shown());
+}
+
+std::shared_ptr<const app::ResultSet> answerWithProgress(const Input& input, const Surroundings& io,
+                                                         app::AnswerOptions options)
+{
+    ProgressLine line(io);
+    options.progress = line.shown();
+    return app::answer(input, options);
+}
+
+std::shared_ptr<const app::ResultSet> answerWithProgress(const Input& input, const Surroundings& io)
+{
+    app::AnswerOptions options;
+    options.analysis = core::AnalysisOptions::of(input.study.properties);
+    return answerWithProgress(input, io, std::move(options));
 }
 
 void recordLook(const Input& input, const core::Analysis& analysis, Surroundings& io)

@@ -2,10 +2,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "app/answer/input.h"
 #include "app/cli/context.h"
 #include "app/cli/options.h"
-#include "core/effect/answer.h"
-#include "core/recording/trace.h"
 #include "core/screening/finding.h"
 #include "core/study/study.h"
 #include "storage/study/study_file.h"
@@ -16,21 +15,10 @@
 #include <string>
 #include <vector>
 
-/// FILE of the command line: a study or a run sheet, told apart by content.
+/// FILE of the command line, read and changed.
 namespace bothways::cli {
 
-struct Input {
-    std::filesystem::path path;
-    core::Study study;                        ///< with the overrides of the command line
-    std::unique_ptr<storage::StudyFile> file; ///< null for a run sheet
-    core::TraceProvider traces;
-    std::vector<core::Note> notes; ///< what was found out about a sheet
-    std::vector<storage::Overruled> overruled;
-    std::string sha256; ///< of a sheet's bytes; of what a study says
-    [[nodiscard]] bool isSheet() const { return file == nullptr; }
-    /// The study's name, else the file's without its ending.
-    [[nodiscard]] std::string name() const;
-};
+using app::Input;
 
 /// For the verbs that read.
 [[nodiscard]] Result<Input> readInput(const std::filesystem::path& path, const Overrides& overrides,
@@ -53,6 +41,12 @@ changeRuns(const std::filesystem::path& path, const std::vector<int>& numbers,
 
 /// Screens with a progress line on a terminal.
 [[nodiscard]] core::Screening screenWithProgress(const Input& input, const Surroundings& io);
+/// The answer, with the same progress line.
+[[nodiscard]] std::shared_ptr<const app::ResultSet>
+answerWithProgress(const Input& input, const Surroundings& io, app::AnswerOptions options);
+/// With the options that the input's own properties ask for.
+[[nodiscard]] std::shared_ptr<const app::ResultSet> answerWithProgress(const Input& input,
+                                                                       const Surroundings& io);
 
 /// Of a study with a plan, every look at the verdict is on record (method, section 8).
 void recordLook(const Input& input, const core::Analysis& analysis, Surroundings& io);

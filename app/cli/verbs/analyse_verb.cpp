@@ -4,12 +4,8 @@
 #include "app/cli/verbs/verbs.h"
 #include "app/output/analysis_json.h"
 #include "app/output/analysis_text.h"
-#include "core/answer/analyse.h"
 #include "core/answer/pooled.h"
 #include "core/effect/answer.h"
-#include "core/screening/finding.h"
-#include "core/screening/odd_runs.h"
-#include "core/screening/screening.h"
 
 #include <CLI/CLI.hpp>
 #include <fmt/format.h>
@@ -30,55 +26,31 @@ struct AnalyseOptions {
     Overrides overrides;
 };
 
-struct Analysed {
-    core::Analysis analysis;
-    core::Screening screening;
-};
-
-/// "run 9 (overspeed), run 12 (accessory_timer)"
-std::string discardedWords(const core::Study& study, const std::vector<int>& numbers)
+std::shared_ptr<const app::ResultSet> answerOf(const Input& input, const AnalyseOptions& options,
+                                               const Surroundings& io)
 {
-    std::string words;
-    for (const core::Run& run : study.runs)
-        if (std::find(numbers.begin(), numbers.end(), run.number) != numbers.end())
-            words += fmt::format("{}run {} ({})", words.empty() ? "" : ", ", run.number,
-                                 run.discard->reason);
-    return words.empty() ? "nothing" : words;
-}
-
-Analysed analyseInput(Input& input, const AnalyseOptions& options, const Surroundings& io)
-{
-    Analysed result;
-    result.screening = screenWithProgress(input, io);
-    std::vector<core::Note> notes = input.notes;
-    if (options.applyScreening) {
-        const auto discarded = core::applyScreening(
-            input.study, storage::withoutOverruled(result.screening, input.overruled));
-        notes.push_back(
-            {core::NoteKind::discardedByScreening, discardedWords(input.study, discarded)});
-    }
-    core::AnalysisOptions settings = core::AnalysisOptions::of(input.study.properties);
+    app::AnswerOptions asked;
+    asked.analysis = core::AnalysisOptions::of(input.study.properties);
     if (options.seed)
-        settings.seed = *options.seed;
-    result.analysis = core::analyse(input.study, settings);
-    result.analysis.notes.insert(result.analysis.notes.begin(), notes.begin(), notes.end());
-    return result;
+        asked.analysis.seed = *options.seed;
+    asked.apply_screening = options.applyScreening;
+    return answerWithProgress(input, io, std::move(asked));
 }
 
 /// What a person should look at again before going by the answer.
-std::vector<std::string> remarksOn(const core::Study& study)
+std::vector<std::string> remarksOn(const app::ResultSet& answer)
 {
     std::vector<std::string> remarks;
-    for (const core::OddRun& odd : core::oddRuns(study))
-        remarks.push_back(app::english::oddRunSentence(odd, study));
+    for (const core::OddRun& odd : answer.odd)
+        remarks.push_back(app::english::oddRunSentence(odd, answer.study));
     return remarks;
 }
 
 /// What was overruled with words warns no more.
-std::vector<std::string> warningsOf(const Input& input, const Analysed& result)
+std::vector<std::string> warningsOf(const Input& input, const app::ResultSet& answer)
 {
     std::string spoiled = app::english::spoiledRunsSentence(
-        result.analysis, storage::withoutOverruled(result.screening, input.overruled));
+        answer.analysis, storage::withoutOverruled(answer.screening, input.overruled));
     if (spoiled.empty())
         return {};
     return {std::move(spoiled)};
@@ -89,8 +61,9 @@ Outcome analyseOne(const AnalyseOptions& options, Surroundings& io)
     auto input = readInput(options.files.front(), options.overrides, io);
     if (!input)
         return input.error();
-    const Analysed result = analyseInput(input.value(), options, io);
-    const auto unit = options.unit.value_or(app::english::shownUnitOf(input.value().study));
+    const auto answer = answerOf(input.value(), options, io);
+    const app::ResultSet& result = *answer;
+    const auto unit = options.unit.value_or(app::english::shownUnitOf(result.study));
     if (options.json)
         io.out << app::analysisJson(result.analysis, result.screening, input.value().sha256, unit);
     else if (options.csv)
@@ -98,7 +71,7 @@ Outcome analyseOne(const AnalyseOptions& options, Surroundings& io)
     else
         io.out << app::analysisText(
             result.analysis, result.screening,
-            {unit, io.colour, remarksOn(input.value().study), warningsOf(input.value(), result)});
+            {unit, io.colour, remarksOn(result), warningsOf(input.value(), result)});
     io.out.flush();
     recordLook(input.value(), result.analysis, io);
     return Done{};
@@ -116,7 +89,8 @@ Outcome analyseSeveral(const AnalyseOptions& options, Surroundings& io)
         auto input = readInput(path, options.overrides, io);
         if (!input)
             return input.error();
-        const Analysed result = analyseInput(input.value(), options, io);
+        const auto answer = answerOf(input.value(), options, io);
+        const app::ResultSet& result = *answer;
         app::StudyRow row{input.value().name(), {}, result.analysis.verdict.cls};
         if (const auto& headline = result.analysis.headline) {
             row.effect =

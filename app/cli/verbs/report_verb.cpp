@@ -3,9 +3,7 @@
 #include "app/cli/input.h"
 #include "app/cli/verbs/verbs.h"
 #include "app/output/report_html.h"
-#include "core/answer/analyse.h"
 #include "core/effect/answer.h"
-#include "core/screening/finding.h"
 #include "storage/study/library_versions.h"
 
 #include <CLI/CLI.hpp>
@@ -42,20 +40,19 @@ Outcome report(const ReportOptions& options, Surroundings& io)
     auto input = readInput(options.file, options.overrides, io);
     if (!input)
         return input.error();
-    const core::Study& study = input.value().study;
-    const core::Screening screening = screenWithProgress(input.value(), io);
-    const core::Analysis analysis =
-        core::analyse(study, core::AnalysisOptions::of(study.properties));
+    const auto answer = answerWithProgress(input.value(), io);
+    const core::Study& study = answer->study;
+    const core::Analysis& analysis = answer->analysis;
     auto lines = historyLines(input.value());
     if (!lines)
         return lines.error();
     const std::string html = app::reportHtml(
-        {study, analysis, screening, std::move(lines).take(), input.value().sha256,
+        {study, analysis, answer->screening, std::move(lines).take(), input.value().sha256,
          input.value().path.filename().string(),
          options.unit.value_or(app::english::shownUnitOf(study)),
          app::ReportInput::programAndLibraries(storage::libraryVersions()),
          app::english::spoiledRunsSentence(
-             analysis, storage::withoutOverruled(screening, input.value().overruled))});
+             analysis, storage::withoutOverruled(answer->screening, input.value().overruled))});
     if (options.to.empty()) {
         io.out << html;
         recordLook(input.value(), analysis, io);

@@ -3,9 +3,6 @@
 #include "app/cli/input.h"
 #include "app/cli/verbs/verbs.h"
 #include "app/output/analysis_text.h"
-#include "core/answer/analyse.h"
-#include "core/effect/answer.h"
-#include "core/screening/finding.h"
 
 #include <CLI/CLI.hpp>
 
@@ -25,11 +22,8 @@ Outcome listRuns(const RunsOptions& options, Surroundings& io)
     auto input = readInput(options.file, options.overrides, io);
     if (!input)
         return input.error();
-    const core::Study& study = input.value().study;
-    const core::Screening screening = screenWithProgress(input.value(), io);
-    io.out << app::runsText(study,
-                            core::analyse(study, core::AnalysisOptions::of(study.properties)),
-                            screening, io.colour);
+    const auto answer = answerWithProgress(input.value(), io);
+    io.out << app::runsText(answer->study, answer->analysis, answer->screening, io.colour);
     return Done{};
 }
 

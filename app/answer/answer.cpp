@@ -1,0 +1,94 @@
+// Copyright (C) 2026 The Bothways developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/answer/answer.h"
+
+#include "core/answer/analyse.h"
+#include "core/answer/spoiled_runs.h"
+#include "core/recording/trace_consumption.h"
+#include "core/screening/screening.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <utility>
+
+namespace bothways::app {
+namespace {
+
+bool isEnergy(const core::Consumption& consumption)
+{
+    return consumption.unit == core::ConsumptionUnit::kwhPer100km;
+}
+
+/// What each recording says that its run used, by the run's number.
+std::map<int, core::Consumption> recordedConsumption(const Material& material,
+                                                     const std::stop_token& stop)
+{
+    std::map<int, core::Consumption> recorded;
+    if (!material.traces)
+        return recorded;
+    for (const core::Run& run : material.study.runs) {
+        if (stop.stop_requested())
+            break;
+        const auto trace = material.traces(run);
+        const auto consumption = trace ? core::consumptionFromTrace(run, *trace) : std::nullopt;
+        if (consumption &&
+            (!run.consumption || isEnergy(*run.consumption) == isEnergy(*consumption)))
+            recorded[run.number] = *consumption;
+    }
+    return recorded;
+}
+
+/// "run 9 (overspeed), run 12 (accessory_timer)"
+std::string discardedWords(const core::Study& study, const std::vector<int>& numbers)
+{
+    std::string words;
+    for (const core::Run& run : study.runs)
+        if (std::find(numbers.begin(), numbers.end(), run.number) != numbers.end())
+            words += fmt::format("{}run {} ({})", words.empty() ? "" : ", ", run.number,
+                                 run.discard->reason);
+    return words.empty() ? "nothing" : words;
+}
+
+void addRuns(std::vector<core::Note>& notes, core::NoteKind kind, const std::vector<int>& runs)
+{
+    if (!runs.empty())
+        notes.push_back({kind, fmt::format("{}", fmt::join(runs, ", "))});
+}
+
+} // namespace
+
+void takeRecordedConsumption(Material& material)
+{
+    if (std::exchange(material.filled, true))
+        return;
+    const core::ConsumptionTaken filled =
+        core::takeConsumptionFromTraces(material.study, material.traces);
+    addRuns(material.notes, core::NoteKind::consumptionFromTrace, filled.taken);
+    addRuns(material.notes, core::NoteKind::consumptionLacking, filled.lacking);
+}
+
+std::shared_ptr<const ResultSet> answer(Material material, const AnswerOptions& options)
+{
+    auto set = std::make_shared<ResultSet>();
+    if (options.recorded)
+        set->recorded = recordedConsumption(material, options.stop);
+    takeRecordedConsumption(material);
+    set->screening = core::screen(material.study, material.traces, options.progress, options.stop);
+    if (options.stop.stop_requested())
+        return nullptr;
+    const core::Screening standing = storage::withoutOverruled(set->screening, material.overruled);
+    if (options.apply_screening)
+        material.notes.push_back(
+            {core::NoteKind::discardedByScreening,
+             discardedWords(material.study, core::applyScreening(material.study, standing))});
+    set->analysis = core::analyse(material.study, options.analysis);
+    set->analysis.notes.insert(set->analysis.notes.begin(), material.notes.begin(),
+                               material.notes.end());
+    set->spoiled = core::spoiledButCounted(set->analysis, standing);
+    set->odd = core::oddRuns(material.study);
+    set->study = std::move(material.study);
+    return set;
+}
+
+} // namespace bothways::app

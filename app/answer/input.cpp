@@ -1,0 +1,136 @@
+// Copyright (C) 2026 The Bothways developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/answer/input.h"
+
+#include "core/study/properties.h"
+#include "storage/bytes/sha256.h"
+#include "storage/recordings/run_traces.h"
+#include "storage/sheet/run_sheet.h"
+#include "storage/sheet/study_digest.h"
+
+#include <fmt/format.h>
+
+#include <optional>
+#include <string_view>
+
+namespace bothways::app {
+namespace {
+
+using core::Outcome;
+using core::Result;
+
+constexpr const char* kStudySuffix = ".bothways";
+
+std::optional<std::string> given(const InputOptions& options, std::string_view property)
+{
+    std::optional<std::string> last;
+    for (const auto& [name, value] : options.properties)
+        if (core::sameWord(name, property))
+            last = value;
+    return last;
+}
+
+Outcome apply(const InputOptions& options, core::StudyProperties& properties)
+{
+    for (const auto& [name, value] : options.properties)
+        if (Outcome set = core::setProperty(properties, name, value); !set)
+            return set;
+    return core::Done{};
+}
+
+std::string dialectWords(const storage::SheetDialect& dialect)
+{
+    const char* separator = dialect.separator == ';'    ? "semicolons"
+                            : dialect.separator == '\t' ? "tabs"
+                                                        : "commas";
+    return fmt::format("{} between columns and decimal {}", separator,
+                       dialect.decimalComma ? "commas" : "points");
+}
+
+Result<Input> readStudy(Input input, const InputOptions& options)
+{
+    auto file = storage::StudyFile::open(input.path, true);
+    if (!file)
+        return file.error();
+    input.file = std::make_unique<storage::StudyFile>(std::move(file).take());
+    auto study = input.file->study();
+    if (!study)
+        return study.error();
+    input.study = std::move(study).take();
+    input.sha256 = storage::sha256OfStudy(input.study); // what it says, whatever its history
+    if (const Outcome applied = apply(options, input.study.properties); !applied)
+        return applied.error();
+    auto overruled = input.file->overruled();
+    if (!overruled)
+        return overruled.error();
+    input.overruled = std::move(overruled).take();
+    input.traces = storage::tracesOf(*input.file);
+    return input;
+}
+
+Result<Input> readSheet(Input input, const InputOptions& options)
+{
+    core::StudyProperties properties;
+    if (const Outcome applied = apply(options, properties); !applied)
+        return applied.error();
+    storage::SheetOptions sheetOptions;
+    sheetOptions.date = given(options, "date").value_or("");
+    sheetOptions.today = options.today;
+    auto read = storage::readRunSheet(input.path, sheetOptions);
+    if (!read)
+        return read.error();
+    storage::RunSheet sheet = std::move(read).take();
+    input.study = std::move(sheet.study);
+    const std::string date = input.study.properties.date;
+    input.study.properties = std::move(properties);
+    if (input.study.properties.date.empty())
+        input.study.properties.date = date;
+    input.notes.push_back({core::NoteKind::sheetDialect, dialectWords(sheet.dialect)});
+    if (sheet.dateAssumed)
+        input.notes.push_back({core::NoteKind::dateAssumed, options.today});
+    auto traces = storage::tracesOfSheet(input.path, input.study);
+    if (!traces)
+        return traces.error();
+    input.traces = std::move(traces).take();
+    auto sum = storage::sha256OfFile(input.path);
+    if (!sum)
+        return sum.error();
+    input.sha256 = std::move(sum).take();
+    return input;
+}
+
+} // namespace
+
+std::string Input::name() const
+{
+    return study.properties.name.empty() ? path.stem().string() : study.properties.name;
+}
+
+bool meansAStudy(const std::filesystem::path& path)
+{
+    return storage::StudyFile::isStudyFile(path) || path.extension() == kStudySuffix;
+}
+
+Result<Input> readInput(const std::filesystem::path& path, const InputOptions& options)
+{
+    Input input;
+    input.path = path;
+    auto read = meansAStudy(path) ? readStudy(std::move(input), options)
+                                  : readSheet(std::move(input), options);
+    if (!read)
+        return read;
+    if (given(options, "baseline"))
+        if (const Outcome known = core::checkBaseline(read.value().study); !known)
+            return core::Error{core::ErrorCode::wrongUse, known.error().message, path.string()};
+    takeRecordedConsumption(read.value());
+    return read;
+}
+
+std::shared_ptr<const ResultSet> answerTo(const Input& input)
+{
+    AnswerOptions options;
+    options.analysis = core::AnalysisOptions::of(input.study.properties);
+    return answer(input, options);
+}
+
+} // namespace bothways::app

@@ -1,0 +1,46 @@
+// Copyright (C) 2026 The Bothways developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "app/answer/answer.h"
+#include "core/base/result.h"
+#include "storage/study/study_file.h"
+
+#include <filesystem>
+#include <memory>
+#include <string>
+#include <utility>
+#include <vector>
+
+/// From a file that a person names to what an answer is made from.
+namespace bothways::app {
+
+/// A study or a run sheet, told apart by content.
+struct Input : Material {
+    std::filesystem::path path;
+    std::unique_ptr<storage::StudyFile> file; ///< null for a run sheet
+    std::string sha256;                       ///< of a sheet's bytes; of what a study says
+    [[nodiscard]] bool isSheet() const { return file == nullptr; }
+    /// The study's name, else the file's without its ending.
+    [[nodiscard]] std::string name() const;
+};
+
+struct InputOptions {
+    /// For this once in place of the study's own: name and value, as setProperty() takes them.
+    std::vector<std::pair<std::string, std::string>> properties;
+    std::string today; ///< YYYY-MM-DD, for sheets with times of day
+};
+
+/// Whether a path is meant as a study: by its content, else by its ending.
+[[nodiscard]] bool meansAStudy(const std::filesystem::path& path);
+
+/// Reads it whole: the runs, the recordings that a sheet names in its column 'trace' or that the
+/// study holds, overruled findings. Errors are those of the readers; a baseline among the options
+/// that no run has is wrong use.
+[[nodiscard]] core::Result<Input> readInput(const std::filesystem::path& path,
+                                            const InputOptions& options);
+
+/// The answer to what was read, with the options that its properties ask for.
+[[nodiscard]] std::shared_ptr<const ResultSet> answerTo(const Input& input);
+
+} // namespace bothways::app
