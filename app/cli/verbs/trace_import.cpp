@@ -27,18 +27,6 @@ void interrupt(int)
     interrupted = 1;
 }
 
-/// Ctrl-C asks the import to stop while this lives, and is what it was before afterwards.
-class StopOnInterrupt {
-public:
-    StopOnInterrupt() : m_before(std::signal(SIGINT, interrupt)) { interrupted = 0; }
-    ~StopOnInterrupt() { std::signal(SIGINT, m_before); }
-    StopOnInterrupt(const StopOnInterrupt&) = delete;
-    StopOnInterrupt& operator=(const StopOnInterrupt&) = delete;
-
-private:
-    void (*m_before)(int);
-};
-
 /// "COLUMN=CHANNEL[,FACTOR[,OFFSET]]"
 Result<storage::ChannelMapping> oneMapping(const std::string& text)
 {
@@ -95,6 +83,36 @@ Outcome checkColumns(const std::filesystem::path& trace,
 
 } // namespace
 
+ImportWatch::ImportWatch(const Surroundings& io)
+    : m_io(io), m_before(std::signal(SIGINT, interrupt))
+{
+    interrupted = 0;
+}
+
+ImportWatch::~ImportWatch()
+{
+    done();
+    std::signal(SIGINT, m_before);
+}
+
+ImportWatch::Progress ImportWatch::progress()
+{
+    return [this](const std::string& name, double done, double bytesPerSecond) {
+        if (interrupted != 0)
+            m_stop.request_stop();
+        if (m_io.errIsTerminal)
+            m_io.err << fmt::format("\r{}: {:.0f} %, {:.0f} MB/s \033[K", name, 100.0 * done,
+                                    bytesPerSecond / 1e6)
+                     << std::flush;
+    };
+}
+
+void ImportWatch::done()
+{
+    if (m_io.errIsTerminal)
+        m_io.err << "\r\033[K" << std::flush;
+}
+
 Result<std::vector<storage::ChannelMapping>> mappingFrom(const std::vector<std::string>& texts)
 {
     std::vector<storage::ChannelMapping> mapping;
@@ -112,26 +130,17 @@ Result<storage::TraceReport> importRecording(storage::StudyFile& file, const Rec
 {
     if (const Outcome known = checkColumns(order.file, order.mapping); !known)
         return known.error();
-    StopOnInterrupt guard;
-    std::stop_source stop;
+    ImportWatch watch(io);
     storage::TraceImportOptions options;
     options.run = order.run;
     options.mapping = order.mapping;
     options.cuts = order.cuts;
-    options.stop = stop.get_token();
-    options.progress = [&](double done, double bytesPerSecond) {
-        if (interrupted != 0)
-            stop.request_stop();
-        if (io.errIsTerminal)
-            io.err << fmt::format("\r{}: {:.0f} %, {:.0f} MB/s \033[K",
-                                  order.file.filename().string(), 100.0 * done,
-                                  bytesPerSecond / 1e6)
-                   << std::flush;
+    options.stop = watch.stop();
+    options.progress = [shown = watch.progress(),
+                        name = order.file.filename().string()](double done, double bytesPerSecond) {
+        shown(name, done, bytesPerSecond);
     };
-    auto report = storage::importTrace(file, order.file, options);
-    if (io.errIsTerminal)
-        io.err << "\r\033[K" << std::flush;
-    return report;
+    return storage::importTrace(file, order.file, options);
 }
 
 std::string whatWasMet(const storage::TraceReport& report, const std::string& name)

@@ -9,12 +9,36 @@
 #include "storage/study/study_file.h"
 
 #include <filesystem>
+#include <functional>
 #include <optional>
+#include <stop_token>
 #include <string>
 #include <vector>
 
 /// Recordings of data loggers into a study: progress, Ctrl-C, and what was met in them.
 namespace bothways::cli {
+
+/// While it lives, Ctrl-C asks an import to stop, and a terminal shows how far it is.
+class ImportWatch {
+public:
+    using Progress =
+        std::function<void(const std::string& name, double done, double bytesPerSecond)>;
+
+    explicit ImportWatch(const Surroundings& io);
+    ~ImportWatch();
+    ImportWatch(const ImportWatch&) = delete;
+    ImportWatch& operator=(const ImportWatch&) = delete;
+
+    [[nodiscard]] Progress progress();
+    [[nodiscard]] std::stop_token stop() const { return m_stop.get_token(); }
+    /// Wipes the line of progress away.
+    void done();
+
+private:
+    const Surroundings& m_io;
+    std::stop_source m_stop;
+    void (*m_before)(int); ///< what SIGINT did
+};
 
 /// "COLUMN=CHANNEL[,FACTOR[,OFFSET]]", each of them.
 [[nodiscard]] Result<std::vector<storage::ChannelMapping>>

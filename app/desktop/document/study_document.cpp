@@ -2,12 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/document/study_document_private.h"
 
+#include "app/answer/answer.h"
 #include "app/desktop/document/paths.h"
-#include "core/answer/analyse.h"
-#include "core/answer/spoiled_runs.h"
-#include "core/recording/trace.h"
-#include "core/recording/trace_consumption.h"
-#include "core/screening/finding.h"
 #include "core/screening/screening.h"
 #include "core/study/rule.h"
 #include "storage/recordings/run_traces.h"
@@ -22,64 +18,6 @@ namespace bothways::app {
 namespace {
 
 constexpr int kOptionsSettle_ms = 700;
-
-void addNote(core::Analysis& analysis, core::NoteKind kind, const std::vector<int>& runs)
-{
-    QStringList numbers;
-    for (const int run : runs)
-        numbers += QString::number(run);
-    if (!runs.empty())
-        analysis.notes.push_back({kind, numbers.join(", ").toStdString()});
-}
-
-bool isEnergy(const core::Consumption& consumption)
-{
-    return consumption.unit == core::ConsumptionUnit::kwhPer100km;
-}
-
-/// What each recording says that its run used, by the run's number.
-std::map<int, core::Consumption> recordedConsumption(const core::Study& study,
-                                                     const core::TraceProvider& traces,
-                                                     const std::stop_token& stop)
-{
-    std::map<int, core::Consumption> recorded;
-    for (const core::Run& run : study.runs) {
-        if (stop.stop_requested())
-            break;
-        const auto trace = traces(run);
-        const auto consumption = trace ? core::consumptionFromTrace(run, *trace) : std::nullopt;
-        if (consumption &&
-            (!run.consumption || isEnergy(*run.consumption) == isEnergy(*consumption)))
-            recorded[run.number] = *consumption;
-    }
-    return recorded;
-}
-
-/// @param traces  a connection of this thread's own; null where the study has no recordings
-Computed compute(core::Study study, core::AnalysisOptions options,
-                 const std::shared_ptr<storage::StudyFile>& traces,
-                 const std::vector<storage::Overruled>& overruled,
-                 const std::function<void(double)>& progress, const std::stop_token& stop)
-{
-    auto set = std::make_shared<ResultSet>();
-    const core::TraceProvider provider =
-        traces ? storage::tracesOf(*traces) : core::TraceProvider();
-    core::ConsumptionTaken filled;
-    if (traces) { // runs whose driver noted no consumption take it from their recordings
-        set->recorded = recordedConsumption(study, provider, stop);
-        filled = core::takeConsumptionFromTraces(study, provider);
-    }
-    set->analysis = core::analyse(study, options);
-    addNote(set->analysis, core::NoteKind::consumptionFromTrace, filled.taken);
-    addNote(set->analysis, core::NoteKind::consumptionLacking, filled.lacking);
-    set->screening = core::screen(study, provider, progress, stop);
-    if (stop.stop_requested())
-        return {};
-    set->spoiled = core::spoiledButCounted(set->analysis,
-                                           storage::withoutOverruled(set->screening, overruled));
-    set->study = std::move(study);
-    return set;
-}
 
 } // namespace
 
@@ -472,11 +410,17 @@ void StudyDocument::startComputing()
         d->busy = true;
         emit busyChanged(true);
     }
-    d->watcher.setFuture(
-        QtConcurrent::run([study = d->study, options = options(), overruled = d->overruled,
-                           traces = d->recordings.empty() ? nullptr : anotherConnection(), progress,
-                           stop = d->stop.get_token()] {
-            return compute(study, options, traces, overruled, progress, stop);
+    AnswerOptions asked;
+    asked.analysis = options();
+    asked.recorded = true;
+    asked.progress = progress;
+    asked.stop = d->stop.get_token();
+    d->watcher.setFuture(QtConcurrent::run(
+        [material = Material{d->study, {}, d->overruled, {}}, asked = std::move(asked),
+         connection = d->recordings.empty() ? nullptr : anotherConnection()]() mutable {
+            if (connection)
+                material.traces = storage::tracesOf(*connection);
+            return answer(std::move(material), asked);
         }));
 }
 

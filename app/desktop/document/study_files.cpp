@@ -44,27 +44,6 @@ QString freeStudyFile(const QString& folder, const QString& name)
     return file;
 }
 
-StudyDocument::Opened makeStudy(const core::Study& study, const QString& file,
-                                const QString& sourceName)
-{
-    auto document = StudyDocument::create(file, study.properties);
-    if (!document)
-        return document;
-    if (study.runs.empty())
-        return document;
-    core::Outcome imported = core::Done{};
-    const auto catcher =
-        QObject::connect(document.value().get(), &StudyDocument::failed, document.value().get(),
-                         [&imported](const core::Error& error) { imported = error; });
-    const bool done = document.value()->importRuns(study, sourceName);
-    QObject::disconnect(catcher);
-    if (done)
-        return document;
-    std::move(document).take().reset();
-    QFile::remove(file); // half a study is none
-    return imported.error();
-}
-
 QString studyFolder()
 {
     const QString folder = QDir(QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation))
@@ -87,18 +66,6 @@ StudyDocument::Opened makeEmptyStudy(const QDate& today)
     properties.date = today.toString(Qt::ISODate).toStdString();
     const QString name = StudyFiles::tr("Study of %1").arg(today.toString(Qt::ISODate));
     return StudyDocument::create(freeStudyFile(studyFolder(), name), properties);
-}
-
-StudyDocument::Opened makeStudyFromSheet(const QString& sheet, const QDate& today)
-{
-    const auto read = storage::readRunSheet(toPath(sheet), sheetOptions({}, today));
-    if (!read)
-        return read.error();
-    const QFileInfo info(sheet);
-    const bool besideIt = QFileInfo(info.absolutePath()).isWritable();
-    const QString folder = besideIt ? info.absolutePath() : studyFolder();
-    return makeStudy(read.value().study, freeStudyFile(folder, info.completeBaseName()),
-                     info.fileName());
 }
 
 core::Outcome exportSheet(const core::Study& study, const QString& file)

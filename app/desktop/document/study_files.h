@@ -18,13 +18,8 @@ namespace bothways::app {
 
 [[nodiscard]] storage::SheetOptions sheetOptions(const core::Study& study, const QDate& today);
 
-/// A new study with all that `study` has: its file, or nothing of it.
-[[nodiscard]] StudyDocument::Opened makeStudy(const core::Study& study, const QString& file,
-                                              const QString& sourceName);
 /// An empty study of today in studyFolder().
 [[nodiscard]] StudyDocument::Opened makeEmptyStudy(const QDate& today);
-/// A study from a run sheet, beside it where that folder takes it, else in studyFolder().
-[[nodiscard]] StudyDocument::Opened makeStudyFromSheet(const QString& sheet, const QDate& today);
 /// The demo, always from scratch and in a file of its own, so that nothing done to it lasts.
 [[nodiscard]] StudyDocument::Opened makeDemoStudy();
 

@@ -2,13 +2,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/window/compare_dialog.h"
 
+#include "app/answer/input.h"
+#include "app/desktop/document/paths.h"
 #include "app/desktop/document/study_files.h"
 #include "app/desktop/look/error_words.h"
-#include "core/answer/analyse.h"
-#include "core/effect/answer.h"
-#include "core/screening/screening.h"
-#include "storage/study/study_file.h"
 
+#include <QDate>
 #include <QFileDialog>
 #include <QFileInfo>
 #include <QLabel>
@@ -49,27 +48,18 @@ void CompareDialog::addFile(const QString& file)
         m_problem->show();
     };
     m_problem->hide();
-    const auto opened = storage::StudyFile::open(file.toStdString(), true);
-    if (!opened)
-        return say(opened.error());
-    auto study = opened.value().study();
-    if (!study)
-        return say(study.error());
-    auto result = std::make_shared<ResultSet>();
-    result->study = std::move(study).take();
-    result->analysis =
-        core::analyse(result->study, core::AnalysisOptions::of(result->study.properties));
-    result->screening = core::screen(result->study);
-    const std::string& name = result->study.properties.name;
-    m_studies.push_back(
-        {name.empty() ? QFileInfo(file).completeBaseName() : QString::fromStdString(name), result});
+    const auto input =
+        readInput(toPath(file), {{}, QDate::currentDate().toString(Qt::ISODate).toStdString()});
+    if (!input)
+        return say(input.error());
+    m_studies.push_back({QString::fromStdString(input.value().name()), answerTo(input.value())});
     m_page->setStudies(m_studies);
 }
 
 void CompareDialog::chooseFiles()
 {
     auto* dialog = new QFileDialog(this, tr("Add studies to compare"), studyFolder(),
-                                   tr("Studies (*.bothways)"));
+                                   tr("Studies and run sheets (*.bothways *.csv);;All files (*)"));
     dialog->setAttribute(Qt::WA_DeleteOnClose);
     dialog->setFileMode(QFileDialog::ExistingFiles);
     connect(dialog, &QFileDialog::filesSelected, this, [this](const QStringList& files) {

@@ -4,6 +4,7 @@
 
 #include "app/desktop/document/history_words.h"
 #include "app/desktop/document/paths.h"
+#include "app/desktop/document/sheet_import.h"
 #include "app/desktop/document/study_files.h"
 #include "app/desktop/findings/findings_model.h"
 #include "app/desktop/findings/findings_panel.h"
@@ -70,7 +71,8 @@ bool MainWindow::openFile(const QString& file)
     if (study)
         take(StudyDocument::open(file), {});
     else
-        take(makeStudyFromSheet(file, m_clock().date()), tr("A study was made from the sheet."));
+        take(makeStudyFromSheet(file, m_clock().date(), this),
+             tr("A study was made from the sheet."));
     return m_document != nullptr;
 }
 

@@ -3,6 +3,7 @@
 #include "app/desktop/window/main_window.h"
 
 #include "app/desktop/document/paths.h"
+#include "app/desktop/document/sheet_import.h"
 #include "app/desktop/document/study_files.h"
 #include "app/desktop/findings/findings_panel.h"
 #include "app/desktop/look/message_bar.h"
@@ -107,7 +108,7 @@ void MainWindow::importSheet(const QString& file)
         say({known.error().code, known.error().message.english(), name.toStdString()});
         return;
     }
-    if (m_document->importRuns(sheet.value().study, name))
+    if (app::importSheet(*m_document, sheet.value().study, file, this))
         m_messages->say(MessageBar::Kind::news,
                         tr("%n run(s) came from %1.", nullptr,
                            static_cast<int>(sheet.value().study.runs.size()))

@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/window/main_window.h"
 
+#include "app/answer/input.h"
+#include "app/desktop/document/paths.h"
 #include "app/desktop/document/study_files.h"
 #include "app/desktop/look/message_bar.h"
 #include "app/desktop/planning/plan_page.h"
@@ -10,7 +12,6 @@
 #include "app/output/report_html.h"
 #include "app/output/run_card.h"
 #include "app/wording/sentences.h"
-#include "core/answer/analyse.h"
 #include "storage/sheet/study_digest.h"
 #include "storage/study/library_versions.h"
 #include "storage/study/study_file.h"
@@ -48,22 +49,6 @@ QPageSize::PageSizeId usualPaper()
 {
     return QLocale().measurementSystem() == QLocale::ImperialUSSystem ? QPageSize::Letter
                                                                       : QPageSize::A4;
-}
-
-/// A study or a run sheet, by content.
-core::Result<core::Study> readStudy(const QString& file)
-{
-    const std::filesystem::path path = file.toStdString();
-    if (!storage::StudyFile::isStudyFile(path)) {
-        auto sheet = storage::readRunSheet(path, sheetOptions({}, QDate::currentDate()));
-        if (!sheet)
-            return sheet.error();
-        return std::move(sheet).take().study;
-    }
-    const auto opened = storage::StudyFile::open(path, true);
-    if (!opened)
-        return opened.error();
-    return opened.value().study();
 }
 
 } // namespace
@@ -181,11 +166,11 @@ void MainWindow::chooseNoiseStudies()
         std::vector<core::Noise> noises;
         QStringList names;
         for (const QString& file : files) {
-            const auto study = readStudy(file);
-            if (!study)
-                return say(study.error());
-            const core::Analysis analysis =
-                core::analyse(study.value(), core::AnalysisOptions::of(study.value().properties));
+            const auto input =
+                readInput(toPath(file), {{}, m_clock().date().toString(Qt::ISODate).toStdString()});
+            if (!input)
+                return say(input.error());
+            const core::Analysis analysis = answerTo(input.value())->analysis;
             const QString name = QFileInfo(file).completeBaseName();
             if (!analysis.headline) {
                 m_messages->say(MessageBar::Kind::problem,

@@ -3,6 +3,7 @@
 #include "app/desktop/document/study_document.h"
 
 #include "app/desktop/document/paths.h"
+#include "app/desktop/document/sheet_import.h"
 #include "app/desktop/document/study_files.h"
 #include "core/answer/analyse.h"
 #include "core/study/properties.h"

@@ -1,0 +1,108 @@
+// Copyright (C) 2026 The Bothways developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/desktop/document/sheet_import.h"
+
+#include "app/desktop/document/paths.h"
+#include "app/desktop/document/study_files.h"
+#include "storage/recordings/sheet_import.h"
+
+#include <QEventLoop>
+#include <QFile>
+#include <QFileInfo>
+#include <QFutureWatcher>
+#include <QProgressDialog>
+#include <QtConcurrent/QtConcurrentRun>
+
+#include <stop_token>
+
+namespace bothways::app {
+namespace {
+
+constexpr int kSteps = 1000;
+constexpr int kPatience_ms = 400; // shorter work needs no dialog
+
+struct SheetImport {
+    Q_DECLARE_TR_FUNCTIONS(SheetImport)
+};
+
+/// Waits, with a dialog and without freezing the window, until the thread has brought all in.
+core::Outcome importByAThread(const std::shared_ptr<storage::StudyFile>& connection,
+                              const core::Study& runs, const QString& sheet, QWidget* parent)
+{
+    std::stop_source stop;
+    QProgressDialog dialog(
+        SheetImport::tr("Reading the recordings of %1 …").arg(QFileInfo(sheet).fileName()),
+        SheetImport::tr("Stop"), 0, kSteps, parent);
+    dialog.setObjectName("sheetImportDialog");
+    dialog.setWindowModality(Qt::WindowModal);
+    dialog.setMinimumDuration(kPatience_ms);
+    dialog.setAutoReset(false);
+    dialog.setAutoClose(false);
+    QObject::connect(&dialog, &QProgressDialog::canceled, &dialog,
+                     [&stop] { stop.request_stop(); });
+
+    storage::SheetImportOptions options;
+    options.stop = stop.get_token();
+    options.progress = [&dialog](const std::string& name, double done, double /*rate*/) {
+        QMetaObject::invokeMethod(
+            &dialog,
+            [&dialog, name, done] {
+                dialog.setLabelText(QString::fromStdString(name));
+                dialog.setValue(static_cast<int>(done * (kSteps - 1)));
+            },
+            Qt::QueuedConnection);
+    };
+    using Imported = core::Result<std::vector<storage::ImportedRecording>>;
+    QFutureWatcher<std::shared_ptr<Imported>> watcher;
+    QEventLoop loop;
+    QObject::connect(&watcher, &QFutureWatcherBase::finished, &loop, &QEventLoop::quit);
+    watcher.setFuture(QtConcurrent::run([connection, &runs, file = toPath(sheet), options] {
+        return std::make_shared<Imported>(storage::importSheet(*connection, runs, file, options));
+    }));
+    loop.exec();
+    watcher.waitForFinished(); // also where the program was told to end meanwhile
+    const Imported& imported = *watcher.result();
+    return imported ? core::Outcome(core::Done{}) : core::Outcome(imported.error());
+}
+
+} // namespace
+
+bool importSheet(StudyDocument& document, const core::Study& runs, const QString& sheet,
+                 QWidget* parent)
+{
+    if (!storage::namesRecordings(runs))
+        return document.importRuns(runs, QFileInfo(sheet).fileName());
+    document.settleOptions();
+    const auto connection = document.anotherConnection();
+    if (!connection)
+        return false;
+    return document.takeForeignChange(importByAThread(connection, runs, sheet, parent));
+}
+
+StudyDocument::Opened makeStudyFromSheet(const QString& sheet, const QDate& today, QWidget* parent)
+{
+    const auto read = storage::readRunSheet(toPath(sheet), sheetOptions({}, today));
+    if (!read)
+        return read.error();
+    const core::Study& runs = read.value().study;
+    const QFileInfo info(sheet);
+    const bool besideIt = QFileInfo(info.absolutePath()).isWritable();
+    const QString folder = besideIt ? info.absolutePath() : studyFolder();
+    const QString file = freeStudyFile(folder, info.completeBaseName());
+    auto document = StudyDocument::create(file, runs.properties);
+    if (!document || runs.runs.empty())
+        return document;
+    core::Outcome imported = core::Done{};
+    const auto catcher =
+        QObject::connect(document.value().get(), &StudyDocument::failed, document.value().get(),
+                         [&imported](const core::Error& error) { imported = error; });
+    const bool done = importSheet(*document.value(), runs, sheet, parent);
+    QObject::disconnect(catcher);
+    if (done)
+        return document;
+    std::move(document).take().reset();
+    QFile::remove(file); // half a study is none
+    return imported.error();
+}
+
+} // namespace bothways::app

@@ -1,0 +1,27 @@
+// Copyright (C) 2026 The Bothways developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "app/desktop/document/study_document.h"
+
+#include <QDate>
+
+class QWidget;
+
+/// A run sheet into the window, with the recordings that its column 'trace' names: as the command
+/// line takes it.
+namespace bothways::app {
+
+/// Brings the runs of a sheet, and their recordings, into the open study: all or nothing.
+/// Recordings are read by a thread of their own; a dialog over `parent` shows how far it is and can
+/// stop it.
+/// @param runs  what was read from `sheet`
+/// @return  whether it is in; if not, the document has emitted failed()
+bool importSheet(StudyDocument& document, const core::Study& runs, const QString& sheet,
+                 QWidget* parent);
+
+/// A study from a run sheet, beside it where that folder takes it, else in studyFolder().
+[[nodiscard]] StudyDocument::Opened makeStudyFromSheet(const QString& sheet, const QDate& today,
+                                                       QWidget* parent = nullptr);
+
+} // namespace bothways::app

@@ -1,0 +1,39 @@
+// Copyright (C) 2026 The Bothways developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/study/study.h"
+#include "storage/loggers/trace_report.h"
+#include "storage/study/study_file.h"
+
+#include <filesystem>
+#include <functional>
+#include <stop_token>
+#include <string>
+#include <vector>
+
+/// A run sheet with the recordings that its column 'trace' names, into a study.
+namespace bothways::storage {
+
+struct SheetImportOptions {
+    /// A recording's name, the share of it that is done, and how fast it goes.
+    std::function<void(const std::string& name, double done, double bytesPerSecond)> progress;
+    std::stop_token stop; ///< asked within a recording and between two
+};
+
+struct ImportedRecording {
+    std::string name; ///< of its file
+    TraceReport report;
+};
+
+[[nodiscard]] bool namesRecordings(const core::Study& runs);
+
+/// All of it, or an Error and a study as it was. Every recording is looked for before the first run
+/// comes in. Runs and recordings are a step of undo each.
+/// @param runs   what was read from the sheet
+/// @param sheet  its file: recordings are named relative to its folder
+[[nodiscard]] Result<std::vector<ImportedRecording>>
+importSheet(StudyFile& study, const core::Study& runs, const std::filesystem::path& sheet,
+            const SheetImportOptions& options = {});
+
+} // namespace bothways::storage
