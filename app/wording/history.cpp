@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/wording/sentences.h"
 
+#include "storage/study/history_message.h"
+
 #include <fmt/format.h>
 
 #include <algorithm>
@@ -46,12 +48,10 @@ std::string historySentence(std::string_view kind, std::string_view detail)
     const std::string_view words = known == kKinds.end() ? kind : known->second;
     if (detail.empty())
         return std::string(words);
-    if (kind != "undo" && kind != "redo")
-        return fmt::format("{}: {}", words, detail);
-    const std::size_t blank = std::min(detail.find(' '), detail.size()); // what was undone
-    return fmt::format("{}: {}", words,
-                       historySentence(detail.substr(0, blank),
-                                       detail.substr(std::min(blank + 1, detail.size()))));
+    const storage::HistoryEntry entry{0, {}, std::string(kind), std::string(detail), false};
+    if (const auto change = storage::changeBehind(entry))
+        return fmt::format("{}: {}", words, historySentence(change->kind, change->detail));
+    return fmt::format("{}: {}", words, storage::historyDetail(entry).english());
 }
 
 } // namespace bothways::app::english

@@ -97,8 +97,8 @@ Result<Cut> cutForNewRun(const core::CutProposal& part, const RecordingInfo& rec
     return cut;
 }
 
-Result<std::string> writeCuts(const StudyFile::Private& d, SQLite::Database& database,
-                              core::RecordingId recording, const std::vector<Cut>& cuts)
+Result<HistoryValue::List> writeCuts(const StudyFile::Private& d, SQLite::Database& database,
+                                     core::RecordingId recording, const std::vector<Cut>& cuts)
 {
     if (const Outcome possible = checkCuts(cuts); !possible)
         return possible.error();
@@ -107,8 +107,8 @@ Result<std::string> writeCuts(const StudyFile::Private& d, SQLite::Database& dat
     if (!added)
         return added.error();
     core::Study now = before;
-    std::vector<std::string> numbers;
-    std::string changes;
+    HistoryValue::List numbers;
+    HistoryValue::List edits;
     std::set<core::RunId> given;
     auto next = added.value().begin();
     for (const Cut& cut : cuts) {
@@ -124,28 +124,27 @@ Result<std::string> writeCuts(const StudyFile::Private& d, SQLite::Database& dat
                 return d.error(
                     ErrorCode::wrongUse,
                     fmt::format("run {} is given two parts; expected one", known->number));
-            if (Outcome changed = changeRun(d, database, now, timedBy(cut, *known), changes);
+            if (Outcome changed = changeRun(d, database, now, timedBy(cut, *known), edits);
                 !changed)
                 return changed.error();
-            numbers.push_back(std::to_string(known->number));
+            numbers.emplace_back(known->number);
         } else {
             id = insertRun(database, *next);
-            numbers.push_back(std::to_string(next->number));
+            numbers.emplace_back(next->number);
             ++next;
         }
         assignRunTrace(database, id, recording, cut.offset_s);
     }
-    std::string detail =
-        fmt::format("run{} {}", numbers.size() == 1 ? "" : "s", fmt::join(numbers, ", "));
-    if (!changes.empty())
-        detail += "; " + changes;
-    return detail;
+    HistoryValue::List written;
+    written.emplace_back(std::move(numbers));
+    written.insert(written.end(), edits.begin(), edits.end());
+    return written;
 }
 
 Outcome cutRecording(StudyFile& study, core::RecordingId recording, const std::vector<Cut>& cuts)
 {
     StudyFile::Private& d = study.database();
-    std::string detail;
+    HistoryDetail detail{"cut"};
     return d.change("cut_recording", detail, [&](SQLite::Database& database) -> Outcome {
         SQLite::Statement name(database, "SELECT name FROM recording WHERE id = ? AND id IN "
                                          "(SELECT id FROM trace_data)");
@@ -155,7 +154,8 @@ Outcome cutRecording(StudyFile& study, core::RecordingId recording, const std::v
         const auto runs = writeCuts(d, database, recording, cuts);
         if (!runs)
             return runs.error();
-        detail = name.getColumn(0).getString() + ": " + runs.value();
+        detail.values = {name.getColumn(0).getString()};
+        detail.values.insert(detail.values.end(), runs.value().begin(), runs.value().end());
         return Done{};
     });
 }

@@ -13,9 +13,10 @@
 namespace bothways::storage {
 
 /// Writes the runs and which part is theirs; SQLite's problems are thrown.
-/// @return  for the history: "runs 1, 2; run 1: start ..."
-[[nodiscard]] Result<std::string> writeCuts(const StudyFile::Private& d, SQLite::Database& database,
-                                            core::RecordingId recording,
-                                            const std::vector<Cut>& cuts);
+/// @return  for the history: the numbers of the runs, and what changed on those that were there
+[[nodiscard]] Result<HistoryValue::List> writeCuts(const StudyFile::Private& d,
+                                                   SQLite::Database& database,
+                                                   core::RecordingId recording,
+                                                   const std::vector<Cut>& cuts);
 
 } // namespace bothways::storage

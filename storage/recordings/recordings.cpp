@@ -279,7 +279,7 @@ Outcome assignTrace(StudyFile& study, core::RunId run, core::RecordingId recordi
     if (!std::isfinite(offset_s))
         return Error{ErrorCode::wrongUse, "expected the run's start as a number of seconds", {}};
     StudyFile::Private& d = study.database();
-    std::string detail;
+    HistoryDetail detail{"assign"};
     return d.change("assign_trace", detail, [&](SQLite::Database& database) -> Outcome {
         SQLite::Statement known(database, "SELECT run FROM run WHERE id = ?");
         known.bind(1, static_cast<std::int64_t>(run));
@@ -290,8 +290,8 @@ Outcome assignTrace(StudyFile& study, core::RunId run, core::RecordingId recordi
         name.bind(1, number(recording));
         if (!name.executeStep())
             return noRecording(study, recording);
-        detail = fmt::format("run {}: {} from {:.3f} s", known.getColumn(0).getInt64(),
-                             name.getColumn(0).getString(), offset_s);
+        detail.values = {known.getColumn(0).getInt64(), name.getColumn(0).getString(),
+                         fmt::format("{:.3f}", offset_s)};
         assignRunTrace(database, run, recording, offset_s);
         return Done{};
     });
@@ -300,12 +300,12 @@ Outcome assignTrace(StudyFile& study, core::RunId run, core::RecordingId recordi
 Outcome unassignTrace(StudyFile& study, core::RunId run)
 {
     StudyFile::Private& d = study.database();
-    std::string detail;
+    HistoryDetail detail{"runs"};
     return d.change("unassign_trace", detail, [&](SQLite::Database& database) -> Outcome {
         SQLite::Statement known(database, "SELECT run FROM run WHERE id = ?");
         known.bind(1, static_cast<std::int64_t>(run));
         if (known.executeStep())
-            detail = fmt::format("run {}", known.getColumn(0).getInt64());
+            detail.values = {known.getColumn(0).getInt64()};
         SQLite::Statement row(database, "DELETE FROM run_trace WHERE run = ?");
         row.bind(1, static_cast<std::int64_t>(run));
         if (row.exec() == 0)
@@ -332,14 +332,14 @@ Result<std::vector<RunTraceInfo>> assignedTraces(const StudyFile& study)
 
 Outcome dropRecording(StudyFile& study, core::RecordingId recording)
 {
-    std::string detail;
+    HistoryDetail detail{"words"};
     return study.database().change(
         "drop_recording", detail, [&](SQLite::Database& database) -> Outcome {
             SQLite::Statement name(database, "SELECT name FROM recording WHERE id = ?");
             name.bind(1, number(recording));
             if (!name.executeStep())
                 return noRecording(study, recording);
-            detail = name.getColumn(0).getString();
+            detail.values = {name.getColumn(0).getString()};
             for (const char* sql : {"DELETE FROM run_trace WHERE recording = ?",
                                     "DELETE FROM recording_mark WHERE recording = ?",
                                     "DELETE FROM channel WHERE recording = ?",

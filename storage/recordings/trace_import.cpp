@@ -26,11 +26,10 @@ const core::Run* runOf(const core::Study& study, int number)
     return run == study.runs.end() ? nullptr : &*run;
 }
 
-std::string historyDetail(const TraceReport& report, const std::string& name,
-                          const std::optional<int>& run)
+HistoryDetail forHistory(const TraceReport& report, const std::string& name,
+                         const std::optional<int>& run)
 {
-    return fmt::format("{}: {} rows, {} channels{}", name, report.rows, report.channels.size(),
-                       run ? fmt::format(", run {}", *run) : std::string());
+    return {"recording", {name, report.rows, report.channels.size(), run.value_or(0)}};
 }
 
 /// Where the run that the recording belongs to starts in it.
@@ -110,7 +109,7 @@ Result<TraceReport> importTrace(StudyFile& study, const std::filesystem::path& f
     recording.rows = report.rows;
     recording.channels = std::move(described.value().channels);
     recording.cuts = options.cuts;
-    recording.detail = historyDetail(report, recording.name, options.run);
+    recording.detail = forHistory(report, recording.name, options.run);
     if (run)
         if (const Outcome placed = placeRun(recording, report, *run, options.clock, file.string());
             !placed)

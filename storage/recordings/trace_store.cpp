@@ -208,7 +208,7 @@ Result<core::RecordingId> TraceWriter::finish(const FinishedRecording& recording
         return committed.error();
     std::stable_sort(m_marks.begin(), m_marks.end(),
                      [](const auto& a, const auto& b) { return a.first < b.first; });
-    std::string detail = recording.detail;
+    HistoryDetail detail = recording.detail;
     const Outcome done =
         m_study->change("import_trace", detail, [&](SQLite::Database& database) -> Outcome {
             insertRecording(database, m_data, recording);
@@ -232,7 +232,7 @@ Result<core::RecordingId> TraceWriter::finish(const FinishedRecording& recording
 }
 
 Outcome TraceWriter::cutInto(SQLite::Database& database, const FinishedRecording& recording,
-                             std::string& detail)
+                             HistoryDetail& detail)
 {
     RecordingInfo info;
     info.id = core::RecordingId{m_data};
@@ -248,7 +248,7 @@ Outcome TraceWriter::cutInto(SQLite::Database& database, const FinishedRecording
     const auto runs = writeCuts(*m_study, database, info.id, cuts.value());
     if (!runs)
         return runs.error();
-    detail += "; " + runs.value();
+    detail.values.insert(detail.values.end(), runs.value().begin(), runs.value().end());
     return Done{};
 }
 

@@ -33,7 +33,7 @@ struct FinishedRecording {
     std::optional<core::RunId> run;      ///< that it belongs to
     double offset_s = 0.0;
     CutsOf cuts;
-    std::string detail; ///< for the history
+    HistoryDetail detail; ///< for the history
 };
 
 class TraceWriter {
@@ -54,7 +54,7 @@ private:
     void insert(std::int64_t place, std::int64_t firstRow, const EncodedChunk& chunk);
     void commitBatch();
     [[nodiscard]] Outcome cutInto(SQLite::Database& database, const FinishedRecording& recording,
-                                  std::string& detail);
+                                  HistoryDetail& detail);
 
     StudyFile::Private* m_study; ///< null: finished, or moved from
     std::int64_t m_data = 0;

@@ -226,7 +226,7 @@ std::string formatNumber(double value, int decimals)
     return back && back->value == value ? text : formatNumber(value);
 }
 
-std::string inQuotes(std::string_view cell)
+std::string shownCell(std::string_view cell)
 {
     constexpr std::size_t kLongest = 60;
     const bool cut = cell.size() > kLongest;
@@ -234,7 +234,7 @@ std::string inQuotes(std::string_view cell)
     while (cut && !cell.empty() && static_cast<unsigned char>(cell.back()) >= 0x80U)
         cell.remove_suffix(1); // half a letter, perhaps
     const bool readable = csv::isUtf8(cell);
-    std::string text = "'";
+    std::string text;
     for (const char c : cell) {
         const auto byte = static_cast<unsigned char>(c);
         if (c == '\n')
@@ -246,7 +246,12 @@ std::string inQuotes(std::string_view cell)
         else
             text += c;
     }
-    return text + (cut ? "...'" : "'");
+    return text + (cut ? "..." : "");
+}
+
+std::string inQuotes(std::string_view cell)
+{
+    return "'" + shownCell(cell) + "'";
 }
 
 std::optional<std::vector<core::Mark>> parseMarks(std::string_view text, bool decimalComma)

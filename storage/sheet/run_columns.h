@@ -58,7 +58,9 @@ struct GivenNumber {
 /// `decimals` digits after the point when that reads back the same, else formatNumber().
 [[nodiscard]] std::string formatNumber(double value, int decimals);
 
-/// A cell as a message shows it: in single quotes, on one line, not longer than a message bears.
+/// A cell as a message shows it: on one line, not longer than a message bears.
+[[nodiscard]] std::string shownCell(std::string_view cell);
+/// The same in single quotes.
 [[nodiscard]] std::string inQuotes(std::string_view cell);
 
 /// "31.2 passing_traffic lorry; 80 gust". A ';' within words is written "\;", a backslash "\\".

@@ -32,10 +32,9 @@ Outcome StudyFile::overrule(const Overruled& overruled)
 
 Outcome StudyFile::overrule(const std::vector<Overruled>& list)
 {
-    std::string detail;
+    HistoryDetail detail{"overrule"};
     for (const Overruled& overruled : list)
-        detail += fmt::format("{}run {}: {}, {}", detail.empty() ? "" : "; ", overruled.run,
-                              overruled.rule, overruled.words);
+        detail.values.push_back(HistoryValue::List{overruled.run, overruled.rule, overruled.words});
     return d->change("overrule", detail, [&](SQLite::Database& db) -> Outcome {
         for (const Overruled& overruled : list) {
             if (!core::ruleFromName(overruled.rule))

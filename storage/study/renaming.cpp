@@ -65,13 +65,13 @@ Outcome possible(const std::vector<Renaming>& renamings, NameOf what,
     return Done{};
 }
 
-std::string inWords(const std::vector<Renaming>& renamings)
+HistoryDetail forHistory(const std::vector<Renaming>& renamings)
 {
-    std::string text;
+    HistoryDetail detail{"rename"};
     for (const Renaming& renaming : renamings)
-        text += fmt::format("{}{} {} -> {}", text.empty() ? "" : ", ", word(renaming.what),
-                            inQuotes(renaming.from), inQuotes(renaming.to));
-    return text;
+        detail.values.push_back(HistoryValue::List{word(renaming.what), shownCell(renaming.from),
+                                                   shownCell(renaming.to)});
+    return detail;
 }
 
 } // namespace
@@ -81,7 +81,7 @@ Outcome rename(StudyFile& file, const std::vector<Renaming>& given)
     std::vector<Renaming> renamings = given;
     for (Renaming& renaming : renamings)
         renaming.to = std::string(csv::trimmed(renaming.to));
-    std::string detail = inWords(renamings);
+    const HistoryDetail detail = forHistory(renamings);
     StudyFile::Private& d = file.database();
     return d.change("rename", detail, [&](SQLite::Database& database) -> Outcome {
         core::Study study = readStudy(database);

@@ -199,7 +199,7 @@ StudyFile::Private::~Private()
     }
 }
 
-Outcome StudyFile::Private::change(std::string_view kind, std::string& detail,
+Outcome StudyFile::Private::change(std::string_view kind, const HistoryDetail& detail,
                                    const std::function<Outcome(SQLite::Database&)>& apply)
 {
     return inTransaction([&](SQLite::Database& db) -> Outcome {
@@ -210,7 +210,7 @@ Outcome StudyFile::Private::change(std::string_view kind, std::string& detail,
         const std::string changeset = session.changeset();
         if (changeset.empty())
             return Done{};
-        appendChange(db, now(), kind, detail, changeset);
+        appendChange(db, now(), kind, detail.written(), changeset);
         renewSeal(db);
         return Done{};
     });
@@ -265,7 +265,7 @@ Result<DatabasePtr> createDatabase(const fs::path& file, const core::StudyProper
         SQLite::Transaction transaction(*database, SQLite::TransactionBehavior::IMMEDIATE);
         createSchema(*database);
         rewriteProperties(*database, properties);
-        appendNote(*database, now, "new", fmt::format("made by Bothways {}", BOTHWAYS_VERSION));
+        appendNote(*database, now, "new", HistoryDetail{"made", {BOTHWAYS_VERSION}}.written());
         renewSeal(*database);
         transaction.commit();
         return database;

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/study/study.h"
+#include "storage/study/history_detail.h"
 #include "storage/study/hold.h"
 #include "storage/study/study_file.h"
 
@@ -35,7 +36,7 @@ struct StudyFile::Private {
     /// information for undo, or does nothing of it. `apply` changes rows of undoableTables(); what
     /// it refuses (its Error) or throws leaves the file as it was. An action that changes nothing
     /// leaves no line. `detail` may be filled in by `apply`.
-    [[nodiscard]] Outcome change(std::string_view kind, std::string& detail,
+    [[nodiscard]] Outcome change(std::string_view kind, const HistoryDetail& detail,
                                  const std::function<Outcome(SQLite::Database&)>& apply);
     /// `work` in a transaction without history: for chunks of traces, mappings, notes.
     [[nodiscard]] Outcome inTransaction(const std::function<Outcome(SQLite::Database&)>& work);
@@ -64,9 +65,10 @@ Result<T> StudyFile::Private::guarded(const std::function<Result<T>()>& work) co
 }
 
 /// The run with wanted.id becomes `wanted`, in the file and in `study`, under the rules for an
-/// edit; what differs is added to `detail`. Within a transaction of the caller's.
+/// edit; what differs is added to `edits`. Within a transaction of the caller's.
 [[nodiscard]] Outcome changeRun(const StudyFile::Private& d, SQLite::Database& db,
-                                core::Study& study, const core::Run& wanted, std::string& detail);
+                                core::Study& study, const core::Run& wanted,
+                                HistoryValue::List& edits);
 
 /// Opens, checks and prepares the database of an existing study.
 [[nodiscard]] Result<std::unique_ptr<SQLite::Database>>

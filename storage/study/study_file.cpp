@@ -6,7 +6,7 @@
 #include "storage/sheet/run_columns.h"
 #include "storage/sheet/run_rules.h"
 #include "storage/sheet/run_sheet.h"
-#include "storage/study/change_words.h"
+#include "storage/study/change_values.h"
 #include "storage/study/study_database.h"
 #include "storage/study/study_rows.h"
 #include "storage/study/unfinished_traces.h"
@@ -78,6 +78,15 @@ Run* partnerOf(Study& study, const Run& run)
         if (!run.pair_mark.empty() && other.pair_mark == run.pair_mark && other.id != run.id)
             return &other;
     return nullptr;
+}
+
+/// For the history: which runs, and why.
+HistoryValue discarding(HistoryValue::List numbers, const core::Discard& why)
+{
+    HistoryValue::List part = {std::move(numbers), canonicalColumn(why.reason)};
+    if (!why.evidence.empty())
+        part.push_back(why.evidence);
+    return part;
 }
 
 void untie(SQLite::Database& db, Run& run)
@@ -180,7 +189,7 @@ Result<Study> StudyFile::study() const
 Result<RunId> StudyFile::addRun(const Run& given)
 {
     RunId id{};
-    std::string detail;
+    HistoryDetail detail{"facts"};
     const Outcome outcome = d->change("add_run", detail, [&](SQLite::Database& db) -> Outcome {
         const Study study = readStudy(db);
         Spellings spellings = Spellings::of(study);
@@ -193,7 +202,7 @@ Result<RunId> StudyFile::addRun(const Run& given)
                             fmt::format("a study holds at most {} runs", kMostRuns));
         numberRuns(study, {&run, 1});
         id = insertRun(db, run);
-        detail = factsOf(run);
+        detail.values = {factsOf(run)};
         return Done{};
     });
     if (!outcome)
@@ -202,7 +211,7 @@ Result<RunId> StudyFile::addRun(const Run& given)
 }
 
 Outcome changeRun(const StudyFile::Private& d, SQLite::Database& db, Study& study,
-                  const Run& wanted, std::string& detail)
+                  const Run& wanted, HistoryValue::List& edits)
 {
     Run* before = find(study, wanted.id);
     if (!before)
@@ -217,7 +226,7 @@ Outcome changeRun(const StudyFile::Private& d, SQLite::Database& db, Study& stud
         return inOne(std::move(faults));
     if (run == *before)
         return Done{};
-    detail += (detail.empty() ? "" : "; ") + differences(*before, run);
+    edits.push_back(differences(*before, run));
     rewriteRun(db, run);
     *before = std::move(run);
     core::sortByStart(study);
@@ -231,11 +240,11 @@ Outcome StudyFile::updateRun(const Run& run)
 
 Outcome StudyFile::updateRuns(const std::vector<Run>& given)
 {
-    std::string detail;
+    HistoryDetail detail{"edit"};
     return d->change("edit_run", detail, [&](SQLite::Database& db) -> Outcome {
         Study study = readStudy(db);
         for (const Run& wanted : given)
-            if (Outcome changed = changeRun(*d, db, study, wanted, detail); !changed)
+            if (Outcome changed = changeRun(*d, db, study, wanted, detail.values); !changed)
                 return changed;
         return Done{};
     });
@@ -243,7 +252,7 @@ Outcome StudyFile::updateRuns(const std::vector<Run>& given)
 
 Outcome StudyFile::removeRuns(const std::vector<RunId>& ids)
 {
-    std::string detail;
+    HistoryDetail detail{"facts"};
     return d->change("remove_runs", detail, [&](SQLite::Database& db) -> Outcome {
         Study study = readStudy(db);
         const auto runs = findAll(study, ids, d->file);
@@ -253,7 +262,7 @@ Outcome StudyFile::removeRuns(const std::vector<RunId>& ids)
             if (Run* partner = partnerOf(study, *run))
                 untie(db, *partner);
             run->pair_mark.clear();
-            detail += (detail.empty() ? "" : "; ") + factsOf(*run);
+            detail.values.push_back(factsOf(*run));
             deleteRun(db, run->id);
         }
         return Done{};
@@ -262,7 +271,7 @@ Outcome StudyFile::removeRuns(const std::vector<RunId>& ids)
 
 Outcome StudyFile::discard(const std::vector<RunId>& ids, const core::Discard& why)
 {
-    std::string detail;
+    HistoryDetail detail{"discard"};
     return d->change("discard", detail, [&](SQLite::Database& db) -> Outcome {
         Study study = readStudy(db);
         const auto runs = findAll(study, ids, d->file);
@@ -274,16 +283,14 @@ Outcome StudyFile::discard(const std::vector<RunId>& ids, const core::Discard& w
                 return inOne(std::move(faults));
             rewriteRun(db, *run);
         }
-        detail = fmt::format("{}: {}", numbersOf(runs.value()), canonicalColumn(why.reason));
-        if (!why.evidence.empty())
-            detail += ", " + why.evidence;
+        detail.values = {discarding(numbersOf(runs.value()), why)};
         return Done{};
     });
 }
 
 Outcome StudyFile::discardEach(const std::vector<std::pair<RunId, core::Discard>>& runs)
 {
-    std::string detail;
+    HistoryDetail detail{"discard"};
     return d->change("discard", detail, [&](SQLite::Database& db) -> Outcome {
         Study study = readStudy(db);
         for (const auto& [id, why] : runs) {
@@ -294,10 +301,7 @@ Outcome StudyFile::discardEach(const std::vector<std::pair<RunId, core::Discard>
             if (auto faults = faultsOf(study, *run); !faults.empty())
                 return inOne(std::move(faults));
             rewriteRun(db, *run);
-            detail += fmt::format("{}run {}: {}", detail.empty() ? "" : "; ", run->number,
-                                  run->discard->reason);
-            if (!why.evidence.empty())
-                detail += ", " + why.evidence;
+            detail.values.push_back(discarding({run->number}, why));
         }
         return Done{};
     });
@@ -305,7 +309,7 @@ Outcome StudyFile::discardEach(const std::vector<std::pair<RunId, core::Discard>
 
 Outcome StudyFile::count(const std::vector<RunId>& ids)
 {
-    std::string detail;
+    HistoryDetail detail{"runs"};
     return d->change("count", detail, [&](SQLite::Database& db) -> Outcome {
         Study study = readStudy(db);
         const auto runs = findAll(study, ids, d->file);
@@ -321,14 +325,14 @@ Outcome StudyFile::count(const std::vector<RunId>& ids)
             run->discard.reset();
             rewriteRun(db, *run);
         }
-        detail = numbersOf(runs.value());
+        detail.values = numbersOf(runs.value());
         return Done{};
     });
 }
 
 Outcome StudyFile::pair(RunId one, RunId other)
 {
-    std::string detail;
+    HistoryDetail detail{"runs"};
     return d->change("pair", detail, [&](SQLite::Database& db) -> Outcome {
         Study study = readStudy(db);
         const auto runs = findAll(study, {one, other}, d->file);
@@ -336,7 +340,7 @@ Outcome StudyFile::pair(RunId one, RunId other)
             return runs.error();
         if (runs.value().size() != 2)
             return d->error(ErrorCode::wrongUse, "a run cannot be tied to itself");
-        detail = numbersOf(runs.value());
+        detail.values = numbersOf(runs.value());
         const std::string mark = freePairMark(study);
         for (Run* run : runs.value()) {
             if (!run->pair_mark.empty())
@@ -355,7 +359,7 @@ Outcome StudyFile::pair(RunId one, RunId other)
 
 Outcome StudyFile::unpair(RunId id)
 {
-    std::string detail;
+    HistoryDetail detail{"runs"};
     return d->change("unpair", detail, [&](SQLite::Database& db) -> Outcome {
         Study study = readStudy(db);
         Run* run = find(study, id);
@@ -365,7 +369,7 @@ Outcome StudyFile::unpair(RunId id)
         if (!partner)
             return d->error(ErrorCode::wrongUse,
                             fmt::format("run {} is not tied by hand", run->number));
-        detail = numbersOf({run, partner});
+        detail.values = numbersOf({run, partner});
         untie(db, *run);
         untie(db, *partner);
         return Done{};
@@ -377,10 +381,11 @@ Outcome StudyFile::setProperties(const core::StudyProperties& properties, std::s
     const auto kept = checked(properties);
     if (!kept)
         return kept.error();
-    std::string detail(words);
+    HistoryDetail detail;
     return d->change("set", detail, [&](SQLite::Database& db) -> Outcome {
-        if (detail.empty())
-            detail = differences(readStudy(db).properties, kept.value());
+        detail = words.empty() ? HistoryDetail{"properties",
+                                               differences(readStudy(db).properties, kept.value())}
+                               : HistoryDetail{"words", {words}};
         rewriteProperties(db, kept.value());
         return Done{};
     });
@@ -388,7 +393,7 @@ Outcome StudyFile::setProperties(const core::StudyProperties& properties, std::s
 
 Outcome StudyFile::importRuns(const Study& sheet, std::string_view sourceName)
 {
-    std::string detail;
+    HistoryDetail detail{"sheet"};
     return d->change("import", detail, [&](SQLite::Database& db) -> Outcome {
         const auto place = [&](std::size_t run, const std::string& column) {
             return fmt::format("{}: run {}: column {}", sourceName, sheet.runs[run].number,
@@ -399,7 +404,7 @@ Outcome StudyFile::importRuns(const Study& sheet, std::string_view sourceName)
             return runs.error();
         for (const Run& run : runs.value())
             insertRun(db, run);
-        detail = fmt::format("{}: {} runs", sourceName, runs.value().size());
+        detail.values = {sourceName, runs.value().size()};
         return Done{};
     });
 }

@@ -30,7 +30,7 @@ struct HistoryEntry {
     std::string at; ///< ISO 8601, UTC
     std::string
         kind; ///< "add_run", "edit_run", "discard", "count", "pair", "set", "import", "look", ...
-    std::string detail; ///< "run 9: overspeed, rotor 3410 rpm"
+    std::string detail; ///< as it is kept; historyDetail() of history_message.h says it
     bool undone = false;
 };
 
@@ -86,8 +86,9 @@ public:
     [[nodiscard]] Outcome count(const std::vector<core::RunId>& runs);
     [[nodiscard]] Outcome pair(core::RunId one, core::RunId other);
     [[nodiscard]] Outcome unpair(core::RunId run);
+    /// @param words  for the history; empty: the properties that are others now
     [[nodiscard]] Outcome setProperties(const core::StudyProperties& properties,
-                                        std::string_view detail);
+                                        std::string_view words);
     /// Adds the runs of a sheet, all or none. Runs must fit the study (see readRunSheet's
     /// `existing`).
     [[nodiscard]] Outcome importRuns(const core::Study& sheet, std::string_view sourceName);
@@ -106,6 +107,7 @@ public:
     [[nodiscard]] std::optional<HistoryEntry> nextRedo() const;
     [[nodiscard]] Result<std::vector<HistoryEntry>> history() const;
     /// Puts a line into the history that changes nothing (a look at the verdict, blind mode on).
+    /// @param detail  words, or HistoryDetail::written()
     [[nodiscard]] Outcome note(std::string_view kind, std::string_view detail);
 
     /// Handle for the other jobs of storage/ (traces); never leaves storage/.

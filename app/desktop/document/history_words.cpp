@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/document/history_words.h"
 
+#include "storage/study/history_message.h"
+
 #include <QCoreApplication>
 #include <QRegularExpression>
 
@@ -63,7 +65,7 @@ QString historyKind(const std::string& kind)
 
 QString historyDetail(const storage::HistoryEntry& entry)
 {
-    QString detail = QString::fromStdString(entry.detail).simplified();
+    QString detail = QString::fromStdString(storage::historyDetail(entry).english()).simplified();
     static const QRegularExpression recording(
         "^(.+): (\\d+) rows, (\\d+) channels(?:, run (\\d+))?(?:; runs? ([\\d, ]+)(?:;.*)?)?$");
     if (const auto match = recording.match(detail);

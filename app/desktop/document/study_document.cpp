@@ -7,6 +7,7 @@
 #include "core/screening/screening.h"
 #include "core/study/rule.h"
 #include "storage/recordings/run_traces.h"
+#include "storage/study/history_detail.h"
 
 #include <QFileInfo>
 #include <QtConcurrent/QtConcurrentRun>
@@ -350,9 +351,9 @@ void StudyDocument::recordLook()
         return;
     d->looked = true;
     const std::string_view verdict = core::name(d->result->analysis.verdict.cls);
-    const core::Outcome noted =
-        d->file.note("look", std::to_string(d->result->analysis.pairs.size()) +
-                                 " pairs: " + std::string(verdict));
+    const core::Outcome noted = d->file.note(
+        "look",
+        storage::HistoryDetail{"look", {d->result->analysis.pairs.size(), verdict}}.written());
     if (!noted)
         emit failed(noted.error());
     else if (auto history = d->file.history())

@@ -3,6 +3,7 @@
 #include "core/study/clock.h"
 #include "storage/recordings/cut.h"
 #include "storage/recordings/recordings.h"
+#include "storage/study/history_message.h"
 #include "tests/storage/recordings/trace_builders.h"
 
 #include <fmt/format.h>
@@ -62,8 +63,9 @@ TEST_F(RecordingCuts, ARunThatIsThereTakesStartAndDurationOfItsPartInOneStep)
     EXPECT_EQ(taken(assignedTraces(bench.m_study))[0].offset_s, 72.5);
     const auto last = taken(bench.m_study.history()).back();
     EXPECT_EQ(last.kind, "cut_recording");
-    EXPECT_THAT(last.detail, AllOf(HasSubstr("drive.csv: runs 1, 2; run 1: start"),
-                                   HasSubstr("duration_s '210' -> '190.2'")));
+    EXPECT_THAT(historyDetail(last).english(),
+                AllOf(HasSubstr("drive.csv: runs 1, 2; run 1: start"),
+                      HasSubstr("duration_s '210' -> '190.2'")));
     ASSERT_TRUE(bench.m_study.undo());
     EXPECT_EQ(run(1).duration_s, 210.0);
     EXPECT_EQ(core::formatDateTime(run(1).start), "2026-05-09T05:40:00");

@@ -1,5 +1,6 @@
 // Copyright (C) 2026 The Bothways developers
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "storage/study/history_message.h"
 #include "storage/study/study_file.h"
 #include "tests/storage/study/random_edits.h"
 #include "tests/storage/study/study_builders.h"
@@ -136,10 +137,12 @@ TEST(History, SaysWhatChangedWhenAndForgetsNothing)
                                            "look", "redo", "undo", "set"));
     const auto history = taken(file.history());
     EXPECT_EQ(history[1].at, "2026-05-09T04:00:00Z");
-    EXPECT_EQ(history[1].detail, "run 1: A out 2026-05-09T05:40:00, 8.41 l_per_100km");
-    EXPECT_EQ(history[2].detail, "run 1: duration_s '' -> '211', notes '' -> 'two\\nlines'");
-    EXPECT_EQ(history[4].detail, "discard run 1: overspeed, rotor 3410 rpm");
-    EXPECT_EQ(history[8].detail, "margin='0.5'");
+    EXPECT_EQ(historyDetail(history[1]).english(),
+              "run 1: A out 2026-05-09T05:40:00, 8.41 l_per_100km");
+    EXPECT_EQ(historyDetail(history[2]).english(),
+              "run 1: duration_s '' -> '211', notes '' -> 'two\\nlines'");
+    EXPECT_EQ(historyDetail(history[4]).english(), "discard run 1: overspeed, rotor 3410 rpm");
+    EXPECT_EQ(historyDetail(history[8]).english(), "margin='0.5'");
     EXPECT_FALSE(file.redo()) << "something else was changed since";
 }
 

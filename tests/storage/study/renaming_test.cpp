@@ -1,5 +1,6 @@
 // Copyright (C) 2026 The Bothways developers
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "storage/study/history_message.h"
 #include "storage/study/renaming.h"
 
 #include "tests/storage/study/study_builders.h"
@@ -50,7 +51,7 @@ TEST_F(ADay, GivesAConfigurationAndADirectionOtherNamesInOneStep)
         file, {{NameOf::configuration, "b", " roof box "}, {NameOf::direction, "out", "east"}}));
     EXPECT_THAT(core::configurations(study()), ElementsAre("A", "roof box"));
     EXPECT_THAT(core::directions(study()), ElementsAre("east", "return"));
-    EXPECT_THAT(taken(file.history()).back().detail,
+    EXPECT_THAT(historyDetail(taken(file.history()).back()).english(),
                 HasSubstr("configuration 'b' -> 'roof box', direction 'out' -> 'east'"));
     taken(file.undo());
     EXPECT_THAT(core::configurations(study()), ElementsAre("A", "B"));

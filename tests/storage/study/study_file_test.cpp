@@ -1,5 +1,6 @@
 // Copyright (C) 2026 The Bothways developers
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "storage/study/history_message.h"
 #include "storage/study/study_file.h"
 
 #include "tests/storage/study/study_builders.h"
@@ -71,7 +72,7 @@ TEST_F(AStudy, DiscardsWithAReasonAndCountsAgain)
     ASSERT_TRUE(file.count({id}));
     EXPECT_TRUE(study().runs[0].counted());
     const auto history = taken(file.history());
-    EXPECT_EQ(history.at(2).detail, "run 1: overspeed, rotor 3410 rpm");
+    EXPECT_EQ(historyDetail(history.at(2)).english(), "run 1: overspeed, rotor 3410 rpm");
     EXPECT_EQ(history.at(3).kind, "count");
 }
 

@@ -5,6 +5,7 @@
 #include "core/screening/screening.h"
 #include "core/study/clock.h"
 #include "storage/recordings/recordings.h"
+#include "storage/study/history_message.h"
 #include "tests/app/desktop/recordings/recording_fixture.h"
 
 #include <QApplication>
@@ -83,7 +84,8 @@ TEST_F(RecordingCutTest, MarksMakeRunsAndAreTakenBackInOneStep)
     EXPECT_EQ(document().runByNumber(1)->duration_s, 198.0);
     EXPECT_EQ(document().runByNumber(2)->duration_s, 208.0);
     EXPECT_EQ(document().history().size(), before + 1);
-    EXPECT_NE(document().history().back().detail.find("run 1: start"), std::string::npos)
+    EXPECT_NE(storage::historyDetail(document().history().back()).english().find("run 1: start"),
+              std::string::npos)
         << document().history().back().detail;
     trigger("undo");
     EXPECT_EQ(study().runs.size(), 8U);

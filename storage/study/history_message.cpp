@@ -1,0 +1,327 @@
+// Copyright (C) 2026 The Bothways developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "storage/study/history_message.h"
+
+#include "core/base/decimal_text.h"
+#include "storage/sheet/run_columns.h"
+#include "storage/study/history_detail.h"
+
+#include <algorithm>
+#include <array>
+#include <span>
+#include <string>
+#include <vector>
+
+namespace bothways::storage {
+namespace {
+
+using core::message;
+using core::Message;
+using core::Text;
+using core::Value;
+using List = HistoryValue::List;
+
+/// A name of the program's own, and what people read.
+struct Named {
+    std::string_view name;
+    Text<0> text;
+};
+
+constexpr std::array kColumns = {Named{"run", "run##column"_t},
+                                 Named{"configuration", "configuration##column"_t},
+                                 Named{"direction", "direction##column"_t},
+                                 Named{"start", "start##column"_t},
+                                 Named{"consumption", "consumption##column"_t},
+                                 Named{"status", "status##column"_t},
+                                 Named{"reason", "reason##column"_t},
+                                 Named{"evidence", "evidence##column"_t},
+                                 Named{"pair", "pair##column"_t},
+                                 Named{"marks", "marks##column"_t},
+                                 Named{"duration_s", "duration_s##column"_t},
+                                 Named{"distance_km", "distance_km##column"_t},
+                                 Named{"speed_kmh", "speed_kmh##column"_t},
+                                 Named{"control", "control##column"_t},
+                                 Named{"accessory_w", "accessory_w##column"_t},
+                                 Named{"output_w", "output_w##column"_t},
+                                 Named{"rotor_rpm_max", "rotor_rpm_max##column"_t},
+                                 Named{"battery_v_start", "battery_v_start##column"_t},
+                                 Named{"battery_v_end", "battery_v_end##column"_t},
+                                 Named{"wind_ms", "wind_ms##column"_t},
+                                 Named{"wind_from_deg", "wind_from_deg##column"_t},
+                                 Named{"temperature_c", "temperature_c##column"_t},
+                                 Named{"pressure_hpa", "pressure_hpa##column"_t},
+                                 Named{"humidity_pct", "humidity_pct##column"_t},
+                                 Named{"setting", "setting##column"_t},
+                                 Named{"accessories", "accessories##column"_t},
+                                 Named{"trace", "trace##column"_t},
+                                 Named{"notes", "notes##column"_t},
+                                 Named{"other columns", "other columns##column"_t}};
+
+constexpr std::array kStatuses = {Named{"counted", "counted##status"_t},
+                                  Named{"discarded", "discarded##status"_t}};
+
+constexpr std::array kUnits = {
+    Named{"l_per_100km", "l_per_100km##unit"_t}, Named{"kwh_per_100km", "kwh_per_100km##unit"_t},
+    Named{"km_per_l", "km_per_l##unit"_t},       Named{"mpg_us", "mpg_us##unit"_t},
+    Named{"mpg_imp", "mpg_imp##unit"_t},         Named{"fuel_l", "fuel_l##unit"_t},
+    Named{"fuel_gal_us", "fuel_gal_us##unit"_t}};
+
+constexpr std::array kReasons = {Named{"accessory_change", "accessory_change##reason"_t},
+                                 Named{"accessory_timer", "accessory_timer##reason"_t},
+                                 Named{"overspeed", "overspeed##reason"_t},
+                                 Named{"load_lost", "load_lost##reason"_t},
+                                 Named{"drive_slip", "drive_slip##reason"_t},
+                                 Named{"output_drop", "output_drop##reason"_t},
+                                 Named{"setting_mismatch", "setting_mismatch##reason"_t},
+                                 Named{"setting_changed", "setting_changed##reason"_t},
+                                 Named{"vibration", "vibration##reason"_t},
+                                 Named{"road_speed", "road_speed##reason"_t},
+                                 Named{"interrupted", "interrupted##reason"_t},
+                                 Named{"not_cruising", "not_cruising##reason"_t},
+                                 Named{"stretch", "stretch##reason"_t},
+                                 Named{"passing_traffic", "passing_traffic##reason"_t},
+                                 Named{"sensor_lost", "sensor_lost##reason"_t},
+                                 Named{"trace_ends_early", "trace_ends_early##reason"_t},
+                                 Named{"battery_balance", "battery_balance##reason"_t},
+                                 Named{"warming_up", "warming_up##reason"_t},
+                                 Named{"same_run_twice", "same_run_twice##reason"_t},
+                                 Named{"adjusted", "adjusted##reason"_t},
+                                 Named{"other", "other##reason"_t}};
+
+constexpr std::array kVerdicts = {
+    Named{"less", "less##verdict"_t}, Named{"more", "more##verdict"_t},
+    Named{"equivalent", "equivalent##verdict"_t}, Named{"undecided", "undecided##verdict"_t},
+    Named{"none", "none##verdict"_t}};
+
+/// The text that people read; a name of somebody else's as it is.
+template <std::size_t Size>
+Value shown(const std::array<Named, Size>& known, const std::string& name)
+{
+    const auto at = std::find_if(known.begin(), known.end(),
+                                 [&](const Named& named) { return named.name == name; });
+    if (at == known.end())
+        return name;
+    return at->text;
+}
+
+const HistoryValue& at(const List& list, std::size_t place)
+{
+    static const HistoryValue none{std::string()};
+    return place < list.size() ? list[place] : none;
+}
+
+const std::string& textAt(const List& list, std::size_t place)
+{
+    return at(list, place).text();
+}
+
+/// "a; b; c", halved again and again so that thousands of parts do not lie thousands deep.
+Message joined(std::span<const Message> parts, Text<2> two)
+{
+    if (parts.empty())
+        return Message::verbatim({});
+    if (parts.size() == 1)
+        return parts.front();
+    const std::size_t half = parts.size() / 2;
+    return message(two, joined(parts.first(half), two), joined(parts.subspan(half), two));
+}
+
+template <class Said>
+Message each(const List& list, std::size_t from, Text<2> two, const Said& said)
+{
+    std::vector<Message> parts;
+    for (std::size_t i = from; i < list.size(); ++i)
+        parts.push_back(said(list[i].list()));
+    return joined(parts, two);
+}
+
+constexpr auto kSemicolon = "{}; {}"_t;
+constexpr auto kComma = "{}, {}"_t;
+
+Message runs(const List& numbers)
+{
+    std::string text;
+    for (const HistoryValue& number : numbers)
+        text += (text.empty() ? "" : ", ") + std::to_string(number.number());
+    return numbers.size() == 1 ? message("run {}"_t, text) : message("runs {}"_t, text);
+}
+
+Message facts(const List& run)
+{
+    const auto number = at(run, 0).number();
+    if (run.size() <= 4)
+        return message("run {}: {} {} {}"_t, number, textAt(run, 1), textAt(run, 2),
+                       textAt(run, 3));
+    return message("run {}: {} {} {}, {} {}"_t, number, textAt(run, 1), textAt(run, 2),
+                   textAt(run, 3), core::decimalText(textAt(run, 4)),
+                   shown(kUnits, textAt(run, 5)));
+}
+
+bool isNumber(const std::string& column)
+{
+    const auto columns = numberColumns();
+    return std::any_of(columns.begin(), columns.end(),
+                       [&](const NumberColumn& known) { return known.name == column; });
+}
+
+/// What stood in a cell, in quotes.
+Message cell(const std::string& column, const HistoryValue& value)
+{
+    const List& parts = value.list();
+    if (parts.size() == 2)
+        return message("'{} {}'"_t, core::decimalText(textAt(parts, 0)),
+                       shown(kUnits, textAt(parts, 1)));
+    if (parts.size() > 2)
+        return message("'{} {} from trace'"_t, core::decimalText(textAt(parts, 0)),
+                       shown(kUnits, textAt(parts, 1)));
+    if (column == "status")
+        return message("'{}'"_t, shown(kStatuses, value.text()));
+    if (column == "reason")
+        return message("'{}'"_t, shown(kReasons, value.text()));
+    if (isNumber(column))
+        return message("'{}'"_t, core::decimalText(value.text()));
+    return message("'{}'"_t, value.text());
+}
+
+Message edit(const List& change)
+{
+    const auto number = at(change, 0).number();
+    std::vector<Message> cells;
+    for (std::size_t i = 1; i + 2 < change.size(); i += 3) {
+        const std::string& column = change[i].text();
+        cells.push_back(message("{} {} -> {}"_t, shown(kColumns, column),
+                                cell(column, change[i + 1]), cell(column, change[i + 2])));
+    }
+    if (cells.empty())
+        return message("run {}:"_t, number);
+    return message("run {}: {}"_t, number, joined(cells, kComma));
+}
+
+Message discarded(const List& part)
+{
+    const Value reason = shown(kReasons, textAt(part, 1));
+    if (part.size() <= 2)
+        return message("{}: {}"_t, runs(at(part, 0).list()), reason);
+    return message("{}: {}, {}"_t, runs(at(part, 0).list()), reason, textAt(part, 2));
+}
+
+Message overruled(const List& one)
+{
+    return message("run {}: {}, {}"_t, at(one, 0).number(), shown(kReasons, textAt(one, 1)),
+                   textAt(one, 2));
+}
+
+Message property(const List& one)
+{
+    return message("{}='{}'"_t, textAt(one, 0), textAt(one, 1));
+}
+
+Message renamed(const List& one)
+{
+    const Message from = message("'{}'"_t, textAt(one, 1));
+    const Message to = message("'{}'"_t, textAt(one, 2));
+    return textAt(one, 0) == "direction" ? message("direction {} -> {}"_t, from, to)
+                                         : message("configuration {} -> {}"_t, from, to);
+}
+
+Message sheet(const List& values)
+{
+    const auto count = at(values, 1).number();
+    return count == 1 ? message("{}: {} runs##a single one"_t, textAt(values, 0), count)
+                      : message("{}: {} runs"_t, textAt(values, 0), count);
+}
+
+/// "runs 1, 2; run 1: start ...": from `place` on.
+Message parts(const List& values, std::size_t place)
+{
+    const Message numbers = runs(at(values, place).list());
+    if (values.size() <= place + 1)
+        return numbers;
+    return message(kSemicolon, numbers, each(values, place + 1, kSemicolon, edit));
+}
+
+Message recording(const List& values)
+{
+    const auto channels = at(values, 2).number();
+    const auto run = at(values, 3).number();
+    const Message count = channels == 1 ? message("{} channels##a single one"_t, channels)
+                                        : message("{} channels"_t, channels);
+    const Message whole =
+        run == 0 ? message("{}: {} rows, {}"_t, textAt(values, 0), at(values, 1).number(), count)
+                 : message("{}: {} rows, {}, run {}"_t, textAt(values, 0), at(values, 1).number(),
+                           count, run);
+    return values.size() <= 4 ? whole : message(kSemicolon, whole, parts(values, 4));
+}
+
+std::optional<Message> said(const HistoryDetail& detail)
+{
+    const List& values = detail.values;
+    const auto all = [&](Text<2> two, Message (*one)(const List&)) {
+        return each(values, 0, two, one);
+    };
+    if (detail.form == "runs")
+        return runs(values);
+    if (detail.form == "facts")
+        return all(kSemicolon, facts);
+    if (detail.form == "edit")
+        return all(kSemicolon, edit);
+    if (detail.form == "discard")
+        return all(kSemicolon, discarded);
+    if (detail.form == "overrule")
+        return all(kSemicolon, overruled);
+    if (detail.form == "properties")
+        return all(kComma, property);
+    if (detail.form == "rename")
+        return all(kComma, renamed);
+    if (detail.form == "sheet")
+        return sheet(values);
+    if (detail.form == "recording")
+        return recording(values);
+    if (detail.form == "cut")
+        return message("{}: {}"_t, textAt(values, 0), parts(values, 1));
+    if (detail.form == "assign")
+        return message("run {}: {} from {} s"_t, at(values, 0).number(), textAt(values, 1),
+                       core::decimalText(textAt(values, 2)));
+    if (detail.form == "words")
+        return Message::verbatim(textAt(values, 0));
+    if (detail.form == "made")
+        return message("made by Bothways {}"_t, textAt(values, 0));
+    if (detail.form == "look")
+        return message("{} pairs: {}"_t, at(values, 0).number(),
+                       shown(kVerdicts, textAt(values, 1)));
+    return std::nullopt;
+}
+
+} // namespace
+
+core::Message historyDetail(const HistoryEntry& entry)
+{
+    if (entry.detail.empty())
+        return {};
+    if (const auto change = changeBehind(entry))
+        return change->detail.empty() ? Message::verbatim(entry.detail)
+                                      : message("{} {}"_t, change->kind, historyDetail(*change));
+    if (entry.kind == "blind" && entry.detail == "on")
+        return "on##blind screening"_t;
+    if (entry.kind == "blind" && entry.detail == "off")
+        return "off##blind screening"_t;
+    if (const auto detail = HistoryDetail::read(entry.detail))
+        if (auto message = said(*detail))
+            return *std::move(message);
+    return Message::verbatim(entry.detail);
+}
+
+std::optional<HistoryEntry> changeBehind(const HistoryEntry& entry)
+{
+    if (entry.kind != "undo" && entry.kind != "redo")
+        return std::nullopt;
+    const std::size_t blank = std::min(entry.detail.find(' '), entry.detail.size());
+    HistoryEntry change = entry;
+    change.kind = entry.detail.substr(0, blank);
+    change.detail = entry.detail.substr(std::min(blank + 1, entry.detail.size()));
+    if (change.kind == "undo" || change.kind == "redo")
+        return std::nullopt; // nobody undoes an undoing
+    return change;
+}
+
+} // namespace bothways::storage
