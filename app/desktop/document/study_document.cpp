@@ -2,23 +2,26 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/document/study_document_private.h"
 
-#include "app/answer/answer.h"
 #include "app/desktop/document/paths.h"
 #include "core/screening/screening.h"
 #include "core/study/rule.h"
-#include "storage/recordings/run_traces.h"
 #include "storage/study/history_detail.h"
 
 #include <QFileInfo>
-#include <QtConcurrent/QtConcurrentRun>
 
 #include <algorithm>
-#include <stop_token>
 
 namespace bothways::app {
 namespace {
 
 constexpr int kOptionsSettle_ms = 700;
+
+/// Whether it was done, whatever came of it.
+template <class T>
+core::Outcome done(const core::Result<T>& result)
+{
+    return result ? core::Outcome(core::Done{}) : core::Outcome(result.error());
+}
 
 } // namespace
 
@@ -53,16 +56,22 @@ StudyDocument::StudyDocument(storage::StudyFile file)
     d->settle.setSingleShot(true);
     d->settle.setInterval(kOptionsSettle_ms);
     connect(&d->settle, &QTimer::timeout, this, &StudyDocument::settleOptions);
-    connect(&d->watcher, &QFutureWatcher<Computed>::finished, this, &StudyDocument::computed);
+    d->recomputer = std::make_unique<Recomputer>([this] {
+        return Recomputer::Question{{d->study, {}, d->overruled, {}},
+                                    options(),
+                                    d->recordings.empty() ? nullptr : anotherConnection(),
+                                    d->revision};
+    });
+    connect(d->recomputer.get(), &Recomputer::busyChanged, this, &StudyDocument::busyChanged);
+    connect(d->recomputer.get(), &Recomputer::progressed, this, &StudyDocument::progressed);
+    connect(d->recomputer.get(), &Recomputer::answered, this, &StudyDocument::analysisChanged);
 }
 
 StudyDocument::~StudyDocument()
 {
-    disconnect(&d->watcher, nullptr, this, nullptr);
+    d->recomputer->disconnect(this);
     settleOptions();
-    d->again = false;
-    d->stop.request_stop();
-    d->watcher.waitForFinished();
+    d->recomputer.reset();
 }
 
 const core::Study& StudyDocument::study() const
@@ -114,17 +123,17 @@ core::AnalysisOptions StudyDocument::options() const
 
 std::shared_ptr<const ResultSet> StudyDocument::result() const
 {
-    return d->result;
+    return d->recomputer->result();
 }
 
 bool StudyDocument::isResultCurrent() const
 {
-    return d->result && d->resultRevision == d->revision;
+    return result() && d->recomputer->revision() == d->revision;
 }
 
 bool StudyDocument::isBusy() const
 {
-    return d->busy;
+    return d->recomputer->isBusy();
 }
 
 const std::vector<storage::Overruled>& StudyDocument::overruled() const
@@ -222,55 +231,54 @@ bool StudyDocument::finish(const core::Outcome& outcome)
     return true;
 }
 
+bool StudyDocument::change(const std::function<core::Outcome()>& job)
+{
+    settleOptions();
+    return finish(job());
+}
+
 std::optional<core::RunId> StudyDocument::addRun(const core::Run& run)
 {
     settleOptions();
     const auto added = d->file.addRun(run);
-    if (!finish(added ? core::Outcome(core::Done{}) : core::Outcome(added.error())))
+    if (!finish(done(added)))
         return std::nullopt;
     return added.value();
 }
 
 bool StudyDocument::updateRun(const core::Run& run)
 {
-    settleOptions();
-    return finish(d->file.updateRun(run));
+    return change([&] { return d->file.updateRun(run); });
 }
 
 bool StudyDocument::updateRuns(const std::vector<core::Run>& runs)
 {
-    settleOptions();
-    return finish(d->file.updateRuns(runs));
+    return change([&] { return d->file.updateRuns(runs); });
 }
 
 bool StudyDocument::removeRuns(const std::vector<core::RunId>& runs)
 {
-    settleOptions();
-    return finish(d->file.removeRuns(runs));
+    return change([&] { return d->file.removeRuns(runs); });
 }
 
 bool StudyDocument::discardRuns(const std::vector<core::RunId>& runs, const core::Discard& why)
 {
-    settleOptions();
-    return finish(d->file.discard(runs, why));
+    return change([&] { return d->file.discard(runs, why); });
 }
 
 bool StudyDocument::countRuns(const std::vector<core::RunId>& runs)
 {
-    settleOptions();
-    return finish(d->file.count(runs));
+    return change([&] { return d->file.count(runs); });
 }
 
 bool StudyDocument::pairRuns(core::RunId one, core::RunId other)
 {
-    settleOptions();
-    return finish(d->file.pair(one, other));
+    return change([&] { return d->file.pair(one, other); });
 }
 
 bool StudyDocument::unpairRun(core::RunId run)
 {
-    settleOptions();
-    return finish(d->file.unpair(run));
+    return change([&] { return d->file.unpair(run); });
 }
 
 bool StudyDocument::setProperties(const core::StudyProperties& properties, const QString& detail)
@@ -282,14 +290,12 @@ bool StudyDocument::setProperties(const core::StudyProperties& properties, const
 
 bool StudyDocument::rename(const std::vector<storage::Renaming>& renamings)
 {
-    settleOptions();
-    return finish(storage::rename(d->file, renamings));
+    return change([&] { return storage::rename(d->file, renamings); });
 }
 
 bool StudyDocument::importRuns(const core::Study& sheet, const QString& sourceName)
 {
-    settleOptions();
-    return finish(d->file.importRuns(sheet, sourceName.toStdString()));
+    return change([&] { return d->file.importRuns(sheet, sourceName.toStdString()); });
 }
 
 bool StudyDocument::acceptFindings(const std::vector<core::Finding>& findings)
@@ -323,16 +329,12 @@ bool StudyDocument::overruleFindings(const std::vector<core::Finding>& findings,
 
 bool StudyDocument::undo()
 {
-    settleOptions();
-    const auto undone = d->file.undo();
-    return finish(undone ? core::Outcome(core::Done{}) : core::Outcome(undone.error()));
+    return change([&] { return done(d->file.undo()); });
 }
 
 bool StudyDocument::redo()
 {
-    settleOptions();
-    const auto redone = d->file.redo();
-    return finish(redone ? core::Outcome(core::Done{}) : core::Outcome(redone.error()));
+    return change([&] { return done(d->file.redo()); });
 }
 
 bool StudyDocument::setBlind(bool blind)
@@ -347,13 +349,14 @@ bool StudyDocument::setBlind(bool blind)
 
 void StudyDocument::recordLook()
 {
-    if (d->looked || d->blind || d->busy || !d->result || !d->study.properties.plan)
+    if (d->looked || d->blind || isBusy() || !result() || !d->study.properties.plan)
         return;
     d->looked = true;
-    const std::string_view verdict = core::name(d->result->analysis.verdict.cls);
+    const core::Analysis& analysis = result()->analysis;
     const core::Outcome noted = d->file.note(
         "look",
-        storage::HistoryDetail{"look", {d->result->analysis.pairs.size(), verdict}}.written());
+        storage::HistoryDetail{"look", {analysis.pairs.size(), core::name(analysis.verdict.cls)}}
+            .written());
     if (!noted)
         emit failed(noted.error());
     else if (auto history = d->file.history())
@@ -384,61 +387,12 @@ void StudyDocument::settleOptions()
 
 void StudyDocument::stopComputing()
 {
-    d->again = false;
-    d->stop.request_stop();
+    d->recomputer->stop();
 }
 
 void StudyDocument::recompute()
 {
-    if (d->watcher.isRunning()) {
-        d->again = true;
-        d->stop.request_stop();
-    } else {
-        startComputing();
-    }
-}
-
-void StudyDocument::startComputing()
-{
-    d->runningRevision = d->revision;
-    d->again = false;
-    d->stop = std::stop_source();
-    const auto progress = [this](double share) {
-        QMetaObject::invokeMethod(
-            this, [this, share] { emit progressed(share); }, Qt::QueuedConnection);
-    };
-    if (!d->busy) {
-        d->busy = true;
-        emit busyChanged(true);
-    }
-    AnswerOptions asked;
-    asked.analysis = options();
-    asked.recorded = true;
-    asked.progress = progress;
-    asked.stop = d->stop.get_token();
-    d->watcher.setFuture(QtConcurrent::run(
-        [material = Material{d->study, {}, d->overruled, {}}, asked = std::move(asked),
-         connection = d->recordings.empty() ? nullptr : anotherConnection()]() mutable {
-            if (connection)
-                material.traces = storage::tracesOf(*connection);
-            return answer(std::move(material), asked);
-        }));
-}
-
-void StudyDocument::computed()
-{
-    if (d->again) {
-        startComputing();
-        return;
-    }
-    const Computed result = d->watcher.result();
-    d->busy = false;
-    if (result) {
-        d->result = result;
-        d->resultRevision = d->runningRevision;
-        emit analysisChanged(result);
-    }
-    emit busyChanged(false);
+    d->recomputer->begin();
 }
 
 } // namespace bothways::app

@@ -12,6 +12,7 @@
 #include <QObject>
 #include <QString>
 
+#include <functional>
 #include <memory>
 #include <optional>
 #include <string>
@@ -121,9 +122,9 @@ private:
     explicit StudyDocument(storage::StudyFile file);
     core::Outcome reload();
     bool finish(const core::Outcome& outcome);
+    /// Settles what tryOptions() has pending, does the job, and takes in what came of it.
+    bool change(const std::function<core::Outcome()>& job);
     void recompute();
-    void startComputing();
-    void computed();
 
     struct Private;
     std::unique_ptr<Private> d;

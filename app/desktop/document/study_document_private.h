@@ -2,18 +2,17 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "app/desktop/document/recomputer.h"
 #include "app/desktop/document/study_document.h"
 #include "storage/recordings/recordings.h"
 
-#include <QFutureWatcher>
 #include <QTimer>
 
-#include <stop_token>
+#include <cstdint>
+#include <memory>
 
 /// What a StudyDocument holds, for its own files.
 namespace bothways::app {
-
-using Computed = std::shared_ptr<const ResultSet>;
 
 struct StudyDocument::Private {
     explicit Private(storage::StudyFile f) : file(std::move(f)) {}
@@ -30,13 +29,8 @@ struct StudyDocument::Private {
     std::optional<std::pair<double, double>> tried; ///< margin, confidence
     QTimer settle;
 
-    Computed result;
     std::uint64_t revision = 0; ///< goes up when the study is read anew
-    std::uint64_t resultRevision = 0, runningRevision = 0;
-    QFutureWatcher<Computed> watcher;
-    std::stop_source stop;
-    bool busy = false;
-    bool again = false;
+    std::unique_ptr<Recomputer> recomputer;
 };
 
 } // namespace bothways::app

@@ -33,14 +33,12 @@ bool StudyDocument::takeForeignChange(const core::Outcome& outcome)
 
 bool StudyDocument::cutRecording(core::RecordingId recording, const std::vector<storage::Cut>& cuts)
 {
-    settleOptions();
-    return finish(storage::cutRecording(d->file, recording, cuts));
+    return change([&] { return storage::cutRecording(d->file, recording, cuts); });
 }
 
 bool StudyDocument::dropRecording(core::RecordingId recording)
 {
-    settleOptions();
-    return finish(storage::dropRecording(d->file, recording));
+    return change([&] { return storage::dropRecording(d->file, recording); });
 }
 
 } // namespace bothways::app
