@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "app/wording/language.h"
 #include "core/base/result.h"
 
 #include <iosfwd>
@@ -11,6 +12,7 @@
 /// What every verb is handed: where to write, what day it is. No globals, no clock inside.
 namespace bothways::cli {
 
+using app::Language;
 using core::Done;
 using core::Error;
 using core::ErrorCode;
@@ -24,6 +26,7 @@ struct Surroundings {
     bool errIsTerminal = false;
     bool colour = false;    ///< `out` is a terminal that may be coloured
     std::string today = {}; ///< YYYY-MM-DD, for sheets with times of day
+    Language language = {}; ///< that people are spoken to in; JSON and CSV are English
 };
 
 /// What a verb came to; empty until one has run.
@@ -35,6 +38,6 @@ struct Context {
 };
 
 /// An Error of wrong use.
-[[nodiscard]] Error wrongUse(std::string message, std::string where = {});
+[[nodiscard]] Error wrongUse(core::Message message, core::Place where = {});
 
 } // namespace bothways::cli

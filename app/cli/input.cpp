@@ -2,10 +2,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/cli/input.h"
 
+#include "app/cli/warnings.h"
 #include "app/wording/sentences.h"
 #include "core/screening/screening.h"
-
-#include <fmt/format.h>
 
 #include <algorithm>
 #include <cerrno>
@@ -39,7 +38,7 @@ public:
         return [this](double share) {
             const int pct = static_cast<int>(100.0 * share);
             if (std::exchange(m_shownPct, pct) != pct)
-                m_io.err << fmt::format("\rscreening {} %", pct) << std::flush;
+                m_io.err << "\r" << m_io.language.say("screening {} %"_t, pct) << std::flush;
         };
     }
 
@@ -63,9 +62,9 @@ Result<storage::StudyFile> openForChange(const std::filesystem::path& path)
         std::filesystem::is_regular_file(path, problem) && !app::meansAStudy(path);
     if (sheetLike)
         return Error{ErrorCode::studyFile,
-                     fmt::format("is not a study, and only a study can be changed; make one with "
-                                 "'bothways new NAME{0}', then 'bothways import NAME{0} {1}'",
-                                 kStudySuffix, path.filename().string()),
+                     core::message("is not a study, and only a study can be changed; make one with "
+                                   "'bothways new NAME{0}', then 'bothways import NAME{0} {1}'"_t,
+                                   kStudySuffix, path.filename().string()),
                      path.string()};
     return storage::StudyFile::open(path);
 }
@@ -78,13 +77,13 @@ Result<core::RunId> runByNumber(const core::Study& study, int number,
     if (found != study.runs.end())
         return found->id;
     if (study.runs.empty())
-        return wrongUse(fmt::format("there is no run {}: the study has no runs", number),
+        return wrongUse(core::message("there is no run {}: the study has no runs"_t, number),
                         path.string());
     const auto [lowest, highest] = std::minmax_element(
         study.runs.begin(), study.runs.end(),
         [](const core::Run& a, const core::Run& b) { return a.number < b.number; });
-    return wrongUse(fmt::format("there is no run {}: the study's runs are numbered {} to {}",
-                                number, lowest->number, highest->number),
+    return wrongUse(core::message("there is no run {}: the study's runs are numbered {} to {}"_t,
+                                  number, lowest->number, highest->number),
                     path.string());
 }
 
@@ -131,20 +130,22 @@ void recordLook(const Input& input, const core::Analysis& analysis, Surroundings
     const Outcome noted = file ? file.value().note("look", app::english::verdictSentence(analysis))
                                : Outcome(file.error());
     if (!noted)
-        io.err << fmt::format("warning: this look at a planned study could not be recorded: {}\n",
-                              core::describe(noted.error()));
+        warn(io.language.say("this look at a planned study could not be recorded: {}"_t,
+                             io.language.describe(noted.error())),
+             io);
 }
 
 Outcome writeWholeFile(const std::filesystem::path& path, const std::string& text)
 {
-    const auto failed = [&](const std::string& why) {
-        return Error{ErrorCode::studyFile, "cannot be written: " + why, path.string()};
+    const auto failed = [&](const core::Message& why) {
+        return Error{ErrorCode::studyFile, core::message("cannot be written: {}"_t, why),
+                     path.string()};
     };
     if (storage::StudyFile::isStudyFile(path))
-        return failed("it is a study, which is not written over");
+        return failed("it is a study, which is not written over"_t);
     std::error_code problem;
     if (std::filesystem::is_directory(path, problem))
-        return failed("it is a directory");
+        return failed("it is a directory"_t);
     // Into a neighbour first, so that a full disk leaves the old file as it was; a device or a pipe
     // is written to as it is.
     const bool special =
@@ -154,7 +155,7 @@ Outcome writeWholeFile(const std::filesystem::path& path, const std::string& tex
         part += ".part";
     std::FILE* stream = std::fopen(part.c_str(), "wb");
     if (stream == nullptr)
-        return failed(std::generic_category().message(errno));
+        return failed(core::systemProblem(errno));
     const bool whole = std::fwrite(text.data(), 1, text.size(), stream) == text.size();
     int reason = errno;
     const bool closed = std::fclose(stream) == 0;
@@ -163,15 +164,15 @@ Outcome writeWholeFile(const std::filesystem::path& path, const std::string& tex
     if (!whole || !closed) {
         if (!special)
             std::filesystem::remove(part, problem);
-        return failed(std::generic_category().message(reason));
+        return failed(core::systemProblem(reason));
     }
     if (special)
         return Done{};
     std::filesystem::rename(part, path, problem);
     if (problem) {
-        const std::string why = problem.message();
+        const int why = problem.value();
         std::filesystem::remove(part, problem);
-        return failed(why);
+        return failed(core::systemProblem(why));
     }
     return Done{};
 }

@@ -33,6 +33,12 @@ std::string today()
     return fmt::format("{:%Y-%m-%d}", local);
 }
 
+std::string variable(const char* name)
+{
+    const char* value = std::getenv(name);
+    return value == nullptr ? std::string() : std::string(value);
+}
+
 } // namespace
 
 int main(int argc, char** argv)
@@ -43,8 +49,12 @@ try {
     io.errIsTerminal = isatty(STDERR_FILENO) == 1;
     io.colour = io.outIsTerminal && mayColour();
     io.today = today();
+    io.language = bothways::app::Language::ofEnvironment(variable);
     return bothways::cli::runProgram({argv + 1, argv + argc}, io);
 } catch (const std::exception& problem) {
-    std::cerr << "bothways: stopped by a fault of its own: " << problem.what() << "\n";
+    using bothways::operator""_t;
+    std::cerr << bothways::app::Language::ofEnvironment(variable).say(
+                     "bothways: stopped by a fault of its own: {}"_t, problem.what())
+              << "\n";
     return 1;
 }

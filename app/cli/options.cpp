@@ -8,6 +8,7 @@
 #include <CLI/CLI.hpp>
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <charconv>
 
 namespace bothways::cli {
@@ -27,38 +28,69 @@ CLI::Option* addProperty(CLI::App& app, const std::string& option, const std::st
         ->type_name(type);
 }
 
-void addAssignments(CLI::App& app, const std::string& option, Overrides& overrides,
-                    const std::string& description)
+void addAssignments(const Language& in, CLI::App& app, const std::string& option,
+                    Overrides& overrides, core::Text<0> description)
 {
     app.add_option_function<std::vector<std::string>>(
            option,
-           [&overrides, option](const std::vector<std::string>& texts) {
+           [&in, &overrides, option](const std::vector<std::string>& texts) {
                for (const std::string& text : texts) {
                    auto assignment = splitAssignment(text);
                    if (!assignment)
-                       throw CLI::ValidationError(option, assignment.error().message.english());
+                       throw CLI::ValidationError(option, in.say(assignment.error().message));
                    overrides.properties.push_back(assignment.value());
                }
            },
-           description)
-        ->type_name("NAME=VALUE")
+           in.say(description))
+        ->type_name(in.say("NAME=VALUE"_t))
         ->allow_extra_args(false); // one value each time, so that a file name may follow
 }
 
 } // namespace
 
-Error wrongUse(std::string message, std::string where)
+Error wrongUse(core::Message message, core::Place where)
 {
     return Error{ErrorCode::wrongUse, std::move(message), std::move(where)};
 }
 
-CLI::Option* addNumber(CLI::App& app, const std::string& option, std::optional<double>& value,
-                       const NumberRange& range, const std::string& description)
+core::Message strayValue(const std::string& word, const std::string& option)
+{
+    return core::message("'{}' was not expected; repeat {} for each"_t, word, option);
+}
+
+std::string quotedList(const Language& in, const std::vector<std::string>& names)
+{
+    std::string list;
+    for (const std::string& name : names)
+        list += (list.empty() ? "" : ", ") + in.say("'{}'"_t, name);
+    return list;
+}
+
+void addFooter(const Language& in, CLI::App& app, const std::string& commands,
+               const std::string& words)
+{
+    app.footer(in.say("Example:"_t) + "\n" + commands + (words.empty() ? "" : "\n\n") + words);
+}
+
+CLI::Validator oneOf(const Language& in, const std::vector<std::string>& words)
+{
+    const std::string set = fmt::format("{{{}}}", fmt::join(words, ","));
+    return CLI::Validator(
+        [&in, set, words](const std::string& word) {
+            const bool known = std::find(words.begin(), words.end(), word) != words.end();
+            return known ? std::string() : in.say("{} not in {}"_t, word, set);
+        },
+        set);
+}
+
+CLI::Option* addNumber(const Language& in, CLI::App& app, const std::string& option,
+                       std::optional<double>& value, const NumberRange& range,
+                       core::Text<0> description)
 {
     return app
         .add_option_function<std::string>(
             option,
-            [&value, range, option](const std::string& text) {
+            [&in, &value, range, option](const std::string& text) {
                 const auto number = storage::parseNumber(text);
                 const bool fits =
                     number &&
@@ -66,49 +98,51 @@ CLI::Option* addNumber(CLI::App& app, const std::string& option, std::optional<d
                     (range.withHigh ? number->value <= range.high : number->value < range.high);
                 if (!fits)
                     throw CLI::ValidationError(option,
-                                               fmt::format("'{}' is not {}", text, range.expected));
+                                               in.say("'{}' is not {}"_t, text, range.expected));
                 value = number->value;
             },
-            description)
-        ->type_name("NUMBER");
+            in.say(description))
+        ->type_name(in.say("NUMBER"_t));
 }
 
-CLI::Option* addWhole(CLI::App& app, const std::string& option, std::optional<std::uint64_t>& value,
-                      std::uint64_t low, std::uint64_t high, const std::string& description)
+CLI::Option* addWhole(const Language& in, CLI::App& app, const std::string& option,
+                      std::optional<std::uint64_t>& value, std::uint64_t low, std::uint64_t high,
+                      core::Text<0> description)
 {
     return app
         .add_option_function<std::string>(
             option,
-            [&value, low, high, option](const std::string& text) {
+            [&in, &value, low, high, option](const std::string& text) {
                 std::uint64_t number = 0;
                 const char* end = text.data() + text.size();
                 const auto [rest, problem] = std::from_chars(text.data(), end, number);
                 if (problem != std::errc() || rest != end || number < low || number > high)
                     throw CLI::ValidationError(
-                        option,
-                        fmt::format("'{}' is not a whole number from {} to {}", text, low, high));
+                        option, in.say("'{}' is not a whole number from {} to {}"_t, text,
+                                       std::to_string(low), std::to_string(high)));
                 value = number;
             },
-            description)
+            in.say(description))
         ->type_name("N");
 }
 
-CLI::Option* addUnit(CLI::App& app, std::optional<app::english::ShownUnit>& unit)
+CLI::Option* addUnit(const Language& in, CLI::App& app,
+                     std::optional<app::english::ShownUnit>& unit)
 {
     return app
         .add_option_function<std::string>(
             "--unit",
-            [&unit](const std::string& text) {
+            [&in, &unit](const std::string& text) {
                 unit = app::english::shownUnitFromName(text);
                 if (!unit)
                     throw CLI::ValidationError(
-                        "--unit", fmt::format("'{}' is not one of l_per_100km, mpg_us, mpg_imp, "
-                                              "km_per_l",
-                                              text));
+                        "--unit",
+                        in.say("'{}' is not one of l_per_100km, mpg_us, mpg_imp, km_per_l"_t,
+                               text));
             },
-            "Unit of consumption for people: l_per_100km, mpg_us, mpg_imp, km_per_l (default: "
-            "that of the runs). JSON and CSV do not change")
-        ->type_name("UNIT");
+            in.say("Unit of consumption for people: l_per_100km, mpg_us, mpg_imp, km_per_l "
+                   "(default: that of the runs). JSON and CSV do not change"_t))
+        ->type_name(in.say("UNIT"_t));
 }
 
 Outcome Overrides::applyTo(core::StudyProperties& target) const
@@ -128,35 +162,35 @@ std::optional<std::string> Overrides::given(std::string_view property) const
     return last;
 }
 
-void addSheetOverrides(CLI::App& app, Overrides& overrides)
+void addSheetOverrides(const Language& in, CLI::App& app, Overrides& overrides)
 {
-    addProperty(app, "--date", "date", "YYYY-MM-DD", overrides,
-                "Date of a sheet that has times of day only");
+    addProperty(app, "--date", "date", in.say("YYYY-MM-DD"_t), overrides,
+                in.say("Date of a sheet that has times of day only"_t));
     addProperty(app, "--baseline", "baseline", "NAME", overrides,
-                "Which configuration is the baseline");
-    addAssignments(app, "--limit", overrides,
+                in.say("Which configuration is the baseline"_t));
+    addAssignments(in, app, "--limit", overrides,
                    "A limit of a screening rule for this call: overspeed.rpm=3200; or a timed "
-                   "accessory: accessory_timer.windscreen=450,10 (watts, minutes)");
-    addAssignments(app, "--set", overrides,
-                   "Any other property of a study for this call: fuel=diesel");
+                   "accessory: accessory_timer.windscreen=450,10 (watts, minutes)"_t);
+    addAssignments(in, app, "--set", overrides,
+                   "Any other property of a study for this call: fuel=diesel"_t);
 }
 
-void addAnalysisOverrides(CLI::App& app, Overrides& overrides)
+void addAnalysisOverrides(const Language& in, CLI::App& app, Overrides& overrides)
 {
-    addProperty(app, "--margin", "margin", "PCT", overrides,
-                "The smallest effect that you would care about, per cent (default 1)");
-    addProperty(app, "--confidence", "confidence", "SHARE", overrides,
-                "Confidence of the intervals, in (0.5, 1) (default 0.95)");
-    addProperty(app, "--max-gap", "max_gap", "MIN", overrides,
-                "Widest gap inside a pair, minutes (default 30)");
-    addSheetOverrides(app, overrides);
+    addProperty(app, "--margin", "margin", in.say("PCT"_t), overrides,
+                in.say("The smallest effect that you would care about, per cent (default 1)"_t));
+    addProperty(app, "--confidence", "confidence", in.say("SHARE"_t), overrides,
+                in.say("Confidence of the intervals, in (0.5, 1) (default 0.95)"_t));
+    addProperty(app, "--max-gap", "max_gap", in.say("MIN##minutes"_t), overrides,
+                in.say("Widest gap inside a pair, minutes (default 30)"_t));
+    addSheetOverrides(in, app, overrides);
 }
 
 Result<std::pair<std::string, std::string>> splitAssignment(const std::string& text)
 {
     const std::size_t equals = text.find('=');
     if (equals == std::string::npos || equals == 0)
-        return wrongUse(fmt::format("'{}' is not NAME=VALUE", text));
+        return wrongUse(core::message("'{}' is not NAME=VALUE"_t, text));
     return std::pair(text.substr(0, equals), text.substr(equals + 1));
 }
 

@@ -17,25 +17,41 @@
 namespace CLI {
 class App;
 class Option;
+class Validator;
 } // namespace CLI
 
 /// Options that several verbs share. Numbers are read without the locale, and refused with what was
 /// expected.
 namespace bothways::cli {
 
-/// A number in an open or closed range; `expected` ends the sentence "'x' is no good; expected …".
+/// A number in an open or closed range; `expected` ends the sentence "'x' is not …".
 struct NumberRange {
     double low;
     double high;
     bool withLow = true, withHigh = true;
-    const char* expected;
+    core::Text<0> expected;
 };
 inline constexpr double kNoLimit = std::numeric_limits<double>::infinity();
-CLI::Option* addNumber(CLI::App& app, const std::string& option, std::optional<double>& value,
-                       const NumberRange& range, const std::string& description);
-CLI::Option* addWhole(CLI::App& app, const std::string& option, std::optional<std::uint64_t>& value,
-                      std::uint64_t low, std::uint64_t high, const std::string& description);
-CLI::Option* addUnit(CLI::App& app, std::optional<app::english::ShownUnit>& unit);
+// `in` outlives the parser: what is wrong is said while parsing.
+CLI::Option* addNumber(const Language& in, CLI::App& app, const std::string& option,
+                       std::optional<double>& value, const NumberRange& range,
+                       core::Text<0> description);
+CLI::Option* addWhole(const Language& in, CLI::App& app, const std::string& option,
+                      std::optional<std::uint64_t>& value, std::uint64_t low, std::uint64_t high,
+                      core::Text<0> description);
+CLI::Option* addUnit(const Language& in, CLI::App& app,
+                     std::optional<app::english::ShownUnit>& unit);
+/// The words of which one must be given, as they are typed in any language.
+[[nodiscard]] CLI::Validator oneOf(const Language& in, const std::vector<std::string>& words);
+
+/// The end of a verb's help: an example or more, a line each, and words on it.
+void addFooter(const Language& in, CLI::App& app, const std::string& commands,
+               const std::string& words = {});
+
+/// What stands after a value of an option that is given once for each value.
+[[nodiscard]] core::Message strayValue(const std::string& word, const std::string& option);
+/// "'time', 'speed'"
+[[nodiscard]] std::string quotedList(const Language& in, const std::vector<std::string>& names);
 
 /// Properties of a study that the command line overrides for one call.
 struct Overrides {
@@ -46,9 +62,9 @@ struct Overrides {
     [[nodiscard]] std::optional<std::string> given(std::string_view property) const;
 };
 /// --date, --baseline, --limit NAME=VALUE, --set NAME=VALUE
-void addSheetOverrides(CLI::App& app, Overrides& overrides);
+void addSheetOverrides(const Language& in, CLI::App& app, Overrides& overrides);
 /// The same, with --margin, --confidence, --max-gap
-void addAnalysisOverrides(CLI::App& app, Overrides& overrides);
+void addAnalysisOverrides(const Language& in, CLI::App& app, Overrides& overrides);
 
 /// "name=value" in two.
 [[nodiscard]] Result<std::pair<std::string, std::string>> splitAssignment(const std::string& text);

@@ -2,6 +2,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/cli/program.h"
 
+#include "app/cli/complaints.h"
+#include "app/cli/help.h"
+#include "app/cli/options.h"
 #include "app/cli/verbs/verbs.h"
 #include "app/output/version.h"
 
@@ -14,64 +17,51 @@
 namespace bothways::cli {
 namespace {
 
-constexpr const char* kIntroduction =
-    "Bothways keeps the log of fuel-economy runs driven out and back, baseline - device -\n"
-    "baseline, finds the runs that cannot be used, and says whether there is an effect,\n"
-    "how large, and how sure. FILE is a study (NAME.bothways) or a run sheet (CSV).\n";
+constexpr const char* kLanguageOption = "--language";
 
-constexpr const char* kFooter =
-    "Begin with a run sheet that you have:\n"
-    "  bothways analyse morning.csv\n"
-    "or with a study:\n"
-    "  bothways new day.bothways stretch.km=5 margin=1\n"
-    "  bothways import day.bothways morning.csv\n"
-    "  bothways screen day.bothways\n"
-    "  bothways analyse day.bothways\n"
-    "\n"
-    "Exit codes: 0 done (also with no verdict), 2 wrong use, 3 the input is bad,\n"
-    "4 a study file cannot be opened, read or written.\n"
-    "The driver drives; the companion types.";
+using Words = std::vector<std::string>;
 
-void addVerbs(CLI::App& program, Context& context)
+core::Text<0> introduction()
 {
-    addNew(program, context);
-    addSet(program, context);
-    addImport(program, context);
-    addExport(program, context);
-    addAdd(program, context);
-    addPairing(program, context);
-    addRename(program, context);
-    addUndo(program, context);
-    addRuns(program, context);
-    addScreen(program, context);
-    addDiscard(program, context);
-    addAnalyse(program, context);
-    addPlan(program, context);
-    addLedger(program, context);
-    addReport(program, context);
-    for (CLI::App* verb : program.get_subcommands({}))
-        verb->group("Verbs");
+    return "Bothways keeps the log of fuel-economy runs driven out and back, baseline - device -\n"
+           "baseline, finds the runs that cannot be used, and says whether there is an effect,\n"
+           "how large, and how sure. FILE is a study (NAME.bothways) or a run sheet (CSV).\n"_t;
 }
 
-bool isVerb(const CLI::App& program, const std::string& name)
+std::string footer(const Language& in)
 {
-    return !program.get_subcommands([&](const CLI::App* verb) { return verb->get_name() == name; })
-                .empty();
+    return in.say("Begin with a run sheet that you have:"_t) +
+           "\n  bothways analyse morning.csv\n" + in.say("or with a study:"_t) +
+           "\n  bothways new day.bothways stretch.km=5 margin=1\n"
+           "  bothways import day.bothways morning.csv\n"
+           "  bothways screen day.bothways\n"
+           "  bothways analyse day.bothways\n\n" +
+           in.say("Exit codes: 0 done (also with no verdict), 2 wrong use, 3 the input is bad,\n"
+                  "4 a study file cannot be opened, read or written.\n"
+                  "The driver drives; the companion types."_t);
 }
 
-std::string verbNames(const CLI::App& program)
+const Verb* verbNamed(std::string_view name)
 {
-    std::vector<std::string> names;
-    for (const CLI::App* verb : program.get_subcommands([](const CLI::App*) { return true; }))
-        names.push_back(verb->get_name());
-    return fmt::format("{}", fmt::join(names, ", "));
+    const auto verbs = allVerbs();
+    const auto found = std::find_if(verbs.begin(), verbs.end(),
+                                    [&](const Verb& verb) { return verb.name == name; });
+    return found == verbs.end() ? nullptr : &*found;
+}
+
+std::string verbNames()
+{
+    std::string names;
+    for (const Verb& verb : allVerbs())
+        names += (names.empty() ? "" : ", ") + std::string(verb.name);
+    return names;
 }
 
 /// The verb that was being read when the parser gave up.
-std::string verbAsked(const CLI::App& program, const std::vector<std::string>& arguments)
+std::string verbAsked(const Words& arguments)
 {
     for (const std::string& argument : arguments) {
-        if (isVerb(program, argument))
+        if (verbNamed(argument))
             return argument + " ";
         if (!argument.empty() && argument.front() != '-')
             break;
@@ -79,83 +69,150 @@ std::string verbAsked(const CLI::App& program, const std::vector<std::string>& a
     return {};
 }
 
-/// Words that follow one value of an option which is given once for each value.
-std::string hintFor(const std::string& extra, const CLI::App& program,
-                    const std::vector<std::string>& arguments)
-{
-    const auto isOption = [](const std::string& argument) { return argument.starts_with("--"); };
-    const auto at = std::find(arguments.rbegin(), arguments.rend(), extra);
-    const auto before = std::find_if(at, arguments.rend(), isOption);
-    if (before == arguments.rend())
-        return {};
-    for (const CLI::App* verb : program.get_subcommands())
-        if (const CLI::Option* option = verb->get_option_no_throw(*before);
-            option && option->get_items_expected_max() > 1 && !option->get_allow_extra_args())
-            return fmt::format("; repeat {} for each", *before);
-    return {};
-}
-
 int report(const Outcome& outcome, Surroundings& io)
 {
     if (outcome)
         return 0;
-    io.err << core::describe(outcome.error()) << "\n";
+    io.err << io.language.describe(outcome.error()) << "\n";
     return static_cast<int>(outcome.error().code);
 }
 
-int wrongUseOf(const CLI::App& program, const std::vector<std::string>& arguments,
-               const std::string& message, Surroundings& io)
+int wrongUseOf(const Words& arguments, const core::Message& message, Surroundings& io)
 {
-    io.err << "bothways: " << message << "\n"
-           << "See: bothways " << verbAsked(program, arguments) << "--help\n";
+    io.err << "bothways: " << io.language.say(message) << "\n"
+           << io.language.say("See: {}"_t, "bothways " + verbAsked(arguments) + "--help") << "\n";
     return static_cast<int>(ErrorCode::wrongUse);
 }
 
-} // namespace
-
-int runProgram(const std::vector<std::string>& arguments, Surroundings& io)
+core::Message noVerb()
 {
-    CLI::App program(kIntroduction, "bothways");
-    program.set_version_flag("--version", std::string("bothways ") + app::kVersion,
-                             "Say the version and leave");
-    program.set_help_flag("-h,--help", "Say this and leave");
-    program.footer(kFooter);
-    program.require_subcommand(0, 1);
-    program.get_formatter()->column_width(28);
-    program.get_formatter()->label("SUBCOMMAND", "VERB");
-    Context context{io};
-    addVerbs(program, context);
+    return core::message("no verb was given; expected one of {}"_t, verbNames());
+}
 
-    if (arguments.empty())
-        return wrongUseOf(program, arguments,
-                          "no verb was given; expected one of " + verbNames(program), io);
-    if (!arguments.front().starts_with('-') && !isVerb(program, arguments.front()))
-        return wrongUseOf(program, {},
-                          fmt::format("there is no verb '{}'; expected one of {}",
-                                      arguments.front(), verbNames(program)),
-                          io);
+/// Takes --language out of the words, wherever it stands: what the parser says is in it, too.
+/// @return  what is wrong with it; empty where all is well
+core::Message takeLanguage(Words& arguments, Language& language)
+{
+    const std::string known = fmt::format("{}", fmt::join(Language::all(), ", "));
+    const std::string withValue = std::string(kLanguageOption) + "=";
+    const auto end = std::find(arguments.begin(), arguments.end(), "--");
+    Words kept;
+    for (auto word = arguments.begin(); word != arguments.end(); ++word) {
+        const bool apart = word < end && *word == kLanguageOption;
+        if (!apart && !(word < end && word->starts_with(withValue))) {
+            kept.push_back(std::move(*word));
+            continue;
+        }
+        if (apart && ++word == end)
+            return core::message("--language needs a value; expected one of {}"_t, known);
+        const std::string name = apart ? *word : word->substr(withValue.size());
+        const auto named = Language::named(name);
+        if (!named)
+            return core::message("there is no language '{}'; expected one of {}"_t, name, known);
+        language = *named;
+    }
+    arguments = std::move(kept);
+    return {};
+}
+
+/// The verbs, of which only those that are among the words can be asked for their options; without
+/// a verb in front, help may list them all.
+void addVerbs(CLI::App& program, const Words& arguments, Context& context)
+{
+    const Language& in = context.io.language;
+    const bool oneIsAsked = verbNamed(arguments.front()) != nullptr;
+    for (const Verb& verb : allVerbs()) {
+        const bool asked =
+            std::find(arguments.begin(), arguments.end(), verb.name) != arguments.end();
+        if (oneIsAsked && !asked)
+            continue;
+        CLI::App* added = program.add_subcommand(verb.name, in.say(verb.what));
+        added->group(in.say("Verbs"_t));
+        if (!asked)
+            continue;
+        verb.describe(*added, context);
+        nameTypes(in, *added);
+    }
+}
+
+void describeProgram(CLI::App& program, const Language& in)
+{
+    program.formatter(helpIn(in));
+    program.set_version_flag("--version", std::string("bothways ") + app::kVersion,
+                             in.say("Say the version and leave"_t));
+    program.set_help_flag("-h,--help", in.say("Say this and leave"_t));
+    const std::string language =
+        in.say("Language of what is said to people: {} (default: that of LC_ALL, LC_MESSAGES or "
+               "LANG). JSON and CSV do not change"_t,
+               fmt::format("{}", fmt::join(Language::all(), ", ")));
+    program
+        .add_option(kLanguageOption, language) // for help alone: takeLanguage() has been here
+        ->type_name(in.say("LANGUAGE"_t));
+    program.footer(footer(in));
+    program.require_subcommand(0, 1);
+}
+
+/// A word too many: of the program, or after one value of an option that is given once for each.
+core::Message complaintOf(const std::string& extra, const CLI::App& program, const Words& arguments)
+{
+    const auto isOption = [](const std::string& argument) { return argument.starts_with("--"); };
+    const auto at = std::find(arguments.rbegin(), arguments.rend(), extra);
+    const auto before = std::find_if(at, arguments.rend(), isOption);
+    if (before != arguments.rend())
+        for (const CLI::App* verb : program.get_subcommands())
+            if (const CLI::Option* option = verb->get_option_no_throw(*before);
+                option && option->get_items_expected_max() > 1 && !option->get_allow_extra_args())
+                return strayValue(extra, *before);
+    return core::message("'{}' was not expected"_t, extra);
+}
+
+/// Reads the words and runs the verb.
+/// @return  the exit code where that is settled: help was asked for, or the words are wrong
+std::optional<int> parse(CLI::App& program, const Words& arguments, Surroundings& io)
+{
     try {
-        std::vector<std::string> reversed(arguments.rbegin(), arguments.rend());
-        program.parse(std::move(reversed));
+        program.parse(Words(arguments.rbegin(), arguments.rend()));
     } catch (const CLI::Success& asked) { // --help, --version
         program.exit(asked, io.out, io.err);
         return 0;
     } catch (const CLI::ExtrasError&) {
-        const std::vector<std::string> extra = program.remaining(true);
-        const std::string first = extra.empty() ? std::string() : extra.front();
+        const Words extra = program.remaining(true);
         return wrongUseOf(
-            program, arguments,
-            fmt::format("'{}' was not expected{}", first, hintFor(first, program, arguments)), io);
+            arguments,
+            complaintOf(extra.empty() ? std::string() : extra.front(), program, arguments), io);
     } catch (const CLI::ParseError& problem) {
-        return wrongUseOf(program, arguments, problem.what(), io);
+        return wrongUseOf(arguments, complaint(problem), io);
     }
+    return std::nullopt;
+}
+
+} // namespace
+
+int runProgram(const std::vector<std::string>& given, Surroundings& io)
+{
+    Words arguments = given;
+    if (const core::Message wrong = takeLanguage(arguments, io.language); !wrong.empty())
+        return wrongUseOf({}, wrong, io);
+    if (arguments.empty())
+        return wrongUseOf(arguments, noVerb(), io);
+    if (!arguments.front().starts_with('-') && !verbNamed(arguments.front()))
+        return wrongUseOf({},
+                          core::message("there is no verb '{}'; expected one of {}"_t,
+                                        arguments.front(), verbNames()),
+                          io);
+    const Language& in = io.language;
+    CLI::App program(in.say(introduction()), "bothways");
+    describeProgram(program, in);
+    Context context{io};
+    addVerbs(program, arguments, context);
+    if (const auto settled = parse(program, arguments, io))
+        return *settled;
     if (!context.result)
-        return wrongUseOf(program, arguments,
-                          "no verb was given; expected one of " + verbNames(program), io);
+        return wrongUseOf(arguments, noVerb(), io);
     const int code = report(*context.result, io);
     io.out.flush();
     if (code == 0 && !io.out) {
-        io.err << "bothways: the results cannot be written to standard output\n";
+        io.err << in.say("bothways: the results cannot be written to standard output"_t) << "\n";
         return static_cast<int>(ErrorCode::studyFile);
     }
     return code;

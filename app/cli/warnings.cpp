@@ -6,8 +6,6 @@
 #include "core/screening/odd_runs.h"
 #include "core/study/properties.h"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 #include <ostream>
 
@@ -20,15 +18,15 @@ constexpr std::size_t kMostWarnings = 10;
 
 void warn(const std::string& sentence, Surroundings& io)
 {
-    io.err << "warning: " << sentence << "\n";
+    io.err << io.language.say("warning: {}"_t, sentence) << "\n";
 }
 
 void warnOfNewRuns(const core::Study& before, const core::Study& now, Surroundings& io)
 {
     const Outcome baseline = core::checkBaseline(now);
     if (!baseline && core::checkBaseline(before))
-        warn(fmt::format("the study {}; choose with 'bothways set STUDY baseline=NAME'",
-                         baseline.error().message.english()),
+        warn(io.language.say("the study {}; choose with 'bothways set STUDY baseline=NAME'"_t,
+                             baseline.error().message),
              io);
     const auto known = core::oddRuns(before);
     auto added = core::oddRuns(now);
@@ -40,7 +38,8 @@ void warnOfNewRuns(const core::Study& before, const core::Study& now, Surroundin
     for (std::size_t i = 0; i < std::min(added.size(), kMostWarnings); ++i)
         warn(app::english::oddRunSentence(added[i], now), io);
     if (added.size() > kMostWarnings)
-        warn(fmt::format("and {} more; 'bothways runs' lists them", added.size() - kMostWarnings),
+        warn(io.language.say("and {} more; 'bothways runs' lists them"_t,
+                             added.size() - kMostWarnings),
              io);
 }
 

@@ -20,14 +20,277 @@
         <translation>„{}“</translation>
     </message>
     <message>
+        <source>&apos;{}&apos; is no date; expected YYYY-MM-DD, a day that there is</source>
+        <translation>„{}“ ist kein Datum; erwartet wird JJJJ-MM-TT, ein Tag, den es gibt</translation>
+    </message>
+    <message>
+        <source>&apos;{}&apos; is no reason; expected one of {}</source>
+        <translation>„{}“ ist kein Grund; erwartet wird einer von {}</translation>
+    </message>
+    <message>
+        <source>&apos;{}&apos; is not COLUMN=CHANNEL[,FACTOR[,OFFSET]]</source>
+        <translation>„{}“ ist nicht SPALTE=KANAL[,FAKTOR[,VERSATZ]]</translation>
+    </message>
+    <message>
+        <source>&apos;{}&apos; is not LAT,LON,LAT,LON[,METRES]</source>
+        <translation>„{}“ ist nicht BREITE,LÄNGE,BREITE,LÄNGE[,METER]</translation>
+    </message>
+    <message>
+        <source>&apos;{}&apos; is not LOW,MIDDLE,HIGH in rising order</source>
+        <translation>„{}“ ist nicht UNTEN,MITTE,OBEN in steigender Folge</translation>
+    </message>
+    <message>
+        <source>&apos;{}&apos; is not NAME=VALUE</source>
+        <translation>„{}“ ist nicht NAME=WERT</translation>
+    </message>
+    <message>
+        <source>&apos;{}&apos; is not a whole number from {} to {}</source>
+        <translation>„{}“ ist keine ganze Zahl von {} bis {}</translation>
+    </message>
+    <message>
+        <source>&apos;{}&apos; is not one of l_per_100km, mpg_us, mpg_imp, km_per_l</source>
+        <translation>„{}“ ist keines von l_per_100km, mpg_us, mpg_imp, km_per_l</translation>
+    </message>
+    <message>
+        <source>&apos;{}&apos; is not petrol, e10 or diesel</source>
+        <translation>„{}“ ist weder petrol noch e10 noch diesel</translation>
+    </message>
+    <message>
+        <source>&apos;{}&apos; is not {}</source>
+        <translation>„{}“ passt nicht; erwartet: {}</translation>
+    </message>
+    <message>
+        <source>&apos;{}&apos; was not expected</source>
+        <translation>„{}“ war nicht erwartet</translation>
+    </message>
+    <message>
+        <source>&apos;{}&apos; was not expected; repeat {} for each</source>
+        <translation>„{}“ war nicht erwartet; {} ist für jeden Wert zu wiederholen</translation>
+    </message>
+    <message>
+        <source>(undone)</source>
+        <translation>(rückgängig gemacht)</translation>
+    </message>
+    <message>
         <source>,</source>
         <comment>between thousands</comment>
         <translation>.</translation>
     </message>
     <message>
+        <source>--csv lists the pairs of one study; several were given</source>
+        <translation>--csv listet die Paare einer Studie auf; angegeben sind mehrere</translation>
+    </message>
+    <message>
+        <source>--cut goes with --trace FILE or --recording NAME</source>
+        <translation>--cut gehört zu --trace DATEI oder --recording NAME</translation>
+    </message>
+    <message>
+        <source>--cut position and --gates go together</source>
+        <translation>--cut position und --gates gehören zusammen</translation>
+    </message>
+    <message>
+        <source>--language needs a value; expected one of {}</source>
+        <translation>--language braucht einen Wert; erwartet wird einer von {}</translation>
+    </message>
+    <message>
+        <source>--recording NAME is there to be cut; expected --cut</source>
+        <translation>--recording NAME ist zum Schneiden da; erwartet wird --cut</translation>
+    </message>
+    <message>
         <source>.</source>
         <comment>decimal sign</comment>
         <translation>,</translation>
+    </message>
+    <message>
+        <source>A limit of a screening rule for this call: overspeed.rpm=3200; or a timed accessory: accessory_timer.windscreen=450,10 (watts, minutes)</source>
+        <translation>Eine Grenze einer Sichtungsregel für diesen Aufruf: overspeed.rpm=3200; oder ein Nebenverbraucher, der sich abschaltet: accessory_timer.windscreen=450,10 (Watt, Minuten)</translation>
+    </message>
+    <message>
+        <source>A part is given to the run of the study with which it overlaps most in time, and only if they overlap by at least half of the shorter of the two (to a run without duration: if its start lies within the part or at most 60 s before its beginning); never two parts to one run. The run takes start and duration of the part; with --cut times runs stay as they are. Other parts are new runs. A recording that cannot be cut does not come in.</source>
+        <translation>Ein Teil geht an die Fahrt der Studie, mit der er sich zeitlich am meisten überschneidet, und nur, wenn die Überschneidung mindestens die Hälfte des kürzeren von beiden ausmacht (an eine Fahrt ohne Dauer: wenn ihr Start im Teil oder höchstens 60 s vor dessen Anfang liegt); nie zwei Teile an eine Fahrt. Die Fahrt übernimmt Start und Dauer des Teils; mit --cut times bleiben Fahrten, wie sie sind. Andere Teile sind neue Fahrten. Eine Aufzeichnung, die sich nicht schneiden lässt, kommt nicht in die Studie.</translation>
+    </message>
+    <message>
+        <source>A recording that the study has, by its file&apos;s name, to be cut</source>
+        <translation>Eine Aufzeichnung, die die Studie hat, nach dem Namen ihrer Datei, zum Schneiden</translation>
+    </message>
+    <message>
+        <source>A recording: CSV, GPX 1.1 or NMEA 0183</source>
+        <translation>Eine Aufzeichnung: CSV, GPX 1.1 oder NMEA 0183</translation>
+    </message>
+    <message>
+        <source>A rule&apos;s name, or other</source>
+        <translation>Name einer Regel, oder other</translation>
+    </message>
+    <message>
+        <source>A run sheet (CSV)</source>
+        <translation>Ein Fahrtenblatt (CSV)</translation>
+    </message>
+    <message>
+        <source>A run sheet with every column (default)</source>
+        <translation>Ein Fahrtenblatt mit allen Spalten (Vorgabe)</translation>
+    </message>
+    <message>
+        <source>A sheet with a bad line is refused whole, and every bad line is listed.</source>
+        <translation>Ein Blatt mit einer fehlerhaften Zeile wird ganz abgelehnt, und jede fehlerhafte Zeile wird aufgeführt.</translation>
+    </message>
+    <message>
+        <source>A study or a run sheet</source>
+        <translation>Eine Studie oder ein Fahrtenblatt</translation>
+    </message>
+    <message>
+        <source>A study or run sheet: gives consumption, and the effect that it could show</source>
+        <translation>Eine Studie oder ein Fahrtenblatt: gibt den Verbrauch vor und den Effekt, den sie zeigen könnte</translation>
+    </message>
+    <message>
+        <source>Add one run to a study</source>
+        <translation>Eine Fahrt zu einer Studie hinzufügen</translation>
+    </message>
+    <message>
+        <source>Another name for a configuration or a direction, in all runs</source>
+        <translation>Eine Konfiguration oder Richtung umbenennen, in allen Fahrten</translation>
+    </message>
+    <message>
+        <source>Any other property of a study for this call: fuel=diesel</source>
+        <translation>Jede andere Eigenschaft einer Studie für diesen Aufruf: fuel=diesel</translation>
+    </message>
+    <message>
+        <source>As JSON, for programs</source>
+        <translation>Als JSON, für Programme</translation>
+    </message>
+    <message>
+        <source>Assumed, as nothing says otherwise: {}.</source>
+        <translation>Angenommen, da nichts anderes angegeben ist: {}.</translation>
+    </message>
+    <message>
+        <source>Begin with a run sheet that you have:</source>
+        <translation>Beginnen Sie mit einem Fahrtenblatt, das Sie haben:</translation>
+    </message>
+    <message>
+        <source>Blocks in driving order (default ABA)</source>
+        <translation>Blöcke in der Reihenfolge des Fahrens (Vorgabe ABA)</translation>
+    </message>
+    <message>
+        <source>Bothways keeps the log of fuel-economy runs driven out and back, baseline - device -
+baseline, finds the runs that cannot be used, and says whether there is an effect,
+how large, and how sure. FILE is a study (NAME.bothways) or a run sheet (CSV).
+</source>
+        <translation>Bothways führt Buch über Verbrauchsfahrten hin und zurück, Referenz - Gerät -
+Referenz, findet die Fahrten, die sich nicht verwenden lassen, und sagt, ob es
+einen Effekt gibt, wie groß er ist und wie sicher. DATEI ist eine Studie
+(NAME.bothways) oder ein Fahrtenblatt (CSV).
+</translation>
+    </message>
+    <message>
+        <source>Bring a run sheet, or a data logger&apos;s recording, into a study</source>
+        <translation>Ein Fahrtenblatt oder die Aufzeichnung eines Datenloggers in eine Studie übernehmen</translation>
+    </message>
+    <message>
+        <source>COLUMN=CHANNEL[,FACTOR[,OFFSET]]</source>
+        <translation>SPALTE=KANAL[,FAKTOR[,VERSATZ]]</translation>
+    </message>
+    <message>
+        <source>COLUMN=VALUE</source>
+        <translation>SPALTE=WERT</translation>
+    </message>
+    <message>
+        <source>COLUMNS</source>
+        <translation>SPALTEN</translation>
+    </message>
+    <message>
+        <source>Confidence of the interval (default 0.95)</source>
+        <translation>Konfidenz des Intervalls (Vorgabe 0.95)</translation>
+    </message>
+    <message>
+        <source>Confidence of the intervals, in (0.5, 1) (default 0.95)</source>
+        <translation>Konfidenz der Intervalle, zwischen 0.5 und 1 (Vorgabe 0.95)</translation>
+    </message>
+    <message>
+        <source>Configuration of the parts that are no run of the study yet</source>
+        <translation>Konfiguration der Teile, die noch keine Fahrt der Studie sind</translation>
+    </message>
+    <message>
+        <source>Consumption of the baseline, L/100 km (default 8)</source>
+        <translation>Verbrauch der Referenz, l/100 km (Vorgabe 8)</translation>
+    </message>
+    <message>
+        <source>Could not convert: {} = {}</source>
+        <translation>Falscher Wert: {} = {}</translation>
+    </message>
+    <message>
+        <source>Cut the recording into runs: by the run sheet&apos;s times, marks in it (&quot;start&quot;, &quot;end&quot;), gates passed, or a speed that was held: the study&apos;s road_speed.target_kmh, else the one held longest, which is said</source>
+        <translation>Die Aufzeichnung in Fahrten schneiden: nach den Zeiten des Fahrtenblatts, nach Marken darin („start“, „end“), nach durchfahrenen Toren oder nach einer gehaltenen Geschwindigkeit: road_speed.target_kmh der Studie, sonst die am längsten gehaltene, die dann genannt wird</translation>
+    </message>
+    <message>
+        <source>Date of a sheet that has times of day only</source>
+        <translation>Datum eines Blatts, das nur Uhrzeiten hat</translation>
+    </message>
+    <message>
+        <source>Do again what was taken back</source>
+        <translation>Wiederholen, was rückgängig gemacht wurde</translation>
+    </message>
+    <message>
+        <source>Efficiency from the engine to the wheels</source>
+        <translation>Wirkungsgrad vom Motor bis zu den Rädern</translation>
+    </message>
+    <message>
+        <source>Efficiency of the alternator</source>
+        <translation>Wirkungsgrad der Lichtmaschine</translation>
+    </message>
+    <message>
+        <source>Efficiency of the device&apos;s generator</source>
+        <translation>Wirkungsgrad des Generators im Gerät</translation>
+    </message>
+    <message>
+        <source>Efficiency of the engine for a little more work</source>
+        <translation>Wirkungsgrad des Motors für ein wenig mehr Arbeit</translation>
+    </message>
+    <message>
+        <source>Electrical output (default 600)</source>
+        <translation>Elektrische Leistung (Vorgabe 600)</translation>
+    </message>
+    <message>
+        <source>Example:</source>
+        <translation>Beispiel:</translation>
+    </message>
+    <message>
+        <source>Excludes</source>
+        <translation>Nicht mit</translation>
+    </message>
+    <message>
+        <source>Exit codes: 0 done (also with no verdict), 2 wrong use, 3 the input is bad,
+4 a study file cannot be opened, read or written.
+The driver drives; the companion types.</source>
+        <translation>Rückgabewerte: 0 erledigt (auch ohne Urteil), 2 falscher Aufruf, 3 fehlerhafte
+Eingabe, 4 eine Studiendatei lässt sich nicht öffnen, lesen oder schreiben.
+Wer fährt, fährt; wer mitfährt, tippt.</translation>
+    </message>
+    <message>
+        <source>FILE</source>
+        <translation>DATEI</translation>
+    </message>
+    <message>
+        <source>FUEL</source>
+        <translation>KRAFTSTOFF</translation>
+    </message>
+    <message>
+        <source>Find the fewest pairs a block that show this effect, per cent</source>
+        <translation>Die kleinste Zahl von Paaren je Block finden, die diesen Effekt zeigt, in Prozent</translation>
+    </message>
+    <message>
+        <source>Give back the runs (CSV, JSON) or the pairs (CSV)</source>
+        <translation>Die Fahrten (CSV, JSON) oder die Paare (CSV) ausgeben</translation>
+    </message>
+    <message>
+        <source>How far the rotor slows the air (default 1/3)</source>
+        <translation>Wie weit der Rotor die Luft bremst (Vorgabe 1/3)</translation>
+    </message>
+    <message>
+        <source>How often it should be found (default 0.8)</source>
+        <translation>Wie oft er gefunden werden soll (Vorgabe 0.8)</translation>
+    </message>
+    <message>
+        <source>INT</source>
+        <translation>ZAHL</translation>
     </message>
     <message>
         <source>Input/output error</source>
@@ -38,6 +301,102 @@
         <translation>ist ein Verzeichnis</translation>
     </message>
     <message>
+        <source>Is there an effect, how large, how sure? Several files: a table</source>
+        <translation>Gibt es einen Effekt, wie groß, wie sicher? Mehrere Dateien: eine Tabelle</translation>
+    </message>
+    <message>
+        <source>L,M,H</source>
+        <comment>low, middle, high</comment>
+        <translation>U,M,O</translation>
+    </message>
+    <message>
+        <source>L/100 km above 0</source>
+        <translation>l/100 km über 0</translation>
+    </message>
+    <message>
+        <source>LANGUAGE</source>
+        <translation>SPRACHE</translation>
+    </message>
+    <message>
+        <source>LAT,LON,LAT,LON[,METRES]</source>
+        <translation>BREITE,LÄNGE,BREITE,LÄNGE[,METER]</translation>
+    </message>
+    <message>
+        <source>Language of what is said to people: {} (default: that of LC_ALL, LC_MESSAGES or LANG). JSON and CSV do not change</source>
+        <translation>Sprache dessen, was Menschen gesagt wird: {} (Vorgabe: die aus LC_ALL, LC_MESSAGES oder LANG). JSON und CSV ändern sich nicht</translation>
+    </message>
+    <message>
+        <source>Leave out what a finding spoils, for this call</source>
+        <translation>Weglassen, was ein Befund unbrauchbar macht, für diesen Aufruf</translation>
+    </message>
+    <message>
+        <source>Length of the stretch (default: that of the study, else 5)</source>
+        <translation>Länge der Messstrecke (Vorgabe: die der Studie, sonst 5)</translation>
+    </message>
+    <message>
+        <source>Lift a discard: the runs count again</source>
+        <translation>Ein Verwerfen aufheben: die Fahrten zählen wieder</translation>
+    </message>
+    <message>
+        <source>List the runs with state, reason, pair and findings</source>
+        <translation>Die Fahrten auflisten, mit Zustand, Grund, Paar und Befunden</translation>
+    </message>
+    <message>
+        <source>Look for runs that cannot be used, and why</source>
+        <translation>Nach Fahrten suchen, die sich nicht verwenden lassen, und warum</translation>
+    </message>
+    <message>
+        <source>Lower heating value of the fuel, MJ/L</source>
+        <translation>Unterer Heizwert des Kraftstoffs, MJ/l</translation>
+    </message>
+    <message>
+        <source>MIN</source>
+        <comment>minutes</comment>
+        <translation>MIN</translation>
+    </message>
+    <message>
+        <source>MJ/L above 0</source>
+        <translation>MJ/l über 0</translation>
+    </message>
+    <message>
+        <source>Make an empty study</source>
+        <translation>Eine leere Studie anlegen</translation>
+    </message>
+    <message>
+        <source>Minutes a pair (default 15)</source>
+        <translation>Minuten je Paar (Vorgabe 15)</translation>
+    </message>
+    <message>
+        <source>Minutes a switch (default 20)</source>
+        <translation>Minuten je Wechsel (Vorgabe 20)</translation>
+    </message>
+    <message>
+        <source>NAME=VALUE</source>
+        <translation>NAME=WERT</translation>
+    </message>
+    <message>
+        <source>NEW</source>
+        <translation>NEU</translation>
+    </message>
+    <message>
+        <source>NUMBER</source>
+        <translation>ZAHL</translation>
+    </message>
+    <message>
+        <source>Names: name, date, baseline, margin (per cent), confidence, max_gap (min), aero_share,
+fuel (petrol, e10, diesel, electric), bearing_deg, cold_start, notes,
+plan.sequence, plan.pairs, plan.margin, plan.confidence,
+accessory_timer.NAME=WATTS,MINUTES, and the limits of the screening rules:</source>
+        <translation>Namen: name, date, baseline, margin (Prozent), confidence, max_gap (min), aero_share,
+fuel (petrol, e10, diesel oder electric), bearing_deg, cold_start, notes,
+plan.sequence, plan.pairs, plan.margin und plan.confidence,
+accessory_timer.NAME=WATT,MINUTEN und die Grenzen der Sichtungsregeln:</translation>
+    </message>
+    <message>
+        <source>Needs</source>
+        <translation>Nur mit</translation>
+    </message>
+    <message>
         <source>No space left on device</source>
         <translation>kein Platz mehr auf dem Datenträger</translation>
     </message>
@@ -46,12 +405,352 @@
         <translation>Datei oder Ordner nicht gefunden</translation>
     </message>
     <message>
+        <source>Number of either run</source>
+        <translation>Nummer einer der beiden Fahrten</translation>
+    </message>
+    <message>
+        <source>Number of the one run</source>
+        <translation>Nummer der einen Fahrt</translation>
+    </message>
+    <message>
+        <source>Number of the other run</source>
+        <translation>Nummer der anderen Fahrt</translation>
+    </message>
+    <message>
+        <source>Numbers of the runs</source>
+        <translation>Nummern der Fahrten</translation>
+    </message>
+    <message>
+        <source>OLD</source>
+        <translation>ALT</translation>
+    </message>
+    <message>
+        <source>OPTIONS</source>
+        <translation>OPTIONEN</translation>
+    </message>
+    <message>
+        <source>OTHER</source>
+        <comment>a run</comment>
+        <translation>ANDERE</translation>
+    </message>
+    <message>
+        <source>On a study: discard every counted run that a finding spoils</source>
+        <translation>Bei einer Studie: jede gewertete Fahrt verwerfen, die ein Befund unbrauchbar macht</translation>
+    </message>
+    <message>
+        <source>One HTML page that a stranger can check: verdict, pictures, every run</source>
+        <translation>Eine HTML-Seite, die ein Fremder nachprüfen kann: Urteil, Bilder, jede Fahrt</translation>
+    </message>
+    <message>
+        <source>Options</source>
+        <translation>Optionen</translation>
+    </message>
+    <message>
+        <source>PCT</source>
+        <translation>PROZENT</translation>
+    </message>
+    <message>
+        <source>PROPERTIES</source>
+        <translation>EIGENSCHAFTEN</translation>
+    </message>
+    <message>
+        <source>Pairs a block (default 4)</source>
+        <translation>Paare je Block (Vorgabe 4)</translation>
+    </message>
+    <message>
         <source>Permission denied</source>
         <translation>keine Berechtigung</translation>
     </message>
     <message>
+        <source>Positionals</source>
+        <translation>Argumente</translation>
+    </message>
+    <message>
+        <source>Properties and runs as JSON</source>
+        <translation>Eigenschaften und Fahrten als JSON</translation>
+    </message>
+    <message>
+        <source>Properties, as &apos;bothways set&apos; takes them</source>
+        <translation>Eigenschaften, wie „bothways set“ sie nimmt</translation>
+    </message>
+    <message>
+        <source>REASON</source>
+        <translation>GRUND</translation>
+    </message>
+    <message>
+        <source>REQUIRED</source>
+        <translation>NÖTIG</translation>
+    </message>
+    <message>
+        <source>RUN</source>
+        <translation>FAHRT</translation>
+    </message>
+    <message>
         <source>Read-only file system</source>
         <translation>Dateisystem ist schreibgeschützt</translation>
+    </message>
+    <message>
+        <source>Reasons: {}.
+Decide by what was seen in the run, never by its consumption: the result shows what
+putting each discard back would do.</source>
+        <translation>Gründe: {}.
+Entscheiden Sie nach dem, was in der Fahrt zu sehen war, nie nach ihrem Verbrauch:
+Das Ergebnis zeigt, was es änderte, jede verworfene Fahrt wieder zu werten.</translation>
+    </message>
+    <message>
+        <source>Road speed (default 100)</source>
+        <translation>Fahrgeschwindigkeit (Vorgabe 100)</translation>
+    </message>
+    <message>
+        <source>SHARE</source>
+        <translation>ANTEIL</translation>
+    </message>
+    <message>
+        <source>SHEET</source>
+        <translation>BLATT</translation>
+    </message>
+    <message>
+        <source>STUDY</source>
+        <translation>STUDIE</translation>
+    </message>
+    <message>
+        <source>Say the version and leave</source>
+        <translation>Die Version nennen und enden</translation>
+    </message>
+    <message>
+        <source>Say this and leave</source>
+        <translation>Diese Hilfe zeigen und enden</translation>
+    </message>
+    <message>
+        <source>Scatter of a pair, per cent (default 1)</source>
+        <translation>Streuung eines Paars, Prozent (Vorgabe 1)</translation>
+    </message>
+    <message>
+        <source>See: {}</source>
+        <translation>Siehe: {}</translation>
+    </message>
+    <message>
+        <source>Seed of the random deals; the same seed gives the same answer</source>
+        <translation>Startwert der zufälligen Verteilungen; derselbe Startwert gibt dieselbe Antwort</translation>
+    </message>
+    <message>
+        <source>Set a study&apos;s properties and limits</source>
+        <translation>Eigenschaften und Grenzen einer Studie setzen</translation>
+    </message>
+    <message>
+        <source>Set runs aside, with a reason</source>
+        <translation>Fahrten verwerfen, mit einem Grund</translation>
+    </message>
+    <message>
+        <source>Studies or run sheets</source>
+        <translation>Studien oder Fahrtenblätter</translation>
+    </message>
+    <message>
+        <source>Studies or run sheets to take the noise of a pair from</source>
+        <translation>Studien oder Fahrtenblätter, denen das Rauschen eines Paars entnommen wird</translation>
+    </message>
+    <message>
+        <source>Studies or run sheets whose noise is pooled (default: the FILEs)</source>
+        <translation>Studien oder Fahrtenblätter, deren Rauschen zusammengefasst wird (Vorgabe: jede DATEI)</translation>
+    </message>
+    <message>
+        <source>TERM</source>
+        <translation>POSTEN</translation>
+    </message>
+    <message>
+        <source>TEXT</source>
+        <translation>TEXT</translation>
+    </message>
+    <message>
+        <source>TO</source>
+        <comment>a file</comment>
+        <translation>ZIEL</translation>
+    </message>
+    <message>
+        <source>Take back the newest change; the history keeps both</source>
+        <translation>Die neueste Änderung rückgängig machen; der Verlauf behält beides</translation>
+    </message>
+    <message>
+        <source>The effect to be seen, per cent: how many watts is that? (default: the study&apos;s)</source>
+        <translation>Der Effekt, der zu sehen sein soll, in Prozent: wie viel Watt sind das? (Vorgabe: der der Studie)</translation>
+    </message>
+    <message>
+        <source>The effect to expect from first principles, beside the measured one</source>
+        <translation>Der nach physikalischen Grundsätzen zu erwartende Effekt, neben dem gemessenen</translation>
+    </message>
+    <message>
+        <source>The file to make; there must be none yet</source>
+        <translation>Die Datei, die angelegt wird; es darf sie noch nicht geben</translation>
+    </message>
+    <message>
+        <source>The history keeps the discard and its lifting.</source>
+        <translation>Der Verlauf behält das Verwerfen und seine Aufhebung.</translation>
+    </message>
+    <message>
+        <source>The name that it gets</source>
+        <translation>Der Name, den sie bekommt</translation>
+    </message>
+    <message>
+        <source>The name that it has</source>
+        <translation>Der Name, den sie hat</translation>
+    </message>
+    <message>
+        <source>The pairs as CSV</source>
+        <translation>Die Paare als CSV</translation>
+    </message>
+    <message>
+        <source>The pairs, a line each</source>
+        <translation>Die Paare, je eine Zeile</translation>
+    </message>
+    <message>
+        <source>The run that the recording belongs to</source>
+        <translation>Die Fahrt, zu der die Aufzeichnung gehört</translation>
+    </message>
+    <message>
+        <source>The run, by the columns of a run sheet</source>
+        <translation>Die Fahrt, nach den Spalten eines Fahrtenblatts</translation>
+    </message>
+    <message>
+        <source>The smallest effect that you would care about, per cent (default 1)</source>
+        <translation>Relevanzschwelle: der kleinste Effekt, auf den es Ihnen ankommt, in Prozent (Vorgabe 1)</translation>
+    </message>
+    <message>
+        <source>The study</source>
+        <translation>Die Studie</translation>
+    </message>
+    <message>
+        <source>Tie an out and a return run of one block, whatever their gap</source>
+        <translation>Eine Hin- und eine Rückfahrt eines Blocks verbinden, gleich wie groß die Lücke ist</translation>
+    </message>
+    <message>
+        <source>Time of the first run on the card (default 06:00)</source>
+        <translation>Zeit der ersten Fahrt auf der Karte (Vorgabe 06:00)</translation>
+    </message>
+    <message>
+        <source>To tie a plan to a study before its first run:</source>
+        <translation>Einen Plan vor der ersten Fahrt an eine Studie binden:</translation>
+    </message>
+    <message>
+        <source>UNIT</source>
+        <translation>EINHEIT</translation>
+    </message>
+    <message>
+        <source>Unit of consumption for people: l_per_100km, mpg_us, mpg_imp, km_per_l (default: that of the runs). JSON and CSV do not change</source>
+        <translation>Verbrauchseinheit für Menschen: l_per_100km, mpg_us, mpg_imp, km_per_l (Vorgabe: die der Fahrten). JSON und CSV ändern sich nicht</translation>
+    </message>
+    <message>
+        <source>Untie a run that was tied by hand</source>
+        <translation>Eine von Hand verbundene Fahrt wieder lösen</translation>
+    </message>
+    <message>
+        <source>Usage</source>
+        <translation>Aufruf</translation>
+    </message>
+    <message>
+        <source>VERB</source>
+        <translation>BEFEHL</translation>
+    </message>
+    <message>
+        <source>Verbs</source>
+        <translation>Befehle</translation>
+    </message>
+    <message>
+        <source>Verdicts: less, more, no difference as large as the margin, cannot tell, no verdict.
+None of them is an error: the exit code is 0.</source>
+        <translation>Urteile: weniger, mehr, kein relevanter Unterschied, nicht entscheidbar, kein Urteil.
+Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
+    </message>
+    <message>
+        <source>WHAT</source>
+        <translation>WAS</translation>
+    </message>
+    <message>
+        <source>WORDS</source>
+        <translation>WORTE</translation>
+    </message>
+    <message>
+        <source>What a column of the recording is, with factor and offset to our unit; kept for the next recording with this header; once for each column</source>
+        <translation>Was eine Spalte der Aufzeichnung ist, mit Faktor und Versatz zu unserer Einheit; gemerkt für die nächste Aufzeichnung mit dieser Kopfzeile; einmal für jede Spalte</translation>
+    </message>
+    <message>
+        <source>What a day of driving could show, before it is driven</source>
+        <translation>Was ein Fahrtag zeigen könnte, bevor er gefahren wird</translation>
+    </message>
+    <message>
+        <source>What cannot be checked is listed with the reason; it is not passed. &apos;bothways set --help&apos; lists the limits.</source>
+        <translation>Was sich nicht prüfen lässt, wird mit dem Grund aufgeführt; es gilt nicht als bestanden. „bothways set --help“ führt die Grenzen auf.</translation>
+    </message>
+    <message>
+        <source>What to set</source>
+        <translation>Was gesetzt wird</translation>
+    </message>
+    <message>
+        <source>What was seen; &apos;other&apos; needs it</source>
+        <translation>Was zu sehen war; bei „other“ nötig</translation>
+    </message>
+    <message>
+        <source>Where a stretch starts and ends, for --cut position, and how far the gates reach to each side (50 m)</source>
+        <translation>Wo eine Messstrecke beginnt und endet, für --cut position, und wie weit die Tore nach jeder Seite reichen (50 m)</translation>
+    </message>
+    <message>
+        <source>Where to write (default: standard output)</source>
+        <translation>Wohin geschrieben wird (Vorgabe: Standardausgabe)</translation>
+    </message>
+    <message>
+        <source>Which configuration is the baseline</source>
+        <translation>Welche Konfiguration die Referenz ist</translation>
+    </message>
+    <message>
+        <source>Which sequence fits, and what is each weak against?</source>
+        <translation>Welche Folge passt, und wogegen ist jede schwach?</translation>
+    </message>
+    <message>
+        <source>Widest gap inside a pair, minutes (default 30)</source>
+        <translation>Größte Lücke in einem Paar, Minuten (Vorgabe 30)</translation>
+    </message>
+    <message>
+        <source>Without NAME=VALUE the properties that differ from their defaults are listed; &apos;NAME=&apos; goes back to the default.</source>
+        <translation>Ohne NAME=WERT werden die Eigenschaften aufgelistet, die von ihrer Vorgabe abweichen; „NAME=“ geht auf die Vorgabe zurück.</translation>
+    </message>
+    <message>
+        <source>Without configuration it is that of the last run; without direction, the other one.</source>
+        <translation>Ohne configuration ist es die der letzten Fahrt; ohne direction die andere.</translation>
+    </message>
+    <message>
+        <source>Write the run card, a page to print for the roadside</source>
+        <translation>Die Fahrtenkarte schreiben, eine Seite zum Ausdrucken für unterwegs</translation>
+    </message>
+    <message>
+        <source>YYYY-MM-DD</source>
+        <translation>JJJJ-MM-TT</translation>
+    </message>
+    <message>
+        <source>a consumption of {} L/100 km (--consumption)</source>
+        <translation>ein Verbrauch von {} l/100 km (--consumption)</translation>
+    </message>
+    <message>
+        <source>a number from 0 to 0.5</source>
+        <translation>eine Zahl von 0 bis 0.5</translation>
+    </message>
+    <message>
+        <source>a per cent above 0 and below 100</source>
+        <translation>Prozent über 0 und unter 100</translation>
+    </message>
+    <message>
+        <source>a road speed of {} km/h (--speed-kmh, or the study&apos;s road_speed.target_kmh)</source>
+        <translation>eine Fahrgeschwindigkeit von {} km/h (--speed-kmh oder road_speed.target_kmh der Studie)</translation>
+    </message>
+    <message>
+        <source>a share between 0 and 1</source>
+        <translation>ein Anteil zwischen 0 und 1</translation>
+    </message>
+    <message>
+        <source>a share between 0.5 and 1</source>
+        <translation>ein Anteil zwischen 0.5 und 1</translation>
+    </message>
+    <message>
+        <source>a {} recording has no columns to name</source>
+        <translation>eine Aufzeichnung in {} hat keine Spalten, die sich benennen ließen</translation>
     </message>
     <message>
         <source>accessories</source>
@@ -74,9 +773,21 @@
         <translation>Nebenverbraucherlast (W)</translation>
     </message>
     <message>
+        <source>added run {}: {}, {}, {}</source>
+        <translation>Fahrt {} hinzugefügt: {}, {}, {}</translation>
+    </message>
+    <message>
         <source>adjusted</source>
         <comment>reason</comment>
         <translation>während der Fahrt verstellt</translation>
+    </message>
+    <message>
+        <source>an output of {} W (--output-w)</source>
+        <translation>eine Leistung von {} W (--output-w)</translation>
+    </message>
+    <message>
+        <source>and {} more; &apos;bothways runs&apos; lists them</source>
+        <translation>und {} weitere; „bothways runs“ listet sie auf</translation>
     </message>
     <message>
         <source>battery_balance</source>
@@ -94,12 +805,28 @@
         <translation>Batterie am Anfang (V)</translation>
     </message>
     <message>
+        <source>bothways: stopped by a fault of its own: {}</source>
+        <translation>bothways: durch einen eigenen Fehler angehalten: {}</translation>
+    </message>
+    <message>
+        <source>bothways: the results cannot be written to standard output</source>
+        <translation>bothways: Die Ergebnisse lassen sich nicht auf die Standardausgabe schreiben</translation>
+    </message>
+    <message>
+        <source>cannot be written: {}</source>
+        <translation>lässt sich nicht schreiben: {}</translation>
+    </message>
+    <message>
         <source>column &apos;{}&apos;</source>
         <translation>Spalte „{}“</translation>
     </message>
     <message>
         <source>column {}</source>
         <translation>Spalte {}</translation>
+    </message>
+    <message>
+        <source>configuration or direction</source>
+        <translation>configuration (Konfiguration) oder direction (Richtung)</translation>
     </message>
     <message>
         <source>configuration {} -&gt; {}</source>
@@ -126,6 +853,30 @@
         <translation>gewertet</translation>
     </message>
     <message>
+        <source>counting run {} again</source>
+        <translation>Fahrt {} zählt wieder</translation>
+    </message>
+    <message>
+        <source>counting runs {} again</source>
+        <translation>Fahrten {} zählen wieder</translation>
+    </message>
+    <message>
+        <source>cut {} into {} run: {} new, {} given their part</source>
+        <translation>{} in {} Fahrt geschnitten: {} neu, {} mit ihrem Teil versehen</translation>
+    </message>
+    <message>
+        <source>cut {} into {} runs: {} new, {} given their part</source>
+        <translation>{} in {} Fahrten geschnitten: {} neu, {} mit ihrem Teil versehen</translation>
+    </message>
+    <message>
+        <source>default {}</source>
+        <translation>Vorgabe {}</translation>
+    </message>
+    <message>
+        <source>did you mean &apos;{}&apos; by &apos;{}&apos;?</source>
+        <translation>ist mit „{1}“ „{0}“ gemeint?</translation>
+    </message>
+    <message>
         <source>direction {} -&gt; {}</source>
         <translation>Richtung {} → {}</translation>
     </message>
@@ -133,6 +884,14 @@
         <source>direction</source>
         <comment>column</comment>
         <translation>Richtung</translation>
+    </message>
+    <message>
+        <source>discarded run {}: {}</source>
+        <translation>Fahrt {} verworfen: {}</translation>
+    </message>
+    <message>
+        <source>discarded runs {}: {}</source>
+        <translation>Fahrten {} verworfen: {}</translation>
     </message>
     <message>
         <source>discarded</source>
@@ -160,9 +919,17 @@
         <translation>gleichwertig</translation>
     </message>
     <message>
+        <source>every part is empty; expected a run that starts before the recording ends</source>
+        <translation>jeder Teil ist leer; erwartet wird eine Fahrt, die vor dem Ende der Aufzeichnung beginnt</translation>
+    </message>
+    <message>
         <source>evidence</source>
         <comment>column</comment>
         <translation>Beleg</translation>
+    </message>
+    <message>
+        <source>expected one of a run sheet, --trace FILE and --recording NAME</source>
+        <translation>erwartet wird eines von dreien: ein Fahrtenblatt, --trace DATEI oder --recording NAME</translation>
     </message>
     <message>
         <source>fuel_gal_us</source>
@@ -175,14 +942,66 @@
         <translation>l</translation>
     </message>
     <message>
+        <source>held speed: {} km/h; set road_speed.target_kmh to choose it</source>
+        <translation>gehaltene Geschwindigkeit: {} km/h; road_speed.target_kmh zu setzen, wählt sie</translation>
+    </message>
+    <message>
+        <source>hours above 0</source>
+        <translation>Stunden über 0</translation>
+    </message>
+    <message>
         <source>humidity_pct</source>
         <comment>column</comment>
         <translation>Luftfeuchte (%)</translation>
     </message>
     <message>
+        <source>imported {} run from {}</source>
+        <translation>{} Fahrt aus {} importiert</translation>
+    </message>
+    <message>
+        <source>imported {} runs from {}</source>
+        <translation>{} Fahrten aus {} importiert</translation>
+    </message>
+    <message>
+        <source>imported {}: {} row, {} s, channels {}</source>
+        <translation>{} importiert: {} Zeile, {} s, Kanäle {}</translation>
+    </message>
+    <message>
+        <source>imported {}: {} rows, {} s, channels {}</source>
+        <translation>{} importiert: {} Zeilen, {} s, Kanäle {}</translation>
+    </message>
+    <message>
         <source>interrupted</source>
         <comment>reason</comment>
         <translation>Fahrt unterbrochen</translation>
+    </message>
+    <message>
+        <source>is not a study, and only a study can be changed; make one with &apos;bothways new NAME{0}&apos;, then &apos;bothways import NAME{0} {1}&apos;</source>
+        <translation>ist keine Studie, und nur eine Studie lässt sich ändern; angelegt wird eine mit „bothways new NAME{0}“, dann „bothways import NAME{0} {1}“</translation>
+    </message>
+    <message>
+        <source>it belongs to no run yet; cut it into runs with &apos;bothways import STUDY --recording NAME --cut times&apos; (or marks, position, speed), or import it with --run N instead</source>
+        <translation>sie gehört noch zu keiner Fahrt; „bothways import STUDIE --recording NAME --cut times“ (oder marks, position, speed) schneidet sie in Fahrten, oder importieren Sie sie stattdessen mit --run N</translation>
+    </message>
+    <message>
+        <source>it is a directory</source>
+        <translation>das ist ein Verzeichnis</translation>
+    </message>
+    <message>
+        <source>it is a study, which is not written over</source>
+        <translation>das ist eine Studie, und die wird nicht überschrieben</translation>
+    </message>
+    <message>
+        <source>kept as they are, without a meaning: {}{}</source>
+        <translation>unverändert übernommen, ohne Bedeutung: {}{}</translation>
+    </message>
+    <message>
+        <source>kilometres above 0</source>
+        <translation>Kilometer über 0</translation>
+    </message>
+    <message>
+        <source>km/h above 0</source>
+        <translation>km/h über 0</translation>
     </message>
     <message>
         <source>km_per_l</source>
@@ -214,9 +1033,21 @@
         <translation>angelegt von Bothways {}</translation>
     </message>
     <message>
+        <source>made {}</source>
+        <translation>{} angelegt</translation>
+    </message>
+    <message>
         <source>marks</source>
         <comment>column</comment>
         <translation>Marken</translation>
+    </message>
+    <message>
+        <source>minutes above 0</source>
+        <translation>Minuten über 0</translation>
+    </message>
+    <message>
+        <source>minutes, 0 or more</source>
+        <translation>Minuten, 0 oder mehr</translation>
     </message>
     <message>
         <source>more</source>
@@ -234,13 +1065,29 @@
         <translation>mpg (US)</translation>
     </message>
     <message>
+        <source>new run</source>
+        <translation>neue Fahrt</translation>
+    </message>
+    <message>
         <source>new run {}</source>
         <translation>neue Fahrt {}</translation>
+    </message>
+    <message>
+        <source>no speed was held for a minute</source>
+        <translation>keine Geschwindigkeit wurde eine Minute lang gehalten</translation>
+    </message>
+    <message>
+        <source>no verb was given; expected one of {}</source>
+        <translation>es wurde kein Befehl angegeben; erwartet wird einer von {}</translation>
     </message>
     <message>
         <source>none</source>
         <comment>verdict</comment>
         <translation>kein Urteil</translation>
+    </message>
+    <message>
+        <source>not checked until set</source>
+        <translation>nicht geprüft, bis gesetzt</translation>
     </message>
     <message>
         <source>not_cruising</source>
@@ -253,6 +1100,10 @@
         <translation>Notizen</translation>
     </message>
     <message>
+        <source>nothing to discard</source>
+        <translation>nichts zu verwerfen</translation>
+    </message>
+    <message>
         <source>off</source>
         <comment>blind screening</comment>
         <translation>aus</translation>
@@ -261,6 +1112,14 @@
         <source>on</source>
         <comment>blind screening</comment>
         <translation>ein</translation>
+    </message>
+    <message>
+        <source>one part is no run of the study; expected --configuration NAME to add what is new</source>
+        <translation>ein Teil ist keine Fahrt der Studie; erwartet wird --configuration NAME, um Neues hinzuzufügen</translation>
+    </message>
+    <message>
+        <source>or with a study:</source>
+        <translation>oder mit einer Studie:</translation>
     </message>
     <message>
         <source>other columns</source>
@@ -306,6 +1165,10 @@
         <translation>Verkehr</translation>
     </message>
     <message>
+        <source>petrol, e10 or diesel (default petrol)</source>
+        <translation>petrol (Benzin), e10 oder diesel (Vorgabe petrol)</translation>
+    </message>
+    <message>
         <source>pressure_hpa</source>
         <comment>column</comment>
         <translation>Luftdruck (hPa)</translation>
@@ -314,6 +1177,18 @@
         <source>reason</source>
         <comment>column</comment>
         <translation>Grund</translation>
+    </message>
+    <message>
+        <source>relief or cost: an accessory has one of them</source>
+        <translation>relief (Entlastung) oder cost (Aufwand): ein Zubehör hat nur eines davon</translation>
+    </message>
+    <message>
+        <source>renamed configuration {} to {}</source>
+        <translation>Konfiguration {} heißt jetzt {}</translation>
+    </message>
+    <message>
+        <source>renamed direction {} to {}</source>
+        <translation>Richtung {} heißt jetzt {}</translation>
     </message>
     <message>
         <source>road_speed</source>
@@ -330,8 +1205,16 @@
         <translation>Fahrt {}</translation>
     </message>
     <message>
+        <source>run {} counts already</source>
+        <translation>Fahrt {} zählt schon</translation>
+    </message>
+    <message>
         <source>run {}:</source>
         <translation>Fahrt {}:</translation>
+    </message>
+    <message>
+        <source>run {}: no part</source>
+        <translation>Fahrt {}: kein Teil</translation>
     </message>
     <message>
         <source>run {}: {}</source>
@@ -363,14 +1246,38 @@
         <translation>Fahrten {}</translation>
     </message>
     <message>
+        <source>runs {} and {} are of two blocks; expected two of one block, without a switch or a new day between them</source>
+        <translation>die Fahrten {} und {} sind aus zwei Blöcken; erwartet werden zwei aus einem Block, ohne Wechsel und ohne neuen Tag dazwischen</translation>
+    </message>
+    <message>
+        <source>runs {} and {} were both driven &apos;{}&apos;; expected an out and a return run</source>
+        <translation>die Fahrten {} und {} gingen beide in Richtung „{}“; erwartet werden eine Hinfahrt und eine Rückfahrt</translation>
+    </message>
+    <message>
+        <source>runs {} count already</source>
+        <translation>Fahrten {} zählen schon</translation>
+    </message>
+    <message>
+        <source>runs {}: no part</source>
+        <translation>Fahrten {}: kein Teil</translation>
+    </message>
+    <message>
         <source>same_run_twice</source>
         <comment>reason</comment>
         <translation>Fahrt doppelt</translation>
     </message>
     <message>
+        <source>screening {} %</source>
+        <translation>Sichtung {} %</translation>
+    </message>
+    <message>
         <source>sensor_lost</source>
         <comment>reason</comment>
         <translation>Sensor ausgefallen</translation>
+    </message>
+    <message>
+        <source>set {}</source>
+        <translation>gesetzt: {}</translation>
     </message>
     <message>
         <source>setting</source>
@@ -413,6 +1320,94 @@
         <translation>Temperatur (°C)</translation>
     </message>
     <message>
+        <source>the drive never leads through one of the gates and on to the other</source>
+        <translation>die Aufzeichnung führt nirgends durch eines der Tore und weiter zum anderen</translation>
+    </message>
+    <message>
+        <source>the last line is cut short and was left out</source>
+        <translation>die letzte Zeile ist abgeschnitten und wurde weggelassen</translation>
+    </message>
+    <message>
+        <source>the reason &apos;other&apos; needs words: --evidence &apos;what was seen&apos;</source>
+        <translation>der Grund „other“ braucht Worte: --evidence &apos;was zu sehen war&apos;</translation>
+    </message>
+    <message>
+        <source>the recording has no mark that begins with &quot;start&quot;</source>
+        <translation>die Aufzeichnung hat keine Marke, die mit „start“ beginnt</translation>
+    </message>
+    <message>
+        <source>the recording has no positions; expected channels lat_deg and lon_deg</source>
+        <translation>die Aufzeichnung hat keine Positionen; erwartet werden die Kanäle lat_deg und lon_deg</translation>
+    </message>
+    <message>
+        <source>the recording has no speed; expected a channel road_speed_kmh</source>
+        <translation>die Aufzeichnung hat keine Geschwindigkeit; erwartet wird ein Kanal road_speed_kmh</translation>
+    </message>
+    <message>
+        <source>the run</source>
+        <translation>die Fahrt</translation>
+    </message>
+    <message>
+        <source>the run has no start; expected start=HH:MM:SS or start=DATE-AND-TIME, like start=05:40 or start=2026-05-09T05:40:00</source>
+        <translation>die Fahrt hat keinen Start; erwartet wird start=HH:MM:SS oder start=DATUM-UND-ZEIT, etwa start=05:40 oder start=2026-05-09T05:40:00</translation>
+    </message>
+    <message>
+        <source>the run has no {0}, and no run before it says one; expected {0}=NAME</source>
+        <translation>der Fahrt fehlt {0}, und keine Fahrt davor gibt es vor; erwartet wird {0}=NAME</translation>
+    </message>
+    <message>
+        <source>the sheet has times of day only; {} was taken as its date</source>
+        <translation>das Blatt hat nur Uhrzeiten; als Datum wurde {} genommen</translation>
+    </message>
+    <message>
+        <source>the study had the recording {} already, with the same times and rows; &apos;bothways undo {}&apos; takes the second one out again</source>
+        <translation>die Studie hatte die Aufzeichnung {} schon, mit denselben Zeiten und Zeilen; „bothways undo {}“ nimmt die zweite wieder heraus</translation>
+    </message>
+    <message>
+        <source>the study {}; choose with &apos;bothways set STUDY baseline=NAME&apos;</source>
+        <translation>die Studie {}; die Wahl trifft „bothways set STUDIE baseline=NAME“</translation>
+    </message>
+    <message>
+        <source>the target of {} km/h was never held; held speed: {} km/h; set road_speed.target_kmh to choose it</source>
+        <translation>das Ziel von {} km/h wurde nie gehalten; gehaltene Geschwindigkeit: {} km/h; road_speed.target_kmh zu setzen, wählt sie</translation>
+    </message>
+    <message>
+        <source>there is no language &apos;{}&apos;; expected one of {}</source>
+        <translation>die Sprache „{}“ gibt es nicht; erwartet wird eine von {}</translation>
+    </message>
+    <message>
+        <source>there is no recording &apos;{}&apos;: the study has none</source>
+        <translation>es gibt keine Aufzeichnung „{}“: Die Studie hat keine</translation>
+    </message>
+    <message>
+        <source>there is no recording &apos;{}&apos;; expected one of {}</source>
+        <translation>es gibt keine Aufzeichnung „{}“; erwartet wird eine von {}</translation>
+    </message>
+    <message>
+        <source>there is no run {}: the study has no runs</source>
+        <translation>es gibt keine Fahrt {}: Die Studie hat keine Fahrten</translation>
+    </message>
+    <message>
+        <source>there is no run {}: the study&apos;s runs are numbered {} to {}</source>
+        <translation>es gibt keine Fahrt {}: Die Fahrten der Studie tragen die Nummern {} bis {}</translation>
+    </message>
+    <message>
+        <source>there is no verb &apos;{}&apos;; expected one of {}</source>
+        <translation>den Befehl „{}“ gibt es nicht; erwartet wird einer von {}</translation>
+    </message>
+    <message>
+        <source>there is no verdict in it, so the noise of a pair is not known; give it with --noise</source>
+        <translation>darin gibt es kein Urteil, also ist das Rauschen eines Paars nicht bekannt; geben Sie es mit --noise an</translation>
+    </message>
+    <message>
+        <source>this look at a planned study could not be recorded: {}</source>
+        <translation>dieser Blick auf eine geplante Studie ließ sich nicht festhalten: {}</translation>
+    </message>
+    <message>
+        <source>tied runs {} and {}</source>
+        <translation>Fahrten {} und {} verbunden</translation>
+    </message>
+    <message>
         <source>trace</source>
         <comment>column</comment>
         <translation>Aufzeichnung</translation>
@@ -428,6 +1423,10 @@
         <translation>unentschieden</translation>
     </message>
     <message>
+        <source>untied run {}</source>
+        <translation>Fahrt {} gelöst</translation>
+    </message>
+    <message>
         <source>vibration</source>
         <comment>reason</comment>
         <translation>Vibration</translation>
@@ -438,6 +1437,14 @@
         <translation>Warmlauf</translation>
     </message>
     <message>
+        <source>warning: {}</source>
+        <translation>Warnung: {}</translation>
+    </message>
+    <message>
+        <source>watts above 0</source>
+        <translation>Watt über 0</translation>
+    </message>
+    <message>
         <source>wind_from_deg</source>
         <comment>column</comment>
         <translation>Wind aus (°)</translation>
@@ -446,6 +1453,26 @@
         <source>wind_ms</source>
         <comment>column</comment>
         <translation>Wind (m/s)</translation>
+    </message>
+    <message>
+        <source>wrote the pairs to {}</source>
+        <translation>Paare nach {} geschrieben</translation>
+    </message>
+    <message>
+        <source>wrote the run card: {}</source>
+        <translation>Fahrtenkarte geschrieben: {}</translation>
+    </message>
+    <message>
+        <source>wrote {}</source>
+        <translation>{} geschrieben</translation>
+    </message>
+    <message>
+        <source>wrote {} run to {}</source>
+        <translation>{} Fahrt nach {} geschrieben</translation>
+    </message>
+    <message>
+        <source>wrote {} runs to {}</source>
+        <translation>{} Fahrten nach {} geschrieben</translation>
     </message>
     <message>
         <source>{}</source>
@@ -468,6 +1495,14 @@
         <translation>{} und {} mehr</translation>
     </message>
     <message>
+        <source>{} change of the clock</source>
+        <translation>{} Umstellung der Uhr</translation>
+    </message>
+    <message>
+        <source>{} changes of the clock</source>
+        <translation>{} Umstellungen der Uhr</translation>
+    </message>
+    <message>
         <source>{} channels</source>
         <translation>{} Kanäle</translation>
     </message>
@@ -475,6 +1510,26 @@
         <source>{} channels</source>
         <comment>a single one</comment>
         <translation>{} Kanal</translation>
+    </message>
+    <message>
+        <source>{} empty cell</source>
+        <translation>{} leere Zelle</translation>
+    </message>
+    <message>
+        <source>{} empty cells</source>
+        <translation>{} leere Zellen</translation>
+    </message>
+    <message>
+        <source>{} excludes {}</source>
+        <translation>{} und {} schließen einander aus</translation>
+    </message>
+    <message>
+        <source>{} has no column &apos;{}&apos;; expected one of {}</source>
+        <translation>{} hat keine Spalte „{}“; erwartet wird eine von {}</translation>
+    </message>
+    <message>
+        <source>{} is required</source>
+        <translation>{} fehlt</translation>
     </message>
     <message>
         <source>{} less</source>
@@ -493,12 +1548,40 @@
         <translation>{} mehr</translation>
     </message>
     <message>
+        <source>{} not in {}</source>
+        <translation>{} ist keines von {}</translation>
+    </message>
+    <message>
         <source>{} or {}</source>
         <translation>{} oder {}</translation>
     </message>
     <message>
         <source>{} pairs: {}</source>
         <translation>{} Paare: {}</translation>
+    </message>
+    <message>
+        <source>{} parts are no run of the study; expected --configuration NAME to add what is new</source>
+        <translation>{} Teile sind keine Fahrt der Studie; erwartet wird --configuration NAME, um Neues hinzuzufügen</translation>
+    </message>
+    <message>
+        <source>{} requires {}</source>
+        <translation>{} braucht {}</translation>
+    </message>
+    <message>
+        <source>{} time given twice</source>
+        <translation>{} doppelte Zeit</translation>
+    </message>
+    <message>
+        <source>{} time that went backwards</source>
+        <translation>{} Zeit, die rückwärts lief</translation>
+    </message>
+    <message>
+        <source>{} times given twice</source>
+        <translation>{} doppelte Zeiten</translation>
+    </message>
+    <message>
+        <source>{} times that went backwards</source>
+        <translation>{} Zeiten, die rückwärts liefen</translation>
     </message>
     <message>
         <source>{} to {} less</source>
@@ -521,8 +1604,32 @@
         <translation>{}, {}</translation>
     </message>
     <message>
+        <source>{}: At Most {} required but received {}</source>
+        <translation>{}: höchstens {} erwartet, {} angegeben</translation>
+    </message>
+    <message>
+        <source>{}: At least {} required but received {}</source>
+        <translation>{}: mindestens {} erwartet, {} angegeben</translation>
+    </message>
+    <message>
+        <source>{}: Should be true/false or a number</source>
+        <translation>{}: erwartet wird true, false oder eine Zahl</translation>
+    </message>
+    <message>
+        <source>{}: from {} s to {} s</source>
+        <translation>{}: von {} s bis {} s</translation>
+    </message>
+    <message>
         <source>{}: {}</source>
         <translation>{}: {}</translation>
+    </message>
+    <message>
+        <source>{}: {} %, {} MB/s</source>
+        <translation>{}: {} %, {} MB/s</translation>
+    </message>
+    <message>
+        <source>{}: {} required {} missing</source>
+        <translation>{0}: Es fehlt {2} (erwartet: {1})</translation>
     </message>
     <message>
         <source>{}: {} rows, {}</source>
@@ -547,7 +1654,7 @@
     </message>
     <message>
         <source>{}; the study is as it was</source>
-        <translation type="unfinished"></translation>
+        <translation>{}; die Studie ist, wie sie war</translation>
     </message>
     <message>
         <source>{}; {}</source>

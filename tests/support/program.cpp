@@ -2,6 +2,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "tests/support/program.h"
 
+#include <algorithm>
+#include <array>
+#include <cerrno>
 #include <cstdlib>
 #include <fstream>
 #include <sstream>
@@ -26,6 +29,22 @@ namespace {
         setenv(name.c_str(), value.c_str(), 1);
     execv(program, arguments);
     _exit(127);
+}
+
+/// English whatever this machine speaks; a test that names a language has just what it names.
+Environment withoutOurLanguage(const Environment& asked)
+{
+    constexpr std::array<const char*, 3> kLanguage{"LC_ALL", "LC_MESSAGES", "LANG"};
+    const bool named = std::any_of(asked.begin(), asked.end(), [&](const auto& variable) {
+        return std::find(kLanguage.begin(), kLanguage.end(), variable.first) != kLanguage.end();
+    });
+    Environment environment;
+    for (const char* variable : kLanguage)
+        environment.emplace_back(variable, "");
+    if (!named)
+        environment.front().second = "C";
+    environment.insert(environment.end(), asked.begin(), asked.end());
+    return environment;
 }
 
 } // namespace
@@ -61,8 +80,9 @@ std::string readFile(const std::filesystem::path& file)
 }
 
 Ran run(const std::string& program, const std::vector<std::string>& arguments,
-        const Environment& environment)
+        const Environment& asked)
 {
+    const Environment environment = withoutOurLanguage(asked);
     const TempFolder folder;
     const std::string out = folder / "out", err = folder / "err";
     std::vector<std::string> words = arguments;

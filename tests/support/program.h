@@ -38,7 +38,8 @@ struct Ran {
 
 using Environment = std::vector<std::pair<std::string, std::string>>;
 
-/// Runs a program to its end, without a shell; `environment` is added to ours.
+/// Runs a program to its end, without a shell; `environment` is added to ours, whose language is
+/// left out: without one in `environment` it is English.
 [[nodiscard]] Ran run(const std::string& program, const std::vector<std::string>& arguments,
                       const Environment& environment = {});
 

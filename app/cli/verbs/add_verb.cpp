@@ -7,7 +7,6 @@
 #include "storage/sheet/run_sheet.h"
 
 #include <CLI/CLI.hpp>
-#include <fmt/format.h>
 
 #include <algorithm>
 #include <memory>
@@ -70,26 +69,32 @@ Outcome checkNeeded(const Assignments& columns)
     if (!has(columns, "start"))
         return wrongUse(
             "the run has no start; expected start=HH:MM:SS or start=DATE-AND-TIME, like "
-            "start=05:40 or start=2026-05-09T05:40:00");
+            "start=05:40 or start=2026-05-09T05:40:00"_t);
     for (const char* column : {"configuration", "direction"})
         if (!has(columns, column))
-            return wrongUse(fmt::format("the run has no {0}, and no run before it says one; "
-                                        "expected {0}=NAME",
-                                        column));
+            return wrongUse(core::message("the run has no {0}, and no run before it says one; "
+                                          "expected {0}=NAME"_t,
+                                          column));
     return Done{};
 }
 
 /// "typed:2: column 'x'" is of no use to someone who typed no sheet: "column 'x'" is.
-Error withoutLines(Error error)
+Error withoutLines(const Language& in, Error error)
 {
-    const auto strip = [](std::string& where) {
-        const std::size_t colon = where.rfind(": ");
-        if (where.rfind(kTyped, 0) == 0)
-            where = colon == std::string::npos ? std::string("the run") : where.substr(colon + 2);
+    const auto strip = [&in](core::Place& where) {
+        if (where.file.rfind(kTyped, 0) != 0)
+            return;
+        const std::size_t colon = where.file.rfind(": ");
+        const bool column = colon != std::string::npos || !where.column.empty();
+        where.file = !column                      ? in.say("the run"_t)
+                     : colon == std::string::npos ? std::string()
+                                                  : where.file.substr(colon + 2);
+        where.line = 0;
+        where.run = 0;
     };
-    strip(error.where.file);
+    strip(error.where);
     for (Error& other : error.others)
-        strip(other.where.file);
+        strip(other.where);
     return error;
 }
 
@@ -119,12 +124,13 @@ Outcome addRun(const AddOptions& options, Surroundings& io)
     const auto sheet =
         storage::parseRunSheet(asSheet(columns), kTyped, sheetOptions, &study.value());
     if (!sheet)
-        return withoutLines(sheet.error());
+        return withoutLines(io.language, sheet.error());
     const core::Run& run = sheet.value().study.runs.front();
     if (auto added = file.value().addRun(run); !added)
         return added.error();
-    io.out << fmt::format("added run {}: {}, {}, {}\n", run.number, run.configuration,
-                          run.direction, core::formatDateTime(run.start));
+    io.out << io.language.say("added run {}: {}, {}, {}"_t, run.number, run.configuration,
+                              run.direction, core::formatDateTime(run.start))
+           << "\n";
     const auto now = file.value().study();
     if (!now)
         return now.error();
@@ -134,19 +140,21 @@ Outcome addRun(const AddOptions& options, Surroundings& io)
 
 } // namespace
 
-void addAdd(CLI::App& program, Context& context)
+void describeAdd(CLI::App& verb, Context& context)
 {
+    const Language& in = context.io.language;
     auto options = std::make_shared<AddOptions>();
-    CLI::App* verb = program.add_subcommand("add", "Add one run to a study");
-    verb->add_option("STUDY", options->study, "The study")->required();
-    verb->add_option("COLUMNS", options->columns, "The run, by the columns of a run sheet")
-        ->option_text("COLUMN=VALUE ... REQUIRED")
+    verb.add_option(in.say("STUDY"_t), options->study, in.say("The study"_t))->required();
+    verb.add_option(in.say("COLUMNS"_t), options->columns,
+                    in.say("The run, by the columns of a run sheet"_t))
+        ->option_text(in.say("COLUMN=VALUE"_t) + " ... " + in.say("REQUIRED"_t))
         ->required();
-    verb->footer(
-        "Example:\n  bothways add day.bothways configuration=B direction=out start=06:57:29 "
-        "duration_s=211 distance_km=5.2 l_per_100km=8.41\n\nWithout configuration it is "
-        "that of the last run; without direction, the other one.");
-    onCall(*verb, context, [options, &context] { return addRun(*options, context.io); });
+    addFooter(in, verb,
+              "  bothways add day.bothways configuration=B direction=out start=06:57:29 "
+              "duration_s=211 distance_km=5.2 l_per_100km=8.41",
+              in.say("Without configuration it is that of the last run; without direction, the "
+                     "other one."_t));
+    onCall(verb, context, [options, &context] { return addRun(*options, context.io); });
 }
 
 } // namespace bothways::cli

@@ -80,7 +80,7 @@ Outcome analyseOne(const AnalyseOptions& options, Surroundings& io)
 Outcome analyseSeveral(const AnalyseOptions& options, Surroundings& io)
 {
     if (options.csv)
-        return wrongUse("--csv lists the pairs of one study; several were given",
+        return wrongUse("--csv lists the pairs of one study; several were given"_t,
                         "bothways analyse");
     std::vector<app::StudyRow> rows;
     std::vector<core::StudyEffect> effects;
@@ -109,24 +109,24 @@ Outcome analyseSeveral(const AnalyseOptions& options, Surroundings& io)
 
 } // namespace
 
-void addAnalyse(CLI::App& program, Context& context)
+void describeAnalyse(CLI::App& verb, Context& context)
 {
+    const Language& in = context.io.language;
     auto options = std::make_shared<AnalyseOptions>();
-    CLI::App* verb = program.add_subcommand(
-        "analyse", "Is there an effect, how large, how sure? Several files: a table");
-    verb->add_option("FILE", options->files, "Studies or run sheets")->required();
-    CLI::Option* json = verb->add_flag("--json", options->json, "As JSON, for programs");
-    verb->add_flag("--csv", options->csv, "The pairs as CSV")->excludes(json);
-    addAnalysisOverrides(*verb, options->overrides);
-    verb->add_flag("--apply-screening", options->applyScreening,
-                   "Leave out what a finding spoils, for this call");
-    addWhole(*verb, "--fix-seed", options->seed, 0, std::numeric_limits<std::uint64_t>::max(),
-             "Seed of the random deals; the same seed gives the same answer");
-    addUnit(*verb, options->unit);
-    verb->footer("Example:\n  bothways analyse morning.csv --margin 1\n\nVerdicts: less, more, no "
-                 "difference as large as the margin, cannot tell, no verdict.\nNone of them is an "
-                 "error: the exit code is 0.");
-    onCall(*verb, context, [options, &context] {
+    verb.add_option(in.say("FILE"_t), options->files, in.say("Studies or run sheets"_t))
+        ->required();
+    CLI::Option* json = verb.add_flag("--json", options->json, in.say("As JSON, for programs"_t));
+    verb.add_flag("--csv", options->csv, in.say("The pairs as CSV"_t))->excludes(json);
+    addAnalysisOverrides(in, verb, options->overrides);
+    verb.add_flag("--apply-screening", options->applyScreening,
+                  in.say("Leave out what a finding spoils, for this call"_t));
+    addWhole(in, verb, "--fix-seed", options->seed, 0, std::numeric_limits<std::uint64_t>::max(),
+             "Seed of the random deals; the same seed gives the same answer"_t);
+    addUnit(in, verb, options->unit);
+    addFooter(in, verb, "  bothways analyse morning.csv --margin 1",
+              in.say("Verdicts: less, more, no difference as large as the margin, cannot tell, no "
+                     "verdict.\nNone of them is an error: the exit code is 0."_t));
+    onCall(verb, context, [options, &context] {
         return options->files.size() == 1 ? analyseOne(*options, context.io)
                                           : analyseSeveral(*options, context.io);
     });

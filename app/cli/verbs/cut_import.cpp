@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/cli/verbs/cut_import.h"
 
+#include "app/cli/options.h"
 #include "app/wording/numbers.h"
 #include "core/study/limits.h"
 #include "storage/recordings/cut.h"
@@ -22,7 +23,7 @@ using Parts = std::vector<core::CutProposal>;
 Result<core::Geofence> gatesFrom(const std::string& text)
 {
     const auto bad = [&] {
-        return wrongUse(fmt::format("'{}' is not LAT,LON,LAT,LON[,METRES]", text), "--gates");
+        return wrongUse(core::message("'{}' is not LAT,LON,LAT,LON[,METRES]"_t, text), "--gates");
     };
     core::Geofence fence;
     double* const numbers[] = {&fence.start_lat_deg, &fence.start_lon_deg, &fence.end_lat_deg,
@@ -41,24 +42,30 @@ Result<core::Geofence> gatesFrom(const std::string& text)
     if (given < 4)
         return bad();
     if (const Outcome outcome = core::checkFence(fence); !outcome)
-        return wrongUse(outcome.error().message.english(), "--gates");
+        return wrongUse(outcome.error().message, "--gates");
     return fence;
 }
 
 /// Says which speed was taken, where it is not the study's target.
-void printHeldSpeed(double held_kmh, const core::Study& study, std::ostream& out)
+void printHeldSpeed(const Language& in, double held_kmh, const core::Study& study,
+                    std::ostream& out)
 {
+    const std::string held = app::fixed(in, held_kmh, 0);
     if (const auto target = core::limitOf(study.properties.limits, "road_speed.target_kmh"))
-        out << fmt::format("the target of {} km/h was never held; ", *target);
-    out << fmt::format("held speed: {:.0f} km/h; set road_speed.target_kmh to choose it\n",
-                       held_kmh);
+        out << in.say("the target of {} km/h was never held; held speed: {} km/h; set "
+                      "road_speed.target_kmh to choose it"_t,
+                      *target, held);
+    else
+        out << in.say("held speed: {} km/h; set road_speed.target_kmh to choose it"_t, held);
+    out << "\n";
 }
 
 /// Where the recording may be cut; an Error says what it lacks.
-Result<Parts> partsOf(const core::RunTrace& trace, const storage::RecordingInfo& recording,
-                      const core::Study& study, const CutOrder& order, std::ostream& out)
+Result<Parts> partsOf(const Language& in, const core::RunTrace& trace,
+                      const storage::RecordingInfo& recording, const core::Study& study,
+                      const CutOrder& order, std::ostream& out)
 {
-    const auto lacks = [&](const char* what) {
+    const auto lacks = [&](core::Text<0> what) {
         return Error{ErrorCode::badInput, what, recording.name};
     };
     Parts parts;
@@ -67,23 +74,23 @@ Result<Parts> partsOf(const core::RunTrace& trace, const storage::RecordingInfo&
     case CutWay::marks:
         parts = core::cutByMarks(trace, study);
         if (parts.empty())
-            return lacks("the recording has no mark that begins with \"start\"");
+            return lacks("the recording has no mark that begins with \"start\""_t);
         break;
     case CutWay::position:
         if (!trace.samples("lat_deg") || !trace.samples("lon_deg"))
-            return lacks("the recording has no positions; expected channels lat_deg and lon_deg");
+            return lacks("the recording has no positions; expected channels lat_deg and lon_deg"_t);
         parts = core::cutByPosition(trace, *order.gates);
         if (parts.empty())
-            return lacks("the drive never leads through one of the gates and on to the other");
+            return lacks("the drive never leads through one of the gates and on to the other"_t);
         break;
     case CutWay::speed: {
         if (!trace.samples("road_speed_kmh"))
-            return lacks("the recording has no speed; expected a channel road_speed_kmh");
+            return lacks("the recording has no speed; expected a channel road_speed_kmh"_t);
         auto cut = core::cutByTarget(trace, study);
         if (cut.parts.empty())
-            return lacks("no speed was held for a minute");
+            return lacks("no speed was held for a minute"_t);
         if (cut.heldLongest_kmh)
-            printHeldSpeed(*cut.heldLongest_kmh, study, out);
+            printHeldSpeed(in, *cut.heldLongest_kmh, study, out);
         parts = std::move(cut.parts);
         break;
     }
@@ -98,20 +105,22 @@ const core::Run* runOf(std::optional<int> number, const core::Study& study)
     return found == study.runs.end() ? nullptr : &*found;
 }
 
-void printPart(const core::CutProposal& part, const core::Run* run, const std::string& direction,
-               std::ostream& out)
+void printPart(const Language& in, const core::CutProposal& part, const core::Run* run,
+               const std::string& direction, std::ostream& out)
 {
-    out << fmt::format("  {}: from {:.1f} s to {:.1f} s",
-                       run ? fmt::format("run {}", run->number) : "new run", part.from_s,
-                       part.to_s);
+    const core::Message whose =
+        run ? core::message("run {}"_t, run->number) : core::Message("new run"_t);
+    out << "  "
+        << in.say("{}: from {} s to {} s"_t, whose, app::fixed(in, part.from_s, 1),
+                  app::fixed(in, part.to_s, 1));
     if (part.distance_km)
-        out << fmt::format(", {:.2f} km", *part.distance_km);
-    out << fmt::format(", {}\n", direction);
+        out << ", " << app::fixed(in, *part.distance_km, 2) << " km";
+    out << ", " << direction << "\n";
 }
 
 /// The runs of the study that none of the parts was given to.
-void printWithoutPart(const core::Study& study, const std::vector<storage::Cut>& cuts,
-                      std::ostream& out)
+void printWithoutPart(const Language& in, const core::Study& study,
+                      const std::vector<storage::Cut>& cuts, std::ostream& out)
 {
     std::vector<int> without;
     for (const core::Run& run : study.runs)
@@ -119,8 +128,10 @@ void printWithoutPart(const core::Study& study, const std::vector<storage::Cut>&
                          [&](const storage::Cut& cut) { return cut.existing == run.id; }))
             without.push_back(run.number);
     if (!without.empty())
-        out << fmt::format("  run{} {}: no part\n", without.size() == 1 ? "" : "s",
-                           fmt::join(without, ", "));
+        out << "  "
+            << in.sayCount(static_cast<long long>(without.size()), "run {}: no part"_t,
+                           "runs {}: no part"_t, fmt::format("{}", fmt::join(without, ", ")))
+            << "\n";
 }
 
 /// Where the recording cannot tell, runs go out and back by turns.
@@ -135,14 +146,15 @@ Outcome checkCuts(const std::vector<storage::Cut>& cuts, long long added, const 
                   const std::string& name)
 {
     if (added > 0 && order.configuration.empty())
-        return wrongUse(
-            fmt::format("{} no run of the study; expected --configuration NAME to add "
-                        "what is new",
-                        added == 1 ? "one part is" : fmt::format("{} parts are", added)),
-            name);
+        return wrongUse(added == 1 ? core::Message("one part is no run of the study; expected "
+                                                   "--configuration NAME to add what is new"_t)
+                                   : core::message("{} parts are no run of the study; expected "
+                                                   "--configuration NAME to add what is new"_t,
+                                                   added),
+                        name);
     if (cuts.empty())
         return Error{ErrorCode::badInput,
-                     "every part is empty; expected a run that starts before the recording ends",
+                     "every part is empty; expected a run that starts before the recording ends"_t,
                      name};
     return Done{};
 }
@@ -159,7 +171,7 @@ Result<CutOrder> cutOrderFrom(const std::string& way, const std::string& gates,
                 : way == "position" ? CutWay::position
                                     : CutWay::speed;
     if ((order.way == CutWay::position) != !gates.empty())
-        return wrongUse("--cut position and --gates go together", "bothways import");
+        return wrongUse("--cut position and --gates go together"_t, "bothways import");
     if (gates.empty())
         return order;
     const auto fence = gatesFrom(gates);
@@ -169,7 +181,7 @@ Result<CutOrder> cutOrderFrom(const std::string& way, const std::string& gates,
     return order;
 }
 
-Result<storage::RecordingInfo> recordingNamed(const storage::StudyFile& file,
+Result<storage::RecordingInfo> recordingNamed(const Language& in, const storage::StudyFile& file,
                                               const std::string& name)
 {
     auto known = storage::recordings(file);
@@ -185,13 +197,13 @@ Result<storage::RecordingInfo> recordingNamed(const storage::StudyFile& file,
     if (found)
         return *found;
     return wrongUse(names.empty()
-                        ? fmt::format("there is no recording '{}': the study has none", name)
-                        : fmt::format("there is no recording '{}'; expected one of '{}'", name,
-                                      fmt::join(names, "', '")),
+                        ? core::message("there is no recording '{}': the study has none"_t, name)
+                        : core::message("there is no recording '{}'; expected one of {}"_t, name,
+                                        quotedList(in, names)),
                     file.path().string());
 }
 
-Result<std::vector<storage::Cut>> cutsOf(const storage::StudyFile& file,
+Result<std::vector<storage::Cut>> cutsOf(const Language& in, const storage::StudyFile& file,
                                          const storage::RecordingInfo& recording,
                                          const core::Study& study, const CutOrder& order,
                                          CutWords& words)
@@ -199,7 +211,7 @@ Result<std::vector<storage::Cut>> cutsOf(const storage::StudyFile& file,
     const auto trace = storage::openRecording(file, recording.id);
     if (!trace)
         return trace.error();
-    const auto parts = partsOf(*trace.value(), recording, study, order, words.parts);
+    const auto parts = partsOf(in, *trace.value(), recording, study, order, words.parts);
     if (!parts)
         return parts.error();
     const auto byTimes = core::cutByTimes(recording.span(), study);
@@ -213,7 +225,7 @@ Result<std::vector<storage::Cut>> cutsOf(const storage::StudyFile& file,
             continue;
         const core::Run* run = runOf(numbers[i], study);
         const std::string direction = run ? run->direction : directionOf(part, i, study);
-        printPart(part, run, direction, words.parts);
+        printPart(in, part, run, direction, words.parts);
         if (run) {
             cuts.push_back(storage::cutForRun(run->id, part, recording, study, {},
                                               order.way != CutWay::times));
@@ -228,12 +240,14 @@ Result<std::vector<storage::Cut>> cutsOf(const storage::StudyFile& file,
         cuts.back().run.direction = direction;
     }
     if (order.way == CutWay::times)
-        printWithoutPart(study, cuts, words.parts);
+        printWithoutPart(in, study, cuts, words.parts);
     if (Outcome whole = checkCuts(cuts, added, order, recording.name); !whole)
         return whole.error();
     const auto all = static_cast<long long>(cuts.size());
-    words.done = fmt::format("cut {} into {}: {} new, {} given their part\n", recording.name,
-                             app::counted(all, "run", "runs"), added, all - added);
+    words.done = in.sayCount(all, "cut {} into {} run: {} new, {} given their part"_t,
+                             "cut {} into {} runs: {} new, {} given their part"_t, recording.name,
+                             app::grouped(in, static_cast<double>(all)), added, all - added) +
+                 "\n";
     return cuts;
 }
 

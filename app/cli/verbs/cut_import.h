@@ -38,13 +38,12 @@ struct CutWords {
 };
 
 /// What the parts of a recording become: runs of the study, or new ones. Nothing is written.
-[[nodiscard]] Result<std::vector<storage::Cut>> cutsOf(const storage::StudyFile& file,
-                                                       const storage::RecordingInfo& recording,
-                                                       const core::Study& study,
-                                                       const CutOrder& order, CutWords& words);
+[[nodiscard]] Result<std::vector<storage::Cut>>
+cutsOf(const Language& in, const storage::StudyFile& file, const storage::RecordingInfo& recording,
+       const core::Study& study, const CutOrder& order, CutWords& words);
 
 /// The newest recording of the study that has this name, or an Error (wrongUse) that has the names.
-[[nodiscard]] Result<storage::RecordingInfo> recordingNamed(const storage::StudyFile& file,
-                                                            const std::string& name);
+[[nodiscard]] Result<storage::RecordingInfo>
+recordingNamed(const Language& in, const storage::StudyFile& file, const std::string& name);
 
 } // namespace bothways::cli

@@ -20,9 +20,16 @@ struct DiscardOptions {
     std::string reason, evidence;
 };
 
-std::string runsWords(const std::vector<int>& numbers)
+std::string numbersText(const std::vector<int>& numbers)
 {
-    return fmt::format("run{} {}", numbers.size() == 1 ? "" : "s", fmt::join(numbers, ", "));
+    return fmt::format("{}", fmt::join(numbers, ", "));
+}
+
+/// One run or several, with their numbers in the place.
+std::string ofRuns(const Language& in, const std::vector<int>& numbers, core::Text<1> one,
+                   core::Text<1> several)
+{
+    return in.sayCount(static_cast<long long>(numbers.size()), one, several, numbersText(numbers));
 }
 
 std::string reasonNames()
@@ -36,10 +43,10 @@ std::string reasonNames()
 Outcome checkReason(const DiscardOptions& options)
 {
     if (options.reason != "other" && !core::ruleFromName(options.reason))
-        return wrongUse(
-            fmt::format("'{}' is no reason; expected one of {}", options.reason, reasonNames()));
+        return wrongUse(core::message("'{}' is no reason; expected one of {}"_t, options.reason,
+                                      reasonNames()));
     if (options.reason == "other" && options.evidence.empty())
-        return wrongUse("the reason 'other' needs words: --evidence 'what was seen'");
+        return wrongUse("the reason 'other' needs words: --evidence 'what was seen'"_t);
     return Done{};
 }
 
@@ -53,8 +60,12 @@ Outcome discard(const DiscardOptions& options, Surroundings& io)
                    [&](auto& study, const auto& runs) { return study.discard(runs, why); });
     if (!discarded)
         return discarded;
-    io.out << fmt::format("discarded {}: {}{}{}\n", runsWords(options.runs), options.reason,
-                          options.evidence.empty() ? "" : ", ", options.evidence);
+    const std::string reason =
+        options.reason + (options.evidence.empty() ? "" : ", ") + options.evidence;
+    io.out << io.language.sayCount(static_cast<long long>(options.runs.size()),
+                                   "discarded run {}: {}"_t, "discarded runs {}: {}"_t,
+                                   numbersText(options.runs), reason)
+           << "\n";
     return Done{};
 }
 
@@ -90,40 +101,45 @@ Outcome countAgain(const DiscardOptions& options, Surroundings& io)
         if (std::find(lifted.begin(), lifted.end(), number) == lifted.end())
             already.push_back(number);
     if (!lifted.empty())
-        io.out << fmt::format("counting {} again\n", runsWords(lifted));
+        io.out << ofRuns(io.language, lifted, "counting run {} again"_t, "counting runs {} again"_t)
+               << "\n";
     if (!already.empty())
-        io.out << fmt::format("{} {} already\n", runsWords(already),
-                              already.size() == 1 ? "counts" : "count");
+        io.out << ofRuns(io.language, already, "run {} counts already"_t, "runs {} count already"_t)
+               << "\n";
     return Done{};
 }
 
 } // namespace
 
-void addDiscard(CLI::App& program, Context& context)
+void describeDiscard(CLI::App& verb, Context& context)
 {
+    const Language& in = context.io.language;
     auto options = std::make_shared<DiscardOptions>();
-    CLI::App* verb = program.add_subcommand("discard", "Set runs aside, with a reason");
-    verb->add_option("STUDY", options->study, "The study")->required();
-    verb->add_option("RUN", options->runs, "Numbers of the runs")->required();
-    verb->add_option("--reason", options->reason, "A rule's name, or other")
+    verb.add_option(in.say("STUDY"_t), options->study, in.say("The study"_t))->required();
+    verb.add_option(in.say("RUN"_t), options->runs, in.say("Numbers of the runs"_t))->required();
+    verb.add_option("--reason", options->reason, in.say("A rule's name, or other"_t))
         ->required()
-        ->type_name("REASON");
-    verb->add_option("--evidence", options->evidence, "What was seen; 'other' needs it")
-        ->type_name("WORDS");
-    verb->footer(
-        "Example:\n  bothways discard day.bothways 9 --reason overspeed --evidence 'rotor "
-        "3410 rpm beside a road train'\n\nReasons: " +
-        reasonNames() +
-        ".\nDecide by what was seen in the run, never by its consumption: the result shows "
-        "what\nputting each discard back would do.");
-    onCall(*verb, context, [options, &context] { return discard(*options, context.io); });
+        ->type_name(in.say("REASON"_t));
+    verb.add_option("--evidence", options->evidence, in.say("What was seen; 'other' needs it"_t))
+        ->type_name(in.say("WORDS"_t));
+    addFooter(in, verb,
+              "  bothways discard day.bothways 9 --reason overspeed --evidence 'rotor 3410 rpm "
+              "beside a road train'",
+              in.say("Reasons: {}.\nDecide by what was seen in the run, never by its consumption: "
+                     "the result shows what\nputting each discard back would do."_t,
+                     reasonNames()));
+    onCall(verb, context, [options, &context] { return discard(*options, context.io); });
+}
 
-    CLI::App* count = program.add_subcommand("count", "Lift a discard: the runs count again");
-    count->add_option("STUDY", options->study, "The study")->required();
-    count->add_option("RUN", options->runs, "Numbers of the runs")->required();
-    count->footer("Example:\n  bothways count day.bothways 9\n\nThe history keeps the discard and "
-                  "its lifting.");
-    onCall(*count, context, [options, &context] { return countAgain(*options, context.io); });
+void describeCount(CLI::App& verb, Context& context)
+{
+    const Language& in = context.io.language;
+    auto options = std::make_shared<DiscardOptions>();
+    verb.add_option(in.say("STUDY"_t), options->study, in.say("The study"_t))->required();
+    verb.add_option(in.say("RUN"_t), options->runs, in.say("Numbers of the runs"_t))->required();
+    addFooter(in, verb, "  bothways count day.bothways 9",
+              in.say("The history keeps the discard and its lifting."_t));
+    onCall(verb, context, [options, &context] { return countAgain(*options, context.io); });
 }
 
 } // namespace bothways::cli

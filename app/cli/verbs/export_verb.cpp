@@ -9,7 +9,6 @@
 #include "storage/sheet/run_sheet.h"
 
 #include <CLI/CLI.hpp>
-#include <fmt/format.h>
 
 #include <memory>
 #include <ostream>
@@ -22,6 +21,14 @@ struct ExportOptions {
     bool csv = false, json = false, pairs = false;
     Overrides overrides;
 };
+
+std::string whatWasWritten(const Language& in, const ExportOptions& options, long long runs)
+{
+    if (options.pairs)
+        return in.say("wrote the pairs to {}"_t, options.to);
+    return in.sayCount(runs, "wrote {} run to {}"_t, "wrote {} runs to {}"_t,
+                       app::grouped(in, static_cast<double>(runs)), options.to);
+}
 
 Outcome exportStudy(const ExportOptions& options, Surroundings& io)
 {
@@ -39,11 +46,8 @@ Outcome exportStudy(const ExportOptions& options, Surroundings& io)
     if (!options.to.empty()) {
         if (Outcome written = writeWholeFile(options.to, text); !written)
             return written;
-        io.err << fmt::format(
-            "wrote {} to {}\n",
-            options.pairs ? std::string("the pairs")
-                          : app::counted(static_cast<long long>(study.runs.size()), "run", "runs"),
-            options.to);
+        io.err << whatWasWritten(io.language, options, static_cast<long long>(study.runs.size()))
+               << "\n";
         return Done{};
     }
     io.out << text;
@@ -52,22 +56,25 @@ Outcome exportStudy(const ExportOptions& options, Surroundings& io)
 
 } // namespace
 
-void addExport(CLI::App& program, Context& context)
+void describeExport(CLI::App& verb, Context& context)
 {
+    const Language& in = context.io.language;
     auto options = std::make_shared<ExportOptions>();
-    CLI::App* verb =
-        program.add_subcommand("export", "Give back the runs (CSV, JSON) or the pairs (CSV)");
-    verb->add_option("FILE", options->file, "A study or a run sheet")->required();
-    verb->add_option("TO,--to", options->to, "Where to write (default: standard output)");
+    verb.add_option(in.say("FILE"_t), options->file, in.say("A study or a run sheet"_t))
+        ->required();
+    verb.add_option(in.say("TO##a file"_t) + ",--to", options->to,
+                    in.say("Where to write (default: standard output)"_t));
     CLI::Option* csv =
-        verb->add_flag("--csv", options->csv, "A run sheet with every column (default)");
-    CLI::Option* json = verb->add_flag("--json", options->json, "Properties and runs as JSON");
-    CLI::Option* pairs = verb->add_flag("--pairs", options->pairs, "The pairs, a line each");
+        verb.add_flag("--csv", options->csv, in.say("A run sheet with every column (default)"_t));
+    CLI::Option* json =
+        verb.add_flag("--json", options->json, in.say("Properties and runs as JSON"_t));
+    CLI::Option* pairs =
+        verb.add_flag("--pairs", options->pairs, in.say("The pairs, a line each"_t));
     csv->excludes(json)->excludes(pairs);
     json->excludes(pairs);
-    addAnalysisOverrides(*verb, options->overrides);
-    verb->footer("Example:\n  bothways export day.bothways --csv --to day.csv");
-    onCall(*verb, context, [options, &context] { return exportStudy(*options, context.io); });
+    addAnalysisOverrides(in, verb, options->overrides);
+    addFooter(in, verb, "  bothways export day.bothways --csv --to day.csv");
+    onCall(verb, context, [options, &context] { return exportStudy(*options, context.io); });
 }
 
 } // namespace bothways::cli

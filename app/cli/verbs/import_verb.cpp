@@ -12,7 +12,6 @@
 #include "storage/sheet/run_columns.h"
 
 #include <CLI/CLI.hpp>
-#include <fmt/format.h>
 
 #include <memory>
 #include <ostream>
@@ -32,22 +31,21 @@ Outcome checkOptions(const ImportOptions& options)
     for (const std::string& word : {options.study, options.sheet})
         if (!options.channels.empty() && word.find('=') != std::string::npos &&
             !std::filesystem::exists(word))
-            return wrongUse(fmt::format("'{}' stands alone; repeat --channel for each", word),
-                            "--channel");
+            return wrongUse(strayValue(word, "--channel"));
     const int given = static_cast<int>(!options.sheet.empty()) +
                       static_cast<int>(!options.trace.empty()) +
                       static_cast<int>(!options.recording.empty());
     if (given != 1)
-        return wrongUse("expected one of a run sheet, --trace FILE and --recording NAME",
+        return wrongUse("expected one of a run sheet, --trace FILE and --recording NAME"_t,
                         "bothways import");
     if (!options.cut.empty() && !options.sheet.empty())
-        return wrongUse("--cut goes with --trace FILE or --recording NAME", "bothways import");
+        return wrongUse("--cut goes with --trace FILE or --recording NAME"_t, "bothways import");
     if (options.cut.empty() && !options.recording.empty())
-        return wrongUse("--recording NAME is there to be cut; expected --cut", "bothways import");
+        return wrongUse("--recording NAME is there to be cut; expected --cut"_t, "bothways import");
     if (!options.date.empty() && !core::parseDate_us(options.date))
-        return wrongUse(
-            fmt::format("'{}' is no date; expected YYYY-MM-DD, a day that there is", options.date),
-            "--date");
+        return wrongUse(core::message("'{}' is no date; expected YYYY-MM-DD, a day that there is"_t,
+                                      options.date),
+                        "--date");
     return Done{};
 }
 
@@ -71,7 +69,7 @@ Outcome importTrace(const ImportOptions& options, storage::StudyFile& file,
         if (!cut)
             return cut.error();
         order.cuts = [&, how = cut.value()](const storage::RecordingInfo& recording) {
-            return cutsOf(file, recording, before, how, words);
+            return cutsOf(io.language, file, recording, before, how, words);
         };
     }
     const auto imported = importRecording(file, order, io);
@@ -79,12 +77,15 @@ Outcome importTrace(const ImportOptions& options, storage::StudyFile& file,
         io.out << words.parts.str();
         return imported.error();
     }
-    io.out << whatWasMet(imported.value(), order.file.filename().string()) << words.parts.str()
-           << words.done;
+    io.out << whatWasMet(io.language, imported.value(), order.file.filename().string())
+           << words.parts.str() << words.done;
     if (!order.run && !order.cuts)
-        io.out << "  it belongs to no run yet; cut it into runs with 'bothways import STUDY "
-                  "--recording NAME --cut times' (or marks, position, speed), or import it with "
-                  "--run N instead\n";
+        io.out << "  "
+               << io.language.say(
+                      "it belongs to no run yet; cut it into runs with 'bothways import STUDY "
+                      "--recording NAME --cut times' (or marks, position, speed), or import it "
+                      "with --run N instead"_t)
+               << "\n";
     warnOfASecondCopy(file, imported.value().recording, io);
     return Done{};
 }
@@ -96,11 +97,11 @@ Outcome cutKnown(const ImportOptions& options, storage::StudyFile& file, const c
     const auto how = cutOrderFrom(options.cut, options.gates, options.configuration);
     if (!how)
         return how.error();
-    const auto recording = recordingNamed(file, options.recording);
+    const auto recording = recordingNamed(io.language, file, options.recording);
     if (!recording)
         return recording.error();
     CutWords words;
-    const auto cuts = cutsOf(file, recording.value(), before, how.value(), words);
+    const auto cuts = cutsOf(io.language, file, recording.value(), before, how.value(), words);
     io.out << words.parts.str();
     if (!cuts)
         return cuts.error();
@@ -138,64 +139,77 @@ Outcome import(const ImportOptions& options, Surroundings& io)
     return Done{};
 }
 
-} // namespace
-
-void addImport(CLI::App& program, Context& context)
+/// A recording, new or known, and what belongs to it.
+void addRecordingOptions(const Language& in, CLI::App& verb, ImportOptions& options)
 {
-    auto options = std::make_shared<ImportOptions>();
-    CLI::App* verb = program.add_subcommand(
-        "import", "Bring a run sheet, or a data logger's recording, into a study");
-    verb->add_option("STUDY", options->study, "The study")->required();
-    verb->add_option("SHEET", options->sheet, "A run sheet (CSV)");
-    verb->add_option("--date", options->date, "Date of a sheet that has times of day only")
-        ->type_name("YYYY-MM-DD");
-    CLI::Option* trace =
-        verb->add_option("--trace", options->trace, "A recording: CSV, GPX 1.1 or NMEA 0183")
-            ->type_name("FILE");
-    CLI::Option* ofRun = addWhole(*verb, "--run", options->run, 1, storage::kLargestRunNumber,
-                                  "The run that the recording belongs to");
-    ofRun->needs(trace);
-    verb->add_option("--recording", options->recording,
-                     "A recording that the study has, by its file's name, to be cut")
+    CLI::Option* trace = verb.add_option("--trace", options.trace,
+                                         in.say("A recording: CSV, GPX 1.1 or NMEA 0183"_t))
+                             ->type_name(in.say("FILE"_t));
+    addWhole(in, verb, "--run", options.run, 1, storage::kLargestRunNumber,
+             "The run that the recording belongs to"_t)
+        ->needs(trace);
+    verb.add_option("--recording", options.recording,
+                    in.say("A recording that the study has, by its file's name, to be cut"_t))
         ->type_name("NAME")
         ->excludes(trace);
+}
+
+void addCutOptions(const Language& in, CLI::App& verb, ImportOptions& options)
+{
     CLI::Option* cut =
-        verb->add_option("--cut", options->cut,
-                         "Cut the recording into runs: by the run sheet's times, marks in it "
-                         "(\"start\", \"end\"), gates passed, or a speed that was held: the "
-                         "study's road_speed.target_kmh, else the one held longest, which is said")
-            ->check(CLI::IsMember({"times", "marks", "position", "speed"}))
-            ->excludes(ofRun);
-    verb->add_option("--gates", options->gates,
-                     "Where a stretch starts and ends, for --cut position, and how far the gates "
-                     "reach to each side (50 m)")
-        ->type_name("LAT,LON,LAT,LON[,METRES]")
+        verb.add_option(
+                "--cut", options.cut,
+                in.say("Cut the recording into runs: by the run sheet's times, marks in it "
+                       "(\"start\", \"end\"), gates passed, or a speed that was held: the "
+                       "study's road_speed.target_kmh, else the one held longest, which is said"_t))
+            ->type_name(in.say("TEXT"_t))
+            ->check(oneOf(in, {"times", "marks", "position", "speed"}))
+            ->excludes(verb.get_option("--run"));
+    verb.add_option("--gates", options.gates,
+                    in.say("Where a stretch starts and ends, for --cut position, and how far the "
+                           "gates reach to each side (50 m)"_t))
+        ->type_name(in.say("LAT,LON,LAT,LON[,METRES]"_t))
         ->needs(cut);
-    verb->add_option("--configuration", options->configuration,
-                     "Configuration of the parts that are no run of the study yet")
+    verb.add_option("--configuration", options.configuration,
+                    in.say("Configuration of the parts that are no run of the study yet"_t))
         ->type_name("NAME")
         ->needs(cut);
-    verb->add_option("--channel", options->channels,
-                     "What a column of the recording is, with factor and offset to our unit; kept "
-                     "for the next recording with this header; once for each column")
-        ->type_name("COLUMN=CHANNEL[,FACTOR[,OFFSET]]")
+    verb.add_option("--channel", options.channels,
+                    in.say("What a column of the recording is, with factor and offset to our unit; "
+                           "kept for the next recording with this header; once for each column"_t))
+        ->type_name(in.say("COLUMN=CHANNEL[,FACTOR[,OFFSET]]"_t))
         ->allow_extra_args(false)
-        ->needs(trace);
-    verb->footer(
-        "Example:\n  bothways import day.bothways morning.csv\n"
+        ->needs(verb.get_option("--trace"));
+}
+
+} // namespace
+
+void describeImport(CLI::App& verb, Context& context)
+{
+    const Language& in = context.io.language;
+    auto options = std::make_shared<ImportOptions>();
+    verb.add_option(in.say("STUDY"_t), options->study, in.say("The study"_t))->required();
+    verb.add_option(in.say("SHEET"_t), options->sheet, in.say("A run sheet (CSV)"_t));
+    verb.add_option("--date", options->date, in.say("Date of a sheet that has times of day only"_t))
+        ->type_name(in.say("YYYY-MM-DD"_t));
+    addRecordingOptions(in, verb, *options);
+    addCutOptions(in, verb, *options);
+    addFooter(
+        in, verb,
+        "  bothways import day.bothways morning.csv\n"
         "  bothways import day.bothways --trace logger.csv --run 9 --channel "
         "'Speed mph=road_speed_kmh,1.609344'\n  bothways import day.bothways --trace drive.gpx "
         "--cut position --gates 47.5061,9.4213,47.5299,9.3871 --configuration A\n"
-        "  bothways import day.bothways --recording drive.gpx --cut times\n\nA "
-        "part is given to the run of the study with which it overlaps most in time, and only if "
-        "they overlap by at least half of the shorter of the two (to a run without duration: if "
-        "its start lies within the part or at most 60 s before its beginning); never two parts to "
-        "one run. The run takes start and duration of the part; with --cut times runs stay as "
-        "they are. Other parts are new runs. A recording that cannot be cut does not come in.\nA "
-        "sheet with a bad line is "
-        "refused whole, "
-        "and every bad line is listed.");
-    onCall(*verb, context, [options, &context] { return import(*options, context.io); });
+        "  bothways import day.bothways --recording drive.gpx --cut times",
+        in.say("A part is given to the run of the study with which it overlaps most in time, and "
+               "only if they overlap by at least half of the shorter of the two (to a run without "
+               "duration: if its start lies within the part or at most 60 s before its beginning); "
+               "never two parts to one run. The run takes start and duration of the part; with "
+               "--cut times runs stay as they are. Other parts are new runs. A recording that "
+               "cannot be cut does not come in."_t) +
+            "\n" +
+            in.say("A sheet with a bad line is refused whole, and every bad line is listed."_t));
+    onCall(verb, context, [options, &context] { return import(*options, context.io); });
 }
 
 } // namespace bothways::cli

@@ -12,7 +12,6 @@
 #include "storage/sheet/run_columns.h"
 
 #include <CLI/CLI.hpp>
-#include <fmt/format.h>
 
 #include <limits>
 #include <memory>
@@ -60,19 +59,19 @@ std::optional<core::Range> rangeFrom(const std::string& text)
     return std::nullopt;
 }
 
-void addRange(CLI::App& app, const std::string& option, std::optional<core::Range>& range,
-              const std::string& description)
+void addRange(const Language& in, CLI::App& app, const std::string& option,
+              std::optional<core::Range>& range, core::Text<0> description)
 {
     app.add_option_function<std::string>(
            option,
-           [&range, option](const std::string& text) {
+           [&in, &range, option](const std::string& text) {
                range = rangeFrom(text);
                if (!range)
                    throw CLI::ValidationError(
-                       option, fmt::format("'{}' is not LOW,MIDDLE,HIGH in rising order", text));
+                       option, in.say("'{}' is not LOW,MIDDLE,HIGH in rising order"_t, text));
            },
-           description)
-        ->type_name("L,M,H");
+           in.say(description))
+        ->type_name(in.say("L,M,H##low, middle, high"_t));
 }
 
 /// What a study knows: its consumption, its target speed, its fuel, and what it could have shown.
@@ -115,24 +114,23 @@ core::LedgerOptions ledgerOptions(const LedgerVerbOptions& given)
 }
 
 /// What neither the call nor the study said.
-std::string assumedText(const LedgerVerbOptions& given, const core::LedgerOptions& options)
+std::string assumedText(const Language& in, const LedgerVerbOptions& given,
+                        const core::LedgerOptions& options)
 {
-    std::vector<std::string> assumed;
-    const auto add = [&](const auto& value, const std::string& words) {
+    std::string assumed;
+    const auto add = [&](const auto& value, core::Text<1> words, double number) {
         if (!value)
-            assumed.push_back(words);
+            assumed += (assumed.empty() ? "" : "; ") + in.say(words, number);
     };
-    add(given.output_w, fmt::format("an output of {} W (--output-w)", options.output_w));
+    add(given.output_w, "an output of {} W (--output-w)"_t, options.output_w);
     add(given.speed_kmh,
-        fmt::format("a road speed of {} km/h (--speed-kmh, or the study's road_speed.target_kmh)",
-                    options.speed_kmh));
-    add(given.consumption, fmt::format("a consumption of {} L/100 km (--consumption)",
-                                       options.consumption_l_per_100km));
+        "a road speed of {} km/h (--speed-kmh, or the study's road_speed.target_kmh)"_t,
+        options.speed_kmh);
+    add(given.consumption, "a consumption of {} L/100 km (--consumption)"_t,
+        options.consumption_l_per_100km);
     if (assumed.empty())
         return {};
-    return app::wrapped(
-               fmt::format("  Assumed, as nothing says otherwise: {}.", fmt::join(assumed, "; ")),
-               2) +
+    return app::wrapped("  " + in.say("Assumed, as nothing says otherwise: {}."_t, assumed), 2) +
            "\n";
 }
 
@@ -152,65 +150,73 @@ Outcome ledger(LedgerVerbOptions given, Surroundings& io)
         io.out << app::ledgerJson(made.value(), watts);
         return Done{};
     }
-    io.out << app::ledgerText(made.value(), watts) << assumedText(given, options);
+    io.out << app::ledgerText(made.value(), watts) << assumedText(io.language, given, options);
     const std::string beside = app::english::measuredBesideLedger(analysis, made.value());
     if (!beside.empty())
         io.out << app::wrapped("  " + beside, 2) << "\n";
     return Done{};
 }
 
-void addFactors(CLI::App& verb, LedgerVerbOptions& options)
+void addFactors(const Language& in, CLI::App& verb, LedgerVerbOptions& options)
 {
-    addRange(verb, "--alternator", options.alternator, "Efficiency of the alternator");
-    addRange(verb, "--marginal", options.marginal,
-             "Efficiency of the engine for a little more work");
-    addRange(verb, "--generator", options.generator, "Efficiency of the device's generator");
-    addRange(verb, "--drive", options.drive, "Efficiency from the engine to the wheels");
-    addNumber(verb, "--induction", options.induction,
-              {0.0, 0.5, true, true, "a number from 0 to 0.5"},
-              "How far the rotor slows the air (default 1/3)");
-    addNumber(verb, "--heating-value", options.heating_mj_per_l,
-              {0.0, kNoLimit, false, false, "MJ/L above 0"},
-              "Lower heating value of the fuel, MJ/L");
+    addRange(in, verb, "--alternator", options.alternator, "Efficiency of the alternator"_t);
+    addRange(in, verb, "--marginal", options.marginal,
+             "Efficiency of the engine for a little more work"_t);
+    addRange(in, verb, "--generator", options.generator, "Efficiency of the device's generator"_t);
+    addRange(in, verb, "--drive", options.drive, "Efficiency from the engine to the wheels"_t);
+    addNumber(in, verb, "--induction", options.induction,
+              {0.0, 0.5, true, true, "a number from 0 to 0.5"_t},
+              "How far the rotor slows the air (default 1/3)"_t);
+    addNumber(in, verb, "--heating-value", options.heating_mj_per_l,
+              {0.0, kNoLimit, false, false, "MJ/L above 0"_t},
+              "Lower heating value of the fuel, MJ/L"_t);
+}
+
+/// What the device gives, and the car that carries it.
+void addCarOptions(const Language& in, CLI::App& verb, LedgerVerbOptions& options)
+{
+    addNumber(in, verb, "--output-w", options.output_w,
+              {0.0, kNoLimit, false, false, "watts above 0"_t},
+              "Electrical output (default 600)"_t);
+    addNumber(in, verb, "--speed-kmh", options.speed_kmh,
+              {0.0, kNoLimit, false, false, "km/h above 0"_t}, "Road speed (default 100)"_t);
+    addNumber(in, verb, "--consumption", options.consumption,
+              {0.0, kNoLimit, false, false, "L/100 km above 0"_t},
+              "Consumption of the baseline, L/100 km (default 8)"_t);
+    verb.add_option_function<std::string>(
+            "--fuel",
+            [&in, &options](const std::string& text) {
+                options.fuel = fuelFromName(text);
+                if (!options.fuel)
+                    throw CLI::ValidationError("--fuel",
+                                               in.say("'{}' is not petrol, e10 or diesel"_t, text));
+            },
+            in.say("petrol, e10 or diesel (default petrol)"_t))
+        ->type_name(in.say("FUEL"_t));
 }
 
 } // namespace
 
-void addLedger(CLI::App& program, Context& context)
+void describeLedger(CLI::App& verb, Context& context)
 {
+    const Language& in = context.io.language;
     auto options = std::make_shared<LedgerVerbOptions>();
-    CLI::App* verb = program.add_subcommand(
-        "ledger", "The effect to expect from first principles, beside the measured one");
-    verb->add_option("FILE", options->file,
-                     "A study or run sheet: gives consumption, and the effect that it could show");
-    addNumber(*verb, "--output-w", options->output_w,
-              {0.0, kNoLimit, false, false, "watts above 0"}, "Electrical output (default 600)");
-    addNumber(*verb, "--speed-kmh", options->speed_kmh,
-              {0.0, kNoLimit, false, false, "km/h above 0"}, "Road speed (default 100)");
-    addNumber(*verb, "--consumption", options->consumption,
-              {0.0, kNoLimit, false, false, "L/100 km above 0"},
-              "Consumption of the baseline, L/100 km (default 8)");
-    verb->add_option_function<std::string>(
-            "--fuel",
-            [options](const std::string& text) {
-                options->fuel = fuelFromName(text);
-                if (!options->fuel)
-                    throw CLI::ValidationError(
-                        "--fuel", fmt::format("'{}' is not petrol, e10 or diesel", text));
-            },
-            "petrol, e10 or diesel (default petrol)")
-        ->type_name("FUEL");
-    verb->add_option("--only", options->only, "relief or cost: an accessory has one of them")
-        ->check(CLI::IsMember({"relief", "cost"}))
-        ->type_name("TERM");
-    addNumber(*verb, "--see", options->see_pct,
-              {0.0, 100.0, false, false, "a per cent above 0 and below 100"},
-              "The effect to be seen, per cent: how many watts is that? (default: the study's)");
-    addFactors(*verb, *options);
-    addSheetOverrides(*verb, options->overrides);
-    verb->add_flag("--json", options->json, "As JSON, for programs");
-    verb->footer("Example:\n  bothways ledger --output-w 600 --speed-kmh 100 --consumption 8");
-    onCall(*verb, context, [options, &context] { return ledger(*options, context.io); });
+    verb.add_option(
+        in.say("FILE"_t), options->file,
+        in.say("A study or run sheet: gives consumption, and the effect that it could show"_t));
+    addCarOptions(in, verb, *options);
+    verb.add_option("--only", options->only,
+                    in.say("relief or cost: an accessory has one of them"_t))
+        ->check(oneOf(in, {"relief", "cost"}))
+        ->type_name(in.say("TERM"_t));
+    addNumber(in, verb, "--see", options->see_pct,
+              {0.0, 100.0, false, false, "a per cent above 0 and below 100"_t},
+              "The effect to be seen, per cent: how many watts is that? (default: the study's)"_t);
+    addFactors(in, verb, *options);
+    addSheetOverrides(in, verb, options->overrides);
+    verb.add_flag("--json", options->json, in.say("As JSON, for programs"_t));
+    addFooter(in, verb, "  bothways ledger --output-w 600 --speed-kmh 100 --consumption 8");
+    onCall(verb, context, [options, &context] { return ledger(*options, context.io); });
 }
 
 } // namespace bothways::cli

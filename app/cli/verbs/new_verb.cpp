@@ -31,23 +31,25 @@ Outcome makeStudy(const NewOptions& options, Surroundings& io)
     auto file = storage::StudyFile::create(options.study, properties);
     if (!file)
         return file.error();
-    io.out << "made " << options.study << "\n";
+    io.out << io.language.say("made {}"_t, options.study) << "\n";
     return Done{};
 }
 
 } // namespace
 
-void addNew(CLI::App& program, Context& context)
+void describeNew(CLI::App& verb, Context& context)
 {
+    const Language& in = context.io.language;
     auto options = std::make_shared<NewOptions>();
-    CLI::App* verb = program.add_subcommand("new", "Make an empty study");
-    verb->add_option("STUDY", options->study, "The file to make; there must be none yet")
+    verb.add_option(in.say("STUDY"_t), options->study,
+                    in.say("The file to make; there must be none yet"_t))
         ->required();
-    verb->add_option("PROPERTIES", options->properties, "Properties, as 'bothways set' takes them")
-        ->option_text("NAME=VALUE ...");
-    verb->footer("Example:\n  bothways new day.bothways name='Levee road' stretch.km=5 "
-                 "overspeed.rpm=3200");
-    onCall(*verb, context, [options, &context] { return makeStudy(*options, context.io); });
+    verb.add_option(in.say("PROPERTIES"_t), options->properties,
+                    in.say("Properties, as 'bothways set' takes them"_t))
+        ->option_text(in.say("NAME=VALUE"_t) + " ...");
+    addFooter(in, verb,
+              "  bothways new day.bothways name='Levee road' stretch.km=5 overspeed.rpm=3200");
+    onCall(verb, context, [options, &context] { return makeStudy(*options, context.io); });
 }
 
 } // namespace bothways::cli

@@ -5,7 +5,6 @@
 #include "storage/sheet/run_rules.h"
 
 #include <CLI/CLI.hpp>
-#include <fmt/format.h>
 
 #include <algorithm>
 #include <memory>
@@ -31,19 +30,19 @@ Outcome checkTie(const core::Study& study, const PairingOptions& options)
         return static_cast<std::size_t>(at - sorted.begin());
     };
     const std::size_t one = placeOf(options.one), other = placeOf(options.other);
-    const auto refused = [&](const std::string& why) {
-        return Error{ErrorCode::badInput,
-                     fmt::format("runs {} and {} {}", options.one, options.other, why),
-                     options.study};
+    const auto refused = [&](core::Message why) {
+        return Error{ErrorCode::badInput, std::move(why), options.study};
     };
     if (one == other)
         return Done{}; // said by the study
     if (core::sameWord(sorted[one]->direction, sorted[other]->direction))
-        return refused(fmt::format("were both driven '{}'; expected an out and a return run",
-                                   sorted[one]->direction));
+        return refused(core::message(
+            "runs {} and {} were both driven '{}'; expected an out and a return run"_t, options.one,
+            options.other, sorted[one]->direction));
     if (!storage::inOneBlock(sorted, std::min(one, other), std::max(one, other)))
-        return refused("are of two blocks; expected two of one block, without a switch or a new "
-                       "day between them");
+        return refused(core::message("runs {} and {} are of two blocks; expected two of one "
+                                     "block, without a switch or a new day between them"_t,
+                                     options.one, options.other));
     return Done{};
 }
 
@@ -59,7 +58,7 @@ Outcome tie(const PairingOptions& options, Surroundings& io)
                                     });
     if (!tied)
         return tied;
-    io.out << fmt::format("tied runs {} and {}\n", options.one, options.other);
+    io.out << io.language.say("tied runs {} and {}"_t, options.one, options.other) << "\n";
     return Done{};
 }
 
@@ -70,28 +69,32 @@ Outcome untie(const PairingOptions& options, Surroundings& io)
                    [](auto& study, const auto& runs) { return study.unpair(runs[0]); });
     if (!untied)
         return untied;
-    io.out << fmt::format("untied run {}\n", options.one);
+    io.out << io.language.say("untied run {}"_t, options.one) << "\n";
     return Done{};
 }
 
 } // namespace
 
-void addPairing(CLI::App& program, Context& context)
+void describePair(CLI::App& verb, Context& context)
 {
+    const Language& in = context.io.language;
     auto options = std::make_shared<PairingOptions>();
-    CLI::App* pair = program.add_subcommand(
-        "pair", "Tie an out and a return run of one block, whatever their gap");
-    pair->add_option("STUDY", options->study, "The study")->required();
-    pair->add_option("RUN", options->one, "Number of the one run")->required();
-    pair->add_option("OTHER", options->other, "Number of the other run")->required();
-    pair->footer("Example:\n  bothways pair day.bothways 3 6");
-    onCall(*pair, context, [options, &context] { return tie(*options, context.io); });
+    verb.add_option(in.say("STUDY"_t), options->study, in.say("The study"_t))->required();
+    verb.add_option(in.say("RUN"_t), options->one, in.say("Number of the one run"_t))->required();
+    verb.add_option(in.say("OTHER##a run"_t), options->other, in.say("Number of the other run"_t))
+        ->required();
+    addFooter(in, verb, "  bothways pair day.bothways 3 6");
+    onCall(verb, context, [options, &context] { return tie(*options, context.io); });
+}
 
-    CLI::App* unpair = program.add_subcommand("unpair", "Untie a run that was tied by hand");
-    unpair->add_option("STUDY", options->study, "The study")->required();
-    unpair->add_option("RUN", options->one, "Number of either run")->required();
-    unpair->footer("Example:\n  bothways unpair day.bothways 3");
-    onCall(*unpair, context, [options, &context] { return untie(*options, context.io); });
+void describeUnpair(CLI::App& verb, Context& context)
+{
+    const Language& in = context.io.language;
+    auto options = std::make_shared<PairingOptions>();
+    verb.add_option(in.say("STUDY"_t), options->study, in.say("The study"_t))->required();
+    verb.add_option(in.say("RUN"_t), options->one, in.say("Number of either run"_t))->required();
+    addFooter(in, verb, "  bothways unpair day.bothways 3");
+    onCall(verb, context, [options, &context] { return untie(*options, context.io); });
 }
 
 } // namespace bothways::cli

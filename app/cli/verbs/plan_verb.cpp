@@ -12,7 +12,6 @@
 #include "core/study/units.h"
 
 #include <CLI/CLI.hpp>
-#include <fmt/format.h>
 
 #include <limits>
 #include <memory>
@@ -54,7 +53,7 @@ Result<std::vector<app::NoiseOfStudy>> noisesOf(const std::vector<Input>& inputs
         if (!analysis.headline)
             return Error{ErrorCode::badInput,
                          "there is no verdict in it, so the noise of a pair is not known; give it "
-                         "with --noise",
+                         "with --noise"_t,
                          input.path.string()};
         noises.push_back({input.name(), {analysis.headline->s, analysis.headline->df}});
     }
@@ -142,7 +141,7 @@ Outcome writeCard(const PlanVerbOptions& given, const std::vector<Input>& files,
         return html.error();
     if (Outcome written = writeWholeFile(given.card, html.value()); !written)
         return written;
-    io.err << "wrote the run card: " << given.card << "\n";
+    io.err << io.language.say("wrote the run card: {}"_t, given.card) << "\n";
     return Done{};
 }
 
@@ -170,59 +169,72 @@ Outcome plan(const PlanVerbOptions& given, Surroundings& io)
     return Done{};
 }
 
+/// The day that is planned.
+void addDayOptions(const Language& in, CLI::App& verb, PlanVerbOptions& options)
+{
+    verb.add_option("--sequence", options.sequence,
+                    in.say("Blocks in driving order (default ABA)"_t))
+        ->type_name("AB...");
+    addWhole(in, verb, "--pairs", options.pairs, 1, core::kMostPairsPerBlock,
+             "Pairs a block (default 4)"_t);
+    addNumber(in, verb, "--noise", options.noise_pct,
+              {0.0, 100.0, false, false, "a per cent above 0 and below 100"_t},
+              "Scatter of a pair, per cent (default 1)"_t)
+        ->excludes(verb.get_option("--noise-from"));
+    addNumber(in, verb, "--pair-min", options.pair_min,
+              {0.0, kNoLimit, false, false, "minutes above 0"_t}, "Minutes a pair (default 15)"_t);
+    addNumber(in, verb, "--switch-min", options.switch_min,
+              {0.0, kNoLimit, true, false, "minutes, 0 or more"_t},
+              "Minutes a switch (default 20)"_t);
+    addNumber(in, verb, "--stretch-km", options.stretch_km,
+              {0.0, kNoLimit, false, false, "kilometres above 0"_t},
+              "Length of the stretch (default: that of the study, else 5)"_t);
+}
+
+/// What it is to show.
+void addAimOptions(const Language& in, CLI::App& verb, PlanVerbOptions& options)
+{
+    addNumber(in, verb, "--want", options.want_pct,
+              {0.0, 100.0, false, false, "a per cent above 0 and below 100"_t},
+              "Find the fewest pairs a block that show this effect, per cent"_t)
+        ->excludes(verb.get_option("--pairs"));
+    addNumber(in, verb, "--power", options.power,
+              {0.0, 1.0, false, false, "a share between 0 and 1"_t},
+              "How often it should be found (default 0.8)"_t);
+    addNumber(in, verb, "--confidence", options.confidence,
+              {0.5, 1.0, false, false, "a share between 0.5 and 1"_t},
+              "Confidence of the interval (default 0.95)"_t);
+}
+
 } // namespace
 
-void addPlan(CLI::App& program, Context& context)
+void describePlan(CLI::App& verb, Context& context)
 {
+    const Language& in = context.io.language;
     auto options = std::make_shared<PlanVerbOptions>();
-    CLI::App* verb =
-        program.add_subcommand("plan", "What a day of driving could show, before it is driven");
-    verb->add_option("FILE", options->files,
-                     "Studies or run sheets to take the noise of a pair from");
-    CLI::Option* noiseFrom =
-        verb->add_option("--noise-from", options->noise_from,
-                         "Studies or run sheets whose noise is pooled (default: the FILEs)")
-            ->type_name("FILE...");
-    verb->add_option("--sequence", options->sequence, "Blocks in driving order (default ABA)")
-        ->type_name("AB...");
-    CLI::Option* pairs = addWhole(*verb, "--pairs", options->pairs, 1, core::kMostPairsPerBlock,
-                                  "Pairs a block (default 4)");
-    addNumber(*verb, "--noise", options->noise_pct,
-              {0.0, 100.0, false, false, "a per cent above 0 and below 100"},
-              "Scatter of a pair, per cent (default 1)")
-        ->excludes(noiseFrom);
-    addNumber(*verb, "--pair-min", options->pair_min,
-              {0.0, kNoLimit, false, false, "minutes above 0"}, "Minutes a pair (default 15)");
-    addNumber(*verb, "--switch-min", options->switch_min,
-              {0.0, kNoLimit, true, false, "minutes, 0 or more"}, "Minutes a switch (default 20)");
-    addNumber(*verb, "--stretch-km", options->stretch_km,
-              {0.0, kNoLimit, false, false, "kilometres above 0"},
-              "Length of the stretch (default: that of the study, else 5)");
-    addNumber(*verb, "--want", options->want_pct,
-              {0.0, 100.0, false, false, "a per cent above 0 and below 100"},
-              "Find the fewest pairs a block that show this effect, per cent")
-        ->excludes(pairs);
-    addNumber(*verb, "--power", options->power, {0.0, 1.0, false, false, "a share between 0 and 1"},
-              "How often it should be found (default 0.8)");
-    addNumber(*verb, "--confidence", options->confidence,
-              {0.5, 1.0, false, false, "a share between 0.5 and 1"},
-              "Confidence of the interval (default 0.95)");
-    CLI::Option* hours =
-        addNumber(*verb, "--hours", options->hours, {0.0, kNoLimit, false, false, "hours above 0"},
-                  "Which sequence fits, and what is each weak against?");
-    verb->add_option("--card", options->card,
-                     "Write the run card, a page to print for the roadside")
+    verb.add_option(in.say("FILE"_t), options->files,
+                    in.say("Studies or run sheets to take the noise of a pair from"_t));
+    verb.add_option("--noise-from", options->noise_from,
+                    in.say("Studies or run sheets whose noise is pooled (default: the FILEs)"_t))
+        ->type_name(in.say("FILE"_t) + "...");
+    addDayOptions(in, verb, *options);
+    addAimOptions(in, verb, *options);
+    CLI::Option* hours = addNumber(in, verb, "--hours", options->hours,
+                                   {0.0, kNoLimit, false, false, "hours above 0"_t},
+                                   "Which sequence fits, and what is each weak against?"_t);
+    verb.add_option("--card", options->card,
+                    in.say("Write the run card, a page to print for the roadside"_t))
         ->type_name("HTML")
         ->excludes(hours);
-    verb->add_option("--begin", options->begin, "Time of the first run on the card (default 06:00)")
+    verb.add_option("--begin", options->begin,
+                    in.say("Time of the first run on the card (default 06:00)"_t))
         ->type_name("HH:MM");
-    addSheetOverrides(*verb, options->overrides);
-    verb->add_flag("--json", options->json, "As JSON, for programs");
-    verb->footer(
-        "Example:\n  bothways plan --sequence ABA --noise 1 --want 1\n\nTo tie a plan to a "
-        "study before its first run:\n  bothways set day.bothways plan.sequence=ABA "
-        "plan.pairs=4");
-    onCall(*verb, context, [options, &context] { return plan(*options, context.io); });
+    addSheetOverrides(in, verb, options->overrides);
+    verb.add_flag("--json", options->json, in.say("As JSON, for programs"_t));
+    addFooter(in, verb, "  bothways plan --sequence ABA --noise 1 --want 1",
+              in.say("To tie a plan to a study before its first run:"_t) +
+                  "\n  bothways set day.bothways plan.sequence=ABA plan.pairs=4");
+    onCall(verb, context, [options, &context] { return plan(*options, context.io); });
 }
 
 } // namespace bothways::cli

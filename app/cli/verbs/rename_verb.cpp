@@ -5,7 +5,6 @@
 #include "storage/study/renaming.h"
 
 #include <CLI/CLI.hpp>
-#include <fmt/format.h>
 
 #include <memory>
 #include <ostream>
@@ -27,25 +26,29 @@ Outcome rename(const RenameOptions& options, Surroundings& io)
     if (Outcome renamed = storage::rename(file.value(), {{what, options.from, options.to}});
         !renamed)
         return renamed;
-    io.out << fmt::format("renamed {} {} to {}\n", options.what, options.from, options.to);
+    io.out << io.language.say(what == storage::NameOf::direction
+                                  ? "renamed direction {} to {}"_t
+                                  : "renamed configuration {} to {}"_t,
+                              options.from, options.to)
+           << "\n";
     return Done{};
 }
 
 } // namespace
 
-void addRename(CLI::App& program, Context& context)
+void describeRename(CLI::App& verb, Context& context)
 {
+    const Language& in = context.io.language;
     auto options = std::make_shared<RenameOptions>();
-    CLI::App* verb = program.add_subcommand(
-        "rename", "Another name for a configuration or a direction, in all runs");
-    verb->add_option("STUDY", options->study, "The study")->required();
-    verb->add_option("WHAT", options->what, "configuration or direction")
+    verb.add_option(in.say("STUDY"_t), options->study, in.say("The study"_t))->required();
+    verb.add_option(in.say("WHAT"_t), options->what, in.say("configuration or direction"_t))
         ->required()
-        ->check(CLI::IsMember({"configuration", "direction"}));
-    verb->add_option("OLD", options->from, "The name that it has")->required();
-    verb->add_option("NEW", options->to, "The name that it gets")->required();
-    verb->footer("Example:\n  bothways rename day.bothways configuration wihtout without");
-    onCall(*verb, context, [options, &context] { return rename(*options, context.io); });
+        ->type_name(in.say("TEXT"_t))
+        ->check(oneOf(in, {"configuration", "direction"}));
+    verb.add_option(in.say("OLD"_t), options->from, in.say("The name that it has"_t))->required();
+    verb.add_option(in.say("NEW"_t), options->to, in.say("The name that it gets"_t))->required();
+    addFooter(in, verb, "  bothways rename day.bothways configuration wihtout without");
+    onCall(verb, context, [options, &context] { return rename(*options, context.io); });
 }
 
 } // namespace bothways::cli

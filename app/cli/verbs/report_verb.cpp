@@ -21,7 +21,7 @@ struct ReportOptions {
 };
 
 /// What was done to the runs, and every look at the verdict, newest last.
-Result<std::vector<std::string>> historyLines(const Input& input)
+Result<std::vector<std::string>> historyLines(const Language& in, const Input& input)
 {
     std::vector<std::string> lines;
     if (input.isSheet())
@@ -31,7 +31,7 @@ Result<std::vector<std::string>> historyLines(const Input& input)
         return history.error();
     for (const storage::HistoryEntry& entry : history.value())
         lines.push_back(entry.at + " " + app::english::historySentence(entry.kind, entry.detail) +
-                        (entry.undone ? " (undone)" : ""));
+                        (entry.undone ? " " + in.say("(undone)"_t) : ""));
     return lines;
 }
 
@@ -43,7 +43,7 @@ Outcome report(const ReportOptions& options, Surroundings& io)
     const auto answer = answerWithProgress(input.value(), io);
     const core::Study& study = answer->study;
     const core::Analysis& analysis = answer->analysis;
-    auto lines = historyLines(input.value());
+    auto lines = historyLines(io.language, input.value());
     if (!lines)
         return lines.error();
     const std::string html = app::reportHtml(
@@ -61,23 +61,24 @@ Outcome report(const ReportOptions& options, Surroundings& io)
     if (Outcome written = writeWholeFile(options.to, html); !written)
         return written;
     recordLook(input.value(), analysis, io);
-    io.out << "wrote " << options.to << "\n";
+    io.out << io.language.say("wrote {}"_t, options.to) << "\n";
     return Done{};
 }
 
 } // namespace
 
-void addReport(CLI::App& program, Context& context)
+void describeReport(CLI::App& verb, Context& context)
 {
+    const Language& in = context.io.language;
     auto options = std::make_shared<ReportOptions>();
-    CLI::App* verb = program.add_subcommand(
-        "report", "One HTML page that a stranger can check: verdict, pictures, every run");
-    verb->add_option("FILE", options->file, "A study or a run sheet")->required();
-    verb->add_option("TO,--to", options->to, "Where to write (default: standard output)");
-    addAnalysisOverrides(*verb, options->overrides);
-    addUnit(*verb, options->unit);
-    verb->footer("Example:\n  bothways report day.bothways --to day.html");
-    onCall(*verb, context, [options, &context] { return report(*options, context.io); });
+    verb.add_option(in.say("FILE"_t), options->file, in.say("A study or a run sheet"_t))
+        ->required();
+    verb.add_option(in.say("TO##a file"_t) + ",--to", options->to,
+                    in.say("Where to write (default: standard output)"_t));
+    addAnalysisOverrides(in, verb, options->overrides);
+    addUnit(in, verb, options->unit);
+    addFooter(in, verb, "  bothways report day.bothways --to day.html");
+    onCall(verb, context, [options, &context] { return report(*options, context.io); });
 }
 
 } // namespace bothways::cli

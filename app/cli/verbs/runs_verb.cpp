@@ -29,15 +29,15 @@ Outcome listRuns(const RunsOptions& options, Surroundings& io)
 
 } // namespace
 
-void addRuns(CLI::App& program, Context& context)
+void describeRuns(CLI::App& verb, Context& context)
 {
+    const Language& in = context.io.language;
     auto options = std::make_shared<RunsOptions>();
-    CLI::App* verb =
-        program.add_subcommand("runs", "List the runs with state, reason, pair and findings");
-    verb->add_option("FILE", options->file, "A study or a run sheet")->required();
-    addSheetOverrides(*verb, options->overrides);
-    verb->footer("Example:\n  bothways runs day.bothways");
-    onCall(*verb, context, [options, &context] { return listRuns(*options, context.io); });
+    verb.add_option(in.say("FILE"_t), options->file, in.say("A study or a run sheet"_t))
+        ->required();
+    addSheetOverrides(in, verb, options->overrides);
+    addFooter(in, verb, "  bothways runs day.bothways");
+    onCall(verb, context, [options, &context] { return listRuns(*options, context.io); });
 }
 
 } // namespace bothways::cli

@@ -7,7 +7,6 @@
 #include "core/screening/screening.h"
 
 #include <CLI/CLI.hpp>
-#include <fmt/format.h>
 
 #include <memory>
 #include <ostream>
@@ -35,10 +34,11 @@ Outcome discardSpoiled(const Input& input, const core::Screening& screening, Sur
             continue;
         if (Outcome done = file.value().discard({run.id}, *run.discard); !done)
             return done;
-        io.err << fmt::format("discarded run {}: {}\n", run.number, run.discard->reason);
+        io.err << io.language.say("discarded run {}: {}"_t, run.number, run.discard->reason)
+               << "\n";
     }
     if (spoiled.empty())
-        io.err << "nothing to discard\n";
+        io.err << io.language.say("nothing to discard"_t) << "\n";
     return Done{};
 }
 
@@ -61,19 +61,21 @@ Outcome screenRuns(const ScreenOptions& options, Surroundings& io)
 
 } // namespace
 
-void addScreen(CLI::App& program, Context& context)
+void describeScreen(CLI::App& verb, Context& context)
 {
+    const Language& in = context.io.language;
     auto options = std::make_shared<ScreenOptions>();
-    CLI::App* verb = program.add_subcommand("screen", "Look for runs that cannot be used, and why");
-    verb->add_option("FILE", options->file, "A study or a run sheet")->required();
-    verb->add_flag("--json", options->json, "As JSON, for programs");
-    verb->add_flag("--apply", options->apply,
-                   "On a study: discard every counted run that a finding spoils");
-    addSheetOverrides(*verb, options->overrides);
-    verb->footer("Example:\n  bothways screen morning.csv --limit overspeed.rpm=3200 --limit "
-                 "stretch.km=5\n\nWhat cannot be checked is listed with the reason; it is not "
-                 "passed. 'bothways set --help' lists the limits.");
-    onCall(*verb, context, [options, &context] { return screenRuns(*options, context.io); });
+    verb.add_option(in.say("FILE"_t), options->file, in.say("A study or a run sheet"_t))
+        ->required();
+    verb.add_flag("--json", options->json, in.say("As JSON, for programs"_t));
+    verb.add_flag("--apply", options->apply,
+                  in.say("On a study: discard every counted run that a finding spoils"_t));
+    addSheetOverrides(in, verb, options->overrides);
+    addFooter(in, verb,
+              "  bothways screen morning.csv --limit overspeed.rpm=3200 --limit stretch.km=5",
+              in.say("What cannot be checked is listed with the reason; it is not passed. "
+                     "'bothways set --help' lists the limits."_t));
+    onCall(verb, context, [options, &context] { return screenRuns(*options, context.io); });
 }
 
 } // namespace bothways::cli

@@ -54,44 +54,47 @@ Outcome setProperties(const SetOptions& options, Surroundings& io)
     }
     if (properties.baseline != baseline)
         if (const Outcome known = core::checkBaseline(study.value()); !known)
-            return wrongUse(known.error().message.english(), options.study);
+            return wrongUse(known.error().message, options.study);
     const std::string detail = fmt::format("{}", fmt::join(options.properties, ", "));
     if (Outcome set = file.value().setProperties(properties, detail); !set)
         return set;
-    io.out << "set " << detail << "\n";
+    io.out << io.language.say("set {}"_t, detail) << "\n";
     return Done{};
 }
 
 /// Every name that may be set, with unit and default where it has them.
-std::string footer()
+std::string settableNames(const Language& in)
 {
     std::string text =
-        "Example:\n  bothways set day.bothways overspeed.rpm=3200 "
-        "accessory_timer.windscreen=450,10\n\n"
-        "Without NAME=VALUE the properties that differ from their defaults are "
-        "listed; 'NAME=' goes back to the default.\n\n"
-        "Names: name, date, baseline, margin (per cent), confidence, max_gap (min), "
-        "aero_share,\nfuel (petrol, e10, diesel, electric), bearing_deg, cold_start, "
-        "notes,\nplan.sequence, plan.pairs, plan.margin, plan.confidence,\n"
-        "accessory_timer.NAME=WATTS,MINUTES, and the limits of the screening rules:\n";
+        in.say("Without NAME=VALUE the properties that differ from their defaults are listed; "
+               "'NAME=' goes back to the default."_t) +
+        "\n\n" +
+        in.say("Names: name, date, baseline, margin (per cent), confidence, max_gap (min), "
+               "aero_share,\nfuel (petrol, e10, diesel, electric), bearing_deg, cold_start, "
+               "notes,\nplan.sequence, plan.pairs, plan.margin, plan.confidence,\n"
+               "accessory_timer.NAME=WATTS,MINUTES, and the limits of the screening rules:"_t) +
+        "\n";
     for (const core::LimitInfo& limit : core::allLimits())
         text += fmt::format("  {:<28}{:<6}{}\n", limit.name, limit.unit,
-                            limit.byDefault ? fmt::format("default {}", *limit.byDefault)
-                                            : std::string("not checked until set"));
+                            limit.byDefault // as it would be typed
+                                ? in.say("default {}"_t, fmt::format("{}", *limit.byDefault))
+                                : in.say("not checked until set"_t));
     return text;
 }
 
 } // namespace
 
-void addSet(CLI::App& program, Context& context)
+void describeSet(CLI::App& verb, Context& context)
 {
+    const Language& in = context.io.language;
     auto options = std::make_shared<SetOptions>();
-    CLI::App* verb = program.add_subcommand("set", "Set a study's properties and limits");
-    verb->add_option("STUDY", options->study, "The study")->required();
-    verb->add_option("PROPERTIES", options->properties, "What to set")
-        ->option_text("NAME=VALUE ...");
-    verb->footer(footer());
-    onCall(*verb, context, [options, &context] { return setProperties(*options, context.io); });
+    verb.add_option(in.say("STUDY"_t), options->study, in.say("The study"_t))->required();
+    verb.add_option(in.say("PROPERTIES"_t), options->properties, in.say("What to set"_t))
+        ->option_text(in.say("NAME=VALUE"_t) + " ...");
+    addFooter(in, verb,
+              "  bothways set day.bothways overspeed.rpm=3200 accessory_timer.windscreen=450,10",
+              settableNames(in));
+    onCall(verb, context, [options, &context] { return setProperties(*options, context.io); });
 }
 
 } // namespace bothways::cli

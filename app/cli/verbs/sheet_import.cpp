@@ -9,24 +9,22 @@
 #include "storage/recordings/sheet_import.h"
 #include "storage/sheet/run_sheet.h"
 
-#include <fmt/format.h>
-
 #include <ostream>
 
 namespace bothways::cli {
 namespace {
 
-/// Takes the newest changes back.
-std::string ownColumnsText(const std::vector<storage::OwnColumn>& columns)
+/// Columns without a meaning, and those whose name is nearly one that has.
+std::string ownColumnsText(const Language& in, const std::vector<storage::OwnColumn>& columns)
 {
     std::string kept, meant;
     for (const storage::OwnColumn& column : columns) {
         kept += (kept.empty() ? "" : ", ") + column.name;
         if (!column.nearest.empty())
-            meant += fmt::format("; did you mean '{}' by '{}'?", column.nearest, column.name);
+            meant += "; " + in.say("did you mean '{}' by '{}'?"_t, column.nearest, column.name);
     }
     return kept.empty() ? kept
-                        : fmt::format("kept as they are, without a meaning: {}{}\n", kept, meant);
+                        : in.say("kept as they are, without a meaning: {}{}"_t, kept, meant) + "\n";
 }
 
 } // namespace
@@ -51,15 +49,18 @@ Outcome importSheet(storage::StudyFile& file, const std::filesystem::path& path,
     if (!recordings)
         return recordings.error();
     watch.done();
-    io.out << fmt::format(
-        "imported {} from {}\n",
-        app::counted(static_cast<long long>(sheet.study.runs.size()), "run", "runs"), name);
+    const Language& in = io.language;
+    const auto count = static_cast<long long>(sheet.study.runs.size());
+    io.out << in.sayCount(count, "imported {} run from {}"_t, "imported {} runs from {}"_t,
+                          app::grouped(in, static_cast<double>(count)), name)
+           << "\n";
     if (sheet.dateAssumed)
-        io.out << fmt::format("the sheet has times of day only; {} was taken as its date\n",
-                              options.date.empty() ? io.today : options.date);
-    io.out << ownColumnsText(sheet.own_columns);
+        io.out << in.say("the sheet has times of day only; {} was taken as its date"_t,
+                         options.date.empty() ? io.today : options.date)
+               << "\n";
+    io.out << ownColumnsText(in, sheet.own_columns);
     for (const storage::ImportedRecording& recording : recordings.value())
-        io.out << whatWasMet(recording.report, recording.name);
+        io.out << whatWasMet(in, recording.report, recording.name);
     const auto now = file.study();
     if (!now)
         return now.error();

@@ -31,7 +31,7 @@ void interrupt(int)
 Result<storage::ChannelMapping> oneMapping(const std::string& text)
 {
     const auto bad = [&] {
-        return wrongUse(fmt::format("'{}' is not COLUMN=CHANNEL[,FACTOR[,OFFSET]]", text),
+        return wrongUse(core::message("'{}' is not COLUMN=CHANNEL[,FACTOR[,OFFSET]]"_t, text),
                         "--channel");
     };
     auto assignment = splitAssignment(text);
@@ -57,7 +57,7 @@ Result<storage::ChannelMapping> oneMapping(const std::string& text)
 }
 
 /// An Error where the recording has no such column as a mapping names.
-Outcome checkColumns(const std::filesystem::path& trace,
+Outcome checkColumns(const Language& in, const std::filesystem::path& trace,
                      const std::vector<storage::ChannelMapping>& mapping)
 {
     if (mapping.empty())
@@ -73,9 +73,9 @@ Outcome checkColumns(const std::filesystem::path& trace,
             continue;
         return wrongUse(
             columns.empty()
-                ? fmt::format("a {} recording has no columns to name", preview.value().format)
-                : fmt::format("{} has no column '{}'; expected one of '{}'",
-                              trace.filename().string(), one.column, fmt::join(columns, "', '")),
+                ? core::message("a {} recording has no columns to name"_t, preview.value().format)
+                : core::message("{} has no column '{}'; expected one of {}"_t,
+                                trace.filename().string(), one.column, quotedList(in, columns)),
             "--channel");
     }
     return Done{};
@@ -101,9 +101,11 @@ ImportWatch::Progress ImportWatch::progress()
         if (interrupted != 0)
             m_stop.request_stop();
         if (m_io.errIsTerminal)
-            m_io.err << fmt::format("\r{}: {:.0f} %, {:.0f} MB/s \033[K", name, 100.0 * done,
-                                    bytesPerSecond / 1e6)
-                     << std::flush;
+            m_io.err << "\r"
+                     << m_io.language.say("{}: {} %, {} MB/s"_t, name,
+                                          app::fixed(m_io.language, 100.0 * done, 0),
+                                          app::fixed(m_io.language, bytesPerSecond / 1e6, 0))
+                     << " \033[K" << std::flush;
     };
 }
 
@@ -128,7 +130,7 @@ Result<std::vector<storage::ChannelMapping>> mappingFrom(const std::vector<std::
 Result<storage::TraceReport> importRecording(storage::StudyFile& file, const RecordingOrder& order,
                                              Surroundings& io)
 {
-    if (const Outcome known = checkColumns(order.file, order.mapping); !known)
+    if (const Outcome known = checkColumns(io.language, order.file, order.mapping); !known)
         return known.error();
     ImportWatch watch(io);
     storage::TraceImportOptions options;
@@ -143,22 +145,25 @@ Result<storage::TraceReport> importRecording(storage::StudyFile& file, const Rec
     return storage::importTrace(file, order.file, options);
 }
 
-std::string whatWasMet(const storage::TraceReport& report, const std::string& name)
+std::string whatWasMet(const Language& in, const storage::TraceReport& report,
+                       const std::string& name)
 {
-    using app::counted;
-    std::string text = fmt::format("imported {}: {}, {} s, channels {}\n", name,
-                                   counted(report.rows, "row", "rows"),
-                                   app::grouped(report.length_s), fmt::join(report.channels, ", "));
-    const auto met = [&](long long n, const char* one, const char* many) {
+    const auto number = [&in](long long n) { return app::grouped(in, static_cast<double>(n)); };
+    std::string text = in.sayCount(report.rows, "imported {}: {} row, {} s, channels {}"_t,
+                                   "imported {}: {} rows, {} s, channels {}"_t, name,
+                                   number(report.rows), app::grouped(in, report.length_s),
+                                   fmt::format("{}", fmt::join(report.channels, ", "))) +
+                       "\n";
+    const auto met = [&](long long n, core::Text<1> one, core::Text<1> many) {
         if (n > 0)
-            text += "  " + counted(n, one, many) + "\n";
+            text += "  " + in.sayCount(n, one, many, number(n)) + "\n";
     };
-    met(report.missing_cells, "empty cell", "empty cells");
-    met(report.repeated_times, "time given twice", "times given twice");
-    met(report.backward_times, "time that went backwards", "times that went backwards");
-    met(report.clock_changes, "change of the clock", "changes of the clock");
+    met(report.missing_cells, "{} empty cell"_t, "{} empty cells"_t);
+    met(report.repeated_times, "{} time given twice"_t, "{} times given twice"_t);
+    met(report.backward_times, "{} time that went backwards"_t, "{} times that went backwards"_t);
+    met(report.clock_changes, "{} change of the clock"_t, "{} changes of the clock"_t);
     if (report.half_last_line)
-        text += "  the last line is cut short and was left out\n";
+        text += "  " + in.say("the last line is cut short and was left out"_t) + "\n";
     return text;
 }
 
@@ -177,9 +182,9 @@ void warnOfASecondCopy(const storage::StudyFile& file, core::RecordingId importe
                other.rows == mine->rows && other.samples == mine->samples;
     };
     if (std::any_of(all.value().begin(), all.value().end(), twice))
-        warn(fmt::format("the study had the recording {} already, with the same times and rows; "
-                         "'bothways undo {}' takes the second one out again",
-                         mine->name, file.path().filename().string()),
+        warn(io.language.say("the study had the recording {} already, with the same times and "
+                             "rows; 'bothways undo {}' takes the second one out again"_t,
+                             mine->name, file.path().filename().string()),
              io);
 }
 

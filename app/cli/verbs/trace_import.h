@@ -55,7 +55,8 @@ struct RecordingOrder {
 importRecording(storage::StudyFile& file, const RecordingOrder& order, Surroundings& io);
 
 /// "imported drive.csv: 1,200 rows, ...", a line each for what was odd in it.
-[[nodiscard]] std::string whatWasMet(const storage::TraceReport& report, const std::string& name);
+[[nodiscard]] std::string whatWasMet(const Language& in, const storage::TraceReport& report,
+                                     const std::string& name);
 
 /// Says where a recording is in the study twice.
 void warnOfASecondCopy(const storage::StudyFile& file, core::RecordingId imported,

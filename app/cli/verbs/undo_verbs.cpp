@@ -26,21 +26,25 @@ Outcome step(const std::string& path, bool back, Surroundings& io)
     return Done{};
 }
 
-void addStep(CLI::App& program, Context& context, const char* name, const char* what, bool back)
+void describeStep(CLI::App& verb, Context& context, const std::string& commands, bool back)
 {
+    const Language& in = context.io.language;
     auto study = std::make_shared<std::string>();
-    CLI::App* verb = program.add_subcommand(name, what);
-    verb->add_option("STUDY", *study, "The study")->required();
-    verb->footer(std::string("Example:\n  bothways ") + name + " day.bothways");
-    onCall(*verb, context, [study, back, &context] { return step(*study, back, context.io); });
+    verb.add_option(in.say("STUDY"_t), *study, in.say("The study"_t))->required();
+    addFooter(in, verb, commands);
+    onCall(verb, context, [study, back, &context] { return step(*study, back, context.io); });
 }
 
 } // namespace
 
-void addUndo(CLI::App& program, Context& context)
+void describeUndo(CLI::App& verb, Context& context)
 {
-    addStep(program, context, "undo", "Take back the newest change; the history keeps both", true);
-    addStep(program, context, "redo", "Do again what was taken back", false);
+    describeStep(verb, context, "  bothways undo day.bothways", true);
+}
+
+void describeRedo(CLI::App& verb, Context& context)
+{
+    describeStep(verb, context, "  bothways redo day.bothways", false);
 }
 
 } // namespace bothways::cli

@@ -4,28 +4,41 @@
 
 #include "app/cli/context.h"
 
+#include <span>
+
 namespace CLI {
 class App;
 }
 
-/// One function a verb (or family of verbs): tells the parser of it, with help and example, and
-/// what to do when it is called. Context outlives the parser.
 namespace bothways::cli {
 
-void addNew(CLI::App& program, Context& context);
-void addSet(CLI::App& program, Context& context);
-void addImport(CLI::App& program, Context& context);
-void addExport(CLI::App& program, Context& context);
-void addAdd(CLI::App& program, Context& context);
-void addPairing(CLI::App& program, Context& context); ///< pair, unpair
-void addRename(CLI::App& program, Context& context);
-void addUndo(CLI::App& program, Context& context); ///< undo, redo
-void addRuns(CLI::App& program, Context& context);
-void addScreen(CLI::App& program, Context& context);
-void addDiscard(CLI::App& program, Context& context); ///< discard, count
-void addAnalyse(CLI::App& program, Context& context);
-void addPlan(CLI::App& program, Context& context);
-void addLedger(CLI::App& program, Context& context);
-void addReport(CLI::App& program, Context& context);
+struct Verb {
+    const char* name; ///< as it is typed, in any language
+    core::Text<0> what;
+    /// Tells the parser of its options, with help and example, and what to do when it is called.
+    /// Context outlives the parser.
+    void (*describe)(CLI::App& verb, Context& context);
+};
+/// In the order of help.
+[[nodiscard]] std::span<const Verb> allVerbs();
+
+void describeNew(CLI::App& verb, Context& context);
+void describeSet(CLI::App& verb, Context& context);
+void describeImport(CLI::App& verb, Context& context);
+void describeExport(CLI::App& verb, Context& context);
+void describeAdd(CLI::App& verb, Context& context);
+void describePair(CLI::App& verb, Context& context);
+void describeUnpair(CLI::App& verb, Context& context);
+void describeRename(CLI::App& verb, Context& context);
+void describeUndo(CLI::App& verb, Context& context);
+void describeRedo(CLI::App& verb, Context& context);
+void describeRuns(CLI::App& verb, Context& context);
+void describeScreen(CLI::App& verb, Context& context);
+void describeDiscard(CLI::App& verb, Context& context);
+void describeCount(CLI::App& verb, Context& context);
+void describeAnalyse(CLI::App& verb, Context& context);
+void describePlan(CLI::App& verb, Context& context);
+void describeLedger(CLI::App& verb, Context& context);
+void describeReport(CLI::App& verb, Context& context);
 
 } // namespace bothways::cli
