@@ -70,27 +70,7 @@ void FindingsPanel::build()
     m_view->horizontalHeader()->setMaximumSectionSize(600);
     box->addWidget(m_view, 1);
 
-    auto* answers = new QHBoxLayout;
-    m_accept = new QPushButton(tr("Accept: discard the run"), this);
-    m_accept->setObjectName("acceptFinding");
-    m_accept->setToolTip(tr("Discard the run, with the finding as the reason"));
-    m_words = new QLineEdit(this);
-    m_words->setObjectName("overruleWords");
-    m_words->setPlaceholderText(tr("Why the run counts all the same"));
-    m_words->setAccessibleName(tr("Why the run counts all the same"));
-    m_overrule = new QPushButton(tr("Overrule"), this);
-    m_overrule->setObjectName("overruleFinding");
-    m_overrule->setToolTip(tr("The run counts all the same; your words are kept"));
-    m_allOfRule = new QCheckBox(tr("All of this rule"), this);
-    m_allOfRule->setObjectName("allOfRule");
-    m_allOfRule->setToolTip(tr("Answer every open finding of the same rule at once"));
-    answers->addWidget(m_accept);
-    answers->addWidget(m_words, 1);
-    answers->addWidget(m_overrule);
-    answers->addWidget(m_allOfRule);
-    m_help = helpButton({}, tr("the rule of this finding"));
-    answers->addWidget(m_help);
-    box->addLayout(answers);
+    box->addLayout(buildAnswers());
     m_view->setContextMenuPolicy(Qt::CustomContextMenu);
     connect(m_view, &QWidget::customContextMenuRequested, this, &FindingsPanel::showMenu);
 
@@ -113,6 +93,31 @@ void FindingsPanel::build()
     connect(m_overrule, &QPushButton::clicked, this, &FindingsPanel::overrule);
     connect(m_words, &QLineEdit::returnPressed, this, &FindingsPanel::overrule);
     connect(m_words, &QLineEdit::textChanged, this, &FindingsPanel::follow);
+}
+
+QLayout* FindingsPanel::buildAnswers()
+{
+    auto* answers = new QHBoxLayout;
+    m_accept = new QPushButton(tr("Accept: discard the run"), this);
+    m_accept->setObjectName("acceptFinding");
+    m_accept->setToolTip(tr("Discard the run, with the finding as the reason"));
+    m_words = new QLineEdit(this);
+    m_words->setObjectName("overruleWords");
+    m_words->setPlaceholderText(tr("Why the run counts all the same"));
+    m_words->setAccessibleName(tr("Why the run counts all the same"));
+    m_overrule = new QPushButton(tr("Overrule"), this);
+    m_overrule->setObjectName("overruleFinding");
+    m_overrule->setToolTip(tr("The run counts all the same; your words are kept"));
+    m_allOfRule = new QCheckBox(tr("All of this rule"), this);
+    m_allOfRule->setObjectName("allOfRule");
+    m_allOfRule->setToolTip(tr("Answer every open finding of the same rule at once"));
+    answers->addWidget(m_accept);
+    answers->addWidget(m_words, 1);
+    answers->addWidget(m_overrule);
+    answers->addWidget(m_allOfRule);
+    m_help = helpButton({}, tr("the rule of this finding"));
+    answers->addWidget(m_help);
+    return answers;
 }
 
 void FindingsPanel::takeResult()

@@ -44,6 +44,7 @@ signals:
 
 private:
     void build();
+    [[nodiscard]] QLayout* buildAnswers();
     void takeResult();
     void follow();
     void accept();

@@ -67,6 +67,9 @@ protected:
 
 private:
     void build();
+    [[nodiscard]] QWidget* buildLists();
+    [[nodiscard]] QWidget* buildOverTime();
+    [[nodiscard]] QWidget* buildAgainst();
     void fillLists(const std::vector<int>& runsBefore);
     void tickUsualChannels();
     void refresh();

@@ -95,34 +95,10 @@ void TraceView::build()
     m_up->setObjectName(QStringLiteral("scatterUp"));
     m_againstLabel = new QLabel;
 
-    auto* lists = new QWidget;
-    auto* listColumn = new QVBoxLayout(lists);
-    listColumn->setContentsMargins(0, 0, 0, 0);
-    for (QWidget* widget :
-         std::initializer_list<QWidget*>{m_runsLabel, m_runList, m_channelsLabel, m_channelList})
-        listColumn->addWidget(widget);
-
-    auto* overTime = new QWidget;
-    auto* timeColumn = new QVBoxLayout(overTime);
-    auto* tools = new QHBoxLayout;
-    for (QWidget* widget : std::initializer_list<QWidget*>{m_axisBox, m_previous, m_next, m_all})
-        tools->addWidget(widget);
-    tools->addStretch();
-    timeColumn->addLayout(tools);
-    timeColumn->addWidget(m_plot, 1);
-
-    auto* against = new QWidget;
-    auto* againstColumn = new QVBoxLayout(against);
-    auto* choice = new QHBoxLayout;
-    for (QWidget* widget : std::initializer_list<QWidget*>{m_up, m_againstLabel, m_across})
-        choice->addWidget(widget);
-    choice->addStretch();
-    againstColumn->addLayout(choice);
-    againstColumn->addWidget(m_scatter, 1);
-
+    auto* lists = buildLists();
     m_tabs = new QTabWidget;
-    m_tabs->addTab(overTime, QString());
-    m_tabs->addTab(against, QString());
+    m_tabs->addTab(buildOverTime(), QString());
+    m_tabs->addTab(buildAgainst(), QString());
     m_splitter = new QSplitter;
     m_splitter->addWidget(lists);
     m_splitter->addWidget(m_tabs);
@@ -135,6 +111,43 @@ void TraceView::build()
     column->addWidget(m_splitter, 1);
     QEvent language(QEvent::LanguageChange);
     changeEvent(&language);
+}
+
+QWidget* TraceView::buildLists()
+{
+    auto* lists = new QWidget;
+    auto* listColumn = new QVBoxLayout(lists);
+    listColumn->setContentsMargins(0, 0, 0, 0);
+    for (QWidget* widget :
+         std::initializer_list<QWidget*>{m_runsLabel, m_runList, m_channelsLabel, m_channelList})
+        listColumn->addWidget(widget);
+    return lists;
+}
+
+QWidget* TraceView::buildOverTime()
+{
+    auto* overTime = new QWidget;
+    auto* timeColumn = new QVBoxLayout(overTime);
+    auto* tools = new QHBoxLayout;
+    for (QWidget* widget : std::initializer_list<QWidget*>{m_axisBox, m_previous, m_next, m_all})
+        tools->addWidget(widget);
+    tools->addStretch();
+    timeColumn->addLayout(tools);
+    timeColumn->addWidget(m_plot, 1);
+    return overTime;
+}
+
+QWidget* TraceView::buildAgainst()
+{
+    auto* against = new QWidget;
+    auto* againstColumn = new QVBoxLayout(against);
+    auto* choice = new QHBoxLayout;
+    for (QWidget* widget : std::initializer_list<QWidget*>{m_up, m_againstLabel, m_across})
+        choice->addWidget(widget);
+    choice->addStretch();
+    againstColumn->addLayout(choice);
+    againstColumn->addWidget(m_scatter, 1);
+    return against;
 }
 
 void TraceView::changeEvent(QEvent* event)

@@ -53,6 +53,7 @@ private:
     QWidget* buildReady();
     QWidget* buildRunning();
     QWidget* buildTyping();
+    [[nodiscard]] QLayout* buildPad(QWidget* page);
     QWidget* buildDiscard();
     QWidget* buildWords();
     QWidget* buildQuestion();

@@ -197,6 +197,13 @@ QWidget* RoadsidePage::buildTyping()
     left->addWidget(m_summary, 30);
     left->addWidget(m_display, 45);
     left->addLayout(choices, 25);
+    across->addLayout(left, 46);
+    across->addLayout(buildPad(page), 54);
+    return page;
+}
+
+QLayout* RoadsidePage::buildPad(QWidget* page)
+{
     auto* pad = spaced(new QGridLayout);
     const auto group = std::make_shared<std::vector<BigButton*>>();
     const auto digit = [&](int number, int row, int column) {
@@ -244,9 +251,7 @@ QWidget* RoadsidePage::buildTyping()
     pad->setColumnStretch(3, 28);
     for (int row = 0; row < 4; ++row)
         pad->setRowStretch(row, 1);
-    across->addLayout(left, 46);
-    across->addLayout(pad, 54);
-    return page;
+    return pad;
 }
 
 QWidget* RoadsidePage::buildDiscard()

@@ -62,6 +62,9 @@ protected:
 
 private:
     void build();
+    void buildBefore();
+    void buildOnTheRoad();
+    void buildAtTheEnd();
     void beginSection(const QString& title);
     void place(QWidget* label, QWidget* editor, int span);
     void addField(RunField field, bool extra, int span = 1, QWidget* beside = nullptr);

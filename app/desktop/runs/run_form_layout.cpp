@@ -56,6 +56,17 @@ void RunForm::build()
     m_grid->addWidget(m_title, 0, 0, 1, 2);
     m_grid->addWidget(m_notes, 0, 2, 1, kColumns - 1);
 
+    buildBefore();
+    buildOnTheRoad();
+    buildAtTheEnd();
+    beginSection({});
+    addField(RunField::notes, false, 2);
+    buildButtons();
+    enlarge();
+}
+
+void RunForm::buildBefore()
+{
     beginSection(tr("Before"));
     m_startNow = new QPushButton(tr("Now"), this);
     m_startNow->setObjectName("startNow");
@@ -68,7 +79,10 @@ void RunForm::build()
     addField(RunField::direction, false);
     addField(RunField::batteryStart, true);
     addField(RunField::number, true);
+}
 
+void RunForm::buildOnTheRoad()
+{
     beginSection(tr("On the road"));
     addField(RunField::temperature, false);
     addField(RunField::wind, false);
@@ -80,7 +94,10 @@ void RunForm::build()
     addField(RunField::accessoryLoad, true);
     addField(RunField::accessoryOn, true, 2);
     addField(RunField::marks, true, 2);
+}
 
+void RunForm::buildAtTheEnd()
+{
     beginSection(tr("At the end"));
     m_unit = new QComboBox(this);
     m_unit->setObjectName("consumptionUnit");
@@ -96,10 +113,6 @@ void RunForm::build()
     addField(RunField::output, true);
     addField(RunField::rotor, true);
     addField(RunField::batteryEnd, true);
-    beginSection({});
-    addField(RunField::notes, false, 2);
-    buildButtons();
-    enlarge();
 }
 
 void RunForm::beginSection(const QString& title)

@@ -69,6 +69,56 @@ int paint(MainWindow& window, const QString& page, const QSize& size, const QStr
     return 4;
 }
 
+/// Names and icon; the platform plugin where a picture needs no screen.
+void nameTheProgram()
+{
+    QCoreApplication::setOrganizationName("Bothways");
+    QCoreApplication::setApplicationName("bothways-desktop");
+    QCoreApplication::setApplicationVersion(BOTHWAYS_VERSION);
+    QGuiApplication::setApplicationDisplayName("Bothways");
+    QGuiApplication::setDesktopFileName("bothways");
+    QGuiApplication::setWindowIcon(QIcon(":/icons/bothways.svg"));
+}
+
+void read(QCommandLineParser& parser, const Options& options, const QApplication& application)
+{
+    parser.setApplicationDescription(
+        "Logs out-and-back fuel-economy test runs and says whether there is an effect.");
+    parser.addHelpOption();
+    parser.addVersionOption();
+    parser.addPositionalArgument("FILE", "A study (.bothways) or a run sheet (CSV).", "[FILE]");
+    parser.addOptions({options.picture, options.page, options.theme, options.largeText,
+                       options.size, options.demo, options.settings});
+    parser.process(application);
+}
+
+/// @return  what is wrong with them; empty: nothing
+QString takeChoices(const QCommandLineParser& parser, const Options& options,
+                    Preferences& preferences)
+{
+    if (parser.isSet(options.theme)) {
+        const QStringList names{"system", "light", "dark"};
+        const auto index = names.indexOf(parser.value(options.theme));
+        if (index < 0)
+            return "--theme: expected system, light or dark";
+        preferences.setTheme(static_cast<ThemeChoice>(index));
+    }
+    if (parser.isSet(options.largeText))
+        preferences.setLargeText(true);
+    if (parser.isSet(options.page) && !MainWindow::pageNames().contains(parser.value(options.page)))
+        return "--page: expected one of " + MainWindow::pageNames().join(", ");
+    return {};
+}
+
+/// "1280x800"; an empty size for anything else.
+QSize sizeFrom(const QString& text)
+{
+    const QStringList sides = text.split('x');
+    if (sides.size() != 2 || sides[0].toInt() < 200 || sides[1].toInt() < 200)
+        return {};
+    return {sides[0].toInt(), sides[1].toInt()};
+}
+
 } // namespace
 
 int main(int argc, char** argv)
@@ -78,23 +128,10 @@ int main(int argc, char** argv)
     if (painting && qEnvironmentVariableIsEmpty("QT_QPA_PLATFORM"))
         qputenv("QT_QPA_PLATFORM", "offscreen"); // a picture needs no screen
     QApplication application(argc, argv);
-    QCoreApplication::setOrganizationName("Bothways");
-    QCoreApplication::setApplicationName("bothways-desktop");
-    QCoreApplication::setApplicationVersion(BOTHWAYS_VERSION);
-    QGuiApplication::setApplicationDisplayName("Bothways");
-    QGuiApplication::setDesktopFileName("bothways");
-    QGuiApplication::setWindowIcon(QIcon(":/icons/bothways.svg"));
-
+    nameTheProgram();
     QCommandLineParser parser;
-    parser.setApplicationDescription(
-        "Logs out-and-back fuel-economy test runs and says whether there is an effect.");
     const Options options;
-    parser.addHelpOption();
-    parser.addVersionOption();
-    parser.addPositionalArgument("FILE", "A study (.bothways) or a run sheet (CSV).", "[FILE]");
-    parser.addOptions({options.picture, options.page, options.theme, options.largeText,
-                       options.size, options.demo, options.settings});
-    parser.process(application);
+    read(parser, options, application);
 
     // A picture is of the program, not of its owner's habits.
     const QTemporaryDir scratch;
@@ -104,27 +141,17 @@ int main(int argc, char** argv)
     const std::unique_ptr<Preferences> preferences = settings.isEmpty()
                                                          ? std::make_unique<Preferences>()
                                                          : std::make_unique<Preferences>(settings);
-    if (parser.isSet(options.theme)) {
-        const QStringList names{"system", "light", "dark"};
-        const auto index = names.indexOf(parser.value(options.theme));
-        if (index < 0)
-            return wrongUse("--theme: expected system, light or dark");
-        preferences->setTheme(static_cast<ThemeChoice>(index));
-    }
-    if (parser.isSet(options.largeText))
-        preferences->setLargeText(true);
-    if (parser.isSet(options.page) && !MainWindow::pageNames().contains(parser.value(options.page)))
-        return wrongUse("--page: expected one of " + MainWindow::pageNames().join(", "));
+    if (const QString fault = takeChoices(parser, options, *preferences); !fault.isEmpty())
+        return wrongUse(fault);
 
     followAppearance(application, *preferences);
     installTranslation(application, *preferences);
     MainWindow window(*preferences);
     QSize size;
     if (painting) {
-        const QStringList sides = parser.value(options.size).split('x');
-        if (sides.size() != 2 || sides[0].toInt() < 200 || sides[1].toInt() < 200)
+        size = sizeFrom(parser.value(options.size));
+        if (size.isEmpty())
             return wrongUse("--size: expected WIDTHxHEIGHT, such as 1280x800");
-        size = {sides[0].toInt(), sides[1].toInt()};
         window.resize(size);
     }
     window.show();

@@ -90,6 +90,10 @@ private:
 
     // main_window_build.cpp
     void build();
+    void buildStart();
+    void buildDocks();
+    void buildBlindPage();
+    void buildStatusBar();
     QDockWidget* addDock(const char* name, const QString& title, Qt::DockWidgetArea area);
     QAction* add(QMenu* menu, const char* name, const QString& text, const QKeySequence& keys,
                  const std::function<void()>& job, bool needsStudy = true);

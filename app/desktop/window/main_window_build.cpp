@@ -40,6 +40,21 @@ void MainWindow::build()
     box->addWidget(m_stack, 1);
     setCentralWidget(centre);
 
+    buildStart();
+    buildDocks();
+    buildBlindPage();
+    buildStatusBar();
+    buildFileMenu();
+    buildEditMenu();
+    buildRunMenu();
+    buildStudyMenu();
+    buildViewMenu();
+    buildHelpMenu();
+    buildToolBar();
+}
+
+void MainWindow::buildStart()
+{
     auto* start = new StartPage(m_preferences, m_stack);
     m_stack->addWidget(start);
     connect(start, &StartPage::demoWanted, this, &MainWindow::openDemo);
@@ -47,7 +62,10 @@ void MainWindow::build()
     connect(start, &StartPage::openWanted, this, &MainWindow::chooseStudy);
     connect(start, &StartPage::sheetWanted, this, &MainWindow::chooseSheet);
     connect(start, &StartPage::fileWanted, this, [this](const QString& file) { openFile(file); });
+}
 
+void MainWindow::buildDocks()
+{
     m_resultDock = addDock("resultDock", tr("Result"), Qt::RightDockWidgetArea);
     m_recordingsDock = addDock("recordingsDock", tr("Recordings"), Qt::RightDockWidgetArea);
     tabifyDockWidget(m_resultDock, m_recordingsDock);
@@ -58,7 +76,11 @@ void MainWindow::build()
     setTabPosition(Qt::BottomDockWidgetArea, QTabWidget::North);
     setCorner(Qt::BottomRightCorner, Qt::RightDockWidgetArea);
     setDockOptions(AnimatedDocks | AllowTabbedDocks | AllowNestedDocks);
+}
 
+/// What stands in the result's place while a study is blind.
+void MainWindow::buildBlindPage()
+{
     m_resultStack = new QStackedWidget(m_resultDock);
     auto* blind = new QWidget(m_resultStack);
     blind->setObjectName("blindPage");
@@ -79,7 +101,10 @@ void MainWindow::build()
     m_resultStack->addWidget(blind);
     m_resultDock->setWidget(m_resultStack);
     connect(reveal, &QPushButton::clicked, this, [this] { setBlind(false); });
+}
 
+void MainWindow::buildStatusBar()
+{
     m_tally = new QLabel(this);
     m_tally->setObjectName("tally");
     m_progress = new QProgressBar(this);
@@ -99,14 +124,6 @@ void MainWindow::build()
     statusBar()->addPermanentWidget(m_progress);
     statusBar()->addPermanentWidget(m_stop);
     statusBar()->addPermanentWidget(m_tally);
-
-    buildFileMenu();
-    buildEditMenu();
-    buildRunMenu();
-    buildStudyMenu();
-    buildViewMenu();
-    buildHelpMenu();
-    buildToolBar();
 }
 
 QDockWidget* MainWindow::addDock(const char* name, const QString& title, Qt::DockWidgetArea area)

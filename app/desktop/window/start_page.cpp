@@ -52,9 +52,24 @@ StartPage::StartPage(Preferences& preferences, QWidget* parent)
         column, 1.1));
     box->addSpacing(10);
 
+    box->addLayout(buildChoices(column));
+    buildRecent();
+    box->addWidget(m_recentBox);
+    box->addSpacing(10);
+    box->addWidget(paragraph(
+        tr("The driver drives, the companion types. Obey traffic law and the vehicle's insurance "
+           "and inspection rules; keep clear of rotating parts. This is no certification "
+           "procedure."),
+        column, 0.95));
+    box->addStretch(2);
+    connect(&preferences, &Preferences::recentFilesChanged, this, &StartPage::fillRecent);
+    fillRecent();
+}
+
+QLayout* StartPage::buildChoices(QWidget* column)
+{
     auto* grid = new QGridLayout;
     grid->setSpacing(8);
-    box->addLayout(grid);
     const auto add = [&](int row, int place, const char* name, const QString& title,
                          const QString& words) {
         auto* button = new QCommandLinkButton(title, words, column);
@@ -74,26 +89,20 @@ StartPage::StartPage(Preferences& preferences, QWidget* parent)
     connect(add(1, 1, "openSheet", tr("&Import a run sheet…"),
                 tr("A CSV file with a line for each run")),
             &QCommandLinkButton::clicked, this, &StartPage::sheetWanted);
+    return grid;
+}
 
+void StartPage::buildRecent()
+{
     auto* recent = new QVBoxLayout(m_recentBox);
     recent->setContentsMargins(0, 10, 0, 0);
     recent->addWidget(paragraph(tr("Recent studies"), m_recentBox, 1.1, true));
     m_recent->setObjectName("recentStudies");
     m_recent->setAccessibleName(tr("Recent studies"));
     recent->addWidget(m_recent);
-    box->addWidget(m_recentBox);
-    box->addSpacing(10);
-    box->addWidget(paragraph(
-        tr("The driver drives, the companion types. Obey traffic law and the vehicle's insurance "
-           "and inspection rules; keep clear of rotating parts. This is no certification "
-           "procedure."),
-        column, 0.95));
-    box->addStretch(2);
     connect(m_recent, &QListWidget::itemActivated, this, [this](QListWidgetItem* item) {
         emit fileWanted(item->data(Qt::UserRole).toString());
     });
-    connect(&preferences, &Preferences::recentFilesChanged, this, &StartPage::fillRecent);
-    fillRecent();
 }
 
 void StartPage::fillRecent()

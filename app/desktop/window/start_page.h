@@ -25,6 +25,8 @@ signals:
     void fileWanted(const QString& file);
 
 private:
+    [[nodiscard]] QLayout* buildChoices(QWidget* column);
+    void buildRecent();
     void fillRecent();
 
     Preferences& m_preferences;
