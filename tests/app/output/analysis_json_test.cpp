@@ -173,7 +173,9 @@ TEST(AnalysisJson, ReplacesBytesThatAreNoUtf8)
 {
     const Analysis analysis =
         AnAnalysis().effect(0.8, -0.1, 1.7).names("A", "B\xff").verdict(VerdictClass::more);
-    EXPECT_NO_THROW(written(analysis));
+    const std::string text = written(analysis).dump();
+    EXPECT_NE(text.find("B\xEF\xBF\xBD"), std::string::npos) << "U+FFFD in place of the byte";
+    EXPECT_EQ(text.find('\xff'), std::string::npos);
 }
 
 TEST(AnalysisJson, NeverWritesInfinityOrNotANumber)

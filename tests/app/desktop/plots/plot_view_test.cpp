@@ -134,6 +134,14 @@ TEST_F(PlotViewTest, SavesEveryKindOfFile)
     QFile pdf(folder.filePath(QStringLiteral("a.pdf")));
     ASSERT_TRUE(pdf.open(QIODevice::ReadOnly));
     EXPECT_TRUE(pdf.readAll().startsWith("%PDF"));
+    QFile svg(folder.filePath(QStringLiteral("a.svg")));
+    ASSERT_TRUE(svg.open(QIODevice::ReadOnly));
+    QDomDocument picture;
+    EXPECT_TRUE(picture.setContent(svg.readAll()));
+    EXPECT_EQ(picture.documentElement().tagName(), "svg");
+    QFile csv(folder.filePath(QStringLiteral("a.csv")));
+    ASSERT_TRUE(csv.open(QIODevice::ReadOnly));
+    EXPECT_EQ(csv.readAll().count('\n'), 4) << "a header and three points";
 }
 
 TEST_F(PlotViewTest, SaysInOneSentenceWhyAFileIsNotWritten)

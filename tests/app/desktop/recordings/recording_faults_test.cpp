@@ -186,7 +186,7 @@ TEST_F(RecordingFaultsTest, ATimeColumnOfWordsIsRefused)
                   "words.csv");
 }
 
-TEST_F(RecordingFaultsTest, TenThousandColumnsAreRefusedOrShownWithoutADelay)
+TEST_F(RecordingFaultsTest, TenThousandColumnsAreRefused)
 {
     QByteArray header("time_s"), row("0");
     for (int i = 0; i < 10'000; ++i) {
