@@ -12,6 +12,8 @@
 // (2021), Evaluation of statistical methods used in the analysis of interrupted time series
 // studies: a simulation study, BMC Medical Research Methodology 21:181, as understood from its
 // abstract.
+//
+// Long: one simulation, with all its methods side by side.
 
 #include <Eigen/Dense>
 #include <boost/math/distributions/chi_squared.hpp>
