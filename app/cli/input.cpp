@@ -3,7 +3,7 @@
 #include "app/cli/input.h"
 
 #include "app/cli/warnings.h"
-#include "app/wording/sentences.h"
+#include "app/wording/verdict.h"
 #include "core/screening/screening.h"
 
 #include <algorithm>
@@ -127,8 +127,10 @@ void recordLook(const Input& input, const core::Analysis& analysis, Surroundings
     if (input.isSheet() || !input.study.properties.plan)
         return;
     auto file = storage::StudyFile::open(input.path);
-    const Outcome noted = file ? file.value().note("look", app::english::verdictSentence(analysis))
-                               : Outcome(file.error());
+    const Outcome noted =
+        file ? file.value().note("look",
+                                 app::wording::verdictSentence(app::Language::english(), analysis))
+             : Outcome(file.error());
     if (!noted)
         warn(io.language.say("this look at a planned study could not be recorded: {}"_t,
                              io.language.describe(noted.error())),

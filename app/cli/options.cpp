@@ -127,13 +127,13 @@ CLI::Option* addWhole(const Language& in, CLI::App& app, const std::string& opti
 }
 
 CLI::Option* addUnit(const Language& in, CLI::App& app,
-                     std::optional<app::english::ShownUnit>& unit)
+                     std::optional<app::wording::ShownUnit>& unit)
 {
     return app
         .add_option_function<std::string>(
             "--unit",
             [&in, &unit](const std::string& text) {
-                unit = app::english::shownUnitFromName(text);
+                unit = app::wording::shownUnitFromName(text);
                 if (!unit)
                     throw CLI::ValidationError(
                         "--unit",

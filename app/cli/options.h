@@ -3,7 +3,7 @@
 #pragma once
 
 #include "app/cli/context.h"
-#include "app/wording/sentences.h"
+#include "app/wording/units.h"
 #include "core/study/study.h"
 
 #include <cstdint>
@@ -40,7 +40,7 @@ CLI::Option* addWhole(const Language& in, CLI::App& app, const std::string& opti
                       std::optional<std::uint64_t>& value, std::uint64_t low, std::uint64_t high,
                       core::Text<0> description);
 CLI::Option* addUnit(const Language& in, CLI::App& app,
-                     std::optional<app::english::ShownUnit>& unit);
+                     std::optional<app::wording::ShownUnit>& unit);
 /// The words of which one must be given, as they are typed in any language.
 [[nodiscard]] CLI::Validator oneOf(const Language& in, const std::vector<std::string>& words);
 

@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/cli/warnings.h"
 
-#include "app/wording/sentences.h"
+#include "app/wording/runs.h"
 #include "core/screening/odd_runs.h"
 #include "core/study/properties.h"
 
@@ -36,7 +36,7 @@ void warnOfNewRuns(const core::Study& before, const core::Study& now, Surroundin
         });
     });
     for (std::size_t i = 0; i < std::min(added.size(), kMostWarnings); ++i)
-        warn(app::english::oddRunSentence(added[i], now), io);
+        warn(app::wording::oddRunSentence(io.language, added[i], now), io);
     if (added.size() > kMostWarnings)
         warn(io.language.say("and {} more; 'bothways runs' lists them"_t,
                              added.size() - kMostWarnings),

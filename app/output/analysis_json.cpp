@@ -4,6 +4,8 @@
 
 #include "app/output/json_text.h"
 #include "app/output/version.h"
+#include "app/wording/companions.h"
+#include "app/wording/verdict.h"
 #include "core/study/units.h"
 
 namespace bothways::app {
@@ -33,7 +35,7 @@ Json notesJson(const core::Analysis& analysis, const std::vector<std::string>& e
     for (const std::string& note : extra)
         notes.push_back(note);
     for (const core::Note& note : analysis.notes)
-        notes.push_back(english::noteSentence(note));
+        notes.push_back(wording::noteSentence(Language::english(), note));
     return notes;
 }
 
@@ -95,7 +97,7 @@ Json headlineJson(const core::Analysis& analysis)
     return json;
 }
 
-Json verdictJson(const core::Analysis& analysis, english::ShownUnit unit)
+Json verdictJson(const core::Analysis& analysis, wording::ShownUnit unit)
 {
     const core::Verdict& verdict = analysis.verdict;
     Json qualifiers = Json::array();
@@ -117,7 +119,7 @@ Json verdictJson(const core::Analysis& analysis, english::ShownUnit unit)
             {"low_equivalence_pct", pct(low)},
             {"high_equivalence_pct", pct(high)},
             {"more_pairs_per_block", orNull(verdict.more_pairs_per_block)},
-            {"sentence", english::verdictSentence(analysis, unit)}};
+            {"sentence", wording::verdictSentence(Language::english(), analysis, unit)}};
 }
 
 Json intervalJson(const core::Interval& interval)
@@ -266,7 +268,7 @@ Json discardsRestoredJson(const core::DiscardsRestored& restored)
 } // namespace
 
 std::string analysisJson(const core::Analysis& analysis, const core::Screening& screening,
-                         std::string_view inputSha256, english::ShownUnit unit,
+                         std::string_view inputSha256, wording::ShownUnit unit,
                          const std::vector<std::string>& extraNotes)
 {
     Json json;

@@ -3,7 +3,7 @@
 #pragma once
 
 #include "app/output/noise_of_study.h"
-#include "app/wording/sentences.h"
+#include "app/wording/units.h"
 #include "core/answer/pooled.h"
 #include "core/effect/answer.h"
 #include "core/planning/ledger.h"
@@ -28,7 +28,7 @@ namespace bothways::app {
 [[nodiscard]] std::string analysisJson(const core::Analysis& analysis,
                                        const core::Screening& screening,
                                        std::string_view inputSha256,
-                                       english::ShownUnit unit = english::ShownUnit::lPer100km,
+                                       wording::ShownUnit unit = wording::ShownUnit::lPer100km,
                                        const std::vector<std::string>& extraNotes = {});
 /// "bothways.findings/1".
 [[nodiscard]] std::string findingsJson(const core::Screening& screening);

@@ -3,7 +3,11 @@
 #include "app/output/analysis_text.h"
 
 #include "app/output/text_layout.h"
+#include "app/wording/checks.h"
+#include "app/wording/companions.h"
+#include "app/wording/findings.h"
 #include "app/wording/numbers.h"
+#include "app/wording/verdict.h"
 #include "core/study/units.h"
 
 #include <fmt/format.h>
@@ -23,10 +27,14 @@ std::string bullet(std::string_view sentence)
 std::string verdictPart(const Analysis& analysis, const TextOptions& options, const Paint& paint)
 {
     std::string text =
-        paint.bold(wrapped(english::verdictSentence(analysis, options.unit), 0)) + "\n";
+        paint.bold(
+            wrapped(wording::verdictSentence(Language::english(), analysis, options.unit), 0)) +
+        "\n";
     for (const core::Qualifier qualifier : analysis.verdict.qualifiers)
-        text += paint.alarm(wrapped("  ! " + english::qualifierSentence(qualifier, analysis), 4)) +
-                "\n";
+        text +=
+            paint.alarm(wrapped(
+                "  ! " + wording::qualifierSentence(Language::english(), qualifier, analysis), 4)) +
+            "\n";
     for (const std::string& warning : options.warnings)
         text += paint.alarm(wrapped("  ! " + warning, 4)) + "\n";
     return text;
@@ -48,7 +56,7 @@ std::string dayPart(const Analysis& analysis, const Paint& paint)
     std::string blocks;
     for (const core::Block& block : analysis.blocks)
         blocks += fmt::format("{}{} {}", blocks.empty() ? "" : ", ",
-                              english::inQuotes(block.configuration),
+                              wording::inQuotes(Language::english(), block.configuration),
                               counted(block.pairs, "pair", "pairs"));
     const char* design = "no comparison";
     if (analysis.design)
@@ -71,7 +79,7 @@ std::vector<std::string> effectRow(const char* way, double effect_log, double lo
             changeRange(low, high, decimals),
             p < 0.001 ? "< 0.001" : significant(p),
             shortest(df),
-            english::classWords(cls)};
+            wording::classWords(Language::english(), cls)};
 }
 
 void addCompanion(TextTable& table, const char* way, const core::Interval* interval)
@@ -104,7 +112,8 @@ std::string waysPart(const Analysis& analysis, const Paint& paint)
         text += fmt::format("  drift over the day: {} an hour\n",
                             change(drift, decimalsFor(0.5 * std::abs(drift))));
     }
-    return text + bullet(english::companionSentence(core::Companion::labels, analysis));
+    return text + bullet(wording::companionSentence(Language::english(), core::Companion::labels,
+                                                    analysis));
 }
 
 std::string settingsPart(const Analysis& analysis, const Paint& paint)
@@ -132,7 +141,8 @@ constexpr std::size_t kStateWidth = 8;
 
 std::string stateText(CheckState state, const Paint& paint)
 {
-    const std::string word = state == CheckState::notComputed ? "-" : english::stateWords(state);
+    const std::string word =
+        state == CheckState::notComputed ? "-" : wording::stateWords(Language::english(), state);
     const std::string text = fmt::format("{:<{}}", word, kStateWidth);
     switch (state) {
     case CheckState::holds: return text;
@@ -148,7 +158,8 @@ std::string checksPart(const Analysis& analysis, const Paint& paint)
     if (!analysis.headline)
         return {};
     std::string text = heading("Checks", paint);
-    for (const auto& [check, state, sentence] : english::checkWords(analysis)) {
+    for (const auto& [check, state, sentence] :
+         wording::checkWords(Language::english(), analysis)) {
         // Wrapped without colour, so that escape sequences do not count as columns.
         const std::string plain =
             wrapped(fmt::format("  {:<11}{}{}", check, stateText(state, Paint(false)), sentence),
@@ -157,7 +168,7 @@ std::string checksPart(const Analysis& analysis, const Paint& paint)
         line.replace(13, kStateWidth, stateText(state, paint));
         text += line + "\n";
     }
-    const std::string power = english::checksPowerSentence(analysis);
+    const std::string power = wording::checksPowerSentence(Language::english(), analysis);
     return power.empty() ? text : text + wrapped("  " + power, 2) + "\n";
 }
 
@@ -165,10 +176,10 @@ std::string surenessPart(const Analysis& analysis, const Paint& paint)
 {
     std::string text = heading("How sure, how fragile", paint);
     if (analysis.headline) {
-        text += bullet(english::detectableSentence(analysis));
-        text += bullet(english::leaveOneOutSentence(analysis));
+        text += bullet(wording::detectableSentence(Language::english(), analysis));
+        text += bullet(wording::leaveOneOutSentence(Language::english(), analysis));
     }
-    text += bullet(english::discardsRestoredSentence(analysis));
+    text += bullet(wording::discardsRestoredSentence(Language::english(), analysis));
     for (const core::RestoredTurn& turn : analysis.discards_restored.each) {
         std::string words = "no verdict with it";
         if (!turn.possible)
@@ -180,7 +191,7 @@ std::string surenessPart(const Analysis& analysis, const Paint& paint)
                                            ? decimalsFor(50.0 * (analysis.headline->high_log -
                                                                  analysis.headline->low_log))
                                            : 2),
-                                english::classWords(turn.cls));
+                                wording::classWords(Language::english(), turn.cls));
         text += fmt::format("      with run {}: {}\n", turn.run, words);
     }
     return text;
@@ -194,7 +205,7 @@ std::string notesPart(const Analysis& analysis, const TextOptions& options, cons
     for (const std::string& note : options.notes)
         text += bullet(note);
     for (const core::Note& note : analysis.notes)
-        text += bullet(english::noteSentence(note));
+        text += bullet(wording::noteSentence(Language::english(), note));
     return text;
 }
 
@@ -213,7 +224,8 @@ std::string analysisText(const Analysis& analysis, const core::Screening& screen
     if (!screening.findings.empty()) {
         text += heading("Findings", paint);
         for (const core::Finding& finding : screening.findings)
-            text += bullet(fmt::format("{} [{}]", english::findingSentence(finding),
+            text += bullet(fmt::format("{} [{}]",
+                                       wording::findingSentence(Language::english(), finding),
                                        core::gradeName(finding.grade)));
     }
     return text + notesPart(analysis, options, paint);

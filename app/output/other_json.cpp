@@ -3,6 +3,7 @@
 #include "app/output/analysis_json.h"
 
 #include "app/output/json_text.h"
+#include "app/wording/findings.h"
 #include "core/study/units.h"
 
 namespace bothways::app {
@@ -69,7 +70,7 @@ Json findingsArray(const std::vector<core::Finding>& findings)
                         {"limit", orNull(finding.limit)},
                         {"unit", finding.unit.empty() ? Json(nullptr) : Json(finding.unit)},
                         {"grade", core::gradeName(finding.grade)},
-                        {"sentence", english::findingSentence(finding)}});
+                        {"sentence", wording::findingSentence(Language::english(), finding)}});
     return json;
 }
 
@@ -80,9 +81,10 @@ std::string findingsJson(const core::Screening& screening)
     json["findings"] = findingsArray(screening.findings);
     json["not_checked"] = Json::array();
     for (const core::NotChecked& notChecked : screening.not_checked)
-        json["not_checked"].push_back({{"run", notChecked.run},
-                                       {"rule", core::ruleName(notChecked.rule)},
-                                       {"why", english::whyNotChecked(notChecked)}});
+        json["not_checked"].push_back(
+            {{"run", notChecked.run},
+             {"rule", core::ruleName(notChecked.rule)},
+             {"why", wording::whyNotChecked(Language::english(), notChecked)}});
     json["pattern"] = nullptr;
     if (screening.pattern)
         json["pattern"] = {{"first_output_w", screening.pattern->first_output_w},

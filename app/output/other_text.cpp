@@ -3,7 +3,9 @@
 #include "app/output/analysis_text.h"
 
 #include "app/output/text_layout.h"
+#include "app/wording/findings.h"
 #include "app/wording/numbers.h"
+#include "app/wording/verdict.h"
 #include "core/study/units.h"
 
 #include <fmt/format.h>
@@ -29,7 +31,8 @@ std::string notCheckedText(const core::Screening& screening)
     std::map<std::tuple<core::Rule, std::string>, std::vector<int>> runs;
     std::set<int> all;
     for (const core::NotChecked& notChecked : screening.not_checked) {
-        runs[{notChecked.rule, english::whyNotChecked(notChecked)}].push_back(notChecked.run);
+        runs[{notChecked.rule, wording::whyNotChecked(Language::english(), notChecked)}].push_back(
+            notChecked.run);
         all.insert(notChecked.run);
     }
     std::string text;
@@ -54,7 +57,8 @@ std::string rangeText(const core::Range& range, int decimals)
 std::string findingLine(const core::Finding& finding, const Paint& paint)
 {
     const std::string grade = fmt::format("{:<9}", core::gradeName(finding.grade));
-    std::string line = wrapped(fmt::format("{}{} ({})", grade, english::findingSentence(finding),
+    std::string line = wrapped(fmt::format("{}{} ({})", grade,
+                                           wording::findingSentence(Language::english(), finding),
                                            core::ruleName(finding.rule)),
                                9);
     if (finding.grade == core::Grade::spoils)
@@ -64,7 +68,8 @@ std::string findingLine(const core::Finding& finding, const Paint& paint)
 
 } // namespace
 
-std::string screeningText(const core::Screening& screening, bool colour, const core::Study& study)
+std::string screeningText(const Language& in, const core::Screening& screening, bool colour,
+                          const core::Study& study)
 {
     const Paint paint(colour);
     std::string open, settled;
@@ -88,14 +93,17 @@ std::string screeningText(const core::Screening& screening, bool colour, const c
                         paint) +
                 settled;
     if (screening.pattern)
-        text += "\n" + wrapped(english::patternSentence(*screening.pattern), 0) + "\n";
+        text += "\n" +
+                wrapped(wording::patternSentence(Language::english(), *screening.pattern), 0) +
+                "\n";
     if (!screening.not_checked.empty())
         text += heading("Not checked (which is not the same as passed)", paint) +
                 notCheckedText(screening);
     return text;
 }
 
-std::string planText(const core::Plan& plan, std::span<const NoiseOfStudy> noises)
+std::string planText(const Language& in, const core::Plan& plan,
+                     std::span<const NoiseOfStudy> noises)
 {
     std::string text = fmt::format("{} with {} a block: {}, {} h on the road, {} km.\n",
                                    plan.sequence, counted(plan.pairs_per_block, "pair", "pairs"),
@@ -138,7 +146,7 @@ std::string planText(const core::Plan& plan, std::span<const NoiseOfStudy> noise
     return text;
 }
 
-std::string plansText(std::span<const core::Plan> plans,
+std::string plansText(const Language& in, std::span<const core::Plan> plans,
                       std::span<const core::SequenceWeakness> weakness)
 {
     TextTable table({"sequence", "pairs", "hours", "km", "finds", "still day", "straight drift",
@@ -163,7 +171,8 @@ std::string plansText(std::span<const core::Plan> plans,
            "\n";
 }
 
-std::string ledgerText(const core::Ledger& ledger, std::optional<double> watts_to_see)
+std::string ledgerText(const Language& in, const core::Ledger& ledger,
+                       std::optional<double> watts_to_see)
 {
     TextTable table({"L/100 km", "low / middle / high"});
     if (ledger.options.relief)
@@ -184,19 +193,19 @@ std::string ledgerText(const core::Ledger& ledger, std::optional<double> watts_t
     return text;
 }
 
-std::string pooledText(std::span<const StudyRow> studies, const std::optional<core::Pooled>& pooled,
-                       double confidence)
+std::string pooledText(const Language& in, std::span<const StudyRow> studies,
+                       const std::optional<core::Pooled>& pooled, double confidence)
 {
     TextTable table({"study", "effect", "standard error", "df", "says"});
     for (const StudyRow& row : studies) {
         if (!row.effect) {
-            table.add({row.name, "-", "-", "-", english::classWords(row.cls)});
+            table.add({row.name, "-", "-", "-", wording::classWords(Language::english(), row.cls)});
             continue;
         }
         const int decimals = decimalsFor(100.0 * row.effect->se_log);
         table.add({row.name, change(pctFromLog(row.effect->effect_log), decimals),
                    fixed(100.0 * row.effect->se_log, decimals) + " %", shortest(row.effect->df),
-                   english::classWords(row.cls)});
+                   wording::classWords(Language::english(), row.cls)});
     }
     std::string text = table.text(0);
     if (!pooled)

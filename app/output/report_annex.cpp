@@ -1,6 +1,8 @@
 // Copyright (C) 2026 The Bothways developers
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/output/report_builder.h"
+#include "app/wording/companions.h"
+#include "app/wording/findings.h"
 
 #include "core/screening/finding.h"
 #include "core/study/limits.h"
@@ -47,7 +49,7 @@ std::vector<Unchecked> uncheckedFacts(const std::vector<core::NotChecked>& entri
     std::vector<Unchecked> single; // of one rule each
     for (const core::NotChecked& entry : entries) {
         const std::string rule(ruleName(entry.rule));
-        const std::string why = english::whyNotChecked(entry);
+        const std::string why = wording::whyNotChecked(Language::english(), entry);
         const auto known = std::find_if(single.begin(), single.end(), [&](const Unchecked& u) {
             return u.why == why && u.rules.front() == rule;
         });
@@ -76,13 +78,13 @@ void addFindings(Builder& page, const ReportInput& in)
     page.heading("What screening found");
     std::vector<std::string> found;
     for (const core::Finding& finding : in.screening.findings)
-        found.push_back(
-            fmt::format("[{}] {}", gradeName(finding.grade), english::findingSentence(finding)));
+        found.push_back(fmt::format("[{}] {}", gradeName(finding.grade),
+                                    wording::findingSentence(Language::english(), finding)));
     if (found.empty())
         page.paragraph("No rule that could be checked found anything.");
     page.bullets(found);
     if (in.screening.pattern)
-        page.paragraph(english::patternSentence(*in.screening.pattern));
+        page.paragraph(wording::patternSentence(Language::english(), *in.screening.pattern));
     std::vector<std::string> unchecked;
     for (const Unchecked& fact : uncheckedFacts(in.screening.not_checked)) {
         const bool all = fact.runs.size() == in.study.runs.size();
@@ -132,7 +134,7 @@ void addSettings(Builder& page, const ReportInput& in)
     }
     page.table(std::move(limits));
     for (const core::Note& note : in.analysis.notes)
-        page.paragraph(english::noteSentence(note));
+        page.paragraph(wording::noteSentence(Language::english(), note));
 }
 
 void addHistory(Builder& page, const std::vector<std::string>& lines)

@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "app/wording/sentences.h"
+#include "app/wording/units.h"
 #include "core/effect/answer.h"
 #include "core/screening/finding.h"
 #include "core/study/study.h"
@@ -22,11 +22,12 @@ struct ReportInput {
     std::vector<std::string> historyLines; ///< discards, liftings and looks; from a study file
     std::string inputSha256;
     std::string sourceName; ///< file name without its folder
-    english::ShownUnit unit = english::ShownUnit::lPer100km;
+    wording::ShownUnit unit = wording::ShownUnit::lPer100km;
     std::string madeBy = programAndLibraries({}); ///< program and library versions
     /// Beside the verdict: spoiledRunsSentence(), which the caller makes because it knows what was
     /// overruled. Empty: none.
     std::string warning = {};
+    Language language = {}; ///< of the page; what is handed in is in it, too
 
     /// "Bothways 0.1.0; Boost 1.74.0, Eigen 3.4.0, fmt 9.1.0": of this build.
     /// @param others  further libraries, as "SQLite 3.40.1, zstd 1.5.4"; may be empty

@@ -5,6 +5,9 @@
 #include "app/output/markup.h"
 #include "app/output/report_builder.h"
 #include "app/output/report_pictures.h"
+#include "app/wording/checks.h"
+#include "app/wording/companions.h"
+#include "app/wording/verdict.h"
 #include "core/study/clock.h"
 
 #include <fmt/format.h>
@@ -61,10 +64,10 @@ void head(Builder& page, const ReportInput& in)
 void verdict(Builder& page, const ReportInput& in)
 {
     const Analysis& a = in.analysis;
-    page.paragraph(english::verdictSentence(a, in.unit), Tone::verdict);
+    page.paragraph(wording::verdictSentence(Language::english(), a, in.unit), Tone::verdict);
     std::vector<std::string> weakPoints;
     for (const core::Qualifier qualifier : a.verdict.qualifiers)
-        weakPoints.push_back(english::qualifierSentence(qualifier, a));
+        weakPoints.push_back(wording::qualifierSentence(Language::english(), qualifier, a));
     if (!in.warning.empty())
         weakPoints.push_back(in.warning);
     page.bullets(weakPoints);
@@ -73,7 +76,7 @@ void verdict(Builder& page, const ReportInput& in)
         fmt::format("The effect with its {:.4g} % interval. Thick bar: the {:.4g} % interval "
                     "of the equivalence test. Grey band: the margin. Line: no effect.",
                     100.0 * a.options.confidence, 200.0 * a.options.confidence - 100.0));
-    page.paragraph(english::detectableSentence(a));
+    page.paragraph(wording::detectableSentence(Language::english(), a));
 }
 
 void pairs(Builder& page, const ReportInput& in)
@@ -97,7 +100,7 @@ void pairs(Builder& page, const ReportInput& in)
                  {"block", Column::number},
                  {"configuration"},
                  {"hours", Column::number},
-                 {english::unitText(in.unit, a.electric), Column::number},
+                 {wording::unitText(Language::english(), in.unit, a.electric), Column::number},
                  {"residual", Column::number}},
                 {}};
     for (std::size_t i = 0; i < a.pairs.size(); ++i) {
@@ -108,7 +111,8 @@ void pairs(Builder& page, const ReportInput& in)
                 pair.configuration + (pair.mixed_setting ? " (mixed setting)" : "") +
                     (pair.fixed ? " (tied by hand)" : ""),
                 fmt::format("{:.3f}", pair.time_h),
-                english::consumptionText(pair.l_per_100km, in.unit, 3, a.electric),
+                wording::consumptionText(Language::english(), pair.l_per_100km, in.unit, 3,
+                                         a.electric),
                 a.headline && i < a.headline->residuals.size() ? signedPct(a.headline->residuals[i])
                                                                : ""});
     }
@@ -121,13 +125,14 @@ void companionRow(Table& table, core::Companion id, const std::optional<core::In
     if (!interval)
         addRow(table,
                {std::string(name(id)), kNothing, kNothing, "", "", "",
-                english::companionSentence(id, a)},
+                wording::companionSentence(Language::english(), id, a)},
                RowTone::quiet);
     else
         addRow(table, {std::string(name(id)), signedPct(interval->effect_log),
                        range(interval->low_log, interval->high_log), pText(interval->p),
-                       fmt::format("{:.4g}", interval->df), english::classWords(interval->cls),
-                       english::companionSentence(id, a)});
+                       fmt::format("{:.4g}", interval->df),
+                       wording::classWords(Language::english(), interval->cls),
+                       wording::companionSentence(Language::english(), id, a)});
 }
 
 void companions(Builder& page, const ReportInput& in)
@@ -150,7 +155,7 @@ void companions(Builder& page, const ReportInput& in)
                 {}};
     addRow(table,
            {"headline", signedPct(h.effect_log), range(h.low_log, h.high_log), pText(h.p),
-            fmt::format("{:.4g}", h.df), english::classWords(a.verdict.cls),
+            fmt::format("{:.4g}", h.df), wording::classWords(Language::english(), a.verdict.cls),
             "Least squares over the pairs: the answer of this page."},
            RowTone::strong);
     const core::Companions& c = a.companions;
@@ -160,8 +165,9 @@ void companions(Builder& page, const ReportInput& in)
     companionRow(table, core::Companion::correlated,
                  c.correlated ? std::optional<core::Interval>(*c.correlated) : std::nullopt, a);
     if (c.labels)
-        addRow(table, {"labels", "", "", pText(c.labels->p), "", "",
-                       english::companionSentence(core::Companion::labels, a)});
+        addRow(table,
+               {"labels", "", "", pText(c.labels->p), "", "",
+                wording::companionSentence(Language::english(), core::Companion::labels, a)});
     for (const core::SettingEffect& s : c.settings)
         addRow(table, {"setting " + (s.setting.empty() ? std::string("(none noted)") : s.setting),
                        signedPct(s.effect_log), range(s.low_log, s.high_log), "", "", "",
@@ -175,11 +181,11 @@ void checks(Builder& page, const Analysis& a)
     if (!a.headline)
         return;
     page.heading("Are the assumptions in order?");
-    page.paragraph(english::checksPowerSentence(a));
+    page.paragraph(wording::checksPowerSentence(Language::english(), a));
     Table table{
         "Checks of the assumptions", {{"check"}, {"state"}, {"in words", Column::words}}, {}};
-    for (const auto& [check, state, sentence] : english::checkWords(a)) {
-        addRow(table, {check, english::stateWords(state), sentence},
+    for (const auto& [check, state, sentence] : wording::checkWords(Language::english(), a)) {
+        addRow(table, {check, wording::stateWords(Language::english(), state), sentence},
                state == core::CheckState::fails ? RowTone::alarmed : RowTone::plain);
     }
     page.table(std::move(table));
@@ -190,11 +196,11 @@ void sensitivity(Builder& page, const Analysis& a)
     if (!a.headline)
         return;
     page.heading("How fragile is it?");
-    page.paragraph(english::leaveOneOutSentence(a));
+    page.paragraph(wording::leaveOneOutSentence(Language::english(), a));
     page.figure(leaveOneOutPicture(a),
                 "The effect in % with each pair left out in turn. Grey band: the headline's "
                 "interval; orange diamonds: another verdict.");
-    page.paragraph(english::discardsRestoredSentence(a));
+    page.paragraph(wording::discardsRestoredSentence(Language::english(), a));
     const core::DiscardsRestored& restored = a.discards_restored;
     if (restored.each.empty())
         return;
@@ -204,11 +210,11 @@ void sensitivity(Builder& page, const Analysis& a)
     if (restored.all)
         addRow(table,
                {"all of them", signedPct(restored.all->effect_log),
-                english::classWords(restored.all->cls)},
+                wording::classWords(Language::english(), restored.all->cls)},
                RowTone::strong);
     for (const core::RestoredTurn& turn : restored.each)
         addRow(table, {fmt::format("run {}", turn.run), signedPct(turn.effect_log),
-                       turn.possible ? english::classWords(turn.cls)
+                       turn.possible ? wording::classWords(Language::english(), turn.cls)
                                      : "cannot be put back: it has no consumption"});
     page.table(std::move(table));
 }
@@ -232,29 +238,32 @@ void runs(Builder& page, const ReportInput& in)
         page.paragraph("There are no runs.");
         return;
     }
-    Table table{"Every run",
-                {{"run"},
-                 {"configuration"},
-                 {"setting"},
-                 {"direction"},
-                 {"start"},
-                 {"s", Column::number},
-                 {"km", Column::number},
-                 {english::unitText(in.unit, in.analysis.electric), Column::number},
-                 {"state"},
-                 {"reason, evidence, notes", Column::words}},
-                {}};
+    Table table{
+        "Every run",
+        {{"run"},
+         {"configuration"},
+         {"setting"},
+         {"direction"},
+         {"start"},
+         {"s", Column::number},
+         {"km", Column::number},
+         {wording::unitText(Language::english(), in.unit, in.analysis.electric), Column::number},
+         {"state"},
+         {"reason, evidence, notes", Column::words}},
+        {}};
     std::string day = core::formatDate(in.study.runs.front().start);
     for (const core::Run& run : in.study.runs) {
         const std::string its = core::formatDate(run.start);
         const auto c = core::lPer100km(run);
-        addRow(table,
-               {std::to_string(run.number), run.configuration, run.setting, run.direction,
-                (its == day ? "" : its + " ") + core::formatTimeOfDay(run.start),
-                number(run.duration_s, 0), number(run.distance_km, 2),
-                c ? english::consumptionText(*c, in.unit, 3, in.analysis.electric) : "",
-                run.discard ? "discarded" : "counted", wordsOn(run)},
-               run.discard ? RowTone::quiet : RowTone::plain);
+        addRow(
+            table,
+            {std::to_string(run.number), run.configuration, run.setting, run.direction,
+             (its == day ? "" : its + " ") + core::formatTimeOfDay(run.start),
+             number(run.duration_s, 0), number(run.distance_km, 2),
+             c ? wording::consumptionText(Language::english(), *c, in.unit, 3, in.analysis.electric)
+               : "",
+             run.discard ? "discarded" : "counted", wordsOn(run)},
+            run.discard ? RowTone::quiet : RowTone::plain);
         day = its;
         if (run.discard)
             for (const std::size_t struck : {0, 7}) {

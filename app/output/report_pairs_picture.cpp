@@ -52,7 +52,7 @@ struct Extent {
 
 class PairsDrawing {
 public:
-    PairsDrawing(const core::Study& study, const Analysis& analysis, english::ShownUnit unit)
+    PairsDrawing(const core::Study& study, const Analysis& analysis, wording::ShownUnit unit)
         : m_study(study), m_analysis(analysis), m_unit(unit), m_along(study, analysis)
     {
         for (const core::Note& note : analysis.notes)
@@ -70,7 +70,8 @@ public:
                                     m_analysis.discarded));
         shadeBlocks(picture, x);
         picture.leftAxis(y, kTop, kBottom);
-        picture.words(4.0, 14.0, Anchor::start, english::unitText(m_unit, m_analysis.electric));
+        picture.words(4.0, 14.0, Anchor::start,
+                      wording::unitText(Language::english(), m_unit, m_analysis.electric));
         drawDiscards(picture, x, y);
         drawFit(picture, x, y);
         drawPairs(picture, x, y);
@@ -85,7 +86,7 @@ private:
 
     double shown(double l_per_100km) const
     {
-        return english::shownConsumption(l_per_100km, m_unit, m_analysis.electric);
+        return wording::shownConsumption(l_per_100km, m_unit, m_analysis.electric);
     }
 
     void measure()
@@ -161,7 +162,7 @@ private:
 
     const core::Study& m_study;
     const Analysis& m_analysis;
-    english::ShownUnit m_unit;
+    wording::ShownUnit m_unit;
     Along m_along;
     bool m_control = false;
     Extent m_x, m_y;
@@ -169,7 +170,7 @@ private:
 
 } // namespace
 
-Picture pairsPicture(const core::Study& study, const Analysis& analysis, english::ShownUnit unit)
+Picture pairsPicture(const core::Study& study, const Analysis& analysis, wording::ShownUnit unit)
 {
     if (analysis.pairs.empty() || study.runs.empty())
         return {};

@@ -3,7 +3,7 @@
 #pragma once
 
 #include "app/output/report_picture.h"
-#include "app/wording/sentences.h"
+#include "app/wording/units.h"
 #include "core/effect/answer.h"
 #include "core/study/study.h"
 
@@ -20,7 +20,7 @@ namespace bothways::app::report {
 /// ratios then), discarded runs as hollow marks. Several days stand side by side, by pair number.
 /// Empty without pairs.
 [[nodiscard]] Picture pairsPicture(const core::Study& study, const core::Analysis& analysis,
-                                   english::ShownUnit unit);
+                                   wording::ShownUnit unit);
 
 /// Headline, companions and settings, one under the other. Empty without a headline.
 [[nodiscard]] Picture forestPicture(const core::Analysis& analysis);

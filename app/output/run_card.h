@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "app/wording/language.h"
 #include "core/base/result.h"
 #include "core/planning/plan.h"
 #include "core/study/study.h"
@@ -17,6 +18,7 @@ struct RunCardInput {
     std::string begin = "06:00"; ///< time of day of the first run, HH:MM
     std::string baseline = "A", device = "B";
     std::string out = "out", back = "return";
+    Language language = {};
 };
 
 /// The card of a plan that is tied to no study or to this one, with the study's own names.

@@ -3,7 +3,9 @@
 #include "app/output/analysis_text.h"
 
 #include "app/output/text_layout.h"
+#include "app/wording/findings.h"
 #include "app/wording/numbers.h"
+#include "app/wording/runs.h"
 #include "core/recording/trace_consumption.h"
 #include "core/study/clock.h"
 
@@ -59,16 +61,17 @@ std::map<int, int> pairOfRun(const core::Analysis& analysis)
 
 } // namespace
 
-std::string oddRunsText(const core::Study& study, bool colour)
+std::string oddRunsText(const Language& in, const core::Study& study, bool colour)
 {
     const auto odd = core::oddRuns(study);
     std::string text = odd.empty() ? std::string() : heading("To look at again", Paint(colour));
     for (const core::OddRun& one : odd)
-        text += wrapped("  - " + english::oddRunSentence(one, study), 4) + "\n";
+        text +=
+            wrapped("  - " + wording::oddRunSentence(Language::english(), one, study), 4) + "\n";
     return text;
 }
 
-std::string runsText(const core::Study& study, const core::Analysis& analysis,
+std::string runsText(const Language& in, const core::Study& study, const core::Analysis& analysis,
                      const core::Screening& screening, bool colour)
 {
     if (study.runs.empty())
@@ -91,12 +94,13 @@ std::string runsText(const core::Study& study, const core::Analysis& analysis,
     if (!screening.findings.empty()) {
         text += heading("Findings", Paint(colour));
         for (const core::Finding& finding : screening.findings)
-            text += wrapped(fmt::format("  - {} [{}]", english::findingSentence(finding),
+            text += wrapped(fmt::format("  - {} [{}]",
+                                        wording::findingSentence(Language::english(), finding),
                                         core::gradeName(finding.grade)),
                             4) +
                     "\n";
     }
-    return text + oddRunsText(study, colour);
+    return text + oddRunsText(in, study, colour);
 }
 
 } // namespace bothways::app

@@ -1,23 +1,21 @@
 // Copyright (C) 2026 The Bothways developers
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "app/wording/sentences.h"
+#include "app/wording/checks.h"
 
 #include "app/wording/numbers.h"
+#include "app/wording/verdict.h"
 #include "core/study/units.h"
-
-#include <fmt/format.h>
 
 #include <algorithm>
 #include <cmath>
 
 // Sentences of the checks. Each says what was looked at, what was found, and (where it fails) what
-// that means for this study and what to do.
-namespace bothways::app::english {
+// that means for this study and what to do. "Perhaps" stands where p is only below 0.05.
+namespace bothways::app::wording {
 namespace {
 
 using core::Analysis;
 using core::CheckState;
-using core::pctFromLog;
 
 constexpr std::size_t kFewPairs = 6;
 constexpr std::size_t kSomePairs = 12;
@@ -29,227 +27,305 @@ bool has(const core::Check& check)
 }
 
 /// "(F = 1.4, p = 0.29)"
-std::string numbers(const char* symbol, const core::Check& check)
+std::string statistics(const Language& in, const char* symbol, const core::Check& check)
 {
-    return fmt::format("({} = {}, {})", symbol, significant(*check.statistic, 3), pText(*check.p));
+    return in.say("({} = {}, {})"_t, symbol, significant(in, *check.statistic, 3),
+                  pText(in, *check.p));
 }
 
-bool passes(CheckState state)
+/// The sentence for a check that holds, is noted, fails.
+template <int Places, class... Values>
+std::string byState(const Language& in, CheckState state, core::Text<Places> holds,
+                    core::Text<Places> perhaps, core::Text<Places> fails, const Values&... values)
 {
-    return state == CheckState::holds;
-}
-
-std::string notComputed(const char* why)
-{
-    return fmt::format("Not computed: {}.", why);
-}
-
-/// How firmly a finding is put: "hints that" at p < 0.05, "shows that" at p < 0.01.
-const char* strength(CheckState state)
-{
-    return state == CheckState::fails ? "" : "perhaps ";
+    return in.say(state == CheckState::holds   ? holds
+                  : state == CheckState::fails ? fails
+                                               : perhaps,
+                  values...);
 }
 
 } // namespace
 
-std::string checksPowerSentence(const Analysis& analysis)
+CheckState stateOf(const core::Checks& checks, CheckKind kind)
+{
+    switch (kind) {
+    case CheckKind::normal: return checks.normal.state;
+    case CheckKind::outlier: return checks.outlier.state;
+    case CheckKind::order: return checks.order.state;
+    case CheckKind::curve: return checks.curve.state;
+    case CheckKind::spread: return checks.spread.state;
+    case CheckKind::baseline: return checks.baseline.state;
+    case CheckKind::direction: return checks.direction.state;
+    case CheckKind::resolution: return checks.resolution.state;
+    case CheckKind::air: return checks.air.state;
+    }
+    return CheckState::notComputed;
+}
+
+std::string checksPowerSentence(const Language& in, const Analysis& analysis)
 {
     const std::size_t n = analysis.pairs.size();
     if (!analysis.headline || n > kSomePairs)
         return {};
     if (n <= kFewPairs)
-        return fmt::format("With {} pairs none of these checks has much power: passing them proves "
-                           "little.",
-                           n);
-    return fmt::format("With {} pairs these checks see gross faults only.", n);
+        return in.say("With {} pairs none of these checks has much power: passing them proves "
+                      "little."_t,
+                      n);
+    return in.say("With {} pairs these checks see gross faults only."_t, n);
 }
 
-std::string normalSentence(const Analysis& analysis)
+std::string normalSentence(const Language& in, const Analysis& analysis)
 {
     const core::Check& check = analysis.checks.normal;
     if (!has(check))
-        return notComputed("it takes a verdict and 3 to 5,000 pairs");
-    if (passes(check.state))
-        return fmt::format("The residuals look like ordinary scatter {}.",
-                           numbers("Shapiro-Wilk W", check));
-    return fmt::format(
-        "The residuals are {}no ordinary scatter {}: the interval is rough. Look for "
-        "a pair that stands apart, and lean on the dealt labels, which need no bell "
-        "curve.",
-        strength(check.state), numbers("Shapiro-Wilk W", check));
+        return in.say("Not computed: it takes a verdict and 3 to 5,000 pairs."_t);
+    return byState(in, check.state, "The residuals look like ordinary scatter {}."_t,
+                   "The residuals are perhaps no ordinary scatter {}: the interval is rough. Look "
+                   "for a pair that stands apart, and lean on the dealt labels, which need no bell "
+                   "curve."_t,
+                   "The residuals are no ordinary scatter {}: the interval is rough. Look for a "
+                   "pair that stands apart, and lean on the dealt labels, which need no bell "
+                   "curve."_t,
+                   statistics(in, "Shapiro-Wilk W", check));
 }
 
-std::string outlierSentence(const Analysis& analysis)
+std::string outlierSentence(const Language& in, const Analysis& analysis)
 {
     const core::OutlierCheck& check = analysis.checks.outlier;
     if (!has(check) || !check.pair)
-        return notComputed("it takes a verdict and one degree of freedom to spare");
+        return in.say("Not computed: it takes a verdict and one degree of freedom to spare."_t);
     std::string runs;
     for (const core::Pair& pair : analysis.pairs)
         if (pair.number == *check.pair)
-            runs = fmt::format(" (runs {} and {})", pair.out_run, pair.return_run);
-    const std::string where = fmt::format(
-        "Pair {}{} lies farthest from the fit, {} times its expected scatter too {}", *check.pair,
-        runs, significant(std::abs(*check.statistic)), *check.statistic < 0.0 ? "low" : "high");
-    if (passes(check.state))
-        return fmt::format("{}; among {} pairs that is ordinary ({}).", where,
-                           analysis.pairs.size(), pText(*check.p));
-    return fmt::format(
-        "{}: {}too far for chance ({}). Read what was noted for its runs; discard one "
-        "only for a reason that you would accept if the result went the other way.",
-        where, strength(check.state), pText(*check.p));
+            runs = in.say(" (runs {} and {})"_t, pair.out_run, pair.return_run);
+    const std::string where =
+        in.say(*check.statistic < 0.0 ? "Pair {}{} lies farthest from the fit, {} times its "
+                                        "expected scatter too low"_t
+                                      : "Pair {}{} lies farthest from the fit, {} times its "
+                                        "expected scatter too high"_t,
+               *check.pair, runs, significant(in, std::abs(*check.statistic)));
+    if (check.state == CheckState::holds)
+        return in.say("{}; among {} pairs that is ordinary ({})."_t, where, analysis.pairs.size(),
+                      pText(in, *check.p));
+    return in.say(check.state == CheckState::fails
+                      ? "{}: too far for chance ({}). Read what was noted for its runs; discard "
+                        "one only for a reason that you would accept if the result went the other "
+                        "way."_t
+                      : "{}: perhaps too far for chance ({}). Read what was noted for its runs; "
+                        "discard one only for a reason that you would accept if the result went "
+                        "the other way."_t,
+                  where, pText(in, *check.p));
 }
 
-std::string orderSentence(const Analysis& analysis)
+std::string orderSentence(const Language& in, const Analysis& analysis)
 {
     const core::OrderCheck& check = analysis.checks.order;
     if (!has(check) || !check.lag1)
-        return notComputed("it takes a verdict and pairs in order of time");
+        return in.say("Not computed: it takes a verdict and pairs in order of time."_t);
     const std::string values =
-        fmt::format("(Durbin-Watson {}, correlation with the next pair {}, {})",
-                    fixed(*check.statistic, 2), fixed(*check.lag1, 2), pText(*check.p));
-    if (passes(check.state))
-        return fmt::format(
-            "Successive pairs look independent {}. In short series this sees little: "
-            "passing is no proof.",
-            values);
+        in.say("(Durbin-Watson {}, correlation with the next pair {}, {})"_t,
+               fixed(in, *check.statistic, 2), fixed(in, *check.lag1, 2), pText(in, *check.p));
+    const bool fails = check.state == CheckState::fails;
+    if (check.state == CheckState::holds)
+        return in.say("Successive pairs look independent {}. In short series this sees little: "
+                      "passing is no proof."_t,
+                      values);
     if (*check.lag1 > 0.0)
-        return fmt::format("Successive pairs {}resemble each other {}: they say less than their "
-                           "number, and the interval is too narrow. Go by 'correlated'.",
-                           strength(check.state), values);
-    return fmt::format("Pairs {}swing to and fro {}: something alternates from pair to pair. Look "
-                       "at who drove, the traffic lights, the fuel meter's rounding.",
-                       strength(check.state), values);
+        return in.say(fails ? "Successive pairs resemble each other {}: they say less than their "
+                              "number, and the interval is too narrow. Go by 'correlated'."_t
+                            : "Successive pairs perhaps resemble each other {}: they say less than "
+                              "their number, and the interval is too narrow. Go by 'correlated'."_t,
+                      values);
+    return in.say(fails ? "Pairs swing to and fro {}: something alternates from pair to pair. Look "
+                          "at who drove, the traffic lights, the fuel meter's rounding."_t
+                        : "Pairs perhaps swing to and fro {}: something alternates from pair to "
+                          "pair. Look at who drove, the traffic lights, the fuel meter's "
+                          "rounding."_t,
+                  values);
 }
 
-std::string curveSentence(const Analysis& analysis)
+std::string curveSentence(const Language& in, const Analysis& analysis)
 {
     const core::Check& check = analysis.checks.curve;
     if (!has(check))
-        return notComputed("it takes a closed design and two degrees of freedom to spare");
-    if (passes(check.state))
-        return fmt::format("No bend in the drift is seen {}.", numbers("F", check));
-    return fmt::format("The drift {}bends {}. A straight line does not remove that, so part of it "
-                       "sits in the effect. Was everything warm before run 1? Drive more and "
-                       "shorter blocks.",
-                       strength(check.state), numbers("F", check));
+        return in.say("Not computed: it takes a closed design and two degrees of freedom to "
+                      "spare."_t);
+    return byState(in, check.state, "No bend in the drift is seen {}."_t,
+                   "The drift perhaps bends {}. A straight line does not remove that, so part of "
+                   "it sits in the effect. Was everything warm before run 1? Drive more and "
+                   "shorter blocks."_t,
+                   "The drift bends {}. A straight line does not remove that, so part of it sits "
+                   "in the effect. Was everything warm before run 1? Drive more and shorter "
+                   "blocks."_t,
+                   statistics(in, "F", check));
 }
 
-std::string spreadSentence(const Analysis& analysis)
+std::string spreadSentence(const Language& in, const Analysis& analysis)
 {
     const core::Check& check = analysis.checks.spread;
     if (!has(check))
-        return notComputed("it takes 3 pairs in each configuration");
-    if (passes(check.state))
-        return fmt::format("{} and {} scatter alike {}.", inQuotes(analysis.baseline),
-                           inQuotes(analysis.device), numbers("F", check));
-    return fmt::format("{} and {} {}scatter unalike {}: one noise was taken for both, so the "
-                       "interval may be too narrow or too wide. Find what was restless in one of "
-                       "them: settings, a timer, the traffic.",
-                       inQuotes(analysis.baseline), inQuotes(analysis.device),
-                       strength(check.state), numbers("F", check));
+        return in.say("Not computed: it takes 3 pairs in each configuration."_t);
+    return byState(in, check.state, "{} and {} scatter alike {}."_t,
+                   "{} and {} perhaps scatter unalike {}: one noise was taken for both, so the "
+                   "interval may be too narrow or too wide. Find what was restless in one of them: "
+                   "settings, a timer, the traffic."_t,
+                   "{} and {} scatter unalike {}: one noise was taken for both, so the interval "
+                   "may be too narrow or too wide. Find what was restless in one of them: "
+                   "settings, a timer, the traffic."_t,
+                   baselineWords(in, analysis), deviceWords(in, analysis),
+                   statistics(in, "F", check));
 }
 
-std::string baselineSentence(const Analysis& analysis)
+std::string baselineSentence(const Language& in, const Analysis& analysis)
 {
     const core::BaselineCheck& check = analysis.checks.baseline;
     if (!check.effect_log || !check.low_log || !check.high_log)
-        return notComputed(
-            "it takes two baseline blocks in one day, and a degree of freedom within "
-            "blocks");
-    const double low = pctFromLog(*check.low_log);
-    const double high = pctFromLog(*check.high_log);
+        return in.say("Not computed: it takes two baseline blocks in one day, and a degree of "
+                      "freedom within blocks."_t);
+    const double low = core::pctFromLog(*check.low_log);
+    const double high = core::pctFromLog(*check.high_log);
     const int decimals = decimalsFor(0.5 * (high - low));
-    const std::string moved = fmt::format(
-        "From the first {} block to the last the day itself moved: {} ({} interval: {})",
-        inQuotes(analysis.baseline), change(pctFromLog(*check.effect_log), decimals),
-        percentText(analysis.options.confidence), changeRange(low, high, decimals));
-    if (passes(check.state))
-        return moved + ", within the noise.";
-    return moved + ". A straight drift is taken out of the effect, a bent one is not.";
+    return in.say(
+        check.state == CheckState::holds
+            ? "From the first {} block to the last the day itself moved: {} ({} "
+              "interval: {}), within the noise."_t
+            : "From the first {} block to the last the day itself moved: {} ({} "
+              "interval: {}). A straight drift is taken out of the effect, a bent one is "
+              "not."_t,
+        baselineWords(in, analysis), change(in, core::pctFromLog(*check.effect_log), decimals),
+        intervalPercent(in, analysis.options.confidence), changeRange(in, low, high, decimals));
 }
 
-std::string directionSentence(const Analysis& analysis)
+std::string directionSentence(const Language& in, const Analysis& analysis)
 {
     const core::DirectionCheck& check = analysis.checks.direction;
     if (!has(check) || !check.slope_per_h)
-        return notComputed("it takes 3 pairs at different times");
-    const double pct = pctFromLog(*check.slope_per_h);
-    const std::string values = fmt::format(
-        "({} an hour, {})", change(pct, decimalsFor(0.5 * std::abs(pct))), pText(*check.p));
-    if (passes(check.state))
-        return fmt::format("Out against return did not shift over time {}.", values);
-    return fmt::format(
-        "Out against return {}shifted over time {}: the wind turned or rose. Out and "
-        "back cancels a steady wind only; compare 'bracket', and the wind noted.",
-        strength(check.state), values);
+        return in.say("Not computed: it takes 3 pairs at different times."_t);
+    const double pct = core::pctFromLog(*check.slope_per_h);
+    return byState(in, check.state,
+                   "Out against return did not shift over time ({} an hour, {})."_t,
+                   "Out against return perhaps shifted over time ({} an hour, {}): the wind turned "
+                   "or rose. Out and back cancels a steady wind only; compare 'bracket', and the "
+                   "wind noted."_t,
+                   "Out against return shifted over time ({} an hour, {}): the wind turned or "
+                   "rose. Out and back cancels a steady wind only; compare 'bracket', and the wind "
+                   "noted."_t,
+                   change(in, pct, decimalsFor(0.5 * std::abs(pct))), pText(in, *check.p));
 }
 
-std::string resolutionSentence(const Analysis& analysis)
+std::string resolutionSentence(const Language& in, const Analysis& analysis)
 {
     const core::ResolutionCheck& check = analysis.checks.resolution;
     if (check.state == CheckState::notComputed || !check.step_pct)
-        return notComputed("it takes a verdict and readings in one unit");
-    const std::string step = fmt::format("The last digit shown is worth {} % of a reading",
-                                         significant(*check.step_pct));
+        return in.say("Not computed: it takes a verdict and readings in one unit."_t);
     const std::string rounding = check.rounding_pct
-                                     ? fmt::format("; rounding alone scatters a pair by {} %",
-                                                   significant(*check.rounding_pct))
+                                     ? in.say("; rounding alone scatters a pair by {} %"_t,
+                                              significant(in, *check.rounding_pct))
                                      : std::string();
-    if (passes(check.state))
-        return fmt::format("{}{}: fine enough for this noise.", step, rounding);
-    return fmt::format(
-        "{}{}: too coarse for a noise this small, which may be luck of the rounding. "
-        "Note litres and distance, or drive a longer stretch.",
-        step, rounding);
+    return in.say(check.state == CheckState::holds
+                      ? "The last digit shown is worth {} % of a reading{}: fine enough for this "
+                        "noise."_t
+                      : "The last digit shown is worth {} % of a reading{}: too coarse for a noise "
+                        "this small, which may be luck of the rounding. Note litres and distance, "
+                        "or drive a longer stretch."_t,
+                  significant(in, *check.step_pct), rounding);
 }
 
-std::string airSentence(const Analysis& analysis)
+std::string airSentence(const Language& in, const Analysis& analysis)
 {
     const core::AirCheck& check = analysis.checks.air;
     if (check.state == CheckState::notComputed || (!check.density_pct && !check.wind_pct))
-        return notComputed("it takes temperature, pressure and humidity on paired runs of both "
-                           "configurations");
-    const auto worth = [](double pct) { return change(pct, decimalsFor(0.5 * std::abs(pct))); };
-    std::string text = "By the air alone, " + inQuotes(analysis.device) + " would have used ";
-    if (check.density_pct)
-        text += worth(*check.density_pct) + " (density)";
-    if (check.wind_pct)
-        text +=
-            fmt::format("{}{} (wind)", check.density_pct ? " and " : "", worth(*check.wind_pct));
-    if (check.state == CheckState::fails)
-        text += ": too much beside this interval. No correction is made; drive again in air that "
-                "keeps still.";
-    else
-        text += ": little beside the interval. No correction is made.";
+        return in.say("Not computed: it takes temperature, pressure and humidity on paired runs of "
+                      "both configurations."_t);
+    const auto worth = [&](double pct) {
+        return change(in, pct, decimalsFor(0.5 * std::abs(pct)));
+    };
+    const std::string density =
+        check.density_pct ? in.say("{} (density)"_t, worth(*check.density_pct)) : std::string();
+    const std::string wind =
+        check.wind_pct ? in.say("{} (wind)"_t, worth(*check.wind_pct)) : std::string();
+    const std::string both = !check.wind_pct      ? density
+                             : !check.density_pct ? wind
+                                                  : in.say("{} and {}"_t, density, wind);
+    std::string text =
+        in.say(check.state == CheckState::fails
+                   ? "By the air alone, {} would have used {}: too much beside this interval. No "
+                     "correction is made; drive again in air that keeps still."_t
+                   : "By the air alone, {} would have used {}: little beside the interval. No "
+                     "correction is made."_t,
+               deviceWords(in, analysis), both);
     if (check.outside_range)
-        text += " The density formula is used outside its range, so take it as approximate.";
+        text += in.say(" The density formula is used outside its range, so take it as "
+                       "approximate."_t);
     return text;
 }
 
-std::string stateWords(CheckState state)
+std::string checkSentence(const Language& in, CheckKind kind, const Analysis& analysis)
 {
-    switch (state) {
-    case CheckState::holds: return "holds";
-    case CheckState::note: return "note";
-    case CheckState::fails: return "not met";
-    case CheckState::notComputed: return "not computed";
+    switch (kind) {
+    case CheckKind::normal: return normalSentence(in, analysis);
+    case CheckKind::outlier: return outlierSentence(in, analysis);
+    case CheckKind::order: return orderSentence(in, analysis);
+    case CheckKind::curve: return curveSentence(in, analysis);
+    case CheckKind::spread: return spreadSentence(in, analysis);
+    case CheckKind::baseline: return baselineSentence(in, analysis);
+    case CheckKind::direction: return directionSentence(in, analysis);
+    case CheckKind::resolution: return resolutionSentence(in, analysis);
+    case CheckKind::air: return airSentence(in, analysis);
     }
     return {};
 }
 
-std::vector<CheckWords> checkWords(const Analysis& analysis)
+std::string checkName(const Language& in, CheckKind kind)
 {
-    const core::Checks& c = analysis.checks;
-    return {{"normal", c.normal.state, normalSentence(analysis)},
-            {"outlier", c.outlier.state, outlierSentence(analysis)},
-            {"order", c.order.state, orderSentence(analysis)},
-            {"curve", c.curve.state, curveSentence(analysis)},
-            {"spread", c.spread.state, spreadSentence(analysis)},
-            {"baseline", c.baseline.state, baselineSentence(analysis)},
-            {"direction", c.direction.state, directionSentence(analysis)},
-            {"resolution", c.resolution.state, resolutionSentence(analysis)},
-            {"air", c.air.state, airSentence(analysis)}};
+    switch (kind) {
+    case CheckKind::normal: return in.say("ordinary scatter"_t);
+    case CheckKind::outlier: return in.say("no pair apart"_t);
+    case CheckKind::order: return in.say("independent pairs"_t);
+    case CheckKind::curve: return in.say("straight drift"_t);
+    case CheckKind::spread: return in.say("equal scatter"_t);
+    case CheckKind::baseline: return in.say("baseline stayed"_t);
+    case CheckKind::direction: return in.say("steady wind"_t);
+    case CheckKind::resolution: return in.say("fine display"_t);
+    case CheckKind::air: return in.say("same air"_t);
+    }
+    return {};
 }
 
-} // namespace bothways::app::english
+std::string checkWord(const Language& in, CheckKind kind)
+{
+    switch (kind) {
+    case CheckKind::normal: return in.say("normal##a check"_t);
+    case CheckKind::outlier: return in.say("outlier##a check"_t);
+    case CheckKind::order: return in.say("order##a check"_t);
+    case CheckKind::curve: return in.say("curve##a check"_t);
+    case CheckKind::spread: return in.say("spread##a check"_t);
+    case CheckKind::baseline: return in.say("baseline##a check"_t);
+    case CheckKind::direction: return in.say("direction##a check"_t);
+    case CheckKind::resolution: return in.say("resolution##a check"_t);
+    case CheckKind::air: return in.say("air##a check"_t);
+    }
+    return {};
+}
+
+std::string stateWords(const Language& in, CheckState state)
+{
+    switch (state) {
+    case CheckState::holds: return in.say("holds##a check"_t);
+    case CheckState::note: return in.say("note##a check"_t);
+    case CheckState::fails: return in.say("not met##a check"_t);
+    case CheckState::notComputed: return in.say("not computed##a check"_t);
+    }
+    return {};
+}
+
+std::vector<CheckWords> checkWords(const Language& in, const Analysis& analysis)
+{
+    std::vector<CheckWords> all;
+    for (const CheckKind kind : kCheckKinds)
+        all.push_back({checkWord(in, kind), stateOf(analysis.checks, kind),
+                       checkSentence(in, kind, analysis)});
+    return all;
+}
+
+} // namespace bothways::app::wording

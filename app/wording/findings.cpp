@@ -1,61 +1,58 @@
 // Copyright (C) 2026 The Bothways developers
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "app/wording/sentences.h"
+#include "app/wording/findings.h"
 
 #include "app/wording/numbers.h"
 #include "core/answer/spoiled_runs.h"
-
-#include <fmt/format.h>
 
 #include <algorithm>
 #include <cmath>
 
 // Sentences of the screening rules: "run 9: rotor at 3,410 rpm from 61.2 s to 63.0 s, above the
 // limit of 3,200 rpm".
-namespace bothways::app::english {
+namespace bothways::app::wording {
 namespace {
 
 using core::Finding;
 using core::Rule;
 using core::WhyNotChecked;
 
-std::string size(const std::optional<double>& value, int digits = 2)
+constexpr double kInstant_s = 0.05; // shorter spans are one moment
+
+std::string size(const Language& in, const std::optional<double>& value)
 {
-    return value ? significant(std::abs(*value), digits) : std::string("an unknown amount");
+    return value ? significant(in, std::abs(*value)) : in.say("an unknown amount"_t);
 }
 
-std::string rpm(const std::optional<double>& value)
+std::string rpm(const Language& in, const std::optional<double>& value)
 {
-    return value ? grouped(*value) : std::string("?");
-}
-
-std::string seconds(double s)
-{
-    return fixed(s, 1) + " s";
+    return value ? grouped(in, *value) : std::string("?");
 }
 
 /// " from 61.2 s to 63.0 s", " at 96.0 s"; empty without a span.
-std::string span(const Finding& finding)
+std::string span(const Language& in, const Finding& finding)
 {
     if (!finding.from_s)
         return {};
-    if (!finding.to_s || *finding.to_s - *finding.from_s < 0.05)
-        return " at " + seconds(*finding.from_s);
-    return " from " + seconds(*finding.from_s) + " to " + seconds(*finding.to_s);
+    const std::string from = fixed(in, *finding.from_s, 1);
+    if (!finding.to_s || *finding.to_s - *finding.from_s < kInstant_s)
+        return in.say(" at {} s"_t, from);
+    return in.say(" from {} s to {} s"_t, from, fixed(in, *finding.to_s, 1));
 }
 
 /// " (limit 50 W)"; empty without a limit.
-std::string limit(const Finding& finding)
+std::string limit(const Language& in, const Finding& finding)
 {
     if (!finding.limit)
         return {};
-    const std::string unit = finding.unit.empty() ? "" : " " + finding.unit;
-    return fmt::format(" (limit {}{})", shortest(std::abs(*finding.limit)), unit);
+    const std::string value = shortest(in, std::abs(*finding.limit));
+    return finding.unit.empty() ? in.say(" (limit {})"_t, value)
+                                : in.say(" (limit {} {})"_t, value, signText(in, finding.unit));
 }
 
 std::string noted(const Finding& finding)
 {
-    return finding.detail.empty() ? std::string() : fmt::format(" ({})", finding.detail);
+    return finding.detail.empty() ? std::string() : " (" + finding.detail + ")";
 }
 
 bool negative(const Finding& finding)
@@ -63,105 +60,152 @@ bool negative(const Finding& finding)
     return finding.value && *finding.value < 0.0;
 }
 
-std::string overspeed(const Finding& finding)
+std::string overspeed(const Language& in, const Finding& finding)
 {
-    std::string text = fmt::format("rotor at {} rpm{}", rpm(finding.value), span(finding));
+    std::string text = in.say("rotor at {} rpm{}"_t, rpm(in, finding.value), span(in, finding));
     if (finding.limit)
-        text += fmt::format(", above the limit of {} rpm", rpm(finding.limit));
+        text += in.say(", above the limit of {} rpm"_t, rpm(in, finding.limit));
     if (finding.length_s)
-        text += fmt::format(" for {}", seconds(*finding.length_s));
+        text += in.say(" for {} s"_t, fixed(in, *finding.length_s, 1));
     if (finding.output_w)
-        text += fmt::format(", delivering {} W just before", grouped(*finding.output_w));
+        text += in.say(", delivering {} W just before"_t, grouped(in, *finding.output_w));
     return text;
 }
 
-std::string accessoryTimer(const Finding& finding)
+std::string accessoryTimer(const Language& in, const Finding& finding)
 {
-    const std::string name = finding.detail.empty() ? "a timed accessory" : finding.detail;
-    const std::string what = fmt::format("{} ({} W)", name, size(finding.value));
+    const std::string name =
+        finding.detail.empty() ? in.say("a timed accessory"_t) : finding.detail;
     if (finding.from_s)
-        return fmt::format("{} switched itself off at {}", what, seconds(*finding.from_s));
-    return what + " had switched itself off before the run";
+        return in.say("{} ({} W) switched itself off at {} s"_t, name, size(in, finding.value),
+                      fixed(in, *finding.from_s, 1));
+    return in.say("{} ({} W) had switched itself off before the run"_t, name,
+                  size(in, finding.value));
 }
 
-std::string roadSpeed(const Finding& finding)
+std::string roadSpeed(const Language& in, const Finding& finding)
 {
-    const char* what = finding.detail == "mean" ? "mean road speed" : "road speed";
-    return fmt::format("{} {} % {} the target{}{}", what, size(finding.value),
-                       negative(finding) ? "below" : "above", span(finding), limit(finding));
+    const std::string what = size(in, finding.value);
+    const std::string rest = span(in, finding) + limit(in, finding);
+    if (finding.detail == "mean")
+        return in.say(negative(finding) ? "mean road speed {} % below the target{}"_t
+                                        : "mean road speed {} % above the target{}"_t,
+                      what, rest);
+    return in.say(negative(finding) ? "road speed {} % below the target{}"_t
+                                    : "road speed {} % above the target{}"_t,
+                  what, rest);
 }
 
-std::string notCruising(const Finding& finding)
+std::string notCruising(const Language& in, const Finding& finding)
 {
-    std::string text = fmt::format("counting began before the vehicle was cruising: {} % {} the "
-                                   "target speed",
-                                   size(finding.value), negative(finding) ? "below" : "above");
+    std::string text =
+        in.say(negative(finding) ? "counting began before the vehicle was cruising: {} % below "
+                                   "the target speed"_t
+                                 : "counting began before the vehicle was cruising: {} % above "
+                                   "the target speed"_t,
+               size(in, finding.value));
     if (finding.to_s && *finding.to_s > 0.0)
-        text += fmt::format(", within it only at {}", seconds(*finding.to_s));
+        text += in.say(", within it only at {} s"_t, fixed(in, *finding.to_s, 1));
     return text;
 }
 
-std::string passingTraffic(const Finding& finding)
+std::string passingTraffic(const Language& in, const Finding& finding)
 {
     if (!finding.value)
-        return fmt::format("passing traffic noted{}{}", span(finding), noted(finding));
-    return fmt::format("a gust or a passing vehicle{}: {} times the usual scatter{}", span(finding),
-                       size(finding.value), noted(finding));
+        return in.say("passing traffic noted{}{}"_t, span(in, finding), noted(finding));
+    return in.say("a gust or a passing vehicle{}: {} times the usual scatter{}"_t,
+                  span(in, finding), size(in, finding.value), noted(finding));
 }
 
 /// "no samples of wind_ms and 2 more channels", "output_w did not move".
-std::string sensorLost(const Finding& finding)
+std::string sensorLost(const Language& in, const Finding& finding)
 {
     const auto lost = core::lostSensors(finding);
     if (lost.empty())
-        return fmt::format("no true reading{}, for {} s", span(finding), size(finding.value));
-    std::string others;
-    if (lost.size() > 1)
-        others = fmt::format(" and {}", counted(static_cast<long long>(lost.size()) - 1,
-                                                "more channel", "more channels"));
-    const std::string which = lost.front().channel + others;
+        return in.say("no true reading{}, for {} s"_t, span(in, finding), size(in, finding.value));
+    std::string which = lost.front().channel;
+    if (const auto others = static_cast<long long>(lost.size()) - 1; others > 0)
+        which = in.sayCount(others, "{} and {} more channel"_t, "{} and {} more channels"_t, which,
+                            grouped(in, static_cast<double>(others)));
     switch (lost.front().how) {
-    case core::LostSensor::How::gap: return fmt::format("no samples of {}{}", which, span(finding));
+    case core::LostSensor::How::gap:
+        return in.say("no samples of {}{}"_t, which, span(in, finding));
     case core::LostSensor::How::frozen:
-        return fmt::format("{} frozen at one value{} while the vehicle's speed moved", which,
-                           span(finding));
+        return in.say("{} frozen at one value{} while the vehicle's speed moved"_t, which,
+                      span(in, finding));
     case core::LostSensor::How::zero:
-        return fmt::format("{} read 0{} while the device gave power", which, span(finding));
+        return in.say("{} read 0{} while the device gave power"_t, which, span(in, finding));
     }
     return {};
 }
 
-std::string batteryBalance(const Finding& finding)
+std::string batteryBalance(const Language& in, const Finding& finding)
 {
-    return fmt::format("the battery ended {} V {} than it began: {}{}", size(finding.value),
-                       negative(finding) ? "lower" : "higher",
-                       negative(finding) ? "fuel was borrowed from it"
-                                         : "fuel went into charging it",
-                       limit(finding));
+    return in.say(negative(finding) ? "the battery ended {} V lower than it began: fuel was "
+                                      "borrowed from it{}"_t
+                                    : "the battery ended {} V higher than it began: fuel went into "
+                                      "charging it{}"_t,
+                  size(in, finding.value), limit(in, finding));
 }
 
-std::string traceOrSheet(const Finding& finding)
+std::string sameRunTwice(const Language& in, const Finding& finding)
+{
+    const std::string other = finding.value ? grouped(in, *finding.value) : in.say("before##run"_t);
+    return in.say("same start, direction and consumption as run {}: typed twice?"_t, other);
+}
+
+std::string traceOrSheet(const Language& in, const Finding& finding)
 {
     switch (finding.rule) {
-    case Rule::sensorLost: return sensorLost(finding);
+    case Rule::sensorLost: return sensorLost(in, finding);
     case Rule::traceEndsEarly:
-        return fmt::format("the recording stops {} s before the run does", size(finding.value));
+        return in.say("the recording stops {} s before the run does"_t, size(in, finding.value));
     case Rule::warmingUp:
-        return fmt::format("began {} min after the cold start; warming up bends the drift, and no "
-                           "design takes that out",
-                           size(finding.value));
-    case Rule::sameRunTwice:
-        return fmt::format("same start, direction and consumption as run {}: typed twice?",
-                           finding.value ? grouped(*finding.value) : "before");
+        return in.say("began {} min after the cold start; warming up bends the drift, and no "
+                      "design takes that out"_t,
+                      size(in, finding.value));
+    case Rule::sameRunTwice: return sameRunTwice(in, finding);
     case Rule::adjusted:
-        return fmt::format("something was adjusted during the run{}{}", span(finding),
-                           noted(finding));
-    case Rule::batteryBalance: return batteryBalance(finding);
-    case Rule::passingTraffic: return passingTraffic(finding);
+        return in.say("something was adjusted during the run{}{}"_t, span(in, finding),
+                      noted(finding));
+    case Rule::batteryBalance: return batteryBalance(in, finding);
+    case Rule::passingTraffic: return passingTraffic(in, finding);
     case Rule::stretch:
-        return fmt::format("the distance is {} % {} than the stretch{}", size(finding.value),
-                           negative(finding) ? "shorter" : "longer", limit(finding));
-    default: return std::string(core::ruleName(finding.rule)) + noted(finding);
+        return in.say(negative(finding) ? "the distance is {} % shorter than the stretch{}"_t
+                                        : "the distance is {} % longer than the stretch{}"_t,
+                      size(in, finding.value), limit(in, finding));
+    default: return ruleWord(in, finding.rule) + noted(finding);
+    }
+}
+
+std::string device(const Language& in, const Finding& finding)
+{
+    switch (finding.rule) {
+    case Rule::overspeed: return overspeed(in, finding);
+    case Rule::loadLost:
+        return in.say("the device turned without load{}, up to {} rpm: an open circuit, or the "
+                      "belt is off"_t,
+                      span(in, finding), rpm(in, finding.value));
+    case Rule::driveSlip:
+        return in.say(negative(finding)
+                          ? "the drive slipped{}: generator {} % too slow for its rotor{}"_t
+                          : "the drive slipped{}: generator {} % too fast for its rotor{}"_t,
+                      span(in, finding), size(in, finding.value), limit(in, finding));
+    case Rule::outputDrop:
+        return in.say("output fell by {} %{} and stayed there"_t, size(in, finding.value),
+                      finding.from_s ? in.say(" at {} s"_t, fixed(in, *finding.from_s, 1))
+                                     : std::string());
+    case Rule::settingMismatch:
+        return in.say(negative(finding) ? "the setting measured {}° below the one set{}"_t
+                                        : "the setting measured {}° above the one set{}"_t,
+                      size(in, finding.value), span(in, finding));
+    case Rule::settingChanged:
+        return in.say("the setting was moved by {}° during the run{}"_t, size(in, finding.value),
+                      span(in, finding));
+    case Rule::vibration:
+        return in.say("vibration up to {} m/s²{}{}"_t, size(in, finding.value), span(in, finding),
+                      limit(in, finding));
+    default: return traceOrSheet(in, finding);
     }
 }
 
@@ -172,106 +216,223 @@ bool isMark(const Finding& finding)
            finding.rule != Rule::adjusted;
 }
 
-std::string what(const Finding& finding)
+/// The rule of a mark, in words: "accessory change".
+std::string markedRule(const Language& in, Rule rule)
 {
-    if (isMark(finding)) {
-        std::string rule(core::ruleName(finding.rule));
-        std::replace(rule.begin(), rule.end(), '_', ' ');
-        return fmt::format("{} noted by hand{}{}", rule, span(finding), noted(finding));
-    }
-    switch (finding.rule) {
-    case Rule::accessoryChange:
-        return fmt::format("accessory load {} W {} than it should be{}{}{}", size(finding.value),
-                           negative(finding) ? "lower" : "higher", span(finding), limit(finding),
-                           noted(finding));
-    case Rule::accessoryTimer: return accessoryTimer(finding);
-    case Rule::overspeed: return overspeed(finding);
-    case Rule::loadLost:
-        return fmt::format(
-            "the device turned without load{}, up to {} rpm: an open circuit, or the "
-            "belt is off",
-            span(finding), rpm(finding.value));
-    case Rule::driveSlip:
-        return fmt::format("the drive slipped{}: generator {} % {} for its rotor{}", span(finding),
-                           size(finding.value), negative(finding) ? "too slow" : "too fast",
-                           limit(finding));
-    case Rule::outputDrop:
-        return fmt::format("output fell by {} %{} and stayed there", size(finding.value),
-                           finding.from_s ? " at " + seconds(*finding.from_s) : "");
-    case Rule::settingMismatch:
-        return fmt::format("the setting measured {}° {} the one set{}", size(finding.value),
-                           negative(finding) ? "below" : "above", span(finding));
-    case Rule::settingChanged:
-        return fmt::format("the setting was moved by {}° during the run{}", size(finding.value),
-                           span(finding));
-    case Rule::vibration:
-        return fmt::format("vibration up to {} m/s²{}{}", size(finding.value), span(finding),
-                           limit(finding));
-    case Rule::roadSpeed: return roadSpeed(finding);
-    case Rule::interrupted:
-        return fmt::format("stopped or crawled{}: down to {} km/h", span(finding),
-                           size(finding.value));
-    case Rule::notCruising: return notCruising(finding);
-    default: return traceOrSheet(finding);
-    }
-}
-
-} // namespace
-
-std::string findingSentence(const Finding& finding)
-{
-    return fmt::format("run {}: {}", finding.run, what(finding));
-}
-
-std::string whyNotChecked(const core::NotChecked& notChecked)
-{
-    const std::string& missing = notChecked.what;
-    const auto with = [&](const char* text) {
-        return missing.empty() ? std::string(text) : fmt::format("{} ({})", text, missing);
-    };
-    switch (notChecked.why) {
-    case WhyNotChecked::noTrace: return with("the run has no recording");
-    case WhyNotChecked::noChannel: return with("not recorded");
-    case WhyNotChecked::noLimit: return with("no limit is set");
-    case WhyNotChecked::notNoted: return with("not noted");
-    case WhyNotChecked::recordedTooSlowly: return with("recorded too slowly");
-    case WhyNotChecked::noSpread: return with("the channel does not vary");
-    case WhyNotChecked::noSetTime: return with("its switch-on time is not noted");
+    switch (rule) {
+    case Rule::accessoryChange: return in.say("accessory change"_t);
+    case Rule::accessoryTimer: return in.say("accessory timer"_t);
+    case Rule::overspeed: return in.say("overspeed"_t);
+    case Rule::loadLost: return in.say("load lost"_t);
+    case Rule::driveSlip: return in.say("drive slip"_t);
+    case Rule::outputDrop: return in.say("output drop"_t);
+    case Rule::settingMismatch: return in.say("setting mismatch"_t);
+    case Rule::settingChanged: return in.say("setting changed"_t);
+    case Rule::vibration: return in.say("vibration"_t);
+    case Rule::roadSpeed: return in.say("road speed"_t);
+    case Rule::interrupted: return in.say("interrupted"_t);
+    case Rule::notCruising: return in.say("not cruising"_t);
+    case Rule::stretch: return in.say("stretch"_t);
+    case Rule::passingTraffic: return in.say("passing traffic"_t);
+    case Rule::sensorLost: return in.say("sensor lost"_t);
+    case Rule::traceEndsEarly: return in.say("trace ends early"_t);
+    case Rule::batteryBalance: return in.say("battery balance"_t);
+    case Rule::warmingUp: return in.say("warming up"_t);
+    case Rule::sameRunTwice: return in.say("same run twice"_t);
+    case Rule::adjusted: return in.say("adjusted"_t);
     }
     return {};
 }
 
-std::string notCheckedSentence(const core::NotChecked& notChecked)
+} // namespace
+
+std::string findingWords(const Language& in, const Finding& finding, const Units& units)
 {
-    return fmt::format("run {}: {} not checked: {}", notChecked.run,
-                       core::ruleName(notChecked.rule), whyNotChecked(notChecked));
+    if (isMark(finding))
+        return in.say("{} noted by hand{}{}"_t, markedRule(in, finding.rule), span(in, finding),
+                      noted(finding));
+    switch (finding.rule) {
+    case Rule::accessoryChange:
+        return in.say(negative(finding) ? "accessory load {} W lower than it should be{}{}{}"_t
+                                        : "accessory load {} W higher than it should be{}{}{}"_t,
+                      size(in, finding.value), span(in, finding), limit(in, finding),
+                      noted(finding));
+    case Rule::accessoryTimer: return accessoryTimer(in, finding);
+    case Rule::roadSpeed: return roadSpeed(in, finding);
+    case Rule::interrupted:
+        return in.say("stopped or crawled{}: down to {}"_t, span(in, finding),
+                      finding.value ? speedText(in, std::abs(*finding.value), units)
+                                    : in.say("an unknown amount km/h"_t));
+    case Rule::notCruising: return notCruising(in, finding);
+    default: return device(in, finding);
+    }
 }
 
-std::string patternSentence(const core::OverspeedPattern& pattern)
+std::string findingSentence(const Language& in, const Finding& finding, const Units& units)
 {
-    return fmt::format("Of {} that reached {} W, {} oversped ({} to {} % of such runs, at the "
-                       "study's confidence). "
-                       "{}",
-                       counted(pattern.reached, "run", "runs"), grouped(pattern.first_output_w),
-                       pattern.oversped, significant(100.0 * pattern.low),
-                       significant(100.0 * pattern.high),
-                       pattern.oversped == pattern.reached
-                           ? "Each time just above that output: that hints at a slipping drive or "
-                             "a current limit. "
-                             "It is a hint, not a fact."
-                           : "Not each time, so output alone does not explain it.");
+    return in.say("run {}: {}"_t, finding.run, findingWords(in, finding, units));
 }
 
-std::string spoiledRunsSentence(const core::Analysis& analysis, const core::Screening& screening)
+std::string whyNotChecked(const Language& in, const core::NotChecked& notChecked)
 {
-    const std::vector<int> spoiled = core::spoiledButCounted(analysis, screening);
-    if (spoiled.empty())
+    const auto with = [&](core::Text<0> why) {
+        return notChecked.what.empty() ? in.say(why) : in.say("{} ({})"_t, why, notChecked.what);
+    };
+    switch (notChecked.why) {
+    case WhyNotChecked::noTrace: return with("the run has no recording"_t);
+    case WhyNotChecked::noChannel: return with("not recorded"_t);
+    case WhyNotChecked::noLimit: return with("no limit is set"_t);
+    case WhyNotChecked::notNoted: return with("not noted"_t);
+    case WhyNotChecked::recordedTooSlowly: return with("recorded too slowly"_t);
+    case WhyNotChecked::noSpread: return with("the channel does not vary"_t);
+    case WhyNotChecked::noSetTime: return with("its switch-on time is not noted"_t);
+    }
+    return {};
+}
+
+std::string notCheckedSentence(const Language& in, const core::NotChecked& notChecked)
+{
+    return in.say("run {}: {} not checked: {}"_t, notChecked.run, ruleWord(in, notChecked.rule),
+                  whyNotChecked(in, notChecked));
+}
+
+std::string patternSentence(const Language& in, const core::OverspeedPattern& pattern)
+{
+    const bool each = pattern.oversped == pattern.reached;
+    const std::string reached = grouped(in, pattern.reached);
+    const std::string watts = grouped(in, pattern.first_output_w);
+    const std::string low = significant(in, 100.0 * pattern.low);
+    const std::string high = significant(in, 100.0 * pattern.high);
+    std::string text = in.sayCount(
+        pattern.reached,
+        "Of {} run that reached {} W, {} oversped ({} to {} % of such runs, at the study's "
+        "confidence)."_t,
+        "Of {} runs that reached {} W, {} oversped ({} to {} % of such runs, at the study's "
+        "confidence)."_t,
+        reached, watts, pattern.oversped, low, high);
+    return in.say("{} {}##two sentences"_t, text,
+                  each ? "Each time just above that output: that hints at a slipping drive or a "
+                         "current limit. It is a hint, not a fact."_t
+                       : "Not each time, so output alone does not explain it."_t);
+}
+
+std::string spoiledRunsSentence(const Language& in, const std::vector<int>& runs)
+{
+    std::string numbers;
+    for (const int run : runs)
+        numbers += (numbers.empty() ? "" : ", ") + std::to_string(run);
+    if (runs.empty())
         return {};
-    return fmt::format("{} {} {} although a finding says that {}. Discard, or overrule the "
-                       "finding with a reason, before you go by this.",
-                       spoiled.size() == 1 ? "Run" : "Runs", fmt::join(spoiled, ", "),
-                       spoiled.size() == 1 ? "counts" : "count",
-                       spoiled.size() == 1 ? "it is spoiled" : "they are spoiled");
+    return in.say(runs.size() == 1
+                      ? "Run {} counts although a finding says that it is spoiled. Discard, or "
+                        "overrule the finding with a reason, before you go by this."_t
+                      : "Runs {} count although a finding says that they are spoiled. Discard, or "
+                        "overrule the finding with a reason, before you go by this."_t,
+                  numbers);
 }
 
-} // namespace bothways::app::english
+std::string spoiledRunsSentence(const Language& in, const core::Analysis& analysis,
+                                const core::Screening& screening)
+{
+    return spoiledRunsSentence(in, core::spoiledButCounted(analysis, screening));
+}
+
+std::string ruleName(const Language& in, Rule rule)
+{
+    switch (rule) {
+    case Rule::accessoryChange: return in.say("accessory load changed"_t);
+    case Rule::accessoryTimer: return in.say("timed accessory dropped out"_t);
+    case Rule::overspeed: return in.say("over-speed"_t);
+    case Rule::loadLost: return in.say("load lost"_t);
+    case Rule::driveSlip: return in.say("drive slipped"_t);
+    case Rule::outputDrop: return in.say("output dropped"_t);
+    case Rule::settingMismatch: return in.say("setting not as set"_t);
+    case Rule::settingChanged: return in.say("setting changed"_t);
+    case Rule::vibration: return in.say("vibration"_t);
+    case Rule::roadSpeed: return in.say("road speed off target"_t);
+    case Rule::interrupted: return in.say("run interrupted"_t);
+    case Rule::notCruising: return in.say("not yet cruising"_t);
+    case Rule::stretch: return in.say("wrong distance"_t);
+    case Rule::passingTraffic: return in.say("passing traffic"_t);
+    case Rule::sensorLost: return in.say("sensor lost"_t);
+    case Rule::traceEndsEarly: return in.say("recording ends early"_t);
+    case Rule::batteryBalance: return in.say("battery not balanced"_t);
+    case Rule::warmingUp: return in.say("warming up"_t);
+    case Rule::sameRunTwice: return in.say("same run twice"_t);
+    case Rule::adjusted: return in.say("adjusted during the run"_t);
+    }
+    return {};
+}
+
+std::string ruleWord(const Language& in, Rule rule)
+{
+    switch (rule) {
+    case Rule::accessoryChange: return in.say("accessory_change"_t);
+    case Rule::accessoryTimer: return in.say("accessory_timer"_t);
+    case Rule::overspeed: return in.say("overspeed"_t);
+    case Rule::loadLost: return in.say("load_lost"_t);
+    case Rule::driveSlip: return in.say("drive_slip"_t);
+    case Rule::outputDrop: return in.say("output_drop"_t);
+    case Rule::settingMismatch: return in.say("setting_mismatch"_t);
+    case Rule::settingChanged: return in.say("setting_changed"_t);
+    case Rule::vibration: return in.say("vibration"_t);
+    case Rule::roadSpeed: return in.say("road_speed"_t);
+    case Rule::interrupted: return in.say("interrupted"_t);
+    case Rule::notCruising: return in.say("not_cruising"_t);
+    case Rule::stretch: return in.say("stretch"_t);
+    case Rule::passingTraffic: return in.say("passing_traffic"_t);
+    case Rule::sensorLost: return in.say("sensor_lost"_t);
+    case Rule::traceEndsEarly: return in.say("trace_ends_early"_t);
+    case Rule::batteryBalance: return in.say("battery_balance"_t);
+    case Rule::warmingUp: return in.say("warming_up"_t);
+    case Rule::sameRunTwice: return in.say("same_run_twice"_t);
+    case Rule::adjusted: return in.say("adjusted"_t);
+    }
+    return {};
+}
+
+std::string reasonName(const Language& in, std::string_view reason)
+{
+    const auto rule = core::ruleFromName(reason);
+    return rule ? ruleName(in, *rule) : in.say("other reason"_t);
+}
+
+std::string reasonWord(const Language& in, std::string_view reason)
+{
+    if (const auto rule = core::ruleFromName(reason))
+        return ruleWord(in, *rule);
+    return reason == "other" ? in.say("other##reason of a discard"_t) : std::string(reason);
+}
+
+std::string gradeName(const Language& in, core::Grade grade)
+{
+    switch (grade) {
+    case core::Grade::note: return in.say("note##grade of a finding"_t);
+    case core::Grade::doubtful: return in.say("doubtful##grade of a finding"_t);
+    case core::Grade::spoils: return in.say("spoils the run##grade of a finding"_t);
+    }
+    return {};
+}
+
+std::string gradeWord(const Language& in, core::Grade grade)
+{
+    return grade == core::Grade::spoils ? in.say("spoils##grade of a finding"_t)
+                                        : gradeName(in, grade);
+}
+
+std::string markName(const Language& in, std::string_view word)
+{
+    if (word == core::ruleName(Rule::passingTraffic))
+        return in.say("Passing traffic"_t);
+    if (word == "gust")
+        return in.say("Gust"_t);
+    if (word == core::ruleName(Rule::adjusted))
+        return in.say("Adjusted"_t);
+    if (word == "other")
+        return in.say("Other##something else that happened during the run"_t);
+    std::string words(word);
+    std::replace(words.begin(), words.end(), '_', ' ');
+    return words;
+}
+
+} // namespace bothways::app::wording

@@ -1,57 +1,63 @@
 // Copyright (C) 2026 The Bothways developers
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "app/wording/sentences.h"
+#include "app/wording/history.h"
 
 #include "storage/study/history_message.h"
-
-#include <fmt/format.h>
 
 #include <algorithm>
 #include <array>
 #include <utility>
 
-// Lines of a study's history, in the words of the desktop's panel
-// (app/desktop/document/history_words.cpp).
-namespace bothways::app::english {
+namespace bothways::app::wording {
 namespace {
 
-constexpr std::array<std::pair<std::string_view, std::string_view>, 22> kKinds{
-    {{"new", "Study made"},
-     {"add_run", "Run added"},
-     {"edit_run", "Run changed"},
-     {"edit_runs", "Run changed"},
-     {"remove_runs", "Run removed"},
-     {"discard", "Discarded"},
-     {"count", "Counted again"},
-     {"pair", "Pair tied"},
-     {"unpair", "Pair untied"},
-     {"set", "Study properties"},
-     {"rename", "Renamed"},
-     {"import", "Run sheet imported"},
-     {"import_trace", "Recording imported"},
-     {"assign_trace", "Recording given to a run"},
-     {"unassign_trace", "Recording taken from a run"},
-     {"cut_recording", "Recording cut into runs"},
-     {"drop_recording", "Recording dropped"},
-     {"overrule", "Finding overruled"},
-     {"look", "Verdict looked at"},
-     {"blind", "Blind screening"},
-     {"undo", "Undone"},
-     {"redo", "Done again"}}};
+constexpr std::array<std::pair<std::string_view, core::Text<0>>, 22> kKinds{
+    {{"new", "Study made"_t},
+     {"add_run", "Run added"_t},
+     {"edit_run", "Run changed"_t},
+     {"edit_runs", "Run changed"_t},
+     {"remove_runs", "Run removed"_t},
+     {"discard", "Discarded"_t},
+     {"count", "Counted again"_t},
+     {"pair", "Pair tied"_t},
+     {"unpair", "Pair untied"_t},
+     {"set", "Study properties"_t},
+     {"rename", "Renamed"_t},
+     {"import", "Run sheet imported"_t},
+     {"import_trace", "Recording imported"_t},
+     {"assign_trace", "Recording given to a run"_t},
+     {"unassign_trace", "Recording taken from a run"_t},
+     {"cut_recording", "Recording cut into runs"_t},
+     {"drop_recording", "Recording dropped"_t},
+     {"overrule", "Finding overruled"_t},
+     {"look", "Verdict looked at"_t},
+     {"blind", "Blind screening"_t},
+     {"undo", "Undone"_t},
+     {"redo", "Done again"_t}}};
 
 } // namespace
 
-std::string historySentence(std::string_view kind, std::string_view detail)
+std::string historyKind(const Language& in, std::string_view kind)
 {
     const auto known = std::find_if(kKinds.begin(), kKinds.end(),
                                     [&](const auto& entry) { return entry.first == kind; });
-    const std::string_view words = known == kKinds.end() ? kind : known->second;
-    if (detail.empty())
-        return std::string(words);
-    const storage::HistoryEntry entry{0, {}, std::string(kind), std::string(detail), false};
-    if (const auto change = storage::changeBehind(entry))
-        return fmt::format("{}: {}", words, historySentence(change->kind, change->detail));
-    return fmt::format("{}: {}", words, storage::historyDetail(entry).english());
+    return known == kKinds.end() ? std::string(kind) : in.say(known->second);
 }
 
-} // namespace bothways::app::english
+std::string historySentence(const Language& in, std::string_view kind, std::string_view detail)
+{
+    const storage::HistoryEntry entry{0, {}, std::string(kind), std::string(detail), false};
+    return historyLine(in, entry);
+}
+
+std::string historyLine(const Language& in, const storage::HistoryEntry& entry)
+{
+    const std::string words = historyKind(in, entry.kind);
+    if (entry.detail.empty())
+        return words;
+    if (const auto change = storage::changeBehind(entry))
+        return in.say("{}: {}"_t, words, historySentence(in, change->kind, change->detail));
+    return in.say("{}: {}"_t, words, storage::historyDetail(entry));
+}
+
+} // namespace bothways::app::wording

@@ -61,14 +61,6 @@ std::string listed(const Language& in, const std::vector<std::string>& parts, co
     return text;
 }
 
-/// What fmt wrote, with the reader's decimal sign.
-std::string localised(const Language& in, std::string text)
-{
-    if (const std::size_t point = text.find('.'); point != std::string::npos)
-        text.replace(point, 1, in.numbers().decimal);
-    return text;
-}
-
 /// Digits with a point, and `group` between thousands before it.
 std::string withGroups(std::string text, const std::string& group)
 {
@@ -89,6 +81,13 @@ std::string plainFixed(double value, int decimals)
 }
 
 } // namespace
+
+std::string localised(const Language& in, std::string digits)
+{
+    if (const std::size_t point = digits.find('.'); point != std::string::npos)
+        digits.replace(point, 1, in.numbers().decimal);
+    return digits;
+}
 
 std::string fixed(const Language& in, double value, int decimals)
 {
@@ -156,6 +155,11 @@ std::string pText(const Language& in, double p)
 std::string percentText(const Language& in, double share)
 {
     return in.say("{} %"_t, shortest(in, 100.0 * share));
+}
+
+std::string intervalPercent(const Language& in, double share)
+{
+    return in.say("{} %##stands before the word interval"_t, shortest(in, 100.0 * share));
 }
 
 std::string counted(const Language& in, long long n, core::Text<0> one, core::Text<0> many)

@@ -11,6 +11,8 @@
 /// reader's language. Files and JSON do not use these.
 namespace bothways::app {
 
+/// `digits` as fmt writes a number, with the reader's decimal sign.
+[[nodiscard]] std::string localised(const Language& in, std::string digits);
 /// With a fixed number of decimals; a value that rounds to nothing has no minus.
 [[nodiscard]] std::string fixed(const Language& in, double value, int decimals);
 /// The same with commas between thousands: "3,410".
@@ -41,6 +43,8 @@ namespace bothways::app {
 [[nodiscard]] std::string pText(const Language& in, double p);
 /// "95 %" of 0.95.
 [[nodiscard]] std::string percentText(const Language& in, double share);
+/// The same before the word "interval", with which German makes one word of it.
+[[nodiscard]] std::string intervalPercent(const Language& in, double share);
 /// "1 pair", "3 pairs": counted(in, n, "pair"_t, "pairs"_t). Where a language declines what is
 /// counted, say the whole sentence twice instead: Language::sayCount().
 [[nodiscard]] std::string counted(const Language& in, long long n, core::Text<0> one,

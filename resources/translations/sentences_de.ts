@@ -8,6 +8,58 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source> (limit {} {})</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> (limit {})</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> (runs {} and {})</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> Each needs at least 2 pairs, out and back in one block.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> Effect and drift use them up, and nothing is left to judge the noise by: drive one pair more.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> Put back singly, {} and {}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> Run {} has no partner within {} minutes.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> The density formula is used outside its range, so take it as approximate.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> With so few deals no p below {} is possible.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> at {} s</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> for {} s</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> from {} s to {} s</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> {} counted runs have no partner within {} minutes.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>&apos;{} {} from trace&apos;</source>
         <translation>„{} {} aus der Aufzeichnung“</translation>
     </message>
@@ -68,8 +120,28 @@
         <translation>„{}“ war nicht erwartet; {} ist für jeden Wert zu wiederholen</translation>
     </message>
     <message>
+        <source>(Durbin-Watson {}, correlation with the next pair {}, {})</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>(undone)</source>
         <translation>(rückgängig gemacht)</translation>
+    </message>
+    <message>
+        <source>({} = {}, {})</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>, above the limit of {} rpm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>, delivering {} W just before</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>, within it only at {} s</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>,</source>
@@ -100,6 +172,14 @@
         <source>.</source>
         <comment>decimal sign</comment>
         <translation>,</translation>
+    </message>
+    <message>
+        <source>: {} {} in place of {}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>; rounding alone scatters a pair by {} %</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>A limit of a screening rule for this call: overspeed.rpm=3200; or a timed accessory: accessory_timer.windscreen=450,10 (watts, minutes)</source>
@@ -146,6 +226,22 @@
         <translation>Eine Fahrt zu einer Studie hinzufügen</translation>
     </message>
     <message>
+        <source>Adjusted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Allowing for pairs that resemble their neighbours widens the interval to where such noise would put it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>An assumption is not met ({}): read that check before you trust the interval.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>An effect of {} % would have been found by such a day {} times in 100; one pair scatters by {} %.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Another name for a configuration or a direction, in all runs</source>
         <translation>Eine Konfiguration oder Richtung umbenennen, in allen Fahrten</translation>
     </message>
@@ -166,6 +262,14 @@
         <translation>Beginnen Sie mit einem Fahrtenblatt, das Sie haben:</translation>
     </message>
     <message>
+        <source>Blind screening</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Block means: few numbers, but the only way that stays honest when something besides the device changes at a switch</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Blocks in driving order (default ABA)</source>
         <translation>Blöcke in der Reihenfolge des Fahrens (Vorgabe ABA)</translation>
     </message>
@@ -181,8 +285,20 @@ einen Effekt gibt, wie groß er ist und wie sicher. DATEI ist eine Studie
 </translation>
     </message>
     <message>
+        <source>Bracketing compares each device block with the line between its two neighbouring baseline blocks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Bring a run sheet, or a data logger&apos;s recording, into a study</source>
         <translation>Ein Fahrtenblatt oder die Aufzeichnung eines Datenloggers in eine Studie übernehmen</translation>
+    </message>
+    <message>
+        <source>By the air alone, {} would have used {}: little beside the interval. No correction is made.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>By the air alone, {} would have used {}: too much beside this interval. No correction is made; drive again in air that keeps still.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>COLUMN=CHANNEL[,FACTOR[,OFFSET]]</source>
@@ -209,12 +325,24 @@ einen Effekt gibt, wie groß er ist und wie sicher. DATEI ist eine Studie
         <translation>Konfiguration der Teile, die noch keine Fahrt der Studie sind</translation>
     </message>
     <message>
+        <source>Consumption is taken relative to the control vehicle that drove in step.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Consumption of the baseline, L/100 km (default 8)</source>
         <translation>Verbrauch der Referenz, l/100 km (Vorgabe 8)</translation>
     </message>
     <message>
+        <source>Consumption taken from the recording: run {}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Could not convert: {} = {}</source>
         <translation>Falscher Wert: {} = {}</translation>
+    </message>
+    <message>
+        <source>Counted again</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Cut the recording into runs: by the run sheet&apos;s times, marks in it (&quot;start&quot;, &quot;end&quot;), gates passed, or a speed that was held: the study&apos;s road_speed.target_kmh, else the one held longest, which is said</source>
@@ -225,8 +353,32 @@ einen Effekt gibt, wie groß er ist und wie sicher. DATEI ist eine Studie
         <translation>Datum eines Blatts, das nur Uhrzeiten hat</translation>
     </message>
     <message>
+        <source>Dealing the labels A and B again over the pairs asks how often chance alone would look like this: {}, over all {} deals. The labels were not drawn by lot, so this p is exact only if pairs could be swapped where there is no effect.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Dealing the labels A and B again over the pairs asks how often chance alone would look like this: {}, over {} random deals. The labels were not drawn by lot, so this p is exact only if pairs could be swapped where there is no effect.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Dealing the labels A and B again over the pairs asks how often chance alone would look like this; not to be had from these runs.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Discarded</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Do again what was taken back</source>
         <translation>Wiederholen, was rückgängig gemacht wurde</translation>
+    </message>
+    <message>
+        <source>Done again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Each time just above that output: that hints at a slipping drive or a current limit. It is a hint, not a fact.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Efficiency from the engine to the wheels</source>
@@ -277,8 +429,28 @@ Wer fährt, fährt; wer mitfährt, tippt.</translation>
         <translation>Die kleinste Zahl von Paaren je Block finden, die diesen Effekt zeigt, in Prozent</translation>
     </message>
     <message>
+        <source>Finding overruled</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fragile: another honest way to the same number disagrees: {}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From the first {} block to the last the day itself moved: {} ({} interval: {}), within the noise.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From the first {} block to the last the day itself moved: {} ({} interval: {}). A straight drift is taken out of the effect, a bent one is not.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Give back the runs (CSV, JSON) or the pairs (CSV)</source>
         <translation>Die Fahrten (CSV, JSON) oder die Paare (CSV) ausgeben</translation>
+    </message>
+    <message>
+        <source>Gust</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>How far the rotor slows the air (default 1/3)</source>
@@ -293,8 +465,16 @@ Wer fährt, fährt; wer mitfährt, tippt.</translation>
         <translation>ZAHL</translation>
     </message>
     <message>
+        <source>In block {} there are more runs within reach of one another than exact pairing can weigh; they were paired in order.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Input/output error</source>
         <translation>Ein-/Ausgabefehler</translation>
+    </message>
+    <message>
+        <source>Interim: the plan is not driven to its end. Stopping at the first &apos;less&apos; or &apos;more&apos; gives some 15 % false alarms where 5 % are promised.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Is a directory</source>
@@ -305,13 +485,26 @@ Wer fährt, fährt; wer mitfährt, tippt.</translation>
         <translation>Gibt es einen Effekt, wie groß, wie sicher? Mehrere Dateien: eine Tabelle</translation>
     </message>
     <message>
+        <source>L</source>
+        <comment>litres</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>L,M,H</source>
         <comment>low, middle, high</comment>
         <translation>U,M,O</translation>
     </message>
     <message>
+        <source>L/100 km</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>L/100 km above 0</source>
         <translation>l/100 km über 0</translation>
+    </message>
+    <message>
+        <source>L/h</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>LANGUAGE</source>
@@ -328,6 +521,10 @@ Wer fährt, fährt; wer mitfährt, tippt.</translation>
     <message>
         <source>Leave out what a finding spoils, for this call</source>
         <translation>Weglassen, was ein Befund unbrauchbar macht, für diesen Aufruf</translation>
+    </message>
+    <message>
+        <source>Leaving pairs out one by one needs a verdict.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Length of the stretch (default: that of the study, else 5)</source>
@@ -361,6 +558,10 @@ Wer fährt, fährt; wer mitfährt, tippt.</translation>
     <message>
         <source>Make an empty study</source>
         <translation>Eine leere Studie anlegen</translation>
+    </message>
+    <message>
+        <source>Measured by the study&apos;s runs, beside it: {} ({} interval: {}); expected for the device alone: {}.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Minutes a pair (default 15)</source>
@@ -397,12 +598,96 @@ accessory_timer.NAME=WATT,MINUTEN und die Grenzen der Sichtungsregeln:</translat
         <translation>Nur mit</translation>
     </message>
     <message>
+        <source>No bend in the drift is seen {}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No consumption, neither typed nor recorded, so not used: run {}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No difference as large as {} % between {} and {}: the effect lies between {} ({} interval).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No run was discarded, so the discards did not choose this result.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>No space left on device</source>
         <translation>kein Platz mehr auf dem Datenträger</translation>
     </message>
     <message>
         <source>No such file or directory</source>
         <translation>Datei oder Ordner nicht gefunden</translation>
+    </message>
+    <message>
+        <source>No verdict: by their times, drift and effect cannot be told apart in these pairs. Check the start times, or drive another block.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No verdict: every run is discarded.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No verdict: only {} has runs that count. The comparison needs the other configuration, too.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No verdict: the readings agree to the last digit, so there is no noise to judge by. Were they copied, or is the display too coarse?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No verdict: there are no runs yet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No verdict: {} pair of {} and {} of {}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No verdict: {} pairs of {} and {} of {}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not computed: it takes 3 pairs at different times.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not computed: it takes 3 pairs in each configuration.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not computed: it takes a closed design and two degrees of freedom to spare.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not computed: it takes a verdict and 3 to 5,000 pairs.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not computed: it takes a verdict and one degree of freedom to spare.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not computed: it takes a verdict and pairs in order of time.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not computed: it takes a verdict and readings in one unit.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not computed: it takes temperature, pressure and humidity on paired runs of both configurations.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not computed: it takes two baseline blocks in one day, and a degree of freedom within blocks.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not each time, so output alone does not explain it.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Number of either run</source>
@@ -434,6 +719,14 @@ accessory_timer.NAME=WATT,MINUTEN und die Grenzen der Sichtungsregeln:</translat
         <translation>ANDERE</translation>
     </message>
     <message>
+        <source>Of {} run that reached {} W, {} oversped ({} to {} % of such runs, at the study&apos;s confidence).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Of {} runs that reached {} W, {} oversped ({} to {} % of such runs, at the study&apos;s confidence).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>On a study: discard every counted run that a finding spoils</source>
         <translation>Bei einer Studie: jede gewertete Fahrt verwerfen, die ein Befund unbrauchbar macht</translation>
     </message>
@@ -442,8 +735,29 @@ accessory_timer.NAME=WATT,MINUTEN und die Grenzen der Sichtungsregeln:</translat
         <translation>Eine HTML-Seite, die ein Fremder nachprüfen kann: Urteil, Bilder, jede Fahrt</translation>
     </message>
     <message>
+        <source>One switch only: whatever else changed over the day (wind, warmth, traffic) cannot be told from the effect. Go back to the first configuration and drive it again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Options</source>
         <translation>Optionen</translation>
+    </message>
+    <message>
+        <source>Other</source>
+        <comment>something else that happened during the run</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Out against return did not shift over time ({} an hour, {}).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Out against return perhaps shifted over time ({} an hour, {}): the wind turned or rose. Out and back cancels a steady wind only; compare &apos;bracket&apos;, and the wind noted.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Out against return shifted over time ({} an hour, {}): the wind turned or rose. Out and back cancels a steady wind only; compare &apos;bracket&apos;, and the wind noted.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>PCT</source>
@@ -454,8 +768,36 @@ accessory_timer.NAME=WATT,MINUTEN und die Grenzen der Sichtungsregeln:</translat
         <translation>EIGENSCHAFTEN</translation>
     </message>
     <message>
+        <source>Pair tied</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pair untied</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pair {}{} lies farthest from the fit, {} times its expected scatter too high</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pair {}{} lies farthest from the fit, {} times its expected scatter too low</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Pairs a block (default 4)</source>
         <translation>Paare je Block (Vorgabe 4)</translation>
+    </message>
+    <message>
+        <source>Pairs perhaps swing to and fro {}: something alternates from pair to pair. Look at who drove, the traffic lights, the fuel meter&apos;s rounding.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pairs swing to and fro {}: something alternates from pair to pair. Look at who drove, the traffic lights, the fuel meter&apos;s rounding.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Passing traffic</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Permission denied</source>
@@ -498,8 +840,60 @@ Entscheiden Sie nach dem, was in der Fahrt zu sehen war, nie nach ihrem Verbrauc
 Das Ergebnis zeigt, was es änderte, jede verworfene Fahrt wieder zu werten.</translation>
     </message>
     <message>
+        <source>Recording cut into runs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Recording dropped</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Recording given to a run</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Recording imported</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Recording taken from a run</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Renamed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Road speed (default 100)</source>
         <translation>Fahrgeschwindigkeit (Vorgabe 100)</translation>
+    </message>
+    <message>
+        <source>Run added</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Run changed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Run removed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Run sheet imported</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Run {} counts although a finding says that it is spoiled. Discard, or overrule the finding with a reason, before you go by this.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Runs are given in more than one unit; they were converted before anything else.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Runs {} count although a finding says that they are spoiled. Discard, or overrule the finding with a reason, before you go by this.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>SHARE</source>
@@ -526,6 +920,10 @@ Das Ergebnis zeigt, was es änderte, jede verworfene Fahrt wieder zu werten.</tr
         <translation>Streuung eines Paars, Prozent (Vorgabe 1)</translation>
     </message>
     <message>
+        <source>Screening left out: {}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>See: {}</source>
         <translation>Siehe: {}</translation>
     </message>
@@ -534,12 +932,28 @@ Das Ergebnis zeigt, was es änderte, jede verworfene Fahrt wieder zu werten.</tr
         <translation>Startwert der zufälligen Verteilungen; derselbe Startwert gibt dieselbe Antwort</translation>
     </message>
     <message>
+        <source>Sensitive: leaving out a single pair changes the verdict for {} of the {} pairs.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sensitive: leaving out a single pair changes the verdict.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sensitive: the verdict hangs on single pairs. It changes when pair {} is left out.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Set a study&apos;s properties and limits</source>
         <translation>Eigenschaften und Grenzen einer Studie setzen</translation>
     </message>
     <message>
         <source>Set runs aside, with a reason</source>
         <translation>Fahrten verwerfen, mit einem Grund</translation>
+    </message>
+    <message>
+        <source>Single runs, unpaired ones too, with the direction as a term of its own</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Studies or run sheets</source>
@@ -552,6 +966,26 @@ Das Ergebnis zeigt, was es änderte, jede verworfene Fahrt wieder zu werten.</tr
     <message>
         <source>Studies or run sheets whose noise is pooled (default: the FILEs)</source>
         <translation>Studien oder Fahrtenblätter, deren Rauschen zusammengefasst wird (Vorgabe: jede DATEI)</translation>
+    </message>
+    <message>
+        <source>Study made</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Study properties</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Successive pairs look independent {}. In short series this sees little: passing is no proof.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Successive pairs perhaps resemble each other {}: they say less than their number, and the interval is too narrow. Go by &apos;correlated&apos;.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Successive pairs resemble each other {}: they say less than their number, and the interval is too narrow. Go by &apos;correlated&apos;.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>TERM</source>
@@ -571,6 +1005,30 @@ Das Ergebnis zeigt, was es änderte, jede verworfene Fahrt wieder zu werten.</tr
         <translation>Die neueste Änderung rückgängig machen; der Verlauf behält beides</translation>
     </message>
     <message>
+        <source>That is {} in place of {} {}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The air was outside the range of the density formula (15 to 27 °C, 600 to 1,100 hPa): take its density as approximate.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The average of {} was {} {}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The control vehicle is not used: some counted runs lack its consumption.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The drift bends {}. A straight line does not remove that, so part of it sits in the effect. Was everything warm before run 1? Drive more and shorter blocks.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The drift perhaps bends {}. A straight line does not remove that, so part of it sits in the effect. Was everything warm before run 1? Drive more and shorter blocks.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>The effect to be seen, per cent: how many watts is that? (default: the study&apos;s)</source>
         <translation>Der Effekt, der zu sehen sein soll, in Prozent: wie viel Watt sind das? (Vorgabe: der der Studie)</translation>
     </message>
@@ -587,12 +1045,24 @@ Das Ergebnis zeigt, was es änderte, jede verworfene Fahrt wieder zu werten.</tr
         <translation>Der Verlauf behält das Verwerfen und seine Aufhebung.</translation>
     </message>
     <message>
+        <source>The last digit shown is worth {} % of a reading{}: fine enough for this noise.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The last digit shown is worth {} % of a reading{}: too coarse for a noise this small, which may be luck of the rounding. Note litres and distance, or drive a longer stretch.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>The name that it gets</source>
         <translation>Der Name, den sie bekommt</translation>
     </message>
     <message>
         <source>The name that it has</source>
         <translation>Der Name, den sie hat</translation>
+    </message>
+    <message>
+        <source>The pair tied by hand as &apos;{}&apos; is set aside: it takes one out and one return run of one block, both counted.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>The pairs as CSV</source>
@@ -603,6 +1073,18 @@ Das Ergebnis zeigt, was es änderte, jede verworfene Fahrt wieder zu werten.</tr
         <translation>Die Paare, je eine Zeile</translation>
     </message>
     <message>
+        <source>The residuals are no ordinary scatter {}: the interval is rough. Look for a pair that stands apart, and lean on the dealt labels, which need no bell curve.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The residuals are perhaps no ordinary scatter {}: the interval is rough. Look for a pair that stands apart, and lean on the dealt labels, which need no bell curve.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The residuals look like ordinary scatter {}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>The run that the recording belongs to</source>
         <translation>Die Fahrt, zu der die Aufzeichnung gehört</translation>
     </message>
@@ -611,12 +1093,44 @@ Das Ergebnis zeigt, was es änderte, jede verworfene Fahrt wieder zu werten.</tr
         <translation>Die Fahrt, nach den Spalten eines Fahrtenblatts</translation>
     </message>
     <message>
+        <source>The sheet has times of day only; {} was taken as its date.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The sheet was read with {}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>The smallest effect that you would care about, per cent (default 1)</source>
         <translation>Relevanzschwelle: der kleinste Effekt, auf den es Ihnen ankommt, in Prozent (Vorgabe 1)</translation>
     </message>
     <message>
         <source>The study</source>
         <translation>Die Studie</translation>
+    </message>
+    <message>
+        <source>There is an effect, but it is smaller than the {} % that you care about.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>These runs cannot tell {} from {}: the effect lies between {} ({} interval).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>They could have shown {} % or more; more pairs alone would hardly show {} % at this noise.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>They could have shown {} % or more; such a day can show {} %, so driving it once more is worth while.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>They could have shown {} % or more; {} more pair a block would show {} %.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>They could have shown {} % or more; {} more pairs a block would show {} %.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Tie an out and a return run of one block, whatever their gap</source>
@@ -633,6 +1147,10 @@ Das Ergebnis zeigt, was es änderte, jede verworfene Fahrt wieder zu werten.</tr
     <message>
         <source>UNIT</source>
         <translation>EINHEIT</translation>
+    </message>
+    <message>
+        <source>Undone</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Unit of consumption for people: l_per_100km, mpg_us, mpg_imp, km_per_l (default: that of the runs). JSON and CSV do not change</source>
@@ -653,6 +1171,10 @@ Das Ergebnis zeigt, was es änderte, jede verworfene Fahrt wieder zu werten.</tr
     <message>
         <source>Verbs</source>
         <translation>Befehle</translation>
+    </message>
+    <message>
+        <source>Verdict looked at</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Verdicts: less, more, no difference as large as the margin, cannot tell, no verdict.
@@ -679,6 +1201,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>What cannot be checked is listed with the reason; it is not passed. &apos;bothways set --help&apos; lists the limits.</source>
         <translation>Was sich nicht prüfen lässt, wird mit dem Grund aufgeführt; es gilt nicht als bestanden. „bothways set --help“ führt die Grenzen auf.</translation>
+    </message>
+    <message>
+        <source>What these runs could have shown is not known without a verdict.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>What to set</source>
@@ -709,8 +1235,32 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>Größte Lücke in einem Paar, Minuten (Vorgabe 30)</translation>
     </message>
     <message>
+        <source>With every discarded run put back: no verdict.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>With every discarded run put back: {} ({} interval: {}), verdict: {}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>With {} pairs none of these checks has much power: passing them proves little.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>With {} pairs these checks see gross faults only.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Without NAME=VALUE the properties that differ from their defaults are listed; &apos;NAME=&apos; goes back to the default.</source>
         <translation>Ohne NAME=WERT werden die Eigenschaften aufgelistet, die von ihrer Vorgabe abweichen; „NAME=“ geht auf die Vorgabe zurück.</translation>
+    </message>
+    <message>
+        <source>Without any one of the {} pairs the effect stays between {}; the verdict does not stay the same.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Without any one of the {} pairs the effect stays between {}; the verdict stays the same.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Without configuration it is that of the last run; without direction, the other one.</source>
@@ -727,6 +1277,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>a consumption of {} L/100 km (--consumption)</source>
         <translation>ein Verbrauch von {} l/100 km (--consumption)</translation>
+    </message>
+    <message>
+        <source>a gust or a passing vehicle{}: {} times the usual scatter{}</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>a number from 0 to 0.5</source>
@@ -749,6 +1303,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>ein Anteil zwischen 0.5 und 1</translation>
     </message>
     <message>
+        <source>a timed accessory</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>a {} recording has no columns to name</source>
         <translation>eine Aufzeichnung in {} hat keine Spalten, die sich benennen ließen</translation>
     </message>
@@ -758,9 +1316,37 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>Nebenverbraucher an</translation>
     </message>
     <message>
+        <source>accessory change</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>accessory load changed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>accessory load {} W higher than it should be{}{}{}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>accessory load {} W lower than it should be{}{}{}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>accessory timer</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>accessory_change</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>accessory_change</source>
         <comment>reason</comment>
         <translation>Verbraucherlast geändert</translation>
+    </message>
+    <message>
+        <source>accessory_timer</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>accessory_timer</source>
@@ -778,16 +1364,66 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     </message>
     <message>
         <source>adjusted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>adjusted during the run</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>adjusted</source>
         <comment>reason</comment>
         <translation>während der Fahrt verstellt</translation>
+    </message>
+    <message>
+        <source>air</source>
+        <comment>a check</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>allowing for pairs that resemble their neighbours</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>an output of {} W (--output-w)</source>
         <translation>eine Leistung von {} W (--output-w)</translation>
     </message>
     <message>
+        <source>an unknown amount</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>an unknown amount km/h</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>and {} more; &apos;bothways runs&apos; lists them</source>
         <translation>und {} weitere; „bothways runs“ listet sie auf</translation>
+    </message>
+    <message>
+        <source>assumption not met</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>baseline stayed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>baseline</source>
+        <comment>a check</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>battery balance</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>battery not balanced</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>battery_balance</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>battery_balance</source>
@@ -805,6 +1441,34 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>Batterie am Anfang (V)</translation>
     </message>
     <message>
+        <source>before</source>
+        <comment>run</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>began {} min after the cold start; warming up bends the drift, and no design takes that out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>block means</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>block</source>
+        <comment>after in</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>blocks</source>
+        <comment>after in</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>blocks</source>
+        <comment>companion</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>bothways: stopped by a fault of its own: {}</source>
         <translation>bothways: durch einen eigenen Fehler angehalten: {}</translation>
     </message>
@@ -813,8 +1477,21 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>bothways: Die Ergebnisse lassen sich nicht auf die Standardausgabe schreiben</translation>
     </message>
     <message>
+        <source>bracket</source>
+        <comment>companion</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>bracketing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>cannot be written: {}</source>
         <translation>lässt sich nicht schreiben: {}</translation>
+    </message>
+    <message>
+        <source>cannot tell</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>column &apos;{}&apos;</source>
@@ -848,9 +1525,32 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>Kontrollfahrzeug</translation>
     </message>
     <message>
+        <source>correlated</source>
+        <comment>companion</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>counted run</source>
+        <comment>after from</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>counted runs</source>
+        <comment>after from</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>counted</source>
         <comment>status</comment>
         <translation>gewertet</translation>
+    </message>
+    <message>
+        <source>counting began before the vehicle was cruising: {} % above the target speed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>counting began before the vehicle was cruising: {} % below the target speed</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>counting run {} again</source>
@@ -861,12 +1561,21 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>Fahrten {} zählen wieder</translation>
     </message>
     <message>
+        <source>curve</source>
+        <comment>a check</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>cut {} into {} run: {} new, {} given their part</source>
         <translation>{} in {} Fahrt geschnitten: {} neu, {} mit ihrem Teil versehen</translation>
     </message>
     <message>
         <source>cut {} into {} runs: {} new, {} given their part</source>
         <translation>{} in {} Fahrten geschnitten: {} neu, {} mit ihrem Teil versehen</translation>
+    </message>
+    <message>
+        <source>dealing the labels</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>default {}</source>
@@ -879,6 +1588,11 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>direction {} -&gt; {}</source>
         <translation>Richtung {} → {}</translation>
+    </message>
+    <message>
+        <source>direction</source>
+        <comment>a check</comment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>direction</source>
@@ -904,6 +1618,23 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>Strecke (km)</translation>
     </message>
     <message>
+        <source>doubtful</source>
+        <comment>grade of a finding</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>drive slip</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>drive slipped</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>drive_slip</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>drive_slip</source>
         <comment>reason</comment>
         <translation>Antrieb rutschte</translation>
@@ -912,6 +1643,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <source>duration_s</source>
         <comment>column</comment>
         <translation>Dauer (s)</translation>
+    </message>
+    <message>
+        <source>equal scatter</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>equivalent</source>
@@ -932,6 +1667,14 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>erwartet wird eines von dreien: ein Fahrtenblatt, --trace DATEI oder --recording NAME</translation>
     </message>
     <message>
+        <source>fine display</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>fragile</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>fuel_gal_us</source>
         <comment>unit</comment>
         <translation>gal (US)</translation>
@@ -942,8 +1685,17 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>l</translation>
     </message>
     <message>
+        <source>gal (US)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>held speed: {} km/h; set road_speed.target_kmh to choose it</source>
         <translation>gehaltene Geschwindigkeit: {} km/h; road_speed.target_kmh zu setzen, wählt sie</translation>
+    </message>
+    <message>
+        <source>holds</source>
+        <comment>a check</comment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>hours above 0</source>
@@ -971,6 +1723,18 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>{} importiert: {} Zeilen, {} s, Kanäle {}</translation>
     </message>
     <message>
+        <source>independent pairs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>interim</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>interrupted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>interrupted</source>
         <comment>reason</comment>
         <translation>Fahrt unterbrochen</translation>
@@ -992,12 +1756,24 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>das ist eine Studie, und die wird nicht überschrieben</translation>
     </message>
     <message>
+        <source>its switch-on time is not noted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>kWh/100 km</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>kept as they are, without a meaning: {}{}</source>
         <translation>unverändert übernommen, ohne Bedeutung: {}{}</translation>
     </message>
     <message>
         <source>kilometres above 0</source>
         <translation>Kilometer über 0</translation>
+    </message>
+    <message>
+        <source>km/L</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>km/h above 0</source>
@@ -1019,9 +1795,22 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>l/100 km</translation>
     </message>
     <message>
+        <source>labels</source>
+        <comment>companion</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>less</source>
         <comment>verdict</comment>
         <translation>weniger</translation>
+    </message>
+    <message>
+        <source>load lost</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>load_lost</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>load_lost</source>
@@ -1042,6 +1831,14 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>Marken</translation>
     </message>
     <message>
+        <source>mean road speed {} % above the target{}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>mean road speed {} % below the target{}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>minutes above 0</source>
         <translation>Minuten über 0</translation>
     </message>
@@ -1053,6 +1850,14 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <source>more</source>
         <comment>verdict</comment>
         <translation>mehr</translation>
+    </message>
+    <message>
+        <source>mpg (US)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>mpg (imperial)</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>mpg_imp</source>
@@ -1073,12 +1878,44 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>neue Fahrt {}</translation>
     </message>
     <message>
+        <source>no difference as large as the margin</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no limit is set</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no pair apart</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no samples of {}{}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>no speed was held for a minute</source>
         <translation>keine Geschwindigkeit wurde eine Minute lang gehalten</translation>
     </message>
     <message>
+        <source>no true reading{}, for {} s</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>no verb was given; expected one of {}</source>
         <translation>es wurde kein Befehl angegeben; erwartet wird einer von {}</translation>
+    </message>
+    <message>
+        <source>no verdict</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>none moves it down</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>none moves it up</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>none</source>
@@ -1086,13 +1923,58 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>kein Urteil</translation>
     </message>
     <message>
+        <source>normal</source>
+        <comment>a check</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>not checked until set</source>
         <translation>nicht geprüft, bis gesetzt</translation>
+    </message>
+    <message>
+        <source>not computed</source>
+        <comment>a check</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not cruising</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not met</source>
+        <comment>a check</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not noted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not recorded</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not yet cruising</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not_cruising</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>not_cruising</source>
         <comment>reason</comment>
         <translation>noch nicht auf Tempo</translation>
+    </message>
+    <message>
+        <source>note</source>
+        <comment>a check</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>note</source>
+        <comment>grade of a finding</comment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>notes</source>
@@ -1118,8 +2000,21 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>ein Teil ist keine Fahrt der Studie; erwartet wird --configuration NAME, um Neues hinzuzufügen</translation>
     </message>
     <message>
+        <source>one switch only</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>or with a study:</source>
         <translation>oder mit einer Studie:</translation>
+    </message>
+    <message>
+        <source>order</source>
+        <comment>a check</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>ordinary scatter</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>other columns</source>
@@ -1127,9 +2022,39 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>andere Spalten</translation>
     </message>
     <message>
+        <source>other reason</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>other</source>
         <comment>reason</comment>
         <translation>anderer Grund</translation>
+    </message>
+    <message>
+        <source>other</source>
+        <comment>reason of a discard</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>outlier</source>
+        <comment>a check</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>output drop</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>output dropped</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>output fell by {} %{} and stayed there</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>output_drop</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>output_drop</source>
@@ -1140,6 +2065,14 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <source>output_w</source>
         <comment>column</comment>
         <translation>Abgabeleistung (W)</translation>
+    </message>
+    <message>
+        <source>over-speed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>overspeed</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>overspeed</source>
@@ -1156,8 +2089,28 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     </message>
     <message>
         <source>pair</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pair</source>
         <comment>column</comment>
         <translation>Paar</translation>
+    </message>
+    <message>
+        <source>pairs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>passing traffic</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>passing traffic noted{}{}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>passing_traffic</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>passing_traffic</source>
@@ -1179,6 +2132,14 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>Grund</translation>
     </message>
     <message>
+        <source>recorded too slowly</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>recording ends early</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>relief or cost: an accessory has one of them</source>
         <translation>relief (Entlastung) oder cost (Aufwand): ein Zubehör hat nur eines davon</translation>
     </message>
@@ -1191,14 +2152,51 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>Richtung {} heißt jetzt {}</translation>
     </message>
     <message>
+        <source>resolution</source>
+        <comment>a check</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>road speed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>road speed off target</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>road speed {} % above the target{}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>road speed {} % below the target{}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>road_speed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>road_speed</source>
         <comment>reason</comment>
         <translation>Zielgeschwindigkeit verfehlt</translation>
     </message>
     <message>
+        <source>rotor at {} rpm{}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>rotor_rpm_max</source>
         <comment>column</comment>
         <translation>höchste Rotordrehzahl (1/min)</translation>
+    </message>
+    <message>
+        <source>rpm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>run interrupted</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>run {}</source>
@@ -1207,6 +2205,18 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>run {} counts already</source>
         <translation>Fahrt {} zählt schon</translation>
+    </message>
+    <message>
+        <source>run {} starts while run {} was still being driven; one vehicle drives one run at a time: are start and duration right?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>run {} took {} times the energy that is usual in this study ({} against {} {}): is the unit right, or was a decimal sign lost?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>run {} took {} times the fuel that is usual in this study ({} against {} {}): is the unit right, or was a decimal sign lost?</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>run {}:</source>
@@ -1223,6 +2233,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>run {}: {} from {} s</source>
         <translation>Fahrt {}: {} ab {} s</translation>
+    </message>
+    <message>
+        <source>run {}: {} not checked: {}</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>run {}: {} {} {}</source>
@@ -1262,6 +2276,27 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>Fahrten {}: kein Teil</translation>
     </message>
     <message>
+        <source>runs</source>
+        <comment>companion</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>same air</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>same run twice</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>same start, direction and consumption as run {}: typed twice?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>same_run_twice</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>same_run_twice</source>
         <comment>reason</comment>
         <translation>Fahrt doppelt</translation>
@@ -1269,6 +2304,18 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>screening {} %</source>
         <translation>Sichtung {} %</translation>
+    </message>
+    <message>
+        <source>sensitive</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>sensor lost</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>sensor_lost</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>sensor_lost</source>
@@ -1280,9 +2327,25 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>gesetzt: {}</translation>
     </message>
     <message>
+        <source>setting changed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>setting mismatch</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>setting not as set</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>setting</source>
         <comment>column</comment>
         <translation>Einstellung</translation>
+    </message>
+    <message>
+        <source>setting_changed</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>setting_changed</source>
@@ -1291,13 +2354,44 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     </message>
     <message>
         <source>setting_mismatch</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>setting_mismatch</source>
         <comment>reason</comment>
         <translation>Einstellung weicht ab</translation>
+    </message>
+    <message>
+        <source>single runs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>smaller than the margin</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>something was adjusted during the run{}{}</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>speed_kmh</source>
         <comment>column</comment>
         <translation>Geschwindigkeit (km/h)</translation>
+    </message>
+    <message>
+        <source>spoils the run</source>
+        <comment>grade of a finding</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>spoils</source>
+        <comment>grade of a finding</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>spread</source>
+        <comment>a check</comment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>start</source>
@@ -1310,6 +2404,22 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>Zustand</translation>
     </message>
     <message>
+        <source>steady wind</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>stopped or crawled{}: down to {}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>straight drift</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>stretch</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>stretch</source>
         <comment>reason</comment>
         <translation>falsche Streckenlänge</translation>
@@ -1320,8 +2430,48 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>Temperatur (°C)</translation>
     </message>
     <message>
+        <source>the baseline</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the battery ended {} V higher than it began: fuel went into charging it{}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the battery ended {} V lower than it began: fuel was borrowed from it{}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the channel does not vary</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the device</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the device turned without load{}, up to {} rpm: an open circuit, or the belt is off</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the distance is {} % longer than the stretch{}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the distance is {} % shorter than the stretch{}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>the drive never leads through one of the gates and on to the other</source>
         <translation>die Aufzeichnung führt nirgends durch eines der Tore und weiter zum anderen</translation>
+    </message>
+    <message>
+        <source>the drive slipped{}: generator {} % too fast for its rotor{}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the drive slipped{}: generator {} % too slow for its rotor{}</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>the last line is cut short and was left out</source>
@@ -1344,8 +2494,16 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>die Aufzeichnung hat keine Geschwindigkeit; erwartet wird ein Kanal road_speed_kmh</translation>
     </message>
     <message>
+        <source>the recording stops {} s before the run does</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>the run</source>
         <translation>die Fahrt</translation>
+    </message>
+    <message>
+        <source>the run has no recording</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>the run has no start; expected start=HH:MM:SS or start=DATE-AND-TIME, like start=05:40 or start=2026-05-09T05:40:00</source>
@@ -1354,6 +2512,18 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>the run has no {0}, and no run before it says one; expected {0}=NAME</source>
         <translation>der Fahrt fehlt {0}, und keine Fahrt davor gibt es vor; erwartet wird {0}=NAME</translation>
+    </message>
+    <message>
+        <source>the setting measured {}° above the one set{}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the setting measured {}° below the one set{}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the setting was moved by {}° during the run{}</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>the sheet has times of day only; {} was taken as its date</source>
@@ -1408,9 +2578,21 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>Fahrten {} und {} verbunden</translation>
     </message>
     <message>
+        <source>timed accessory dropped out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>trace ends early</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>trace</source>
         <comment>column</comment>
         <translation>Aufzeichnung</translation>
+    </message>
+    <message>
+        <source>trace_ends_early</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>trace_ends_early</source>
@@ -1428,8 +2610,24 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     </message>
     <message>
         <source>vibration</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>vibration up to {} m/s²{}{}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>vibration</source>
         <comment>reason</comment>
         <translation>Vibration</translation>
+    </message>
+    <message>
+        <source>warming up</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>warming_up</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>warming_up</source>
@@ -1453,6 +2651,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <source>wind_ms</source>
         <comment>column</comment>
         <translation>Wind (m/s)</translation>
+    </message>
+    <message>
+        <source>wrong distance</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>wrote the pairs to {}</source>
@@ -1483,6 +2685,35 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>{} %</translation>
     </message>
     <message>
+        <source>{} %</source>
+        <comment>stands before the word interval</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{} (density)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{} (their interval leaves the estimate out)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{} (wind)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{} ({} W) had switched itself off before the run</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{} ({} W) switched itself off at {} s</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{} ({})</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{} and {}</source>
         <translation>{} und {}</translation>
     </message>
@@ -1493,6 +2724,26 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>{} and {} more</source>
         <translation>{} und {} mehr</translation>
+    </message>
+    <message>
+        <source>{} and {} more channel</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{} and {} more channels</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{} and {} perhaps scatter unalike {}: one noise was taken for both, so the interval may be too narrow or too wide. Find what was restless in one of them: settings, a timer, the traffic.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{} and {} scatter alike {}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{} and {} scatter unalike {}: one noise was taken for both, so the interval may be too narrow or too wide. Find what was restless in one of them: settings, a timer, the traffic.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>{} change of the clock</source>
@@ -1524,12 +2775,28 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>{} und {} schließen einander aus</translation>
     </message>
     <message>
+        <source>{} from {} in {}; none discarded.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{} from {} in {}; {} discarded.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{} frozen at one value{} while the vehicle&apos;s speed moved</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{} has no column &apos;{}&apos;; expected one of {}</source>
         <translation>{} hat keine Spalte „{}“; erwartet wird eine von {}</translation>
     </message>
     <message>
         <source>{} is required</source>
         <translation>{} fehlt</translation>
+    </message>
+    <message>
+        <source>{} km/h</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>{} less</source>
@@ -1548,8 +2815,32 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>{} mehr</translation>
     </message>
     <message>
+        <source>{} move it down</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{} move it up</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{} moves it down</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{} moves it up</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{} mph</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{} not in {}</source>
         <translation>{} ist keines von {}</translation>
+    </message>
+    <message>
+        <source>{} noted by hand{}{}</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>{} or {}</source>
@@ -1564,8 +2855,20 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>{} Teile sind keine Fahrt der Studie; erwartet wird --configuration NAME, um Neues hinzuzufügen</translation>
     </message>
     <message>
+        <source>{} read 0{} while the device gave power</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{} requires {}</source>
         <translation>{} braucht {}</translation>
+    </message>
+    <message>
+        <source>{} run is discarded; none of them can be put back.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{} runs are discarded; none of them can be put back.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>{} time given twice</source>
@@ -1592,12 +2895,25 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>{} bis {} mehr</translation>
     </message>
     <message>
+        <source>{} used {} energy than {} ({} interval: {}){}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{} used {} fuel than {} ({} interval: {}){}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{} {}</source>
         <translation>{} {}</translation>
     </message>
     <message>
         <source>{} {} -&gt; {}</source>
         <translation>{} {} → {}</translation>
+    </message>
+    <message>
+        <source>{} {}</source>
+        <comment>two sentences</comment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>{}, {}</source>
@@ -1620,12 +2936,24 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>{}: von {} s bis {} s</translation>
     </message>
     <message>
+        <source>{}: perhaps too far for chance ({}). Read what was noted for its runs; discard one only for a reason that you would accept if the result went the other way.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{}: too far for chance ({}). Read what was noted for its runs; discard one only for a reason that you would accept if the result went the other way.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{}: {}</source>
         <translation>{}: {}</translation>
     </message>
     <message>
         <source>{}: {} %, {} MB/s</source>
         <translation>{}: {} %, {} MB/s</translation>
+    </message>
+    <message>
+        <source>{}: {} ({} interval: {}).</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>{}: {} required {} missing</source>
@@ -1651,6 +2979,14 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>{}: {}, {}</source>
         <translation>{}: {}, {}</translation>
+    </message>
+    <message>
+        <source>{}; among {} pairs that is ordinary ({}).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{}; not to be had from these runs.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>{}; the study is as it was</source>

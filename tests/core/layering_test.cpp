@@ -164,7 +164,7 @@ TEST(Layering, CoreKnowsNeitherQtNorSqliteNorTheOtherParts)
     EXPECT_EQ(matching(includes, forbidden), "");
     for (const char* what :
          {"QString", "QtCore/QString", "qcustomplot.h", "sqlite3.h", "SQLiteCpp/Database.h",
-          "storage/bytes/csv.h", "app/wording/sentences.h"})
+          "storage/bytes/csv.h", "app/wording/verdict.h"})
         EXPECT_NE(matching(withOneOf(what), forbidden), "") << what << " must be seen";
     EXPECT_NE(matching(includesOf("storage"), kSqlite), "") << "the scanner sees storage's SQLite";
 }

@@ -4,6 +4,8 @@
 #include "app/cli/verbs/verbs.h"
 #include "app/output/analysis_json.h"
 #include "app/output/analysis_text.h"
+#include "app/wording/findings.h"
+#include "app/wording/runs.h"
 #include "core/answer/pooled.h"
 #include "core/effect/answer.h"
 
@@ -22,7 +24,7 @@ struct AnalyseOptions {
     std::vector<std::string> files;
     bool json = false, csv = false, applyScreening = false;
     std::optional<std::uint64_t> seed;
-    std::optional<app::english::ShownUnit> unit;
+    std::optional<app::wording::ShownUnit> unit;
     Overrides overrides;
 };
 
@@ -38,19 +40,20 @@ std::shared_ptr<const app::ResultSet> answerOf(const Input& input, const Analyse
 }
 
 /// What a person should look at again before going by the answer.
-std::vector<std::string> remarksOn(const app::ResultSet& answer)
+std::vector<std::string> remarksOn(const Language& in, const app::ResultSet& answer)
 {
     std::vector<std::string> remarks;
     for (const core::OddRun& odd : answer.odd)
-        remarks.push_back(app::english::oddRunSentence(odd, answer.study));
+        remarks.push_back(app::wording::oddRunSentence(in, odd, answer.study));
     return remarks;
 }
 
 /// What was overruled with words warns no more.
-std::vector<std::string> warningsOf(const Input& input, const app::ResultSet& answer)
+std::vector<std::string> warningsOf(const Language& in, const Input& input,
+                                    const app::ResultSet& answer)
 {
-    std::string spoiled = app::english::spoiledRunsSentence(
-        answer.analysis, storage::withoutOverruled(answer.screening, input.overruled));
+    std::string spoiled = app::wording::spoiledRunsSentence(
+        in, answer.analysis, storage::withoutOverruled(answer.screening, input.overruled));
     if (spoiled.empty())
         return {};
     return {std::move(spoiled)};
@@ -63,15 +66,15 @@ Outcome analyseOne(const AnalyseOptions& options, Surroundings& io)
         return input.error();
     const auto answer = answerOf(input.value(), options, io);
     const app::ResultSet& result = *answer;
-    const auto unit = options.unit.value_or(app::english::shownUnitOf(result.study));
+    const auto unit = options.unit.value_or(app::wording::shownUnitOf(result.study));
     if (options.json)
         io.out << app::analysisJson(result.analysis, result.screening, input.value().sha256, unit);
     else if (options.csv)
         io.out << app::pairsCsv(result.analysis);
     else
-        io.out << app::analysisText(
-            result.analysis, result.screening,
-            {unit, io.colour, remarksOn(result), warningsOf(input.value(), result)});
+        io.out << app::analysisText(result.analysis, result.screening,
+                                    {unit, io.colour, remarksOn(io.language, result),
+                                     warningsOf(io.language, input.value(), result), io.language});
     io.out.flush();
     recordLook(input.value(), result.analysis, io);
     return Done{};
@@ -103,7 +106,7 @@ Outcome analyseSeveral(const AnalyseOptions& options, Surroundings& io)
     }
     const auto pooled = core::pool(effects, confidence);
     io.out << (options.json ? app::pooledJson(rows, pooled)
-                            : app::pooledText(rows, pooled, confidence));
+                            : app::pooledText(io.language, rows, pooled, confidence));
     return Done{};
 }
 

@@ -4,6 +4,7 @@
 #include "app/cli/verbs/verbs.h"
 #include "app/output/analysis_json.h"
 #include "app/output/analysis_text.h"
+#include "app/wording/ledger.h"
 #include "core/answer/analyse.h"
 #include "core/effect/answer.h"
 #include "core/planning/ledger.h"
@@ -150,8 +151,10 @@ Outcome ledger(LedgerVerbOptions given, Surroundings& io)
         io.out << app::ledgerJson(made.value(), watts);
         return Done{};
     }
-    io.out << app::ledgerText(made.value(), watts) << assumedText(io.language, given, options);
-    const std::string beside = app::english::measuredBesideLedger(analysis, made.value());
+    io.out << app::ledgerText(io.language, made.value(), watts)
+           << assumedText(io.language, given, options);
+    const std::string beside =
+        app::wording::measuredBesideLedger(io.language, analysis, made.value());
     if (!beside.empty())
         io.out << app::wrapped("  " + beside, 2) << "\n";
     return Done{};

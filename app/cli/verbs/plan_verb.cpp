@@ -124,7 +124,7 @@ Outcome whatFits(const PlanVerbOptions& given, const core::PlanOptions& options,
         weakness.push_back(simulated.value());
     }
     io.out << (given.json ? app::plansJson(plans.value(), weakness)
-                          : app::plansText(plans.value(), weakness));
+                          : app::plansText(io.language, plans.value(), weakness));
     return Done{};
 }
 
@@ -134,6 +134,7 @@ Outcome writeCard(const PlanVerbOptions& given, const std::vector<Input>& files,
 {
     const core::Study none;
     app::RunCardInput card = app::runCardOf(files.empty() ? none : files.front().study, plan);
+    card.language = io.language;
     if (!given.begin.empty())
         card.begin = given.begin;
     const auto html = app::runCardHtml(card);
@@ -165,7 +166,7 @@ Outcome plan(const PlanVerbOptions& given, Surroundings& io)
         if (Outcome written = writeCard(given, files.value(), made.value(), io); !written)
             return written;
     io.out << (given.json ? app::planJson(made.value(), noises)
-                          : app::planText(made.value(), noises));
+                          : app::planText(io.language, made.value(), noises));
     return Done{};
 }
 

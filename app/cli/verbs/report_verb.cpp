@@ -3,6 +3,8 @@
 #include "app/cli/input.h"
 #include "app/cli/verbs/verbs.h"
 #include "app/output/report_html.h"
+#include "app/wording/findings.h"
+#include "app/wording/history.h"
 #include "core/effect/answer.h"
 #include "storage/study/library_versions.h"
 
@@ -16,7 +18,7 @@ namespace {
 
 struct ReportOptions {
     std::string file, to;
-    std::optional<app::english::ShownUnit> unit;
+    std::optional<app::wording::ShownUnit> unit;
     Overrides overrides;
 };
 
@@ -30,7 +32,7 @@ Result<std::vector<std::string>> historyLines(const Language& in, const Input& i
     if (!history)
         return history.error();
     for (const storage::HistoryEntry& entry : history.value())
-        lines.push_back(entry.at + " " + app::english::historySentence(entry.kind, entry.detail) +
+        lines.push_back(entry.at + " " + app::wording::historyLine(in, entry) +
                         (entry.undone ? " " + in.say("(undone)"_t) : ""));
     return lines;
 }
@@ -46,13 +48,15 @@ Outcome report(const ReportOptions& options, Surroundings& io)
     auto lines = historyLines(io.language, input.value());
     if (!lines)
         return lines.error();
-    const std::string html = app::reportHtml(
-        {study, analysis, answer->screening, std::move(lines).take(), input.value().sha256,
-         input.value().path.filename().string(),
-         options.unit.value_or(app::english::shownUnitOf(study)),
-         app::ReportInput::programAndLibraries(storage::libraryVersions()),
-         app::english::spoiledRunsSentence(
-             analysis, storage::withoutOverruled(answer->screening, input.value().overruled))});
+    const std::string html =
+        app::reportHtml({study, analysis, answer->screening, std::move(lines).take(),
+                         input.value().sha256, input.value().path.filename().string(),
+                         options.unit.value_or(app::wording::shownUnitOf(study)),
+                         app::ReportInput::programAndLibraries(storage::libraryVersions()),
+                         app::wording::spoiledRunsSentence(
+                             io.language, analysis,
+                             storage::withoutOverruled(answer->screening, input.value().overruled)),
+                         io.language});
     if (options.to.empty()) {
         io.out << html;
         recordLook(input.value(), analysis, io);

@@ -23,7 +23,8 @@ Outcome listRuns(const RunsOptions& options, Surroundings& io)
     if (!input)
         return input.error();
     const auto answer = answerWithProgress(input.value(), io);
-    io.out << app::runsText(answer->study, answer->analysis, answer->screening, io.colour);
+    io.out << app::runsText(io.language, answer->study, answer->analysis, answer->screening,
+                            io.colour);
     return Done{};
 }
 

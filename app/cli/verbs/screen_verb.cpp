@@ -50,9 +50,10 @@ Outcome screenRuns(const ScreenOptions& options, Surroundings& io)
     if (options.apply && input.value().isSheet())
         return openForChange(options.file).error();
     const core::Screening screening = screenWithProgress(input.value(), io);
-    io.out << (options.json ? app::findingsJson(screening)
-                            : app::screeningText(screening, io.colour, input.value().study) +
-                                  app::oddRunsText(input.value().study, io.colour));
+    io.out << (options.json
+                   ? app::findingsJson(screening)
+                   : app::screeningText(io.language, screening, io.colour, input.value().study) +
+                         app::oddRunsText(io.language, input.value().study, io.colour));
     if (!options.apply)
         return Done{};
     io.out.flush();

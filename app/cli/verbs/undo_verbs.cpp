@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/cli/input.h"
 #include "app/cli/verbs/verbs.h"
-#include "app/wording/sentences.h"
+#include "app/wording/history.h"
 
 #include <CLI/CLI.hpp>
 
@@ -20,7 +20,7 @@ Outcome step(const std::string& path, bool back, Surroundings& io)
     const auto entry = back ? file.value().undo() : file.value().redo();
     if (!entry)
         return entry.error();
-    io.out << app::english::historySentence(back ? "undo" : "redo",
+    io.out << app::wording::historySentence(io.language, back ? "undo" : "redo",
                                             entry.value().kind + " " + entry.value().detail)
            << "\n";
     return Done{};

@@ -14,7 +14,7 @@
 #include <array>
 
 /// The sentences of the window, in the user's language, locale and units: the same as those of
-/// app/wording/sentences.h, from the same class and numbers.
+/// app/wording/, from the same class and numbers.
 namespace bothways::app {
 
 /// The checks of method, sections 7 and 10, in the order in which they are shown.

@@ -11,7 +11,8 @@
 #include "app/desktop/window/result_tabs.h"
 #include "app/output/report_html.h"
 #include "app/output/run_card.h"
-#include "app/wording/sentences.h"
+#include "app/wording/findings.h"
+#include "app/wording/history.h"
 #include "storage/sheet/study_digest.h"
 #include "storage/study/library_versions.h"
 #include "storage/study/study_file.h"
@@ -60,7 +61,8 @@ std::optional<ReportInput> MainWindow::reportInput() const
         return std::nullopt;
     std::vector<std::string> lines;
     for (const storage::HistoryEntry& entry : m_document->history())
-        lines.push_back(entry.at + " " + english::historySentence(entry.kind, entry.detail) +
+        lines.push_back(entry.at + " " +
+                        wording::historySentence(Language::english(), entry.kind, entry.detail) +
                         (entry.undone ? " (undone)" : ""));
     return ReportInput{
         result->study,
@@ -69,10 +71,10 @@ std::optional<ReportInput> MainWindow::reportInput() const
         std::move(lines),
         storage::sha256OfStudy(result->study),
         QFileInfo(m_document->path()).fileName().toStdString(),
-        english::shownUnitOf(result->study),
+        wording::shownUnitOf(result->study),
         ReportInput::programAndLibraries(storage::libraryVersions() + ", Qt " + qVersion()),
-        english::spoiledRunsSentence(
-            result->analysis,
+        wording::spoiledRunsSentence(
+            Language::english(), result->analysis,
             storage::withoutOverruled(result->screening, m_document->overruled()))};
 }
 

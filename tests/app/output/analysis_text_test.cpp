@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/output/analysis_text.h"
 
+#include "app/wording/history.h"
 #include "tests/app/output/analysis_builder.h"
 
 #include <gmock/gmock.h>
@@ -79,7 +80,7 @@ TEST(ScreeningText, SaysThatNotCheckedIsNotPassed)
     for (const int run : {1, 2})
         screening.not_checked.push_back(
             {run, core::Rule::vibration, core::WhyNotChecked::noLimit, "vibration.ms2"});
-    const std::string text = screeningText(screening);
+    const std::string text = screeningText(Language::english(), screening);
     EXPECT_THAT(text, HasSubstr("Nothing was found in what could be checked."));
     EXPECT_THAT(text, HasSubstr("Not checked (which is not the same as passed)"));
     EXPECT_THAT(text, HasSubstr("vibration         no limit is set (vibration.ms2)\n"));
@@ -105,13 +106,13 @@ TEST(ScreeningText, SetsTheFindingsOfDiscardedRunsApart)
                                       {},
                                       {},
                                       {}});
-    const std::string text = screeningText(screening, false, study);
+    const std::string text = screeningText(Language::english(), screening, false, study);
     const std::size_t heading = text.find("On runs that are discarded already: 1 finding\n");
     ASSERT_NE(heading, std::string::npos) << text;
     EXPECT_LT(text.find("run 1: rotor"), heading);
     EXPECT_GT(text.find("run 2: rotor"), heading);
     study.runs[0].discard = study.runs[1].discard;
-    EXPECT_THAT(screeningText(screening, false, study),
+    EXPECT_THAT(screeningText(Language::english(), screening, false, study),
                 HasSubstr("Nothing was found on a run that counts"));
 }
 
@@ -122,16 +123,19 @@ TEST(RunsText, RoundsAConsumptionThatARecordingGave)
     study.runs[0].number = 1;
     study.runs[0].consumption =
         core::Consumption{36.06773648648654, core::ConsumptionUnit::lPer100km, 14, true};
-    EXPECT_THAT(runsText(study, AnAnalysis(), {}), HasSubstr("  36.07 L/100 km"));
+    EXPECT_THAT(runsText(Language::english(), study, AnAnalysis(), {}),
+                HasSubstr("  36.07 L/100 km"));
 }
 
 TEST(HistorySentence, SaysTheKindInWordsAlsoOfWhatWasUndone)
 {
-    EXPECT_EQ(english::historySentence("add_run", "run 13: A out"), "Run added: run 13: A out");
-    EXPECT_EQ(english::historySentence("undo", "import s.csv: 3 runs"),
+    EXPECT_EQ(wording::historySentence(Language::english(), "add_run", "run 13: A out"),
+              "Run added: run 13: A out");
+    EXPECT_EQ(wording::historySentence(Language::english(), "undo", "import s.csv: 3 runs"),
               "Undone: Run sheet imported: s.csv: 3 runs");
-    EXPECT_EQ(english::historySentence("redo", "new "), "Done again: Study made");
-    EXPECT_EQ(english::historySentence("unheard_of", ""), "unheard_of");
+    EXPECT_EQ(wording::historySentence(Language::english(), "redo", "new "),
+              "Done again: Study made");
+    EXPECT_EQ(wording::historySentence(Language::english(), "unheard_of", ""), "unheard_of");
 }
 
 TEST(RunsText, ShowsADiscardWithItsReasonAndAPairByItsNumber)
@@ -146,7 +150,7 @@ TEST(RunsText, ShowsADiscardWithItsReasonAndAPairByItsNumber)
         run.consumption = core::Consumption{8.4, core::ConsumptionUnit::lPer100km, 2};
     }
     study.runs[1].discard = core::Discard{"overspeed", "3410 rpm"};
-    const std::string text = runsText(study, AnAnalysis(), {});
+    const std::string text = runsText(Language::english(), study, AnAnalysis(), {});
     EXPECT_THAT(text, HasSubstr("8.40 L/100 km"));
     EXPECT_THAT(text, HasSubstr("discarded: overspeed, 3410 rpm"));
 }
@@ -157,8 +161,9 @@ TEST(PooledText, WarnsOfTheDrawer)
         {"one", core::StudyEffect{"one", 0.010, 0.002, 6.0}, VerdictClass::more},
         {"two", core::StudyEffect{"two", 0.012, 0.003, 9.0}, VerdictClass::more}};
     const core::Pooled pooled{0.0107, 0.001, 0.0204, 1.0, 0.04, 0.0, 0.0, 0.3};
-    EXPECT_THAT(pooledText(rows, pooled, 0.95), HasSubstr("drawer"));
-    EXPECT_THAT(pooledText(rows, std::nullopt, 0.95), HasSubstr("Nothing to pool"));
+    EXPECT_THAT(pooledText(Language::english(), rows, pooled, 0.95), HasSubstr("drawer"));
+    EXPECT_THAT(pooledText(Language::english(), rows, std::nullopt, 0.95),
+                HasSubstr("Nothing to pool"));
 }
 
 } // namespace

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/output/report_html.h"
 
+#include "app/wording/findings.h"
 #include "core/answer/analyse.h"
 #include "core/screening/finding.h"
 #include "core/screening/screening.h"
@@ -38,7 +39,7 @@ std::string reportOf(const core::Study& study, std::vector<std::string> history 
     const core::Analysis analysis = core::analyse(study, {});
     const core::Screening screening = core::screen(study);
     return app::reportHtml({study, analysis, screening, std::move(history), "00ff", "day.csv",
-                            app::english::shownUnitOf(study), "Bothways of the tests"});
+                            app::wording::shownUnitOf(study), "Bothways of the tests"});
 }
 
 std::string goldenFile(const std::string& name)
@@ -123,7 +124,8 @@ TEST(Report, WarnsBesideTheVerdictWhileASpoiledRunCounts)
     finding.grade = core::Grade::spoils;
     screening.findings = {finding};
     app::ReportInput input{study, analysis, screening, {}, "00ff", "day.csv"};
-    input.warning = app::english::spoiledRunsSentence(analysis, screening);
+    input.warning =
+        app::wording::spoiledRunsSentence(app::Language::english(), analysis, screening);
     const std::string html = app::reportHtml(input);
     const std::size_t warning = html.find("although a finding says that it is spoiled");
     ASSERT_NE(warning, std::string::npos);
@@ -186,7 +188,7 @@ TEST(Report, SaysWhatItWasMadeWithAndFrom)
                          {},
                          "00ff",
                          "day.csv",
-                         app::english::ShownUnit::lPer100km,
+                         app::wording::ShownUnit::lPer100km,
                          app::ReportInput::programAndLibraries("SQLite 3.40.1")});
     EXPECT_THAT(html, HasSubstr("day.csv, SHA-256 00ff"));
     for (const char* part : {"Bothways 0", "Boost 1", "Eigen 3", "fmt ", "SQLite 3.40.1"})

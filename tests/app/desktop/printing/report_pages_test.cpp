@@ -45,7 +45,7 @@ struct Reported {
                 {"2026-05-09T10:00:00Z new"},
                 std::string(64, 'a'),
                 "day.csv",
-                app::english::shownUnitOf(study),
+                app::wording::shownUnitOf(study),
                 "Bothways of the tests"};
     }
 };

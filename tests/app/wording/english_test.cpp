@@ -1,12 +1,15 @@
 // Copyright (C) 2026 The Bothways developers
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "app/wording/sentences.h"
+#include "app/wording/checks.h"
+#include "app/wording/companions.h"
+#include "app/wording/findings.h"
+#include "app/wording/verdict.h"
 
 #include "tests/app/output/analysis_builder.h"
 
 #include <gmock/gmock.h>
 
-namespace bothways::app::english {
+namespace bothways::app::wording {
 namespace {
 
 using core::Analysis;
@@ -16,9 +19,11 @@ using testing::AnAnalysis;
 using ::testing::HasSubstr;
 using ::testing::Not;
 
+const Language english;
+
 std::string said(const Analysis& analysis, ShownUnit unit = ShownUnit::lPer100km)
 {
-    return verdictSentence(analysis, unit);
+    return verdictSentence(english, analysis, unit);
 }
 
 TEST(VerdictSentence, SaysLessInPerCentAndInLitres)
@@ -114,7 +119,7 @@ TEST(Qualifiers, NameTheCompanionThatDisagrees)
         a.companions.runs = core::Interval{0.008, 0.001, 0.015, 14.0, 0.028, VerdictClass::more};
         a.companions.labels = core::LabelsTest{0.031, 84, true};
     });
-    EXPECT_EQ(qualifierSentence(core::Qualifier::fragile, analysis),
+    EXPECT_EQ(qualifierSentence(english, core::Qualifier::fragile, analysis),
               "Fragile: another honest way to the same number disagrees: single runs (more) and "
               "dealing the labels (p = 0.031).");
 }
@@ -129,12 +134,12 @@ TEST(Qualifiers, NameThePairsOnWhichTheVerdictHangs)
                 true,
                 {{1, 0.0087, VerdictClass::undecided}, {3, 0.0093, VerdictClass::more}}};
         });
-    EXPECT_EQ(qualifierSentence(core::Qualifier::sensitive, analysis),
+    EXPECT_EQ(qualifierSentence(english, core::Qualifier::sensitive, analysis),
               "Sensitive: the verdict hangs on single pairs. It changes when pair 3 (more) is left "
               "out.");
     Analysis two = analysis;
     two.leave_one_out->turns.push_back({4, 0.0094, VerdictClass::more});
-    EXPECT_THAT(qualifierSentence(core::Qualifier::sensitive, two),
+    EXPECT_THAT(qualifierSentence(english, core::Qualifier::sensitive, two),
                 HasSubstr("when pair 3 (more) or 4 (more) is left out."));
 }
 
@@ -142,10 +147,10 @@ TEST(Qualifiers, NameTheAssumptionThatIsNotMetSoThatItReadsRight)
 {
     const Analysis analysis =
         AnAnalysis().with([](auto& a) { a.checks.outlier.state = core::CheckState::fails; });
-    EXPECT_EQ(qualifierSentence(core::Qualifier::assumptions, analysis),
+    EXPECT_EQ(qualifierSentence(english, core::Qualifier::assumptions, analysis),
               "An assumption is not met (outlier: no pair apart): read that check before you trust "
               "the interval.");
-    EXPECT_EQ(stateWords(core::CheckState::fails), "not met");
+    EXPECT_EQ(stateWords(english, core::CheckState::fails), "not met");
 }
 
 TEST(Labels, SayThatTheLabelsWereNotDrawnByLot)
@@ -153,7 +158,7 @@ TEST(Labels, SayThatTheLabelsWereNotDrawnByLot)
     const Analysis analysis = AnAnalysis().effect(0.81, -0.06, 1.69).with([](Analysis& a) {
         a.companions.labels = core::LabelsTest{0.0714, 84, true};
     });
-    const std::string text = companionSentence(core::Companion::labels, analysis);
+    const std::string text = companionSentence(english, core::Companion::labels, analysis);
     EXPECT_THAT(text, HasSubstr("p = 0.071, over all 84 deals"));
     EXPECT_THAT(text, HasSubstr("not drawn by lot"));
 }
@@ -166,19 +171,19 @@ TEST(Checks, SayThatPassingIsNoProof)
         a.checks.order.p = 0.38;
         a.checks.order.state = CheckState::holds;
     });
-    EXPECT_THAT(orderSentence(analysis), HasSubstr("passing is no proof"));
-    EXPECT_EQ(checksPowerSentence(analysis), "With 9 pairs these checks see gross faults only.");
+    EXPECT_THAT(orderSentence(english, analysis), HasSubstr("passing is no proof"));
+    EXPECT_EQ(checksPowerSentence(english, analysis), "With 9 pairs these checks see gross faults only.");
 }
 
 TEST(Checks, AllSayWhyTheyAreNotComputed)
 {
     const Analysis none = AnAnalysis().noVerdict(core::NoVerdict::tooFewPairs);
     for (const auto& sentence :
-         {normalSentence(none), outlierSentence(none), orderSentence(none), curveSentence(none),
-          spreadSentence(none), baselineSentence(none), directionSentence(none),
-          resolutionSentence(none), airSentence(none)})
+         {normalSentence(english, none), outlierSentence(english, none), orderSentence(english, none), curveSentence(english, none),
+          spreadSentence(english, none), baselineSentence(english, none), directionSentence(english, none),
+          resolutionSentence(english, none), airSentence(english, none)})
         EXPECT_THAT(sentence, HasSubstr("Not computed: it takes"));
-    EXPECT_EQ(checksPowerSentence(none), "");
+    EXPECT_EQ(checksPowerSentence(english, none), "");
 }
 
 TEST(Checks, OfTheAirSayWhichWayItPushed)
@@ -188,7 +193,7 @@ TEST(Checks, OfTheAirSayWhichWayItPushed)
         a.checks.air.wind_pct = 0.12;
         a.checks.air.state = CheckState::holds;
     });
-    EXPECT_EQ(airSentence(analysis),
+    EXPECT_EQ(airSentence(english, analysis),
               "By the air alone, B would have used 0.35 % less (density) and "
               "0.120 % more (wind): little beside the interval. No "
               "correction is made.");
@@ -213,11 +218,11 @@ core::Finding during(core::Finding made, double from_s, double to_s)
 
 TEST(Findings, SayWhatHappenedWhenAndAgainstWhichLimit)
 {
-    EXPECT_EQ(findingSentence(during(finding(core::Rule::overspeed, 3410, 3200), 61.2, 63.0)),
+    EXPECT_EQ(findingSentence(english, during(finding(core::Rule::overspeed, 3410, 3200), 61.2, 63.0)),
               "run 9: rotor at 3,410 rpm from 61.2 s to 63.0 s, above the limit of 3,200 rpm");
-    EXPECT_EQ(findingSentence(finding(core::Rule::overspeed, 3410, 3200)),
+    EXPECT_EQ(findingSentence(english, finding(core::Rule::overspeed, 3410, 3200)),
               "run 9: rotor at 3,410 rpm, above the limit of 3,200 rpm");
-    EXPECT_EQ(findingSentence(finding(core::Rule::sameRunTwice, 4)),
+    EXPECT_EQ(findingSentence(english, finding(core::Rule::sameRunTwice, 4)),
               "run 9: same start, direction and consumption as run 4: typed twice?");
 }
 
@@ -225,9 +230,9 @@ TEST(Findings, OfATimerSayWhetherItWentOffInTheRunOrBefore)
 {
     core::Finding timer = finding(core::Rule::accessoryTimer, -200);
     timer.detail = "windscreen";
-    EXPECT_EQ(findingSentence(timer),
+    EXPECT_EQ(findingSentence(english, timer),
               "run 9: windscreen (200 W) had switched itself off before the run");
-    EXPECT_EQ(findingSentence(during(timer, 96, 96)),
+    EXPECT_EQ(findingSentence(english, during(timer, 96, 96)),
               "run 9: windscreen (200 W) switched itself off at 96.0 s");
 }
 
@@ -243,9 +248,9 @@ TEST(Findings, HaveASentenceForEveryRuleWithAndWithoutNumbers)
         core::Finding bare;
         bare.rule = rule;
         bare.run = 3;
-        const std::string without = findingSentence(bare);
+        const std::string without = findingSentence(english, bare);
         const std::string with =
-            findingSentence(during(finding(rule, signedRule(rule) ? -12.5 : 12.5, 4.0), 1.0, 2.0));
+            findingSentence(english, during(finding(rule, signedRule(rule) ? -12.5 : 12.5, 4.0), 1.0, 2.0));
         EXPECT_THAT(without, HasSubstr("run 3: "));
         EXPECT_THAT(with, HasSubstr("run 9: "));
         for (const std::string& text : {without, with}) {
@@ -260,13 +265,13 @@ TEST(Findings, OfALostSensorSayWhichAndHow)
 {
     core::Finding lost = during(finding(core::Rule::sensorLost, 15, 1), 80, 95);
     lost.detail = "wind_ms:gap, output_w:frozen, rotor_rpm:gap";
-    EXPECT_EQ(findingSentence(lost),
+    EXPECT_EQ(findingSentence(english, lost),
               "run 9: no samples of wind_ms and 2 more channels from 80.0 s to 95.0 s");
     lost.detail = "output_w:frozen";
-    EXPECT_EQ(findingSentence(lost), "run 9: output_w frozen at one value from 80.0 s to 95.0 s "
+    EXPECT_EQ(findingSentence(english, lost), "run 9: output_w frozen at one value from 80.0 s to 95.0 s "
                                      "while the vehicle's speed moved");
     lost.detail = "rotor_rpm:zero";
-    EXPECT_EQ(findingSentence(lost),
+    EXPECT_EQ(findingSentence(english, lost),
               "run 9: rotor_rpm read 0 from 80.0 s to 95.0 s while the device gave power");
 }
 
@@ -275,13 +280,13 @@ TEST(Findings, OfAMarkSayThatAPersonMadeIt)
     core::Finding mark = during(finding(core::Rule::accessoryChange, 0), 31.2, 31.2);
     mark.value.reset();
     mark.detail = "heater off";
-    EXPECT_EQ(findingSentence(mark),
+    EXPECT_EQ(findingSentence(english, mark),
               "run 9: accessory change noted by hand at 31.2 s (heater off)");
 }
 
 TEST(NotChecked, NamesWhatIsMissing)
 {
-    EXPECT_EQ(notCheckedSentence(
+    EXPECT_EQ(notCheckedSentence(english, 
                   {3, core::Rule::vibration, core::WhyNotChecked::noLimit, "vibration.ms2"}),
               "run 3: vibration not checked: no limit is set (vibration.ms2)");
 }
@@ -289,9 +294,9 @@ TEST(NotChecked, NamesWhatIsMissing)
 TEST(Pattern, IsAHintAndNotAFact)
 {
     core::OverspeedPattern pattern{640.0, 4, 4, 1.0, 0.3976, 1.0};
-    EXPECT_THAT(patternSentence(pattern), HasSubstr("a hint, not a fact"));
+    EXPECT_THAT(patternSentence(english, pattern), HasSubstr("a hint, not a fact"));
     pattern.oversped = 2;
-    EXPECT_THAT(patternSentence(pattern), HasSubstr("Not each time"));
+    EXPECT_THAT(patternSentence(english, pattern), HasSubstr("Not each time"));
 }
 
 TEST(ShownUnit, IsThatOfTheRuns)
@@ -306,4 +311,4 @@ TEST(ShownUnit, IsThatOfTheRuns)
 }
 
 } // namespace
-} // namespace bothways::app::english
+} // namespace bothways::app::wording
