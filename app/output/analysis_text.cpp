@@ -12,6 +12,8 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
+
 namespace bothways::app {
 namespace {
 
@@ -24,126 +26,137 @@ std::string bullet(std::string_view sentence)
     return wrapped(fmt::format("  - {}", sentence), 4) + "\n";
 }
 
-std::string verdictPart(const Analysis& analysis, const TextOptions& options, const Paint& paint)
+std::string verdictPart(const Language& in, const Analysis& analysis, const TextOptions& options,
+                        const Paint& paint)
 {
     std::string text =
-        paint.bold(
-            wrapped(wording::verdictSentence(Language::english(), analysis, options.unit), 0)) +
-        "\n";
+        paint.bold(wrapped(wording::verdictSentence(in, analysis, options.unit), 0)) + "\n";
     for (const core::Qualifier qualifier : analysis.verdict.qualifiers)
         text +=
-            paint.alarm(wrapped(
-                "  ! " + wording::qualifierSentence(Language::english(), qualifier, analysis), 4)) +
+            paint.alarm(wrapped("  ! " + wording::qualifierSentence(in, qualifier, analysis), 4)) +
             "\n";
     for (const std::string& warning : options.warnings)
         text += paint.alarm(wrapped("  ! " + warning, 4)) + "\n";
     return text;
 }
 
-std::string listed(const std::vector<int>& numbers)
+std::string designWords(const Language& in, const std::optional<core::Design>& design)
 {
-    return fmt::format("{}", fmt::join(numbers, ", "));
+    if (!design)
+        return in.say("no comparison"_t);
+    return in.say(*design == core::Design::closed ? "closed design"_t : "open design"_t);
 }
 
-std::string dayPart(const Analysis& analysis, const Paint& paint)
+std::string dayPart(const Language& in, const Analysis& analysis, const Paint& paint)
 {
-    std::string text = heading("The day", paint);
-    text += fmt::format("  {}: {} counted, {} discarded{}\n", counted(analysis.runs, "run", "runs"),
-                        analysis.counted, analysis.discarded,
-                        analysis.unpaired.empty()
-                            ? std::string()
-                            : "; without a partner: run " + listed(analysis.unpaired));
+    std::string text = heading(in.say("The day"_t), paint);
+    const std::string runs = counted(in, analysis.runs, "run"_t, "runs"_t);
+    text += "  ";
+    text +=
+        analysis.unpaired.empty()
+            ? in.say("{}: {} counted, {} discarded"_t, runs, analysis.counted, analysis.discarded)
+            : in.say("{}: {} counted, {} discarded; without a partner: run {}"_t, runs,
+                     analysis.counted, analysis.discarded,
+                     fmt::format("{}", fmt::join(analysis.unpaired, ", ")));
+    text += "\n";
     std::string blocks;
     for (const core::Block& block : analysis.blocks)
         blocks += fmt::format("{}{} {}", blocks.empty() ? "" : ", ",
-                              wording::inQuotes(Language::english(), block.configuration),
-                              counted(block.pairs, "pair", "pairs"));
-    const char* design = "no comparison";
-    if (analysis.design)
-        design = *analysis.design == core::Design::closed ? "closed design" : "open design";
+                              wording::inQuotes(in, block.configuration),
+                              counted(in, block.pairs, "pair"_t, "pairs"_t));
     if (!blocks.empty())
-        text += wrapped(fmt::format("  {}: {}", design, blocks), 4) + "\n";
+        text +=
+            wrapped(fmt::format("  {}: {}", designWords(in, analysis.design), blocks), 4) + "\n";
     if (analysis.days > 1)
-        text += fmt::format("  driven over {} days\n", analysis.days);
+        text += "  " + in.say("driven over {} days"_t, analysis.days) + "\n";
     return text;
 }
 
-std::vector<std::string> effectRow(const char* way, double effect_log, double low_log,
-                                   double high_log, double p, double df, core::VerdictClass cls)
+std::vector<std::string> effectRow(const Language& in, const std::string& way, double effect_log,
+                                   double low_log, double high_log, double p, double df,
+                                   core::VerdictClass cls)
 {
     const double low = pctFromLog(low_log);
     const double high = pctFromLog(high_log);
     const int decimals = decimalsFor(0.5 * (high - low));
     return {way,
-            change(pctFromLog(effect_log), decimals),
-            changeRange(low, high, decimals),
-            p < 0.001 ? "< 0.001" : significant(p),
-            shortest(df),
-            wording::classWords(Language::english(), cls)};
+            change(in, pctFromLog(effect_log), decimals),
+            changeRange(in, low, high, decimals),
+            p < 0.001 ? in.say("< {}"_t, fixed(in, 0.001, 3)) : significant(in, p),
+            shortest(in, df),
+            wording::classWords(in, cls)};
 }
 
-void addCompanion(TextTable& table, const char* way, const core::Interval* interval)
+void addCompanion(const Language& in, TextTable& table, core::Companion companion,
+                  const core::Interval* interval)
 {
+    const std::string way = wording::companionWord(in, companion);
     if (interval == nullptr) {
-        table.add({way, "-", "not from these runs"});
+        table.add({way, "-", in.say("not from these runs"_t)});
         return;
     }
-    table.add(effectRow(way, interval->effect_log, interval->low_log, interval->high_log,
+    table.add(effectRow(in, way, interval->effect_log, interval->low_log, interval->high_log,
                         interval->p, interval->df, interval->cls));
 }
 
-std::string waysPart(const Analysis& analysis, const Paint& paint)
+std::string waysPart(const Language& in, const Analysis& analysis, const Paint& paint)
 {
     if (!analysis.headline)
         return {};
     const core::Headline& headline = *analysis.headline;
     const core::Companions& others = analysis.companions;
-    TextTable table(
-        {"way", "effect", percentText(headline.confidence) + " interval", "p", "df", "says"});
-    table.add(effectRow("headline", headline.effect_log, headline.low_log, headline.high_log,
-                        headline.p, headline.df, analysis.verdict.cls));
-    addCompanion(table, "bracket", others.bracket ? &*others.bracket : nullptr);
-    addCompanion(table, "runs", others.runs ? &*others.runs : nullptr);
-    addCompanion(table, "blocks", others.blocks ? &*others.blocks : nullptr);
-    addCompanion(table, "correlated", others.correlated ? &*others.correlated : nullptr);
-    std::string text = heading("Ways to the number", paint) + table.text();
+    const auto pointer = [](const auto& interval) -> const core::Interval* {
+        return interval ? &*interval : nullptr;
+    };
+    TextTable table({in.say("way"_t), in.say("effect"_t),
+                     in.say("{} interval"_t, intervalPercent(in, headline.confidence)), "p",
+                     in.say("df##degrees of freedom"_t), in.say("says##verdict"_t)});
+    table.add(effectRow(in, in.say("headline"_t), headline.effect_log, headline.low_log,
+                        headline.high_log, headline.p, headline.df, analysis.verdict.cls));
+    addCompanion(in, table, core::Companion::bracket, pointer(others.bracket));
+    addCompanion(in, table, core::Companion::runs, pointer(others.runs));
+    addCompanion(in, table, core::Companion::blocks, pointer(others.blocks));
+    addCompanion(in, table, core::Companion::correlated, pointer(others.correlated));
+    std::string text = heading(in.say("Ways to the number"_t), paint) + table.text();
     if (headline.drift_log_per_h) {
         const double drift = pctFromLog(*headline.drift_log_per_h);
-        text += fmt::format("  drift over the day: {} an hour\n",
-                            change(drift, decimalsFor(0.5 * std::abs(drift))));
+        text += "  " +
+                in.say("drift over the day: {} an hour"_t,
+                       change(in, drift, decimalsFor(0.5 * std::abs(drift)))) +
+                "\n";
     }
-    return text + bullet(wording::companionSentence(Language::english(), core::Companion::labels,
-                                                    analysis));
+    return text + bullet(wording::companionSentence(in, core::Companion::labels, analysis));
 }
 
-std::string settingsPart(const Analysis& analysis, const Paint& paint)
+std::string settingsPart(const Language& in, const Analysis& analysis, const Paint& paint)
 {
     if (analysis.companions.settings.empty())
         return {};
-    const std::string confidence = percentText(analysis.options.confidence);
-    TextTable table({"setting", "pairs", "effect", confidence + " interval",
-                     "the same, for " + std::to_string(analysis.companions.settings.size()) +
-                         " at once (Bonferroni)"});
+    TextTable table(
+        {in.say("setting"_t), in.say("pairs"_t), in.say("effect"_t),
+         in.say("{} interval"_t, intervalPercent(in, analysis.options.confidence)),
+         in.say("the same, for {} at once (Bonferroni)"_t, analysis.companions.settings.size())});
     for (const core::SettingEffect& effect : analysis.companions.settings) {
         const double low = pctFromLog(effect.low_log);
         const double high = pctFromLog(effect.high_log);
         const int decimals = decimalsFor(0.5 * (high - low));
-        table.add({effect.setting.empty() ? "(none noted)" : effect.setting,
-                   std::to_string(effect.pairs), change(pctFromLog(effect.effect_log), decimals),
-                   changeRange(low, high, decimals),
-                   changeRange(pctFromLog(effect.low_bonferroni_log),
+        table.add({effect.setting.empty() ? in.say("(none noted)"_t) : effect.setting,
+                   std::to_string(effect.pairs),
+                   change(in, pctFromLog(effect.effect_log), decimals),
+                   changeRange(in, low, high, decimals),
+                   changeRange(in, pctFromLog(effect.low_bonferroni_log),
                                pctFromLog(effect.high_bonferroni_log), decimals)});
     }
-    return heading("By setting", paint) + table.text();
+    return heading(in.say("By setting"_t), paint) + table.text();
 }
 
-constexpr std::size_t kStateWidth = 8;
-
-std::string stateText(CheckState state, const Paint& paint)
+std::string stateWord(const Language& in, CheckState state)
 {
-    const std::string word =
-        state == CheckState::notComputed ? "-" : wording::stateWords(Language::english(), state);
-    const std::string text = fmt::format("{:<{}}", word, kStateWidth);
+    return state == CheckState::notComputed ? "-" : wording::stateWords(in, state);
+}
+
+std::string painted(CheckState state, const std::string& text, const Paint& paint)
+{
     switch (state) {
     case CheckState::holds: return text;
     case CheckState::note:
@@ -153,59 +166,67 @@ std::string stateText(CheckState state, const Paint& paint)
     return text;
 }
 
-std::string checksPart(const Analysis& analysis, const Paint& paint)
+std::string checksPart(const Language& in, const Analysis& analysis, const Paint& paint)
 {
     if (!analysis.headline)
         return {};
-    std::string text = heading("Checks", paint);
-    for (const auto& [check, state, sentence] :
-         wording::checkWords(Language::english(), analysis)) {
+    std::size_t checkWidth = 0, stateWidth = 0;
+    for (const wording::CheckKind kind : wording::kCheckKinds)
+        checkWidth = std::max(checkWidth, columnsOf(wording::checkWord(in, kind)) + 1);
+    for (const CheckState state : {CheckState::holds, CheckState::note, CheckState::fails})
+        stateWidth = std::max(stateWidth, columnsOf(stateWord(in, state)) + 1);
+    std::string text = heading(in.say("Checks"_t), paint);
+    for (const auto& [check, state, sentence] : wording::checkWords(in, analysis)) {
         // Wrapped without colour, so that escape sequences do not count as columns.
-        const std::string plain =
-            wrapped(fmt::format("  {:<11}{}{}", check, stateText(state, Paint(false)), sentence),
-                    13 + kStateWidth);
-        std::string line = plain;
-        line.replace(13, kStateWidth, stateText(state, paint));
+        const std::string first = "  " + padded(check, checkWidth);
+        const std::string second = padded(stateWord(in, state), stateWidth);
+        std::string line = wrapped(first + second + sentence, 2 + checkWidth + stateWidth);
+        line.replace(first.size(), second.size(), painted(state, second, paint));
         text += line + "\n";
     }
-    const std::string power = wording::checksPowerSentence(Language::english(), analysis);
+    const std::string power = wording::checksPowerSentence(in, analysis);
     return power.empty() ? text : text + wrapped("  " + power, 2) + "\n";
 }
 
-std::string surenessPart(const Analysis& analysis, const Paint& paint)
+std::string restoredWords(const Language& in, const Analysis& analysis,
+                          const core::RestoredTurn& turn)
 {
-    std::string text = heading("How sure, how fragile", paint);
+    if (!turn.possible)
+        return in.say("has no consumption, so it cannot be put back"_t);
+    if (!turn.effect_log)
+        return in.say("no verdict with it"_t);
+    const int decimals =
+        analysis.headline
+            ? decimalsFor(50.0 * (analysis.headline->high_log - analysis.headline->low_log))
+            : 2;
+    return fmt::format("{}, {}", change(in, pctFromLog(*turn.effect_log), decimals),
+                       wording::classWords(in, turn.cls));
+}
+
+std::string surenessPart(const Language& in, const Analysis& analysis, const Paint& paint)
+{
+    std::string text = heading(in.say("How sure, how fragile"_t), paint);
     if (analysis.headline) {
-        text += bullet(wording::detectableSentence(Language::english(), analysis));
-        text += bullet(wording::leaveOneOutSentence(Language::english(), analysis));
+        text += bullet(wording::detectableSentence(in, analysis));
+        text += bullet(wording::leaveOneOutSentence(in, analysis));
     }
-    text += bullet(wording::discardsRestoredSentence(Language::english(), analysis));
-    for (const core::RestoredTurn& turn : analysis.discards_restored.each) {
-        std::string words = "no verdict with it";
-        if (!turn.possible)
-            words = "has no consumption, so it cannot be put back";
-        else if (turn.effect_log)
-            words = fmt::format("{}, {}",
-                                change(pctFromLog(*turn.effect_log),
-                                       analysis.headline
-                                           ? decimalsFor(50.0 * (analysis.headline->high_log -
-                                                                 analysis.headline->low_log))
-                                           : 2),
-                                wording::classWords(Language::english(), turn.cls));
-        text += fmt::format("      with run {}: {}\n", turn.run, words);
-    }
+    text += bullet(wording::discardsRestoredSentence(in, analysis));
+    for (const core::RestoredTurn& turn : analysis.discards_restored.each)
+        text += "      " +
+                in.say("with run {}: {}"_t, turn.run, restoredWords(in, analysis, turn)) + "\n";
     return text;
 }
 
-std::string notesPart(const Analysis& analysis, const TextOptions& options, const Paint& paint)
+std::string notesPart(const Language& in, const Analysis& analysis, const TextOptions& options,
+                      const Paint& paint)
 {
     if (options.notes.empty() && analysis.notes.empty())
         return {};
-    std::string text = heading("Notes", paint);
+    std::string text = heading(in.say("Notes"_t), paint);
     for (const std::string& note : options.notes)
         text += bullet(note);
     for (const core::Note& note : analysis.notes)
-        text += bullet(wording::noteSentence(Language::english(), note));
+        text += bullet(wording::noteSentence(in, note));
     return text;
 }
 
@@ -214,21 +235,21 @@ std::string notesPart(const Analysis& analysis, const TextOptions& options, cons
 std::string analysisText(const Analysis& analysis, const core::Screening& screening,
                          const TextOptions& options)
 {
+    const Language& in = options.language;
     const Paint paint(options.colour);
-    std::string text = verdictPart(analysis, options, paint);
-    text += dayPart(analysis, paint);
-    text += waysPart(analysis, paint);
-    text += settingsPart(analysis, paint);
-    text += checksPart(analysis, paint);
-    text += surenessPart(analysis, paint);
+    std::string text = verdictPart(in, analysis, options, paint);
+    text += dayPart(in, analysis, paint);
+    text += waysPart(in, analysis, paint);
+    text += settingsPart(in, analysis, paint);
+    text += checksPart(in, analysis, paint);
+    text += surenessPart(in, analysis, paint);
     if (!screening.findings.empty()) {
-        text += heading("Findings", paint);
+        text += heading(in.say("Findings"_t), paint);
         for (const core::Finding& finding : screening.findings)
-            text += bullet(fmt::format("{} [{}]",
-                                       wording::findingSentence(Language::english(), finding),
-                                       core::gradeName(finding.grade)));
+            text += bullet(fmt::format("{} [{}]", wording::findingSentence(in, finding),
+                                       wording::gradeWord(in, finding.grade)));
     }
-    return text + notesPart(analysis, options, paint);
+    return text + notesPart(in, analysis, options, paint);
 }
 
 } // namespace bothways::app

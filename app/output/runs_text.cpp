@@ -16,34 +16,20 @@
 namespace bothways::app {
 namespace {
 
-std::string unitWords(core::ConsumptionUnit unit)
-{
-    switch (unit) {
-    case core::ConsumptionUnit::lPer100km: return "L/100 km";
-    case core::ConsumptionUnit::mpgUs: return "mpg (US)";
-    case core::ConsumptionUnit::mpgImp: return "mpg (imperial)";
-    case core::ConsumptionUnit::kmPerL: return "km/L";
-    case core::ConsumptionUnit::kwhPer100km: return "kWh/100 km";
-    case core::ConsumptionUnit::fuelL: return "L";
-    case core::ConsumptionUnit::fuelGalUs: return "gal (US)";
-    }
-    return {};
-}
-
-std::string consumptionCell(const core::Run& run)
+std::string consumptionCell(const Language& in, const core::Run& run)
 {
     if (!run.consumption)
         return "-";
     return fmt::format("{} {}",
-                       fixed(run.consumption->value, core::shownDecimals(*run.consumption)),
-                       unitWords(run.consumption->unit));
+                       fixed(in, run.consumption->value, core::shownDecimals(*run.consumption)),
+                       wording::unitText(in, run.consumption->unit));
 }
 
-std::string stateCell(const core::Run& run)
+std::string stateCell(const Language& in, const core::Run& run)
 {
     if (run.counted())
-        return "counted";
-    std::string text = "discarded: " + run.discard->reason;
+        return in.say("counted"_t);
+    std::string text = in.say("discarded: {}"_t, wording::reasonWord(in, run.discard->reason));
     if (!run.discard->evidence.empty())
         text += ", " + run.discard->evidence;
     return text;
@@ -64,10 +50,10 @@ std::map<int, int> pairOfRun(const core::Analysis& analysis)
 std::string oddRunsText(const Language& in, const core::Study& study, bool colour)
 {
     const auto odd = core::oddRuns(study);
-    std::string text = odd.empty() ? std::string() : heading("To look at again", Paint(colour));
+    std::string text =
+        odd.empty() ? std::string() : heading(in.say("To look at again"_t), Paint(colour));
     for (const core::OddRun& one : odd)
-        text +=
-            wrapped("  - " + wording::oddRunSentence(Language::english(), one, study), 4) + "\n";
+        text += wrapped("  - " + wording::oddRunSentence(in, one, study), 4) + "\n";
     return text;
 }
 
@@ -75,10 +61,11 @@ std::string runsText(const Language& in, const core::Study& study, const core::A
                      const core::Screening& screening, bool colour)
 {
     if (study.runs.empty())
-        return "No runs yet.\n";
+        return in.say("No runs yet."_t) + "\n";
     const std::map<int, int> pairs = pairOfRun(analysis);
-    TextTable table(
-        {"run", "start", "configuration", "setting", "direction", "consumption", "pair", "state"});
+    TextTable table({in.say("run"_t), in.say("start"_t), in.say("configuration"_t),
+                     in.say("setting"_t), in.say("direction"_t), in.say("consumption"_t),
+                     in.say("pair"_t), in.say("state"_t)});
     std::string date;
     for (const core::Run& run : study.runs) {
         const std::string itsDate = core::formatDate(run.start);
@@ -87,16 +74,15 @@ std::string runsText(const Language& in, const core::Study& study, const core::A
         date = itsDate;
         const auto pair = pairs.find(run.number);
         table.add({std::to_string(run.number), start, run.configuration, run.setting, run.direction,
-                   consumptionCell(run), pair == pairs.end() ? "-" : std::to_string(pair->second),
-                   stateCell(run)});
+                   consumptionCell(in, run),
+                   pair == pairs.end() ? "-" : std::to_string(pair->second), stateCell(in, run)});
     }
     std::string text = table.text(0);
     if (!screening.findings.empty()) {
-        text += heading("Findings", Paint(colour));
+        text += heading(in.say("Findings"_t), Paint(colour));
         for (const core::Finding& finding : screening.findings)
-            text += wrapped(fmt::format("  - {} [{}]",
-                                        wording::findingSentence(Language::english(), finding),
-                                        core::gradeName(finding.grade)),
+            text += wrapped(fmt::format("  - {} [{}]", wording::findingSentence(in, finding),
+                                        wording::gradeWord(in, finding.grade)),
                             4) +
                     "\n";
     }

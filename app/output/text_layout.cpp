@@ -46,6 +46,13 @@ std::string TextTable::text(std::size_t indent) const
     return text;
 }
 
+std::string padded(std::string text, std::size_t width)
+{
+    const std::size_t columns = columnsOf(text);
+    text.append(width > columns ? width - columns : 0, ' ');
+    return text;
+}
+
 std::string heading(std::string_view title, const Paint& paint)
 {
     std::string text = "\n";

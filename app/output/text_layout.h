@@ -37,6 +37,9 @@ private:
 /// Code points, which is how many columns our texts take.
 [[nodiscard]] std::size_t columnsOf(std::string_view text);
 
+/// `text` and blanks up to `width` columns; nothing is cut.
+[[nodiscard]] std::string padded(std::string text, std::size_t width);
+
 /// "Checks": on a line of its own after an empty one.
 [[nodiscard]] std::string heading(std::string_view title, const Paint& paint);
 

@@ -9,55 +9,55 @@
     </message>
     <message>
         <source> (limit {} {})</source>
-        <translation type="unfinished"></translation>
+        <translation> (Grenze {} {})</translation>
     </message>
     <message>
         <source> (limit {})</source>
-        <translation type="unfinished"></translation>
+        <translation> (Grenze {})</translation>
     </message>
     <message>
         <source> (runs {} and {})</source>
-        <translation type="unfinished"></translation>
+        <translation> (Fahrten {} und {})</translation>
     </message>
     <message>
         <source> Each needs at least 2 pairs, out and back in one block.</source>
-        <translation type="unfinished"></translation>
+        <translation> Jede Konfiguration braucht mindestens 2 Paare, hin und zurück in einem Block.</translation>
     </message>
     <message>
         <source> Effect and drift use them up, and nothing is left to judge the noise by: drive one pair more.</source>
-        <translation type="unfinished"></translation>
+        <translation> Effekt und Drift verbrauchen sie, und nichts bleibt, um das Rauschen zu beurteilen: Fahren Sie ein Paar mehr.</translation>
     </message>
     <message>
         <source> Put back singly, {} and {}.</source>
-        <translation type="unfinished"></translation>
+        <translation> Einzeln wieder gewertet: {} und {}.</translation>
     </message>
     <message>
         <source> Run {} has no partner within {} minutes.</source>
-        <translation type="unfinished"></translation>
+        <translation> Fahrt {} hat keinen Partner innerhalb von {} Minuten.</translation>
     </message>
     <message>
         <source> The density formula is used outside its range, so take it as approximate.</source>
-        <translation type="unfinished"></translation>
+        <translation> Die Formel für die Luftdichte wird außerhalb ihres Bereichs benutzt; nehmen Sie den Wert als Näherung.</translation>
     </message>
     <message>
         <source> With so few deals no p below {} is possible.</source>
-        <translation type="unfinished"></translation>
+        <translation> Bei so wenigen Verteilungen ist kein p unter {} möglich.</translation>
     </message>
     <message>
         <source> at {} s</source>
-        <translation type="unfinished"></translation>
+        <translation> bei {} s</translation>
     </message>
     <message>
         <source> for {} s</source>
-        <translation type="unfinished"></translation>
+        <translation> ({} s lang)</translation>
     </message>
     <message>
         <source> from {} s to {} s</source>
-        <translation type="unfinished"></translation>
+        <translation> von {} s bis {} s</translation>
     </message>
     <message>
         <source> {} counted runs have no partner within {} minutes.</source>
-        <translation type="unfinished"></translation>
+        <translation> {} gewertete Fahrten haben keinen Partner innerhalb von {} Minuten.</translation>
     </message>
     <message>
         <source>&apos;{} {} from trace&apos;</source>
@@ -121,7 +121,7 @@
     </message>
     <message>
         <source>(Durbin-Watson {}, correlation with the next pair {}, {})</source>
-        <translation type="unfinished"></translation>
+        <translation>(Durbin-Watson {}, Korrelation mit dem nächsten Paar {}, {})</translation>
     </message>
     <message>
         <source>(undone)</source>
@@ -129,19 +129,19 @@
     </message>
     <message>
         <source>({} = {}, {})</source>
-        <translation type="unfinished"></translation>
+        <translation>({} = {}, {})</translation>
     </message>
     <message>
         <source>, above the limit of {} rpm</source>
-        <translation type="unfinished"></translation>
+        <translation>, über der Grenze von {} U/min</translation>
     </message>
     <message>
         <source>, delivering {} W just before</source>
-        <translation type="unfinished"></translation>
+        <translation>, unmittelbar davor mit {} W Abgabeleistung</translation>
     </message>
     <message>
         <source>, within it only at {} s</source>
-        <translation type="unfinished"></translation>
+        <translation>, erst bei {} s im erlaubten Bereich</translation>
     </message>
     <message>
         <source>,</source>
@@ -175,11 +175,11 @@
     </message>
     <message>
         <source>: {} {} in place of {}</source>
-        <translation type="unfinished"></translation>
+        <translation>: {} {} statt {}</translation>
     </message>
     <message>
         <source>; rounding alone scatters a pair by {} %</source>
-        <translation type="unfinished"></translation>
+        <translation>; das Runden allein streut ein Paar um {} %</translation>
     </message>
     <message>
         <source>A limit of a screening rule for this call: overspeed.rpm=3200; or a timed accessory: accessory_timer.windscreen=450,10 (watts, minutes)</source>
@@ -227,19 +227,19 @@
     </message>
     <message>
         <source>Adjusted</source>
-        <translation type="unfinished"></translation>
+        <translation>Verstellt</translation>
     </message>
     <message>
         <source>Allowing for pairs that resemble their neighbours widens the interval to where such noise would put it</source>
-        <translation type="unfinished"></translation>
+        <translation>Rücksicht auf Paare, die ihren Nachbarn ähneln, weitet das Intervall so, wie es einem solchen Rauschen entspricht</translation>
     </message>
     <message>
         <source>An assumption is not met ({}): read that check before you trust the interval.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Annahme ist verletzt ({}): Lesen Sie diese Prüfung, bevor Sie dem Intervall trauen.</translation>
     </message>
     <message>
         <source>An effect of {} % would have been found by such a day {} times in 100; one pair scatters by {} %.</source>
-        <translation type="unfinished"></translation>
+        <translation>Einen Effekt von {} % hätte ein solcher Tag in {} von 100 Fällen gefunden; ein Paar streut um {} %.</translation>
     </message>
     <message>
         <source>Another name for a configuration or a direction, in all runs</source>
@@ -263,11 +263,11 @@
     </message>
     <message>
         <source>Blind screening</source>
-        <translation type="unfinished"></translation>
+        <translation>Blinde Sichtung</translation>
     </message>
     <message>
         <source>Block means: few numbers, but the only way that stays honest when something besides the device changes at a switch</source>
-        <translation type="unfinished"></translation>
+        <translation>Blockmittel: wenige Zahlen, aber der einzige Weg, der ehrlich bleibt, wenn sich beim Wechsel noch etwas anderes ändert als das Gerät</translation>
     </message>
     <message>
         <source>Blocks in driving order (default ABA)</source>
@@ -286,7 +286,7 @@ einen Effekt gibt, wie groß er ist und wie sicher. DATEI ist eine Studie
     </message>
     <message>
         <source>Bracketing compares each device block with the line between its two neighbouring baseline blocks</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Eingabelung vergleicht jeden Geräteblock mit der Geraden zwischen seinen beiden benachbarten Referenzblöcken</translation>
     </message>
     <message>
         <source>Bring a run sheet, or a data logger&apos;s recording, into a study</source>
@@ -294,11 +294,11 @@ einen Effekt gibt, wie groß er ist und wie sicher. DATEI ist eine Studie
     </message>
     <message>
         <source>By the air alone, {} would have used {}: little beside the interval. No correction is made.</source>
-        <translation type="unfinished"></translation>
+        <translation>Allein durch die Luft hätte {} {} verbraucht: wenig neben dem Intervall. Korrigiert wird nicht.</translation>
     </message>
     <message>
         <source>By the air alone, {} would have used {}: too much beside this interval. No correction is made; drive again in air that keeps still.</source>
-        <translation type="unfinished"></translation>
+        <translation>Allein durch die Luft hätte {} {} verbraucht: zu viel neben diesem Intervall. Korrigiert wird nicht; fahren Sie noch einmal, wenn die Luft ruhig bleibt.</translation>
     </message>
     <message>
         <source>COLUMN=CHANNEL[,FACTOR[,OFFSET]]</source>
@@ -326,7 +326,7 @@ einen Effekt gibt, wie groß er ist und wie sicher. DATEI ist eine Studie
     </message>
     <message>
         <source>Consumption is taken relative to the control vehicle that drove in step.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Verbrauch ist auf das Kontrollfahrzeug bezogen, das im Gleichschritt mitfuhr.</translation>
     </message>
     <message>
         <source>Consumption of the baseline, L/100 km (default 8)</source>
@@ -334,7 +334,7 @@ einen Effekt gibt, wie groß er ist und wie sicher. DATEI ist eine Studie
     </message>
     <message>
         <source>Consumption taken from the recording: run {}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Verbrauch aus der Aufzeichnung übernommen: Fahrt {}.</translation>
     </message>
     <message>
         <source>Could not convert: {} = {}</source>
@@ -342,7 +342,7 @@ einen Effekt gibt, wie groß er ist und wie sicher. DATEI ist eine Studie
     </message>
     <message>
         <source>Counted again</source>
-        <translation type="unfinished"></translation>
+        <translation>Wieder gewertet</translation>
     </message>
     <message>
         <source>Cut the recording into runs: by the run sheet&apos;s times, marks in it (&quot;start&quot;, &quot;end&quot;), gates passed, or a speed that was held: the study&apos;s road_speed.target_kmh, else the one held longest, which is said</source>
@@ -354,19 +354,19 @@ einen Effekt gibt, wie groß er ist und wie sicher. DATEI ist eine Studie
     </message>
     <message>
         <source>Dealing the labels A and B again over the pairs asks how often chance alone would look like this: {}, over all {} deals. The labels were not drawn by lot, so this p is exact only if pairs could be swapped where there is no effect.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Vertauschen der Zuordnung fragt, wie oft der Zufall allein so aussähe, wenn man A und B neu auf die Paare verteilt: {}, über alle {} Verteilungen. Die Zuordnung wurde nicht ausgelost; dieses p ist deshalb nur dann exakt, wenn die Paare ohne Effekt austauschbar wären.</translation>
     </message>
     <message>
         <source>Dealing the labels A and B again over the pairs asks how often chance alone would look like this: {}, over {} random deals. The labels were not drawn by lot, so this p is exact only if pairs could be swapped where there is no effect.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Vertauschen der Zuordnung fragt, wie oft der Zufall allein so aussähe, wenn man A und B neu auf die Paare verteilt: {}, über {} zufällige Verteilungen. Die Zuordnung wurde nicht ausgelost; dieses p ist deshalb nur dann exakt, wenn die Paare ohne Effekt austauschbar wären.</translation>
     </message>
     <message>
         <source>Dealing the labels A and B again over the pairs asks how often chance alone would look like this; not to be had from these runs.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Vertauschen der Zuordnung fragt, wie oft der Zufall allein so aussähe, wenn man A und B neu auf die Paare verteilt; mit diesen Fahrten nicht zu gewinnen.</translation>
     </message>
     <message>
         <source>Discarded</source>
-        <translation type="unfinished"></translation>
+        <translation>Verworfen</translation>
     </message>
     <message>
         <source>Do again what was taken back</source>
@@ -374,11 +374,11 @@ einen Effekt gibt, wie groß er ist und wie sicher. DATEI ist eine Studie
     </message>
     <message>
         <source>Done again</source>
-        <translation type="unfinished"></translation>
+        <translation>Wiederhergestellt</translation>
     </message>
     <message>
         <source>Each time just above that output: that hints at a slipping drive or a current limit. It is a hint, not a fact.</source>
-        <translation type="unfinished"></translation>
+        <translation>Jedes Mal knapp über dieser Leistung: Das deutet auf einen rutschenden Antrieb oder eine Strombegrenzung. Es ist ein Anhaltspunkt, keine Tatsache.</translation>
     </message>
     <message>
         <source>Efficiency from the engine to the wheels</source>
@@ -430,19 +430,19 @@ Wer fährt, fährt; wer mitfährt, tippt.</translation>
     </message>
     <message>
         <source>Finding overruled</source>
-        <translation type="unfinished"></translation>
+        <translation>Befund zurückgewiesen</translation>
     </message>
     <message>
         <source>Fragile: another honest way to the same number disagrees: {}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht robust: Ein anderer ehrlicher Weg zur selben Zahl widerspricht: {}.</translation>
     </message>
     <message>
         <source>From the first {} block to the last the day itself moved: {} ({} interval: {}), within the noise.</source>
-        <translation type="unfinished"></translation>
+        <translation>Vom ersten bis zum letzten Block mit {} hat sich der Tag selbst verschoben: {} ({}-Intervall: {}), im Rahmen des Rauschens.</translation>
     </message>
     <message>
         <source>From the first {} block to the last the day itself moved: {} ({} interval: {}). A straight drift is taken out of the effect, a bent one is not.</source>
-        <translation type="unfinished"></translation>
+        <translation>Vom ersten bis zum letzten Block mit {} hat sich der Tag selbst verschoben: {} ({}-Intervall: {}). Eine geradlinige Drift wird aus dem Effekt herausgerechnet, eine gekrümmte nicht.</translation>
     </message>
     <message>
         <source>Give back the runs (CSV, JSON) or the pairs (CSV)</source>
@@ -450,7 +450,7 @@ Wer fährt, fährt; wer mitfährt, tippt.</translation>
     </message>
     <message>
         <source>Gust</source>
-        <translation type="unfinished"></translation>
+        <translation>Böe</translation>
     </message>
     <message>
         <source>How far the rotor slows the air (default 1/3)</source>
@@ -466,7 +466,7 @@ Wer fährt, fährt; wer mitfährt, tippt.</translation>
     </message>
     <message>
         <source>In block {} there are more runs within reach of one another than exact pairing can weigh; they were paired in order.</source>
-        <translation type="unfinished"></translation>
+        <translation>In Block {} liegen mehr Fahrten in Reichweite voneinander, als die exakte Paarung abwägen kann; sie wurden der Reihe nach gepaart.</translation>
     </message>
     <message>
         <source>Input/output error</source>
@@ -474,7 +474,7 @@ Wer fährt, fährt; wer mitfährt, tippt.</translation>
     </message>
     <message>
         <source>Interim: the plan is not driven to its end. Stopping at the first &apos;less&apos; or &apos;more&apos; gives some 15 % false alarms where 5 % are promised.</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorläufig: Der Plan ist nicht zu Ende gefahren. Wer beim ersten „weniger“ oder „mehr“ aufhört, hat etwa 15 % Fehlalarme, wo 5 % versprochen sind.</translation>
     </message>
     <message>
         <source>Is a directory</source>
@@ -487,7 +487,7 @@ Wer fährt, fährt; wer mitfährt, tippt.</translation>
     <message>
         <source>L</source>
         <comment>litres</comment>
-        <translation type="unfinished"></translation>
+        <translation>l</translation>
     </message>
     <message>
         <source>L,M,H</source>
@@ -496,7 +496,7 @@ Wer fährt, fährt; wer mitfährt, tippt.</translation>
     </message>
     <message>
         <source>L/100 km</source>
-        <translation type="unfinished"></translation>
+        <translation>l/100 km</translation>
     </message>
     <message>
         <source>L/100 km above 0</source>
@@ -504,7 +504,7 @@ Wer fährt, fährt; wer mitfährt, tippt.</translation>
     </message>
     <message>
         <source>L/h</source>
-        <translation type="unfinished"></translation>
+        <translation>l/h</translation>
     </message>
     <message>
         <source>LANGUAGE</source>
@@ -524,7 +524,7 @@ Wer fährt, fährt; wer mitfährt, tippt.</translation>
     </message>
     <message>
         <source>Leaving pairs out one by one needs a verdict.</source>
-        <translation type="unfinished"></translation>
+        <translation>Einzelne Paare wegzulassen, setzt ein Urteil voraus.</translation>
     </message>
     <message>
         <source>Length of the stretch (default: that of the study, else 5)</source>
@@ -561,7 +561,7 @@ Wer fährt, fährt; wer mitfährt, tippt.</translation>
     </message>
     <message>
         <source>Measured by the study&apos;s runs, beside it: {} ({} interval: {}); expected for the device alone: {}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Daneben, an den Fahrten der Studie gemessen: {} ({}-Intervall: {}); vom Gerät allein zu erwarten: {}.</translation>
     </message>
     <message>
         <source>Minutes a pair (default 15)</source>
@@ -599,19 +599,19 @@ accessory_timer.NAME=WATT,MINUTEN und die Grenzen der Sichtungsregeln:</translat
     </message>
     <message>
         <source>No bend in the drift is seen {}.</source>
-        <translation type="unfinished"></translation>
+        <translation>In der Drift ist keine Krümmung zu sehen {}.</translation>
     </message>
     <message>
         <source>No consumption, neither typed nor recorded, so not used: run {}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Verbrauch, weder eingegeben noch aufgezeichnet, also nicht benutzt: Fahrt {}.</translation>
     </message>
     <message>
         <source>No difference as large as {} % between {} and {}: the effect lies between {} ({} interval).</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Unterschied von {} % oder mehr zwischen {} und {}: Der Effekt liegt zwischen {} ({}-Intervall).</translation>
     </message>
     <message>
         <source>No run was discarded, so the discards did not choose this result.</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine Fahrt wurde verworfen; das Verwerfen hat dieses Ergebnis also nicht ausgesucht.</translation>
     </message>
     <message>
         <source>No space left on device</source>
@@ -623,71 +623,71 @@ accessory_timer.NAME=WATT,MINUTEN und die Grenzen der Sichtungsregeln:</translat
     </message>
     <message>
         <source>No verdict: by their times, drift and effect cannot be told apart in these pairs. Check the start times, or drive another block.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Urteil: Nach ihren Zeiten lassen sich Drift und Effekt bei diesen Paaren nicht trennen. Prüfen Sie die Startzeiten, oder fahren Sie einen weiteren Block.</translation>
     </message>
     <message>
         <source>No verdict: every run is discarded.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Urteil: Alle Fahrten sind verworfen.</translation>
     </message>
     <message>
         <source>No verdict: only {} has runs that count. The comparison needs the other configuration, too.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Urteil: Nur {} hat Fahrten, die zählen. Der Vergleich braucht auch die andere Konfiguration.</translation>
     </message>
     <message>
         <source>No verdict: the readings agree to the last digit, so there is no noise to judge by. Were they copied, or is the display too coarse?</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Urteil: Die Ablesungen stimmen bis zur letzten Stelle überein; es gibt also kein Rauschen, an dem sich messen ließe. Wurden sie kopiert, oder ist die Anzeige zu grob?</translation>
     </message>
     <message>
         <source>No verdict: there are no runs yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Urteil: Es gibt noch keine Fahrten.</translation>
     </message>
     <message>
         <source>No verdict: {} pair of {} and {} of {}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Urteil: {} Paar mit {} und {} mit {}.</translation>
     </message>
     <message>
         <source>No verdict: {} pairs of {} and {} of {}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Urteil: {} Paare mit {} und {} mit {}.</translation>
     </message>
     <message>
         <source>Not computed: it takes 3 pairs at different times.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht berechnet: Nötig sind 3 Paare zu verschiedenen Zeiten.</translation>
     </message>
     <message>
         <source>Not computed: it takes 3 pairs in each configuration.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht berechnet: Nötig sind 3 Paare in jeder Konfiguration.</translation>
     </message>
     <message>
         <source>Not computed: it takes a closed design and two degrees of freedom to spare.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht berechnet: Nötig sind ein geschlossener Versuchsplan und zwei übrige Freiheitsgrade.</translation>
     </message>
     <message>
         <source>Not computed: it takes a verdict and 3 to 5,000 pairs.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht berechnet: Nötig sind ein Urteil und 3 bis 5.000 Paare.</translation>
     </message>
     <message>
         <source>Not computed: it takes a verdict and one degree of freedom to spare.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht berechnet: Nötig sind ein Urteil und ein übriger Freiheitsgrad.</translation>
     </message>
     <message>
         <source>Not computed: it takes a verdict and pairs in order of time.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht berechnet: Nötig sind ein Urteil und zeitlich geordnete Paare.</translation>
     </message>
     <message>
         <source>Not computed: it takes a verdict and readings in one unit.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht berechnet: Nötig sind ein Urteil und Ablesungen in einer einzigen Einheit.</translation>
     </message>
     <message>
         <source>Not computed: it takes temperature, pressure and humidity on paired runs of both configurations.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht berechnet: Nötig sind Temperatur, Luftdruck und Luftfeuchte bei gepaarten Fahrten beider Konfigurationen.</translation>
     </message>
     <message>
         <source>Not computed: it takes two baseline blocks in one day, and a degree of freedom within blocks.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht berechnet: Nötig sind zwei Referenzblöcke an einem Tag und ein Freiheitsgrad innerhalb der Blöcke.</translation>
     </message>
     <message>
         <source>Not each time, so output alone does not explain it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht jedes Mal, also erklärt die Leistung allein es nicht.</translation>
     </message>
     <message>
         <source>Number of either run</source>
@@ -720,11 +720,11 @@ accessory_timer.NAME=WATT,MINUTEN und die Grenzen der Sichtungsregeln:</translat
     </message>
     <message>
         <source>Of {} run that reached {} W, {} oversped ({} to {} % of such runs, at the study&apos;s confidence).</source>
-        <translation type="unfinished"></translation>
+        <translation>Von {} Fahrt, die {} W erreichte, ging bei {} der Rotor über die Drehzahlgrenze ({} bis {} % solcher Fahrten, auf dem Vertrauensniveau der Studie).</translation>
     </message>
     <message>
         <source>Of {} runs that reached {} W, {} oversped ({} to {} % of such runs, at the study&apos;s confidence).</source>
-        <translation type="unfinished"></translation>
+        <translation>Von {} Fahrten, die {} W erreichten, ging bei {} der Rotor über die Drehzahlgrenze ({} bis {} % solcher Fahrten, auf dem Vertrauensniveau der Studie).</translation>
     </message>
     <message>
         <source>On a study: discard every counted run that a finding spoils</source>
@@ -736,7 +736,7 @@ accessory_timer.NAME=WATT,MINUTEN und die Grenzen der Sichtungsregeln:</translat
     </message>
     <message>
         <source>One switch only: whatever else changed over the day (wind, warmth, traffic) cannot be told from the effect. Go back to the first configuration and drive it again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nur ein Wechsel: Was sich über den Tag sonst noch änderte (Wind, Wärme, Verkehr), lässt sich nicht vom Effekt trennen. Kehren Sie zur ersten Konfiguration zurück und fahren Sie sie noch einmal.</translation>
     </message>
     <message>
         <source>Options</source>
@@ -745,19 +745,19 @@ accessory_timer.NAME=WATT,MINUTEN und die Grenzen der Sichtungsregeln:</translat
     <message>
         <source>Other</source>
         <comment>something else that happened during the run</comment>
-        <translation type="unfinished"></translation>
+        <translation>Anderes</translation>
     </message>
     <message>
         <source>Out against return did not shift over time ({} an hour, {}).</source>
-        <translation type="unfinished"></translation>
+        <translation>Hin gegen zurück hat sich mit der Zeit nicht verschoben ({} je Stunde, {}).</translation>
     </message>
     <message>
         <source>Out against return perhaps shifted over time ({} an hour, {}): the wind turned or rose. Out and back cancels a steady wind only; compare &apos;bracket&apos;, and the wind noted.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hin gegen zurück hat sich mit der Zeit vielleicht verschoben ({} je Stunde, {}): Der Wind drehte oder frischte auf. Hin und zurück hebt nur einen stetigen Wind auf; vergleichen Sie die Eingabelung und den notierten Wind.</translation>
     </message>
     <message>
         <source>Out against return shifted over time ({} an hour, {}): the wind turned or rose. Out and back cancels a steady wind only; compare &apos;bracket&apos;, and the wind noted.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hin gegen zurück hat sich mit der Zeit verschoben ({} je Stunde, {}): Der Wind drehte oder frischte auf. Hin und zurück hebt nur einen stetigen Wind auf; vergleichen Sie die Eingabelung und den notierten Wind.</translation>
     </message>
     <message>
         <source>PCT</source>
@@ -769,19 +769,19 @@ accessory_timer.NAME=WATT,MINUTEN und die Grenzen der Sichtungsregeln:</translat
     </message>
     <message>
         <source>Pair tied</source>
-        <translation type="unfinished"></translation>
+        <translation>Paar verbunden</translation>
     </message>
     <message>
         <source>Pair untied</source>
-        <translation type="unfinished"></translation>
+        <translation>Paar gelöst</translation>
     </message>
     <message>
         <source>Pair {}{} lies farthest from the fit, {} times its expected scatter too high</source>
-        <translation type="unfinished"></translation>
+        <translation>Paar {}{} liegt am weitesten von der Anpassung entfernt, um das {}-Fache seiner erwarteten Streuung zu hoch</translation>
     </message>
     <message>
         <source>Pair {}{} lies farthest from the fit, {} times its expected scatter too low</source>
-        <translation type="unfinished"></translation>
+        <translation>Paar {}{} liegt am weitesten von der Anpassung entfernt, um das {}-Fache seiner erwarteten Streuung zu niedrig</translation>
     </message>
     <message>
         <source>Pairs a block (default 4)</source>
@@ -789,15 +789,15 @@ accessory_timer.NAME=WATT,MINUTEN und die Grenzen der Sichtungsregeln:</translat
     </message>
     <message>
         <source>Pairs perhaps swing to and fro {}: something alternates from pair to pair. Look at who drove, the traffic lights, the fuel meter&apos;s rounding.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Paare pendeln vielleicht hin und her {}: Etwas wechselt von Paar zu Paar. Sehen Sie nach, wer fuhr, wie die Ampeln standen und wie die Verbrauchsanzeige rundet.</translation>
     </message>
     <message>
         <source>Pairs swing to and fro {}: something alternates from pair to pair. Look at who drove, the traffic lights, the fuel meter&apos;s rounding.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Paare pendeln hin und her {}: Etwas wechselt von Paar zu Paar. Sehen Sie nach, wer fuhr, wie die Ampeln standen und wie die Verbrauchsanzeige rundet.</translation>
     </message>
     <message>
         <source>Passing traffic</source>
-        <translation type="unfinished"></translation>
+        <translation>Verkehr</translation>
     </message>
     <message>
         <source>Permission denied</source>
@@ -841,27 +841,27 @@ Das Ergebnis zeigt, was es änderte, jede verworfene Fahrt wieder zu werten.</tr
     </message>
     <message>
         <source>Recording cut into runs</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufzeichnung in Fahrten geschnitten</translation>
     </message>
     <message>
         <source>Recording dropped</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufzeichnung entfernt</translation>
     </message>
     <message>
         <source>Recording given to a run</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufzeichnung einer Fahrt zugeordnet</translation>
     </message>
     <message>
         <source>Recording imported</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufzeichnung importiert</translation>
     </message>
     <message>
         <source>Recording taken from a run</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufzeichnung von einer Fahrt gelöst</translation>
     </message>
     <message>
         <source>Renamed</source>
-        <translation type="unfinished"></translation>
+        <translation>Umbenannt</translation>
     </message>
     <message>
         <source>Road speed (default 100)</source>
@@ -869,31 +869,31 @@ Das Ergebnis zeigt, was es änderte, jede verworfene Fahrt wieder zu werten.</tr
     </message>
     <message>
         <source>Run added</source>
-        <translation type="unfinished"></translation>
+        <translation>Fahrt hinzugefügt</translation>
     </message>
     <message>
         <source>Run changed</source>
-        <translation type="unfinished"></translation>
+        <translation>Fahrt geändert</translation>
     </message>
     <message>
         <source>Run removed</source>
-        <translation type="unfinished"></translation>
+        <translation>Fahrt entfernt</translation>
     </message>
     <message>
         <source>Run sheet imported</source>
-        <translation type="unfinished"></translation>
+        <translation>Fahrtenblatt importiert</translation>
     </message>
     <message>
         <source>Run {} counts although a finding says that it is spoiled. Discard, or overrule the finding with a reason, before you go by this.</source>
-        <translation type="unfinished"></translation>
+        <translation>Fahrt {} wird gewertet, obwohl sie laut einem Befund unbrauchbar ist. Verwerfen Sie sie, oder weisen Sie den Befund mit Begründung zurück, bevor Sie sich auf dieses Ergebnis stützen.</translation>
     </message>
     <message>
         <source>Runs are given in more than one unit; they were converted before anything else.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Fahrten sind in mehr als einer Einheit angegeben; sie wurden vor allem anderen umgerechnet.</translation>
     </message>
     <message>
         <source>Runs {} count although a finding says that they are spoiled. Discard, or overrule the finding with a reason, before you go by this.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Fahrten {} werden gewertet, obwohl sie laut einem Befund unbrauchbar sind. Verwerfen Sie sie, oder weisen Sie den Befund mit Begründung zurück, bevor Sie sich auf dieses Ergebnis stützen.</translation>
     </message>
     <message>
         <source>SHARE</source>
@@ -921,7 +921,7 @@ Das Ergebnis zeigt, was es änderte, jede verworfene Fahrt wieder zu werten.</tr
     </message>
     <message>
         <source>Screening left out: {}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Sichtung ließ weg: {}.</translation>
     </message>
     <message>
         <source>See: {}</source>
@@ -933,15 +933,15 @@ Das Ergebnis zeigt, was es änderte, jede verworfene Fahrt wieder zu werten.</tr
     </message>
     <message>
         <source>Sensitive: leaving out a single pair changes the verdict for {} of the {} pairs.</source>
-        <translation type="unfinished"></translation>
+        <translation>Empfindlich: Ein einziges Paar wegzulassen, ändert das Urteil bei {} von {} Paaren.</translation>
     </message>
     <message>
         <source>Sensitive: leaving out a single pair changes the verdict.</source>
-        <translation type="unfinished"></translation>
+        <translation>Empfindlich: Ein einziges Paar wegzulassen, ändert das Urteil.</translation>
     </message>
     <message>
         <source>Sensitive: the verdict hangs on single pairs. It changes when pair {} is left out.</source>
-        <translation type="unfinished"></translation>
+        <translation>Empfindlich: Das Urteil hängt an einzelnen Paaren. Es ändert sich ohne Paar {}.</translation>
     </message>
     <message>
         <source>Set a study&apos;s properties and limits</source>
@@ -953,7 +953,7 @@ Das Ergebnis zeigt, was es änderte, jede verworfene Fahrt wieder zu werten.</tr
     </message>
     <message>
         <source>Single runs, unpaired ones too, with the direction as a term of its own</source>
-        <translation type="unfinished"></translation>
+        <translation>Einzelfahrten, auch ungepaarte, mit der Richtung als eigenem Term</translation>
     </message>
     <message>
         <source>Studies or run sheets</source>
@@ -969,23 +969,23 @@ Das Ergebnis zeigt, was es änderte, jede verworfene Fahrt wieder zu werten.</tr
     </message>
     <message>
         <source>Study made</source>
-        <translation type="unfinished"></translation>
+        <translation>Studie angelegt</translation>
     </message>
     <message>
         <source>Study properties</source>
-        <translation type="unfinished"></translation>
+        <translation>Eigenschaften der Studie</translation>
     </message>
     <message>
         <source>Successive pairs look independent {}. In short series this sees little: passing is no proof.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufeinanderfolgende Paare wirken unabhängig {}. In kurzen Reihen sieht diese Prüfung wenig: Sie zu bestehen, ist kein Beweis.</translation>
     </message>
     <message>
         <source>Successive pairs perhaps resemble each other {}: they say less than their number, and the interval is too narrow. Go by &apos;correlated&apos;.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufeinanderfolgende Paare ähneln einander vielleicht {}: Sie sagen weniger, als ihre Zahl verspricht, und das Intervall ist zu schmal. Richten Sie sich nach der Gegenprobe für korrelierte Paare.</translation>
     </message>
     <message>
         <source>Successive pairs resemble each other {}: they say less than their number, and the interval is too narrow. Go by &apos;correlated&apos;.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufeinanderfolgende Paare ähneln einander {}: Sie sagen weniger, als ihre Zahl verspricht, und das Intervall ist zu schmal. Richten Sie sich nach der Gegenprobe für korrelierte Paare.</translation>
     </message>
     <message>
         <source>TERM</source>
@@ -1006,27 +1006,27 @@ Das Ergebnis zeigt, was es änderte, jede verworfene Fahrt wieder zu werten.</tr
     </message>
     <message>
         <source>That is {} in place of {} {}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das sind {} statt {} {}.</translation>
     </message>
     <message>
         <source>The air was outside the range of the density formula (15 to 27 °C, 600 to 1,100 hPa): take its density as approximate.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Luft lag außerhalb des Bereichs der Dichteformel (15 bis 27 °C, 600 bis 1.100 hPa): Nehmen Sie ihre Dichte als Näherung.</translation>
     </message>
     <message>
         <source>The average of {} was {} {}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Mittelwert von {} betrug {} {}.</translation>
     </message>
     <message>
         <source>The control vehicle is not used: some counted runs lack its consumption.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Kontrollfahrzeug wird nicht benutzt: Bei einigen gewerteten Fahrten fehlt sein Verbrauch.</translation>
     </message>
     <message>
         <source>The drift bends {}. A straight line does not remove that, so part of it sits in the effect. Was everything warm before run 1? Drive more and shorter blocks.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Drift ist gekrümmt {}. Eine Gerade rechnet das nicht heraus, ein Teil davon steckt also im Effekt. War vor Fahrt 1 alles warm? Fahren Sie mehr und kürzere Blöcke.</translation>
     </message>
     <message>
         <source>The drift perhaps bends {}. A straight line does not remove that, so part of it sits in the effect. Was everything warm before run 1? Drive more and shorter blocks.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Drift ist vielleicht gekrümmt {}. Eine Gerade rechnet das nicht heraus, ein Teil davon steckt also im Effekt. War vor Fahrt 1 alles warm? Fahren Sie mehr und kürzere Blöcke.</translation>
     </message>
     <message>
         <source>The effect to be seen, per cent: how many watts is that? (default: the study&apos;s)</source>
@@ -1046,11 +1046,11 @@ Das Ergebnis zeigt, was es änderte, jede verworfene Fahrt wieder zu werten.</tr
     </message>
     <message>
         <source>The last digit shown is worth {} % of a reading{}: fine enough for this noise.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die letzte angezeigte Stelle macht {} % einer Ablesung aus{}: fein genug für dieses Rauschen.</translation>
     </message>
     <message>
         <source>The last digit shown is worth {} % of a reading{}: too coarse for a noise this small, which may be luck of the rounding. Note litres and distance, or drive a longer stretch.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die letzte angezeigte Stelle macht {} % einer Ablesung aus{}: zu grob für ein so kleines Rauschen, das auch glücklich gerundet sein kann. Notieren Sie Liter und Strecke, oder fahren Sie eine längere Messstrecke.</translation>
     </message>
     <message>
         <source>The name that it gets</source>
@@ -1062,7 +1062,7 @@ Das Ergebnis zeigt, was es änderte, jede verworfene Fahrt wieder zu werten.</tr
     </message>
     <message>
         <source>The pair tied by hand as &apos;{}&apos; is set aside: it takes one out and one return run of one block, both counted.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das von Hand als „{}“ gebildete Paar ruht: Nötig sind eine Hinfahrt und eine Rückfahrt eines Blocks, beide gewertet.</translation>
     </message>
     <message>
         <source>The pairs as CSV</source>
@@ -1074,15 +1074,15 @@ Das Ergebnis zeigt, was es änderte, jede verworfene Fahrt wieder zu werten.</tr
     </message>
     <message>
         <source>The residuals are no ordinary scatter {}: the interval is rough. Look for a pair that stands apart, and lean on the dealt labels, which need no bell curve.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Residuen streuen nicht gewöhnlich {}: Das Intervall ist nur grob. Suchen Sie nach einem abseits liegenden Paar und stützen Sie sich auf das Vertauschen der Zuordnung, das keine Glockenkurve braucht.</translation>
     </message>
     <message>
         <source>The residuals are perhaps no ordinary scatter {}: the interval is rough. Look for a pair that stands apart, and lean on the dealt labels, which need no bell curve.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Residuen streuen vielleicht nicht gewöhnlich {}: Das Intervall ist nur grob. Suchen Sie nach einem abseits liegenden Paar und stützen Sie sich auf das Vertauschen der Zuordnung, das keine Glockenkurve braucht.</translation>
     </message>
     <message>
         <source>The residuals look like ordinary scatter {}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Residuen sehen nach gewöhnlicher Streuung aus {}.</translation>
     </message>
     <message>
         <source>The run that the recording belongs to</source>
@@ -1094,11 +1094,11 @@ Das Ergebnis zeigt, was es änderte, jede verworfene Fahrt wieder zu werten.</tr
     </message>
     <message>
         <source>The sheet has times of day only; {} was taken as its date.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Blatt enthält nur Uhrzeiten; als Datum wurde {} angenommen.</translation>
     </message>
     <message>
         <source>The sheet was read with {}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Blatt wurde gelesen mit: {}.</translation>
     </message>
     <message>
         <source>The smallest effect that you would care about, per cent (default 1)</source>
@@ -1110,27 +1110,27 @@ Das Ergebnis zeigt, was es änderte, jede verworfene Fahrt wieder zu werten.</tr
     </message>
     <message>
         <source>There is an effect, but it is smaller than the {} % that you care about.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es gibt einen Effekt, aber er ist kleiner als die {} %, auf die es Ihnen ankommt.</translation>
     </message>
     <message>
         <source>These runs cannot tell {} from {}: the effect lies between {} ({} interval).</source>
-        <translation type="unfinished"></translation>
+        <translation>Anhand dieser Fahrten lässt sich {} nicht von {} unterscheiden: Der Effekt liegt zwischen {} ({}-Intervall).</translation>
     </message>
     <message>
         <source>They could have shown {} % or more; more pairs alone would hardly show {} % at this noise.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sie hätten {} % oder mehr zeigen können; mehr Paare allein würden {} % bei diesem Rauschen kaum sichtbar machen.</translation>
     </message>
     <message>
         <source>They could have shown {} % or more; such a day can show {} %, so driving it once more is worth while.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sie hätten {} % oder mehr zeigen können; ein solcher Tag kann {} % zeigen, es lohnt sich also, ihn noch einmal zu fahren.</translation>
     </message>
     <message>
         <source>They could have shown {} % or more; {} more pair a block would show {} %.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sie hätten {} % oder mehr zeigen können; mit {} weiteren Paar je Block wären {} % nachweisbar.</translation>
     </message>
     <message>
         <source>They could have shown {} % or more; {} more pairs a block would show {} %.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sie hätten {} % oder mehr zeigen können; mit {} weiteren Paaren je Block wären {} % nachweisbar.</translation>
     </message>
     <message>
         <source>Tie an out and a return run of one block, whatever their gap</source>
@@ -1150,7 +1150,7 @@ Das Ergebnis zeigt, was es änderte, jede verworfene Fahrt wieder zu werten.</tr
     </message>
     <message>
         <source>Undone</source>
-        <translation type="unfinished"></translation>
+        <translation>Rückgängig gemacht</translation>
     </message>
     <message>
         <source>Unit of consumption for people: l_per_100km, mpg_us, mpg_imp, km_per_l (default: that of the runs). JSON and CSV do not change</source>
@@ -1174,7 +1174,7 @@ Das Ergebnis zeigt, was es änderte, jede verworfene Fahrt wieder zu werten.</tr
     </message>
     <message>
         <source>Verdict looked at</source>
-        <translation type="unfinished"></translation>
+        <translation>Urteil angesehen</translation>
     </message>
     <message>
         <source>Verdicts: less, more, no difference as large as the margin, cannot tell, no verdict.
@@ -1204,7 +1204,7 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     </message>
     <message>
         <source>What these runs could have shown is not known without a verdict.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was diese Fahrten hätten zeigen können, ist ohne Urteil nicht bekannt.</translation>
     </message>
     <message>
         <source>What to set</source>
@@ -1236,19 +1236,19 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     </message>
     <message>
         <source>With every discarded run put back: no verdict.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mit allen verworfenen Fahrten: kein Urteil.</translation>
     </message>
     <message>
         <source>With every discarded run put back: {} ({} interval: {}), verdict: {}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mit allen verworfenen Fahrten: {} ({}-Intervall: {}), Urteil: {}.</translation>
     </message>
     <message>
         <source>With {} pairs none of these checks has much power: passing them proves little.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bei {} Paaren ist keine dieser Prüfungen sehr trennscharf: Sie zu bestehen, beweist wenig.</translation>
     </message>
     <message>
         <source>With {} pairs these checks see gross faults only.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bei {} Paaren sehen diese Prüfungen nur grobe Mängel.</translation>
     </message>
     <message>
         <source>Without NAME=VALUE the properties that differ from their defaults are listed; &apos;NAME=&apos; goes back to the default.</source>
@@ -1256,11 +1256,11 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     </message>
     <message>
         <source>Without any one of the {} pairs the effect stays between {}; the verdict does not stay the same.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lässt man je eines der {} Paare weg, bleibt der Effekt zwischen {}; das Urteil bleibt nicht bestehen.</translation>
     </message>
     <message>
         <source>Without any one of the {} pairs the effect stays between {}; the verdict stays the same.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lässt man je eines der {} Paare weg, bleibt der Effekt zwischen {}; auch das Urteil bleibt bestehen.</translation>
     </message>
     <message>
         <source>Without configuration it is that of the last run; without direction, the other one.</source>
@@ -1280,7 +1280,7 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     </message>
     <message>
         <source>a gust or a passing vehicle{}: {} times the usual scatter{}</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Böe oder ein vorbeifahrendes Fahrzeug{}: das {}-Fache der üblichen Streuung{}</translation>
     </message>
     <message>
         <source>a number from 0 to 0.5</source>
@@ -1304,7 +1304,7 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     </message>
     <message>
         <source>a timed accessory</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Nebenverbraucher mit Zeitschaltung</translation>
     </message>
     <message>
         <source>a {} recording has no columns to name</source>
@@ -1317,27 +1317,27 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     </message>
     <message>
         <source>accessory change</source>
-        <translation type="unfinished"></translation>
+        <translation>Verbraucherlast geändert</translation>
     </message>
     <message>
         <source>accessory load changed</source>
-        <translation type="unfinished"></translation>
+        <translation>Verbraucherlast geändert</translation>
     </message>
     <message>
         <source>accessory load {} W higher than it should be{}{}{}</source>
-        <translation type="unfinished"></translation>
+        <translation>die Nebenverbraucherlast war {} W höher, als sie sein sollte{}{}{}</translation>
     </message>
     <message>
         <source>accessory load {} W lower than it should be{}{}{}</source>
-        <translation type="unfinished"></translation>
+        <translation>die Nebenverbraucherlast war {} W niedriger, als sie sein sollte{}{}{}</translation>
     </message>
     <message>
         <source>accessory timer</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeitschaltung schaltete ab</translation>
     </message>
     <message>
         <source>accessory_change</source>
-        <translation type="unfinished"></translation>
+        <translation>Verbraucherlast geändert</translation>
     </message>
     <message>
         <source>accessory_change</source>
@@ -1346,7 +1346,7 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     </message>
     <message>
         <source>accessory_timer</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeitschaltung schaltete ab</translation>
     </message>
     <message>
         <source>accessory_timer</source>
@@ -1364,11 +1364,11 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     </message>
     <message>
         <source>adjusted</source>
-        <translation type="unfinished"></translation>
+        <translation>während der Fahrt verstellt</translation>
     </message>
     <message>
         <source>adjusted during the run</source>
-        <translation type="unfinished"></translation>
+        <translation>während der Fahrt verstellt</translation>
     </message>
     <message>
         <source>adjusted</source>
@@ -1378,11 +1378,11 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>air</source>
         <comment>a check</comment>
-        <translation type="unfinished"></translation>
+        <translation>Luft</translation>
     </message>
     <message>
         <source>allowing for pairs that resemble their neighbours</source>
-        <translation type="unfinished"></translation>
+        <translation>korrelierte Paare</translation>
     </message>
     <message>
         <source>an output of {} W (--output-w)</source>
@@ -1390,11 +1390,11 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     </message>
     <message>
         <source>an unknown amount</source>
-        <translation type="unfinished"></translation>
+        <translation>unbekannt viel</translation>
     </message>
     <message>
         <source>an unknown amount km/h</source>
-        <translation type="unfinished"></translation>
+        <translation>eine unbekannte Geschwindigkeit</translation>
     </message>
     <message>
         <source>and {} more; &apos;bothways runs&apos; lists them</source>
@@ -1402,28 +1402,28 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     </message>
     <message>
         <source>assumption not met</source>
-        <translation type="unfinished"></translation>
+        <translation>Annahme verletzt</translation>
     </message>
     <message>
         <source>baseline stayed</source>
-        <translation type="unfinished"></translation>
+        <translation>beständige Referenz</translation>
     </message>
     <message>
         <source>baseline</source>
         <comment>a check</comment>
-        <translation type="unfinished"></translation>
+        <translation>Referenz</translation>
     </message>
     <message>
         <source>battery balance</source>
-        <translation type="unfinished"></translation>
+        <translation>Batterie nicht ausgeglichen</translation>
     </message>
     <message>
         <source>battery not balanced</source>
-        <translation type="unfinished"></translation>
+        <translation>Batterie nicht ausgeglichen</translation>
     </message>
     <message>
         <source>battery_balance</source>
-        <translation type="unfinished"></translation>
+        <translation>Batterie nicht ausgeglichen</translation>
     </message>
     <message>
         <source>battery_balance</source>
@@ -1443,30 +1443,30 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>before</source>
         <comment>run</comment>
-        <translation type="unfinished"></translation>
+        <translation>zuvor</translation>
     </message>
     <message>
         <source>began {} min after the cold start; warming up bends the drift, and no design takes that out</source>
-        <translation type="unfinished"></translation>
+        <translation>begann {} min nach dem Kaltstart; der Warmlauf krümmt die Drift, und kein Versuchsplan rechnet das heraus</translation>
     </message>
     <message>
         <source>block means</source>
-        <translation type="unfinished"></translation>
+        <translation>Blockmittel</translation>
     </message>
     <message>
         <source>block</source>
         <comment>after in</comment>
-        <translation type="unfinished"></translation>
+        <translation>Block</translation>
     </message>
     <message>
         <source>blocks</source>
         <comment>after in</comment>
-        <translation type="unfinished"></translation>
+        <translation>Blöcken</translation>
     </message>
     <message>
         <source>blocks</source>
         <comment>companion</comment>
-        <translation type="unfinished"></translation>
+        <translation>Blockmittel</translation>
     </message>
     <message>
         <source>bothways: stopped by a fault of its own: {}</source>
@@ -1479,11 +1479,11 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>bracket</source>
         <comment>companion</comment>
-        <translation type="unfinished"></translation>
+        <translation>Eingabelung</translation>
     </message>
     <message>
         <source>bracketing</source>
-        <translation type="unfinished"></translation>
+        <translation>Eingabelung</translation>
     </message>
     <message>
         <source>cannot be written: {}</source>
@@ -1491,7 +1491,7 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     </message>
     <message>
         <source>cannot tell</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht entscheidbar</translation>
     </message>
     <message>
         <source>column &apos;{}&apos;</source>
@@ -1527,17 +1527,17 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>correlated</source>
         <comment>companion</comment>
-        <translation type="unfinished"></translation>
+        <translation>korrelierte Paare</translation>
     </message>
     <message>
         <source>counted run</source>
         <comment>after from</comment>
-        <translation type="unfinished"></translation>
+        <translation>gewerteten Fahrt</translation>
     </message>
     <message>
         <source>counted runs</source>
         <comment>after from</comment>
-        <translation type="unfinished"></translation>
+        <translation>gewerteten Fahrten</translation>
     </message>
     <message>
         <source>counted</source>
@@ -1546,11 +1546,11 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     </message>
     <message>
         <source>counting began before the vehicle was cruising: {} % above the target speed</source>
-        <translation type="unfinished"></translation>
+        <translation>die Messung begann, bevor das Fahrzeug gleichmäßig fuhr: {} % über der Zielgeschwindigkeit</translation>
     </message>
     <message>
         <source>counting began before the vehicle was cruising: {} % below the target speed</source>
-        <translation type="unfinished"></translation>
+        <translation>die Messung begann, bevor das Fahrzeug gleichmäßig fuhr: {} % unter der Zielgeschwindigkeit</translation>
     </message>
     <message>
         <source>counting run {} again</source>
@@ -1563,7 +1563,7 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>curve</source>
         <comment>a check</comment>
-        <translation type="unfinished"></translation>
+        <translation>Krümmung</translation>
     </message>
     <message>
         <source>cut {} into {} run: {} new, {} given their part</source>
@@ -1575,7 +1575,7 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     </message>
     <message>
         <source>dealing the labels</source>
-        <translation type="unfinished"></translation>
+        <translation>Vertauschen der Zuordnung</translation>
     </message>
     <message>
         <source>default {}</source>
@@ -1592,7 +1592,7 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>direction</source>
         <comment>a check</comment>
-        <translation type="unfinished"></translation>
+        <translation>Richtung</translation>
     </message>
     <message>
         <source>direction</source>
@@ -1620,19 +1620,19 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>doubtful</source>
         <comment>grade of a finding</comment>
-        <translation type="unfinished"></translation>
+        <translation>zweifelhaft</translation>
     </message>
     <message>
         <source>drive slip</source>
-        <translation type="unfinished"></translation>
+        <translation>Antrieb rutschte</translation>
     </message>
     <message>
         <source>drive slipped</source>
-        <translation type="unfinished"></translation>
+        <translation>Antrieb rutschte</translation>
     </message>
     <message>
         <source>drive_slip</source>
-        <translation type="unfinished"></translation>
+        <translation>Antrieb rutschte</translation>
     </message>
     <message>
         <source>drive_slip</source>
@@ -1646,7 +1646,7 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     </message>
     <message>
         <source>equal scatter</source>
-        <translation type="unfinished"></translation>
+        <translation>gleiche Streuung</translation>
     </message>
     <message>
         <source>equivalent</source>
@@ -1668,11 +1668,11 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     </message>
     <message>
         <source>fine display</source>
-        <translation type="unfinished"></translation>
+        <translation>feine Anzeige</translation>
     </message>
     <message>
         <source>fragile</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht robust</translation>
     </message>
     <message>
         <source>fuel_gal_us</source>
@@ -1686,7 +1686,7 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     </message>
     <message>
         <source>gal (US)</source>
-        <translation type="unfinished"></translation>
+        <translation>gal (US)</translation>
     </message>
     <message>
         <source>held speed: {} km/h; set road_speed.target_kmh to choose it</source>
@@ -1695,7 +1695,7 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>holds</source>
         <comment>a check</comment>
-        <translation type="unfinished"></translation>
+        <translation>erfüllt</translation>
     </message>
     <message>
         <source>hours above 0</source>
@@ -1724,15 +1724,15 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     </message>
     <message>
         <source>independent pairs</source>
-        <translation type="unfinished"></translation>
+        <translation>unabhängige Paare</translation>
     </message>
     <message>
         <source>interim</source>
-        <translation type="unfinished"></translation>
+        <translation>vorläufig</translation>
     </message>
     <message>
         <source>interrupted</source>
-        <translation type="unfinished"></translation>
+        <translation>Fahrt unterbrochen</translation>
     </message>
     <message>
         <source>interrupted</source>
@@ -1757,11 +1757,11 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     </message>
     <message>
         <source>its switch-on time is not noted</source>
-        <translation type="unfinished"></translation>
+        <translation>sein Einschaltzeitpunkt ist nicht notiert</translation>
     </message>
     <message>
         <source>kWh/100 km</source>
-        <translation type="unfinished"></translation>
+        <translation>kWh/100 km</translation>
     </message>
     <message>
         <source>kept as they are, without a meaning: {}{}</source>
@@ -1773,7 +1773,7 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     </message>
     <message>
         <source>km/L</source>
-        <translation type="unfinished"></translation>
+        <translation>km/l</translation>
     </message>
     <message>
         <source>km/h above 0</source>
@@ -1797,7 +1797,7 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>labels</source>
         <comment>companion</comment>
-        <translation type="unfinished"></translation>
+        <translation>Vertauschen der Zuordnung</translation>
     </message>
     <message>
         <source>less</source>
@@ -1806,11 +1806,11 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     </message>
     <message>
         <source>load lost</source>
-        <translation type="unfinished"></translation>
+        <translation>Last verloren</translation>
     </message>
     <message>
         <source>load_lost</source>
-        <translation type="unfinished"></translation>
+        <translation>Last verloren</translation>
     </message>
     <message>
         <source>load_lost</source>
@@ -1832,11 +1832,11 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     </message>
     <message>
         <source>mean road speed {} % above the target{}</source>
-        <translation type="unfinished"></translation>
+        <translation>die mittlere Geschwindigkeit lag {} % über dem Ziel{}</translation>
     </message>
     <message>
         <source>mean road speed {} % below the target{}</source>
-        <translation type="unfinished"></translation>
+        <translation>die mittlere Geschwindigkeit lag {} % unter dem Ziel{}</translation>
     </message>
     <message>
         <source>minutes above 0</source>
@@ -1853,11 +1853,11 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     </message>
     <message>
         <source>mpg (US)</source>
-        <translation type="unfinished"></translation>
+        <translation>mpg (US)</translation>
     </message>
     <message>
         <source>mpg (imperial)</source>
-        <translation type="unfinished"></translation>
+        <translation>mpg (imp.)</translation>
     </message>
     <message>
         <source>mpg_imp</source>
@@ -1879,19 +1879,19 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     </message>
     <message>
         <source>no difference as large as the margin</source>
-        <translation type="unfinished"></translation>
+        <translation>kein relevanter Unterschied</translation>
     </message>
     <message>
         <source>no limit is set</source>
-        <translation type="unfinished"></translation>
+        <translation>keine Grenze gesetzt</translation>
     </message>
     <message>
         <source>no pair apart</source>
-        <translation type="unfinished"></translation>
+        <translation>kein Ausreißer</translation>
     </message>
     <message>
         <source>no samples of {}{}</source>
-        <translation type="unfinished"></translation>
+        <translation>keine Messwerte{1}: {0}</translation>
     </message>
     <message>
         <source>no speed was held for a minute</source>
@@ -1899,7 +1899,7 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     </message>
     <message>
         <source>no true reading{}, for {} s</source>
-        <translation type="unfinished"></translation>
+        <translation>kein glaubhafter Messwert{}, {} s lang</translation>
     </message>
     <message>
         <source>no verb was given; expected one of {}</source>
@@ -1907,15 +1907,15 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     </message>
     <message>
         <source>no verdict</source>
-        <translation type="unfinished"></translation>
+        <translation>kein Urteil</translation>
     </message>
     <message>
         <source>none moves it down</source>
-        <translation type="unfinished"></translation>
+        <translation>keine verschiebt ihn nach unten</translation>
     </message>
     <message>
         <source>none moves it up</source>
-        <translation type="unfinished"></translation>
+        <translation>keine verschiebt den Effekt nach oben</translation>
     </message>
     <message>
         <source>none</source>
@@ -1925,7 +1925,7 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>normal</source>
         <comment>a check</comment>
-        <translation type="unfinished"></translation>
+        <translation>Verteilung</translation>
     </message>
     <message>
         <source>not checked until set</source>
@@ -1934,32 +1934,32 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>not computed</source>
         <comment>a check</comment>
-        <translation type="unfinished"></translation>
+        <translation>nicht berechnet</translation>
     </message>
     <message>
         <source>not cruising</source>
-        <translation type="unfinished"></translation>
+        <translation>noch nicht auf Tempo</translation>
     </message>
     <message>
         <source>not met</source>
         <comment>a check</comment>
-        <translation type="unfinished"></translation>
+        <translation>verletzt</translation>
     </message>
     <message>
         <source>not noted</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht notiert</translation>
     </message>
     <message>
         <source>not recorded</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht aufgezeichnet</translation>
     </message>
     <message>
         <source>not yet cruising</source>
-        <translation type="unfinished"></translation>
+        <translation>noch nicht auf Tempo</translation>
     </message>
     <message>
         <source>not_cruising</source>
-        <translation type="unfinished"></translation>
+        <translation>noch nicht auf Tempo</translation>
     </message>
     <message>
         <source>not_cruising</source>
@@ -1969,12 +1969,12 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>note</source>
         <comment>a check</comment>
-        <translation type="unfinished"></translation>
+        <translation>auffällig</translation>
     </message>
     <message>
         <source>note</source>
         <comment>grade of a finding</comment>
-        <translation type="unfinished"></translation>
+        <translation>Hinweis</translation>
     </message>
     <message>
         <source>notes</source>
@@ -2001,7 +2001,7 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     </message>
     <message>
         <source>one switch only</source>
-        <translation type="unfinished"></translation>
+        <translation>nur ein Wechsel</translation>
     </message>
     <message>
         <source>or with a study:</source>
@@ -2010,11 +2010,11 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>order</source>
         <comment>a check</comment>
-        <translation type="unfinished"></translation>
+        <translation>Reihenfolge</translation>
     </message>
     <message>
         <source>ordinary scatter</source>
-        <translation type="unfinished"></translation>
+        <translation>gewöhnliche Streuung</translation>
     </message>
     <message>
         <source>other columns</source>
@@ -2023,7 +2023,7 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     </message>
     <message>
         <source>other reason</source>
-        <translation type="unfinished"></translation>
+        <translation>anderer Grund</translation>
     </message>
     <message>
         <source>other</source>
@@ -2033,28 +2033,28 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>other</source>
         <comment>reason of a discard</comment>
-        <translation type="unfinished"></translation>
+        <translation>anderer Grund</translation>
     </message>
     <message>
         <source>outlier</source>
         <comment>a check</comment>
-        <translation type="unfinished"></translation>
+        <translation>Einzelpaar</translation>
     </message>
     <message>
         <source>output drop</source>
-        <translation type="unfinished"></translation>
+        <translation>Leistung abgefallen</translation>
     </message>
     <message>
         <source>output dropped</source>
-        <translation type="unfinished"></translation>
+        <translation>Leistung abgefallen</translation>
     </message>
     <message>
         <source>output fell by {} %{} and stayed there</source>
-        <translation type="unfinished"></translation>
+        <translation>die Abgabeleistung fiel{1} um {0} % und blieb dort</translation>
     </message>
     <message>
         <source>output_drop</source>
-        <translation type="unfinished"></translation>
+        <translation>Leistung abgefallen</translation>
     </message>
     <message>
         <source>output_drop</source>
@@ -2068,11 +2068,11 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     </message>
     <message>
         <source>over-speed</source>
-        <translation type="unfinished"></translation>
+        <translation>Überdrehzahl</translation>
     </message>
     <message>
         <source>overspeed</source>
-        <translation type="unfinished"></translation>
+        <translation>Überdrehzahl</translation>
     </message>
     <message>
         <source>overspeed</source>
@@ -2089,7 +2089,7 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     </message>
     <message>
         <source>pair</source>
-        <translation type="unfinished"></translation>
+        <translation>Paar</translation>
     </message>
     <message>
         <source>pair</source>
@@ -2098,19 +2098,19 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     </message>
     <message>
         <source>pairs</source>
-        <translation type="unfinished"></translation>
+        <translation>Paare</translation>
     </message>
     <message>
         <source>passing traffic</source>
-        <translation type="unfinished"></translation>
+        <translation>Verkehr</translation>
     </message>
     <message>
         <source>passing traffic noted{}{}</source>
-        <translation type="unfinished"></translation>
+        <translation>vorbeifahrender Verkehr wurde notiert{}{}</translation>
     </message>
     <message>
         <source>passing_traffic</source>
-        <translation type="unfinished"></translation>
+        <translation>Verkehr</translation>
     </message>
     <message>
         <source>passing_traffic</source>
@@ -2133,11 +2133,11 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     </message>
     <message>
         <source>recorded too slowly</source>
-        <translation type="unfinished"></translation>
+        <translation>zu langsam aufgezeichnet</translation>
     </message>
     <message>
         <source>recording ends early</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufzeichnung endet zu früh</translation>
     </message>
     <message>
         <source>relief or cost: an accessory has one of them</source>
@@ -2154,27 +2154,27 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>resolution</source>
         <comment>a check</comment>
-        <translation type="unfinished"></translation>
+        <translation>Auflösung</translation>
     </message>
     <message>
         <source>road speed</source>
-        <translation type="unfinished"></translation>
+        <translation>Zielgeschwindigkeit verfehlt</translation>
     </message>
     <message>
         <source>road speed off target</source>
-        <translation type="unfinished"></translation>
+        <translation>Zielgeschwindigkeit verfehlt</translation>
     </message>
     <message>
         <source>road speed {} % above the target{}</source>
-        <translation type="unfinished"></translation>
+        <translation>die Geschwindigkeit lag {} % über dem Ziel{}</translation>
     </message>
     <message>
         <source>road speed {} % below the target{}</source>
-        <translation type="unfinished"></translation>
+        <translation>die Geschwindigkeit lag {} % unter dem Ziel{}</translation>
     </message>
     <message>
         <source>road_speed</source>
-        <translation type="unfinished"></translation>
+        <translation>Zielgeschwindigkeit verfehlt</translation>
     </message>
     <message>
         <source>road_speed</source>
@@ -2183,7 +2183,7 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     </message>
     <message>
         <source>rotor at {} rpm{}</source>
-        <translation type="unfinished"></translation>
+        <translation>der Rotor erreichte {} U/min{}</translation>
     </message>
     <message>
         <source>rotor_rpm_max</source>
@@ -2192,11 +2192,11 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     </message>
     <message>
         <source>rpm</source>
-        <translation type="unfinished"></translation>
+        <translation>U/min</translation>
     </message>
     <message>
         <source>run interrupted</source>
-        <translation type="unfinished"></translation>
+        <translation>Fahrt unterbrochen</translation>
     </message>
     <message>
         <source>run {}</source>
@@ -2208,15 +2208,15 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     </message>
     <message>
         <source>run {} starts while run {} was still being driven; one vehicle drives one run at a time: are start and duration right?</source>
-        <translation type="unfinished"></translation>
+        <translation>Fahrt {} beginnt, während Fahrt {} noch gefahren wurde; ein Fahrzeug fährt immer nur eine Fahrt: Stimmen Start und Dauer?</translation>
     </message>
     <message>
         <source>run {} took {} times the energy that is usual in this study ({} against {} {}): is the unit right, or was a decimal sign lost?</source>
-        <translation type="unfinished"></translation>
+        <translation>Fahrt {} brauchte das {}-Fache der in dieser Studie üblichen Energie ({} gegen {} {}): Stimmt die Einheit, oder ging ein Dezimalzeichen verloren?</translation>
     </message>
     <message>
         <source>run {} took {} times the fuel that is usual in this study ({} against {} {}): is the unit right, or was a decimal sign lost?</source>
-        <translation type="unfinished"></translation>
+        <translation>Fahrt {} brauchte das {}-Fache des in dieser Studie üblichen Kraftstoffs ({} gegen {} {}): Stimmt die Einheit, oder ging ein Dezimalzeichen verloren?</translation>
     </message>
     <message>
         <source>run {}:</source>
@@ -2236,7 +2236,7 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     </message>
     <message>
         <source>run {}: {} not checked: {}</source>
-        <translation type="unfinished"></translation>
+        <translation>Fahrt {}: {} – nicht geprüft: {}</translation>
     </message>
     <message>
         <source>run {}: {} {} {}</source>
@@ -2278,23 +2278,23 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>runs</source>
         <comment>companion</comment>
-        <translation type="unfinished"></translation>
+        <translation>Einzelfahrten</translation>
     </message>
     <message>
         <source>same air</source>
-        <translation type="unfinished"></translation>
+        <translation>gleiche Luft</translation>
     </message>
     <message>
         <source>same run twice</source>
-        <translation type="unfinished"></translation>
+        <translation>Fahrt doppelt</translation>
     </message>
     <message>
         <source>same start, direction and consumption as run {}: typed twice?</source>
-        <translation type="unfinished"></translation>
+        <translation>Start, Richtung und Verbrauch wie bei Fahrt {}: doppelt eingegeben?</translation>
     </message>
     <message>
         <source>same_run_twice</source>
-        <translation type="unfinished"></translation>
+        <translation>Fahrt doppelt</translation>
     </message>
     <message>
         <source>same_run_twice</source>
@@ -2307,15 +2307,15 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     </message>
     <message>
         <source>sensitive</source>
-        <translation type="unfinished"></translation>
+        <translation>empfindlich</translation>
     </message>
     <message>
         <source>sensor lost</source>
-        <translation type="unfinished"></translation>
+        <translation>Sensor ausgefallen</translation>
     </message>
     <message>
         <source>sensor_lost</source>
-        <translation type="unfinished"></translation>
+        <translation>Sensor ausgefallen</translation>
     </message>
     <message>
         <source>sensor_lost</source>
@@ -2328,15 +2328,15 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     </message>
     <message>
         <source>setting changed</source>
-        <translation type="unfinished"></translation>
+        <translation>Einstellung geändert</translation>
     </message>
     <message>
         <source>setting mismatch</source>
-        <translation type="unfinished"></translation>
+        <translation>Einstellung weicht ab</translation>
     </message>
     <message>
         <source>setting not as set</source>
-        <translation type="unfinished"></translation>
+        <translation>Einstellung weicht ab</translation>
     </message>
     <message>
         <source>setting</source>
@@ -2345,7 +2345,7 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     </message>
     <message>
         <source>setting_changed</source>
-        <translation type="unfinished"></translation>
+        <translation>Einstellung geändert</translation>
     </message>
     <message>
         <source>setting_changed</source>
@@ -2354,7 +2354,7 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     </message>
     <message>
         <source>setting_mismatch</source>
-        <translation type="unfinished"></translation>
+        <translation>Einstellung weicht ab</translation>
     </message>
     <message>
         <source>setting_mismatch</source>
@@ -2363,15 +2363,15 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     </message>
     <message>
         <source>single runs</source>
-        <translation type="unfinished"></translation>
+        <translation>Einzelfahrten</translation>
     </message>
     <message>
         <source>smaller than the margin</source>
-        <translation type="unfinished"></translation>
+        <translation>unter der Relevanzschwelle</translation>
     </message>
     <message>
         <source>something was adjusted during the run{}{}</source>
-        <translation type="unfinished"></translation>
+        <translation>während der Fahrt wurde etwas verstellt{}{}</translation>
     </message>
     <message>
         <source>speed_kmh</source>
@@ -2381,17 +2381,17 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>spoils the run</source>
         <comment>grade of a finding</comment>
-        <translation type="unfinished"></translation>
+        <translation>unbrauchbar</translation>
     </message>
     <message>
         <source>spoils</source>
         <comment>grade of a finding</comment>
-        <translation type="unfinished"></translation>
+        <translation>unbrauchbar</translation>
     </message>
     <message>
         <source>spread</source>
         <comment>a check</comment>
-        <translation type="unfinished"></translation>
+        <translation>Streuung</translation>
     </message>
     <message>
         <source>start</source>
@@ -2405,19 +2405,19 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     </message>
     <message>
         <source>steady wind</source>
-        <translation type="unfinished"></translation>
+        <translation>stetiger Wind</translation>
     </message>
     <message>
         <source>stopped or crawled{}: down to {}</source>
-        <translation type="unfinished"></translation>
+        <translation>angehalten oder gekrochen{}: bis hinab auf {}</translation>
     </message>
     <message>
         <source>straight drift</source>
-        <translation type="unfinished"></translation>
+        <translation>geradlinige Drift</translation>
     </message>
     <message>
         <source>stretch</source>
-        <translation type="unfinished"></translation>
+        <translation>falsche Streckenlänge</translation>
     </message>
     <message>
         <source>stretch</source>
@@ -2431,35 +2431,35 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     </message>
     <message>
         <source>the baseline</source>
-        <translation type="unfinished"></translation>
+        <translation>Referenz</translation>
     </message>
     <message>
         <source>the battery ended {} V higher than it began: fuel went into charging it{}</source>
-        <translation type="unfinished"></translation>
+        <translation>die Batterie endete {} V höher, als sie begann: Kraftstoff floss in ihre Ladung{}</translation>
     </message>
     <message>
         <source>the battery ended {} V lower than it began: fuel was borrowed from it{}</source>
-        <translation type="unfinished"></translation>
+        <translation>die Batterie endete {} V niedriger, als sie begann: Kraftstoff wurde aus ihr geborgt{}</translation>
     </message>
     <message>
         <source>the channel does not vary</source>
-        <translation type="unfinished"></translation>
+        <translation>der Kanal ändert sich nicht</translation>
     </message>
     <message>
         <source>the device</source>
-        <translation type="unfinished"></translation>
+        <translation>Gerät</translation>
     </message>
     <message>
         <source>the device turned without load{}, up to {} rpm: an open circuit, or the belt is off</source>
-        <translation type="unfinished"></translation>
+        <translation>das Gerät drehte{} ohne Last, bis zu {} U/min: ein offener Stromkreis, oder der Riemen ist ab</translation>
     </message>
     <message>
         <source>the distance is {} % longer than the stretch{}</source>
-        <translation type="unfinished"></translation>
+        <translation>die Strecke ist {} % länger als die Messstrecke{}</translation>
     </message>
     <message>
         <source>the distance is {} % shorter than the stretch{}</source>
-        <translation type="unfinished"></translation>
+        <translation>die Strecke ist {} % kürzer als die Messstrecke{}</translation>
     </message>
     <message>
         <source>the drive never leads through one of the gates and on to the other</source>
@@ -2467,11 +2467,11 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     </message>
     <message>
         <source>the drive slipped{}: generator {} % too fast for its rotor{}</source>
-        <translation type="unfinished"></translation>
+        <translation>der Antrieb rutschte{}: der Generator war {} % zu schnell für seinen Rotor{}</translation>
     </message>
     <message>
         <source>the drive slipped{}: generator {} % too slow for its rotor{}</source>
-        <translation type="unfinished"></translation>
+        <translation>der Antrieb rutschte{}: der Generator war {} % zu langsam für seinen Rotor{}</translation>
     </message>
     <message>
         <source>the last line is cut short and was left out</source>
@@ -2495,7 +2495,7 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     </message>
     <message>
         <source>the recording stops {} s before the run does</source>
-        <translation type="unfinished"></translation>
+        <translation>die Aufzeichnung endet {} s vor der Fahrt</translation>
     </message>
     <message>
         <source>the run</source>
@@ -2503,7 +2503,7 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     </message>
     <message>
         <source>the run has no recording</source>
-        <translation type="unfinished"></translation>
+        <translation>die Fahrt hat keine Aufzeichnung</translation>
     </message>
     <message>
         <source>the run has no start; expected start=HH:MM:SS or start=DATE-AND-TIME, like start=05:40 or start=2026-05-09T05:40:00</source>
@@ -2515,15 +2515,15 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     </message>
     <message>
         <source>the setting measured {}° above the one set{}</source>
-        <translation type="unfinished"></translation>
+        <translation>die gemessene Einstellung lag {}° über der vorgegebenen{}</translation>
     </message>
     <message>
         <source>the setting measured {}° below the one set{}</source>
-        <translation type="unfinished"></translation>
+        <translation>die gemessene Einstellung lag {}° unter der vorgegebenen{}</translation>
     </message>
     <message>
         <source>the setting was moved by {}° during the run{}</source>
-        <translation type="unfinished"></translation>
+        <translation>die Einstellung wurde während der Fahrt um {}° verändert{}</translation>
     </message>
     <message>
         <source>the sheet has times of day only; {} was taken as its date</source>
@@ -2579,11 +2579,11 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     </message>
     <message>
         <source>timed accessory dropped out</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeitschaltung schaltete ab</translation>
     </message>
     <message>
         <source>trace ends early</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufzeichnung endet zu früh</translation>
     </message>
     <message>
         <source>trace</source>
@@ -2592,7 +2592,7 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     </message>
     <message>
         <source>trace_ends_early</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufzeichnung endet zu früh</translation>
     </message>
     <message>
         <source>trace_ends_early</source>
@@ -2610,11 +2610,11 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     </message>
     <message>
         <source>vibration</source>
-        <translation type="unfinished"></translation>
+        <translation>Vibration</translation>
     </message>
     <message>
         <source>vibration up to {} m/s²{}{}</source>
-        <translation type="unfinished"></translation>
+        <translation>Vibration bis {} m/s²{}{}</translation>
     </message>
     <message>
         <source>vibration</source>
@@ -2623,11 +2623,11 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     </message>
     <message>
         <source>warming up</source>
-        <translation type="unfinished"></translation>
+        <translation>Warmlauf</translation>
     </message>
     <message>
         <source>warming_up</source>
-        <translation type="unfinished"></translation>
+        <translation>Warmlauf</translation>
     </message>
     <message>
         <source>warming_up</source>
@@ -2654,7 +2654,7 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     </message>
     <message>
         <source>wrong distance</source>
-        <translation type="unfinished"></translation>
+        <translation>falsche Streckenlänge</translation>
     </message>
     <message>
         <source>wrote the pairs to {}</source>
@@ -2687,31 +2687,31 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>{} %</source>
         <comment>stands before the word interval</comment>
-        <translation type="unfinished"></translation>
+        <translation>{}‑%</translation>
     </message>
     <message>
         <source>{} (density)</source>
-        <translation type="unfinished"></translation>
+        <translation>{} (Dichte)</translation>
     </message>
     <message>
         <source>{} (their interval leaves the estimate out)</source>
-        <translation type="unfinished"></translation>
+        <translation>{} (deren Intervall lässt den Schätzwert außerhalb)</translation>
     </message>
     <message>
         <source>{} (wind)</source>
-        <translation type="unfinished"></translation>
+        <translation>{} (Wind)</translation>
     </message>
     <message>
         <source>{} ({} W) had switched itself off before the run</source>
-        <translation type="unfinished"></translation>
+        <translation>{} ({} W) hatte sich schon vor der Fahrt abgeschaltet</translation>
     </message>
     <message>
         <source>{} ({} W) switched itself off at {} s</source>
-        <translation type="unfinished"></translation>
+        <translation>{} ({} W) hat sich bei {} s selbst abgeschaltet</translation>
     </message>
     <message>
         <source>{} ({})</source>
-        <translation type="unfinished"></translation>
+        <translation>{} ({})</translation>
     </message>
     <message>
         <source>{} and {}</source>
@@ -2727,23 +2727,23 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     </message>
     <message>
         <source>{} and {} more channel</source>
-        <translation type="unfinished"></translation>
+        <translation>{} und {} weiterer Kanal</translation>
     </message>
     <message>
         <source>{} and {} more channels</source>
-        <translation type="unfinished"></translation>
+        <translation>{} und {} weitere Kanäle</translation>
     </message>
     <message>
         <source>{} and {} perhaps scatter unalike {}: one noise was taken for both, so the interval may be too narrow or too wide. Find what was restless in one of them: settings, a timer, the traffic.</source>
-        <translation type="unfinished"></translation>
+        <translation>{} und {} streuen vielleicht ungleich {}: Für beide wurde dasselbe Rauschen angenommen, das Intervall kann also zu schmal oder zu breit sein. Suchen Sie, was bei einer der beiden unruhig war: Einstellungen, eine Zeitschaltung, der Verkehr.</translation>
     </message>
     <message>
         <source>{} and {} scatter alike {}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{} und {} streuen gleich {}.</translation>
     </message>
     <message>
         <source>{} and {} scatter unalike {}: one noise was taken for both, so the interval may be too narrow or too wide. Find what was restless in one of them: settings, a timer, the traffic.</source>
-        <translation type="unfinished"></translation>
+        <translation>{} und {} streuen ungleich {}: Für beide wurde dasselbe Rauschen angenommen, das Intervall kann also zu schmal oder zu breit sein. Suchen Sie, was bei einer der beiden unruhig war: Einstellungen, eine Zeitschaltung, der Verkehr.</translation>
     </message>
     <message>
         <source>{} change of the clock</source>
@@ -2776,15 +2776,15 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     </message>
     <message>
         <source>{} from {} in {}; none discarded.</source>
-        <translation type="unfinished"></translation>
+        <translation>{} aus {} in {}; keine verworfen.</translation>
     </message>
     <message>
         <source>{} from {} in {}; {} discarded.</source>
-        <translation type="unfinished"></translation>
+        <translation>{} aus {} in {}; {} verworfen.</translation>
     </message>
     <message>
         <source>{} frozen at one value{} while the vehicle&apos;s speed moved</source>
-        <translation type="unfinished"></translation>
+        <translation>{} auf einem Wert eingefroren{}, während sich die Geschwindigkeit des Fahrzeugs änderte</translation>
     </message>
     <message>
         <source>{} has no column &apos;{}&apos;; expected one of {}</source>
@@ -2796,7 +2796,7 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     </message>
     <message>
         <source>{} km/h</source>
-        <translation type="unfinished"></translation>
+        <translation>{} km/h</translation>
     </message>
     <message>
         <source>{} less</source>
@@ -2816,23 +2816,23 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     </message>
     <message>
         <source>{} move it down</source>
-        <translation type="unfinished"></translation>
+        <translation>{} verschieben ihn nach unten</translation>
     </message>
     <message>
         <source>{} move it up</source>
-        <translation type="unfinished"></translation>
+        <translation>{} verschieben den Effekt nach oben</translation>
     </message>
     <message>
         <source>{} moves it down</source>
-        <translation type="unfinished"></translation>
+        <translation>{} verschiebt ihn nach unten</translation>
     </message>
     <message>
         <source>{} moves it up</source>
-        <translation type="unfinished"></translation>
+        <translation>{} verschiebt den Effekt nach oben</translation>
     </message>
     <message>
         <source>{} mph</source>
-        <translation type="unfinished"></translation>
+        <translation>{} mph</translation>
     </message>
     <message>
         <source>{} not in {}</source>
@@ -2840,7 +2840,7 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     </message>
     <message>
         <source>{} noted by hand{}{}</source>
-        <translation type="unfinished"></translation>
+        <translation>{}, von Hand notiert{}{}</translation>
     </message>
     <message>
         <source>{} or {}</source>
@@ -2856,7 +2856,7 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     </message>
     <message>
         <source>{} read 0{} while the device gave power</source>
-        <translation type="unfinished"></translation>
+        <translation>{} auf 0{}, während das Gerät Leistung abgab</translation>
     </message>
     <message>
         <source>{} requires {}</source>
@@ -2864,11 +2864,11 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     </message>
     <message>
         <source>{} run is discarded; none of them can be put back.</source>
-        <translation type="unfinished"></translation>
+        <translation>{} Fahrt ist verworfen; sie kann nicht wieder gewertet werden.</translation>
     </message>
     <message>
         <source>{} runs are discarded; none of them can be put back.</source>
-        <translation type="unfinished"></translation>
+        <translation>{} Fahrten sind verworfen; keine kann wieder gewertet werden.</translation>
     </message>
     <message>
         <source>{} time given twice</source>
@@ -2896,11 +2896,11 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     </message>
     <message>
         <source>{} used {} energy than {} ({} interval: {}){}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{} verbrauchte {} Energie als {} ({}-Intervall: {}){}.</translation>
     </message>
     <message>
         <source>{} used {} fuel than {} ({} interval: {}){}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{} verbrauchte {} Kraftstoff als {} ({}-Intervall: {}){}.</translation>
     </message>
     <message>
         <source>{} {}</source>
@@ -2913,7 +2913,7 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>{} {}</source>
         <comment>two sentences</comment>
-        <translation type="unfinished"></translation>
+        <translation>{} {}</translation>
     </message>
     <message>
         <source>{}, {}</source>
@@ -2937,11 +2937,11 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     </message>
     <message>
         <source>{}: perhaps too far for chance ({}). Read what was noted for its runs; discard one only for a reason that you would accept if the result went the other way.</source>
-        <translation type="unfinished"></translation>
+        <translation>{}: vielleicht zu weit für einen Zufall ({}). Lesen Sie, was zu seinen Fahrten notiert wurde; verwerfen Sie eine nur aus einem Grund, den Sie auch beim umgekehrten Ergebnis gelten ließen.</translation>
     </message>
     <message>
         <source>{}: too far for chance ({}). Read what was noted for its runs; discard one only for a reason that you would accept if the result went the other way.</source>
-        <translation type="unfinished"></translation>
+        <translation>{}: zu weit für einen Zufall ({}). Lesen Sie, was zu seinen Fahrten notiert wurde; verwerfen Sie eine nur aus einem Grund, den Sie auch beim umgekehrten Ergebnis gelten ließen.</translation>
     </message>
     <message>
         <source>{}: {}</source>
@@ -2953,7 +2953,7 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     </message>
     <message>
         <source>{}: {} ({} interval: {}).</source>
-        <translation type="unfinished"></translation>
+        <translation>{}: {} ({}-Intervall: {}).</translation>
     </message>
     <message>
         <source>{}: {} required {} missing</source>
@@ -2982,11 +2982,11 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     </message>
     <message>
         <source>{}; among {} pairs that is ordinary ({}).</source>
-        <translation type="unfinished"></translation>
+        <translation>{}; unter {} Paaren ist das gewöhnlich ({}).</translation>
     </message>
     <message>
         <source>{}; not to be had from these runs.</source>
-        <translation type="unfinished"></translation>
+        <translation>{}; mit diesen Fahrten nicht zu gewinnen.</translation>
     </message>
     <message>
         <source>{}; the study is as it was</source>
