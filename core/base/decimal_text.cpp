@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/base/decimal_text.h"
 
+#include <fmt/format.h>
+
 namespace bothways::core {
 
 Message decimalText(std::string_view number)
@@ -13,6 +15,11 @@ Message decimalText(std::string_view number)
         return Message::verbatim(std::string(number));
     return message("{}{}{}"_t, number.substr(0, point), ".##decimal sign"_t,
                    number.substr(point + 1));
+}
+
+Message decimalText(double number)
+{
+    return decimalText(fmt::format("{}", number));
 }
 
 } // namespace bothways::core

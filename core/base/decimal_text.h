@@ -12,5 +12,7 @@ namespace bothways::core {
 /// place of a sentence: the reader's decimal sign stands in it. What is no such number stays as it
 /// is.
 [[nodiscard]] Message decimalText(std::string_view number);
+/// With as many digits as tell the number from every other.
+[[nodiscard]] Message decimalText(double number);
 
 } // namespace bothways::core

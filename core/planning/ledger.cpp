@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/planning/ledger.h"
 
-#include <fmt/format.h>
+#include "core/base/decimal_text.h"
 
 #include <algorithm>
 #include <array>
@@ -14,50 +14,53 @@ namespace {
 constexpr double kJoulePerMegajoule = 1e6;
 constexpr double kMetrePer100km = 1e5;
 
-Error wrongLedger(std::string message)
+Error wrongLedger(Message why)
 {
-    return Error{ErrorCode::wrongUse, std::move(message), {}};
+    return Error{ErrorCode::wrongUse, std::move(why), {}};
 }
 
-std::optional<Error> faultOf(const Range& range, std::string_view what)
+std::optional<Error> faultOf(const Range& range, Text<0> what)
 {
     const auto outside = [](double x) { return !(x > 0.0 && x <= 1.0); };
     if (outside(range.low) || outside(range.middle) || outside(range.high))
-        return wrongLedger(fmt::format("{}: {}, {}, {} given; each must be above 0 and at most 1",
-                                       what, range.low, range.middle, range.high));
+        return wrongLedger(message("{}: {}, {}, {} given; each must be above 0 and at most 1"_t,
+                                   what, decimalText(range.low), decimalText(range.middle),
+                                   decimalText(range.high)));
     if (range.low > range.middle || range.middle > range.high)
-        return wrongLedger(fmt::format("{}: {}, {}, {} given; low, middle and high must ascend",
-                                       what, range.low, range.middle, range.high));
+        return wrongLedger(message("{}: {}, {}, {} given; low, middle and high must ascend"_t, what,
+                                   decimalText(range.low), decimalText(range.middle),
+                                   decimalText(range.high)));
     return std::nullopt;
 }
 
-std::optional<Error> faultOf(double value, std::string_view what)
+std::optional<Error> faultOf(double value, Text<0> what)
 {
     if (value > 0.0 && std::isfinite(value))
         return std::nullopt;
-    return wrongLedger(fmt::format("{}: {} given; a number above 0 is expected", what, value));
+    return wrongLedger(
+        message("{}: {} given; a number above 0 is expected"_t, what, decimalText(value)));
 }
 
 std::optional<Error> faultOf(const LedgerOptions& options)
 {
     for (const auto& [value, what] :
-         {std::pair{options.output_w, "output in watts"},
-          std::pair{options.speed_kmh, "speed in km/h"},
-          std::pair{options.consumption_l_per_100km, "consumption in L/100 km"},
-          std::pair{options.heating_value_mj_per_l, "heating value in MJ/L"}})
+         {std::pair{options.output_w, "output in watts"_t},
+          std::pair{options.speed_kmh, "speed in km/h"_t},
+          std::pair{options.consumption_l_per_100km, "consumption in L/100 km"_t},
+          std::pair{options.heating_value_mj_per_l, "heating value in MJ/L"_t}})
         if (auto fault = faultOf(value, what))
             return fault;
-    for (const auto& [range, what] : {std::pair{options.alternator, "alternator efficiency"},
-                                      std::pair{options.marginal, "marginal engine efficiency"},
-                                      std::pair{options.generator, "generator efficiency"},
-                                      std::pair{options.drive, "drive efficiency"}})
+    for (const auto& [range, what] : {std::pair{options.alternator, "alternator efficiency"_t},
+                                      std::pair{options.marginal, "marginal engine efficiency"_t},
+                                      std::pair{options.generator, "generator efficiency"_t},
+                                      std::pair{options.drive, "drive efficiency"_t}})
         if (auto fault = faultOf(range, what))
             return fault;
     if (!(options.induction >= 0.0 && options.induction < 1.0))
         return wrongLedger(
-            fmt::format("induction factor: {} given; 0 to below 1 is expected (1/3 at the "
-                        "best operating point)",
-                        options.induction));
+            message("induction factor: {} given; 0 to below 1 is expected (1/3 at the "
+                    "best operating point)"_t,
+                    decimalText(options.induction)));
     return std::nullopt;
 }
 
@@ -169,13 +172,13 @@ Result<Range> dragAreaCost_l_per_100km(const LedgerOptions& options, double drag
     const Range drive{drive_low, drive_middle, drive_high};
     if (auto fault = faultOf(options))
         return std::move(*fault);
-    if (auto fault = faultOf(drive, "drive efficiency"))
+    if (auto fault = faultOf(drive, "drive efficiency"_t))
         return std::move(*fault);
-    if (auto fault = faultOf(density_kg_m3, "air density in kg/m3"))
+    if (auto fault = faultOf(density_kg_m3, "air density in kg/m3"_t))
         return std::move(*fault);
     if (!std::isfinite(drag_area_m2))
-        return wrongLedger(
-            fmt::format("drag area in m2: {} given; a number is expected", drag_area_m2));
+        return wrongLedger(message("drag area in m2: {} given; a number is expected"_t,
+                                   decimalText(drag_area_m2)));
     const double speed_ms = options.speed_kmh / 3.6;
     const double litres = 0.5 * density_kg_m3 * drag_area_m2 * speed_ms * speed_ms /
                           (options.heating_value_mj_per_l * kJoulePerMegajoule) * kMetrePer100km;

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/planning/plan.h"
 
+#include "core/base/decimal_text.h"
 #include "core/statistics/distributions.h"
 #include "core/study/units.h"
 
@@ -98,9 +99,9 @@ DayDesign plannedDay(std::string_view letters, int k, double pair_min, double sw
     return day;
 }
 
-Error wrongPlan(std::string message)
+Error wrongPlan(Message why)
 {
-    return Error{ErrorCode::wrongUse, std::move(message), {}};
+    return Error{ErrorCode::wrongUse, std::move(why), {}};
 }
 
 std::optional<Error> faultIn(const PlanOptions& options)
@@ -112,41 +113,41 @@ std::optional<Error> faultIn(const PlanOptions& options)
         return std::any_of(options.sequence.begin(), options.sequence.end(), test);
     };
     if (!lettersOnly || !has(isA) || !has(isB))
-        return wrongPlan(
-            fmt::format("the sequence '{}' should be letters A and B, with both in it, "
-                        "like ABA or ABBA",
-                        options.sequence));
+        return wrongPlan(message("the sequence '{}' should be letters A and B, with both in it, "
+                                 "like ABA or ABBA"_t,
+                                 options.sequence));
     constexpr std::size_t kLongest = 1000;
     if (options.sequence.size() > kLongest)
-        return wrongPlan(fmt::format("the sequence has {} letters; at most {} are permitted",
-                                     options.sequence.size(), kLongest));
+        return wrongPlan(message("the sequence has {} letters; at most {} are permitted"_t,
+                                 options.sequence.size(), kLongest));
     if (options.pairs_per_block < 1 || options.pairs_per_block > kMostPairsPerBlock)
-        return wrongPlan(fmt::format("{} pairs a block; 1 to {} are permitted",
-                                     options.pairs_per_block, kMostPairsPerBlock));
+        return wrongPlan(message("{} pairs a block; 1 to {} are permitted"_t,
+                                 options.pairs_per_block, kMostPairsPerBlock));
     const auto outside = [](double value, double above, double most) {
         return !(value > above && value <= most);
     };
     if (outside(options.pair_min, 0.0, 1e5))
-        return wrongPlan(fmt::format("{} minutes a pair; more than 0 is needed, at most 100000",
-                                     options.pair_min));
+        return wrongPlan(message("{} minutes a pair; more than 0 is needed, at most 100000"_t,
+                                 decimalText(options.pair_min)));
     if (!(options.switch_min >= 0.0 && options.switch_min <= 1e5))
-        return wrongPlan(
-            fmt::format("{} minutes a switch; 0 to 100000 are permitted", options.switch_min));
+        return wrongPlan(message("{} minutes a switch; 0 to 100000 are permitted"_t,
+                                 decimalText(options.switch_min)));
     if (outside(options.stretch_km, 0.0, 1e5))
-        return wrongPlan(fmt::format("a stretch of {} km; more than 0 is needed, at most 100000",
-                                     options.stretch_km));
+        return wrongPlan(message("a stretch of {} km; more than 0 is needed, at most 100000"_t,
+                                 decimalText(options.stretch_km)));
     if (outside(options.s, 0.0, 1.0))
-        return wrongPlan(
-            fmt::format("a noise of {} %; more than 0 is needed, at most 100", 100.0 * options.s));
+        return wrongPlan(message("a noise of {} %; more than 0 is needed, at most 100"_t,
+                                 decimalText(100.0 * options.s)));
     if (options.s_df && outside(*options.s_df, 0.0, kInfinity))
-        return wrongPlan(fmt::format(
-            "{} degrees of freedom behind the noise; more than 0 is needed", *options.s_df));
+        return wrongPlan(message("{} degrees of freedom behind the noise; more than 0 is needed"_t,
+                                 decimalText(*options.s_df)));
     if (!(options.confidence > 0.5 && options.confidence < 1.0))
-        return wrongPlan(fmt::format("a confidence of {}; more than 0.5 and less than 1 is needed",
-                                     options.confidence));
+        return wrongPlan(message("a confidence of {}; more than 0.5 and less than 1 is needed"_t,
+                                 decimalText(options.confidence)));
     if (!(options.power > 1.0 - options.confidence && options.power < 1.0))
-        return wrongPlan(fmt::format("a power of {}; more than {} and less than 1 is needed",
-                                     options.power, 1.0 - options.confidence));
+        return wrongPlan(message("a power of {}; more than {} and less than 1 is needed"_t,
+                                 decimalText(options.power),
+                                 decimalText(1.0 - options.confidence)));
     return std::nullopt;
 }
 
@@ -276,10 +277,10 @@ Result<Plan> makePlan(const PlanOptions& options)
     const PlannedDesign design = plannedDesign(options.sequence, options.pairs_per_block,
                                                options.pair_min, options.switch_min);
     if (design.df < kLeastDf || !std::isfinite(design.sqrt_v))
-        return wrongPlan(fmt::format(
-            "{} with {} pairs a block leaves {} degrees of freedom; at least "
-            "{} are needed, so more pairs",
-            options.sequence, options.pairs_per_block, std::max(design.df, 0), kLeastDf));
+        return wrongPlan(message("{} with {} pairs a block leaves {} degrees of freedom; at least "
+                                 "{} are needed, so more pairs"_t,
+                                 options.sequence, options.pairs_per_block, std::max(design.df, 0),
+                                 kLeastDf));
     Plan plan;
     plan.options = options;
     plan.sequence = options.sequence;
@@ -310,14 +311,14 @@ Result<Plan> planFor(double want_log, PlanOptions options)
     if (auto fault = faultIn(options))
         return *std::move(fault);
     if (!(want_log > 0.0) || !std::isfinite(want_log))
-        return wrongPlan("the wanted effect should be more than 0 %");
+        return wrongPlan("the wanted effect should be more than 0 %"_t);
     const auto k = fewestPairs(options.sequence, options.pair_min, options.switch_min, options.s,
                                want_log, options.confidence, options.power);
     if (!k)
-        return wrongPlan(
-            fmt::format("{} with {} pairs a block would still not detect {:.3g} %: want "
-                        "less, or find less noise",
-                        options.sequence, kMostPairsPerBlock, pctFromLog(want_log)));
+        return wrongPlan(message("{} with {} pairs a block would still not detect {} %: want "
+                                 "less, or find less noise"_t,
+                                 options.sequence, kMostPairsPerBlock,
+                                 decimalText(fmt::format("{:.3g}", pctFromLog(want_log)))));
     options.pairs_per_block = *k;
     return makePlan(options);
 }

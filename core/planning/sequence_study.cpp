@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/planning/sequence_study.h"
 
+#include "core/base/decimal_text.h"
 #include "core/statistics/distributions.h"
 
 #include <fmt/format.h>
@@ -151,7 +152,7 @@ Result<SequenceWeakness> simulateWeakness(const PlanOptions& options,
     if (!plan)
         return plan.error();
     if (options.sequence.find('/') != std::string::npos)
-        return Error{ErrorCode::wrongUse, "a sequence over several days cannot be simulated", {}};
+        return Error{ErrorCode::wrongUse, "a sequence over several days cannot be simulated"_t, {}};
     const Design design(plannedPairs(options.sequence, options.pairs_per_block, options.pair_min,
                                      options.switch_min));
     const double critical = tQuantile(0.5 + options.confidence / 2.0, design.df());
@@ -163,7 +164,7 @@ Result<SequenceWeakness> simulateWeakness(const PlanOptions& options,
         int held = 0;
         for (int i = 0; i < repeats; ++i) {
             if (stop.stop_requested())
-                return Error{ErrorCode::stopped, "stopped", {}};
+                return Error{ErrorCode::stopped, "stopped"_t, {}};
             held +=
                 design.absT(day(design, options.s, kDisturbances[d], strength, normal)) <= critical;
         }
@@ -175,7 +176,7 @@ Result<SequenceWeakness> simulateWeakness(const PlanOptions& options,
 Result<std::vector<Plan>> sequencesFor(double hours, const PlanOptions& options)
 {
     if (!(hours > 0.0) || !std::isfinite(hours))
-        return Error{ErrorCode::wrongUse, "the hours on the road should be more than 0", {}};
+        return Error{ErrorCode::wrongUse, "the hours on the road should be more than 0"_t, {}};
     std::vector<Plan> plans;
     for (const char* sequence : {"AB", "ABA", "ABBA", "ABAB", "ABABA", "ABBAABBA", "ABABABA"}) {
         PlanOptions tried = options;
@@ -199,8 +200,9 @@ Result<std::vector<Plan>> sequencesFor(double hours, const PlanOptions& options)
         if (!plan)
             return plan.error();
         return Error{ErrorCode::wrongUse,
-                     fmt::format("{:.3g} hours are too few: ABA with 2 pairs a block takes {:.3g}",
-                                 hours, plan.value().road_hours),
+                     message("{} hours are too few: ABA with 2 pairs a block takes {}"_t,
+                             decimalText(fmt::format("{:.3g}", hours)),
+                             decimalText(fmt::format("{:.3g}", plan.value().road_hours))),
                      {}};
     }
     std::stable_sort(plans.begin(), plans.end(), [](const Plan& a, const Plan& b) {

@@ -97,17 +97,25 @@ Error outside(const RecordingSpan& recording, const Run& run, std::span<const Ru
     if (!bothSame(recording, run)) { // said in the recording's kind of time
         start = at(startIn(recording, run, options) + shift_s);
     }
-    std::string message = fmt::format(
-        "run {} starts at {}, the recording lasts from {} to {}", run.number, formatDateTime(start),
-        formatDateTime(at(recording.from_s)), formatDateTime(at(recording.to_s)));
+    const std::string starts = formatDateTime(start);
+    const std::string from = formatDateTime(at(recording.from_s));
+    const std::string to = formatDateTime(at(recording.to_s));
     for (int minutes = 30; minutes <= 14 * 60; minutes += 30)
         for (const int sign : {1, -1})
             if (holdsAll(recording, runs, shift_s + 60.0 * sign * minutes, options)) {
-                message += fmt::format("; it would fit if the recorder's clock were {} {}",
-                                       hoursAndMinutes(minutes), sign > 0 ? "fast" : "slow");
-                return Error{ErrorCode::badInput, std::move(message), {}};
+                const auto fits =
+                    sign > 0 ? "run {} starts at {}, the recording lasts from {} to {}; it would "
+                               "fit if the recorder's clock were {} fast"_t
+                             : "run {} starts at {}, the recording lasts from {} to {}; it would "
+                               "fit if the recorder's clock were {} slow"_t;
+                return Error{ErrorCode::badInput,
+                             message(fits, run.number, starts, from, to, hoursAndMinutes(minutes)),
+                             {}};
             }
-    return Error{ErrorCode::badInput, std::move(message), {}};
+    return Error{ErrorCode::badInput,
+                 message("run {} starts at {}, the recording lasts from {} to {}"_t, run.number,
+                         starts, from, to),
+                 {}};
 }
 
 /// How a whole recording relates to the study: what to add to startIn().
@@ -127,7 +135,7 @@ Result<Shift> shiftBetween(const RecordingSpan& recording, std::span<const Run> 
         return Shift{shiftFor(recording, *guessed), guessed};
     return Error{ErrorCode::badInput,
                  "the recording tells the time in UTC and the study in local time; expected the "
-                 "local time's offset from UTC, like +02:00",
+                 "local time's offset from UTC, like +02:00"_t,
                  {}};
 }
 
@@ -179,10 +187,10 @@ Result<std::vector<CutProposal>> cutByTimes(const RecordingSpan& recording, cons
 {
     if (study.runs.empty())
         return Error{
-            ErrorCode::badInput, "the study has no runs to cut by; expected their times", {}};
+            ErrorCode::badInput, "the study has no runs to cut by; expected their times"_t, {}};
     if (!recording.first)
         return Error{ErrorCode::badInput,
-                     "the recording has no clock; expected marks, positions or speed to cut by",
+                     "the recording has no clock; expected marks, positions or speed to cut by"_t,
                      {}};
     const auto shift = shiftBetween(recording, study.runs, options);
     if (!shift)
@@ -242,7 +250,7 @@ Result<Run> runFromProposal(const CutProposal& proposal, const RecordingSpan& re
 {
     if (!recording.first)
         return Error{ErrorCode::badInput,
-                     "the recording has no clock; expected the date and time of its start",
+                     "the recording has no clock; expected the date and time of its start"_t,
                      {}};
     Run run;
     run.start = *recording.first;

@@ -4,6 +4,8 @@
 #include "core/recording/geodesic.h"
 #include "core/study/limits.h"
 
+#include "core/base/decimal_text.h"
+
 #include <fmt/format.h>
 
 #include <algorithm>
@@ -322,35 +324,36 @@ std::vector<CutProposal> cutByMarks(const RunTrace& recording, const Study& stud
 
 Outcome checkFence(const Geofence& fence)
 {
-    const auto bad = [](std::string message) {
-        return Error{ErrorCode::badInput, std::move(message), {}};
-    };
-    const std::pair<const char*, std::pair<double, double>> gates[] = {
-        {"start", {fence.start_lat_deg, fence.start_lon_deg}},
-        {"end", {fence.end_lat_deg, fence.end_lon_deg}}};
-    for (const auto& [gate, place] : gates) {
-        if (!(std::abs(place.first) <= 90.0))
-            return bad(
-                fmt::format("the latitude of the {} gate is {}; expected degrees from -90 to 90",
-                            gate, place.first));
-        if (!(std::abs(place.second) <= 180.0))
-            return bad(
-                fmt::format("the longitude of the {} gate is {}; expected degrees from -180 to 180",
-                            gate, place.second));
-    }
+    const auto bad = [](Message why) { return Error{ErrorCode::badInput, std::move(why), {}}; };
+    const auto outside = [](double degrees, double most) { return !(std::abs(degrees) <= most); };
+    if (outside(fence.start_lat_deg, 90.0))
+        return bad(
+            message("the latitude of the start gate is {}; expected degrees from -90 to 90"_t,
+                    decimalText(fence.start_lat_deg)));
+    if (outside(fence.start_lon_deg, 180.0))
+        return bad(
+            message("the longitude of the start gate is {}; expected degrees from -180 to 180"_t,
+                    decimalText(fence.start_lon_deg)));
+    if (outside(fence.end_lat_deg, 90.0))
+        return bad(message("the latitude of the end gate is {}; expected degrees from -90 to 90"_t,
+                           decimalText(fence.end_lat_deg)));
+    if (outside(fence.end_lon_deg, 180.0))
+        return bad(
+            message("the longitude of the end gate is {}; expected degrees from -180 to 180"_t,
+                    decimalText(fence.end_lon_deg)));
     if (!(fence.radius_m > 0.0 && fence.radius_m <= kWidestGate_m))
-        return bad(fmt::format("the gates reach {} m to each side; expected more than 0 and at "
-                               "most {} m",
-                               fence.radius_m, kWidestGate_m));
+        return bad(message("the gates reach {} m to each side; expected more than 0 and at "
+                           "most {} m"_t,
+                           decimalText(fence.radius_m), decimalText(kWidestGate_m)));
     const double apart_m = geodesicBetween(fence.start_lat_deg, fence.start_lon_deg,
                                            fence.end_lat_deg, fence.end_lon_deg)
                                .distance_m;
     if (apart_m == 0.0)
-        return bad("both gates are the same place; expected one at each end of the stretch");
+        return bad("both gates are the same place; expected one at each end of the stretch"_t);
     if (apart_m < fence.radius_m)
-        return bad(fmt::format("the gates are {:.0f} m apart and reach {:.0f} m to each side; "
-                               "expected a stretch that is longer than that",
-                               apart_m, fence.radius_m));
+        return bad(message("the gates are {} m apart and reach {} m to each side; "
+                           "expected a stretch that is longer than that"_t,
+                           fmt::format("{:.0f}", apart_m), fmt::format("{:.0f}", fence.radius_m)));
     return Done{};
 }
 

@@ -110,9 +110,9 @@ std::optional<int> takeOffset_min(std::string_view& text)
     return sign * (*hours * 60 + *minutes);
 }
 
-Error expected(std::string_view text, std::string_view form)
+Error expected(std::string_view text, Text<0> form)
 {
-    return Error{ErrorCode::badInput, fmt::format("'{}' is not {}", text, form), {}};
+    return Error{ErrorCode::badInput, message("'{}' is not {}"_t, text, form), {}};
 }
 
 /// Microseconds on the instant's own clock.
@@ -130,7 +130,7 @@ std::int64_t dayOf_us(std::int64_t us)
 
 Result<Instant> parseDateTime(std::string_view text)
 {
-    constexpr std::string_view kForm = "a date and time like 2026-05-09T05:40:00";
+    constexpr auto kForm = "a date and time like 2026-05-09T05:40:00"_t;
     std::string_view rest = text;
     const auto date = takeDate_us(rest);
     if (!date || (!take(rest, 'T') && !take(rest, 't') && !take(rest, ' ')))
@@ -156,7 +156,7 @@ Result<std::int64_t> parseTimeOfDay_us(std::string_view text)
     std::string_view rest = text;
     const auto time = takeTimeOfDay_us(rest);
     if (!time || !rest.empty())
-        return expected(text, "a time of day like 05:40 or 05:40:30");
+        return expected(text, "a time of day like 05:40 or 05:40:30"_t);
     return *time;
 }
 
@@ -165,7 +165,7 @@ Result<std::int64_t> parseDate_us(std::string_view text)
     std::string_view rest = text;
     const auto date = takeDate_us(rest);
     if (!date || !rest.empty())
-        return expected(text, "a date like 2026-05-09");
+        return expected(text, "a date like 2026-05-09"_t);
     return *date;
 }
 

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/study/properties.h"
 
+#include "core/base/decimal_text.h"
 #include "core/study/clock.h"
 #include "core/study/limits.h"
 
@@ -59,10 +60,10 @@ std::string text(double value)
     return std::string(digits.data(), result.ptr);
 }
 
-Error refusal(std::string_view name, std::string_view value, std::string_view expected)
+Error refusal(std::string_view name, std::string_view value, const Message& expected)
 {
     return Error{ErrorCode::wrongUse,
-                 fmt::format("'{}' is not permitted; expected {}", value, expected),
+                 message("'{}' is not permitted; expected {}"_t, value, expected),
                  std::string(name)};
 }
 
@@ -93,8 +94,10 @@ Result<double> within(std::string_view name, std::string_view value, double low,
     if (given && (inclusive ? *given >= low && *given <= high : *given > low && *given < high))
         return *given;
     return refusal(name, value,
-                   inclusive ? fmt::format("a number from {} to {}", text(low), text(high))
-                             : fmt::format("a number between {} and {}", text(low), text(high)));
+                   inclusive ? message("a number from {} to {}"_t, decimalText(text(low)),
+                                       decimalText(text(high)))
+                             : message("a number between {} and {}"_t, decimalText(text(low)),
+                                       decimalText(text(high))));
 }
 
 Outcome setNumber(StudyProperties& properties, const NumberProperty& property,
@@ -115,7 +118,7 @@ Outcome setNumber(StudyProperties& properties, const NumberProperty& property,
 Outcome setDate(StudyProperties& properties, std::string_view value)
 {
     if (!value.empty() && !parseDate_us(value))
-        return refusal("date", value, "a date like 2026-05-09");
+        return refusal("date", value, "a date like 2026-05-09"_t);
     properties.date = value;
     return Done{};
 }
@@ -125,7 +128,7 @@ Outcome setFuel(StudyProperties& properties, std::string_view value)
     const std::string wanted = value.empty() ? "petrol" : inSmallLetters(value);
     const auto at = std::find(kFuels.begin(), kFuels.end(), wanted);
     if (at == kFuels.end())
-        return refusal("fuel", value, "petrol, e10, diesel or electric");
+        return refusal("fuel", value, "petrol, e10, diesel or electric"_t);
     properties.fuel = static_cast<Fuel>(at - kFuels.begin());
     return Done{};
 }
@@ -159,7 +162,7 @@ Outcome setColdStart(StudyProperties& properties, std::string_view value)
     if (!time || !date)
         return refusal("cold_start", value,
                        "a date and time like 2026-05-09T05:20, or a time of day where the study "
-                       "has a date");
+                       "has a date"_t);
     properties.cold_start = Instant{date.value() + time.value(), std::nullopt};
     return Done{};
 }
@@ -174,7 +177,7 @@ Result<std::string> sequence(std::string_view value)
         std::all_of(given.begin(), given.end(), [](char c) { return c == 'A' || c == 'B'; });
     const bool both = given.find('A') != std::string::npos && given.find('B') != std::string::npos;
     if (!given.empty() && (!known || !both || given.size() > 1000))
-        return refusal("plan.sequence", value, "letters A and B, both of them, like ABA");
+        return refusal("plan.sequence", value, "letters A and B, both of them, like ABA"_t);
     return given;
 }
 
@@ -193,7 +196,7 @@ Outcome setPlan(StudyProperties& properties, std::string_view what, std::string_
         if (!given)
             return given.error();
         if (given.value() != std::floor(given.value()))
-            return refusal(name, value, "a whole number of pairs a block");
+            return refusal(name, value, "a whole number of pairs a block"_t);
         plan.pairs_per_block = static_cast<int>(given.value());
     } else {
         const bool margin = what == "margin";
@@ -229,7 +232,7 @@ Outcome setTimer(StudyProperties& properties, std::string_view full, std::string
     std::string name(withoutBlanks(full.substr(kTimerPrefix.size())));
     std::replace(name.begin(), name.end(), ' ', '_');
     if (name.empty())
-        return refusal(full, value, "the accessory's name after the point");
+        return refusal(full, value, "the accessory's name after the point"_t);
     auto& timers = properties.timed_accessories;
     const auto known = std::find_if(timers.begin(), timers.end(),
                                     [&](const TimedAccessory& t) { return t.name == name; });
@@ -243,7 +246,7 @@ Outcome setTimer(StudyProperties& properties, std::string_view full, std::string
     const auto minutes = comma < value.size() ? number(value.substr(comma + 1)) : std::nullopt;
     if (!watts || !minutes || !(*watts > 0.0) || !(*minutes > 0.0) || *watts > 1e6 ||
         *minutes > 1e4)
-        return refusal(full, value, "watts and minutes above 0, like 300,10");
+        return refusal(full, value, "watts and minutes above 0, like 300,10"_t);
     const TimedAccessory timer{name, *watts, *minutes};
     if (known != timers.end())
         *known = timer;
@@ -288,11 +291,11 @@ Outcome setProperty(StudyProperties& properties, std::string_view name, std::str
     if (const LimitInfo* limit = findLimit(key))
         return setLimit(properties, *limit, value);
     return Error{ErrorCode::wrongUse,
-                 fmt::format("'{}' is no property of a study; expected name, date, baseline, "
-                             "margin, confidence, max_gap, aero_share, fuel, bearing_deg, "
-                             "cold_start, notes, plan.sequence, plan.pairs, plan.margin, "
-                             "plan.confidence, accessory_timer.NAME, or a limit like overspeed.rpm",
-                             name),
+                 message("'{}' is no property of a study; expected name, date, baseline, "
+                         "margin, confidence, max_gap, aero_share, fuel, bearing_deg, "
+                         "cold_start, notes, plan.sequence, plan.pairs, plan.margin, "
+                         "plan.confidence, accessory_timer.NAME, or a limit like overspeed.rpm"_t,
+                         name),
                  {}};
 }
 
@@ -304,7 +307,7 @@ Outcome checkBaseline(const Study& study)
         return Done{};
     return Error{
         ErrorCode::wrongUse,
-        fmt::format("has no baseline '{}'; expected '{}' or '{}'", asked, names[0], names[1]),
+        message("has no baseline '{}'; expected '{}' or '{}'"_t, asked, names[0], names[1]),
         {}};
 }
 

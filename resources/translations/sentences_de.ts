@@ -60,6 +60,14 @@
         <translation> {} gewertete Fahrten haben keinen Partner innerhalb von {} Minuten.</translation>
     </message>
     <message>
+        <source>&apos;&lt;/{}&apos; without its &apos;&gt;&apos;</source>
+        <translation>„&lt;/{}“ ohne sein „&gt;“</translation>
+    </message>
+    <message>
+        <source>&apos;&lt;{}/&apos; without its &apos;&gt;&apos;</source>
+        <translation>„&lt;{}/“ ohne sein „&gt;“</translation>
+    </message>
+    <message>
         <source>&apos;{} {} from trace&apos;</source>
         <translation>„{} {} aus der Aufzeichnung“</translation>
     </message>
@@ -74,6 +82,14 @@
     <message>
         <source>&apos;{}&apos; is no date; expected YYYY-MM-DD, a day that there is</source>
         <translation>„{}“ ist kein Datum; erwartet wird JJJJ-MM-TT, ein Tag, den es gibt</translation>
+    </message>
+    <message>
+        <source>&apos;{}&apos; is no mapping; expected COLUMN=CHANNEL, COLUMN=CHANNEL*FACTOR or COLUMN=CHANNEL*FACTOR+OFFSET</source>
+        <translation>„{}“ ist keine Zuordnung; erwartet wird SPALTE=KANAL, SPALTE=KANAL*FAKTOR oder SPALTE=KANAL*FAKTOR+VERSATZ</translation>
+    </message>
+    <message>
+        <source>&apos;{}&apos; is no property of a study; expected name, date, baseline, margin, confidence, max_gap, aero_share, fuel, bearing_deg, cold_start, notes, plan.sequence, plan.pairs, plan.margin, plan.confidence, accessory_timer.NAME, or a limit like overspeed.rpm</source>
+        <translation>„{}“ ist keine Eigenschaft einer Studie; erwartet wird name, date, baseline, margin, confidence, max_gap, aero_share, fuel, bearing_deg, cold_start, notes, plan.sequence, plan.pairs, plan.margin, plan.confidence, accessory_timer.NAME oder ein Grenzwert wie overspeed.rpm</translation>
     </message>
     <message>
         <source>&apos;{}&apos; is no reason; expected one of {}</source>
@@ -102,6 +118,10 @@
     <message>
         <source>&apos;{}&apos; is not one of l_per_100km, mpg_us, mpg_imp, km_per_l</source>
         <translation>„{}“ ist keines von l_per_100km, mpg_us, mpg_imp, km_per_l</translation>
+    </message>
+    <message>
+        <source>&apos;{}&apos; is not permitted; expected {}</source>
+        <translation>„{}“ ist nicht erlaubt; erwartet wird {}</translation>
     </message>
     <message>
         <source>&apos;{}&apos; is not petrol, e10 or diesel</source>
@@ -180,6 +200,14 @@
     <message>
         <source>; rounding alone scatters a pair by {} %</source>
         <translation>; das Runden allein streut ein Paar um {} %</translation>
+    </message>
+    <message>
+        <source>&lt;/{}&gt; where &lt;/{}&gt; was expected</source>
+        <translation>&lt;/{}&gt;, wo &lt;/{}&gt; erwartet wurde</translation>
+    </message>
+    <message>
+        <source>&lt;/{}&gt; where no end tag was expected</source>
+        <translation>&lt;/{}&gt;, wo kein End-Tag erwartet wurde</translation>
     </message>
     <message>
         <source>A limit of a screening rule for this call: overspeed.rpm=3200; or a timed accessory: accessory_timer.windscreen=450,10 (watts, minutes)</source>
@@ -478,11 +506,15 @@ Wer fährt, fährt; wer mitfährt, tippt.</translation>
     </message>
     <message>
         <source>Is a directory</source>
-        <translation>ist ein Verzeichnis</translation>
+        <translation>ist ein Ordner</translation>
     </message>
     <message>
         <source>Is there an effect, how large, how sure? Several files: a table</source>
         <translation>Gibt es einen Effekt, wie groß, wie sicher? Mehrere Dateien: eine Tabelle</translation>
+    </message>
+    <message>
+        <source>JSON</source>
+        <translation>JSON</translation>
     </message>
     <message>
         <source>L</source>
@@ -801,7 +833,7 @@ accessory_timer.NAME=WATT,MINUTEN und die Grenzen der Sichtungsregeln:</translat
     </message>
     <message>
         <source>Permission denied</source>
-        <translation>keine Berechtigung</translation>
+        <translation>Zugriff verweigert</translation>
     </message>
     <message>
         <source>Positionals</source>
@@ -829,7 +861,7 @@ accessory_timer.NAME=WATT,MINUTEN und die Grenzen der Sichtungsregeln:</translat
     </message>
     <message>
         <source>Read-only file system</source>
-        <translation>Dateisystem ist schreibgeschützt</translation>
+        <translation>schreibgeschütztes Dateisystem</translation>
     </message>
     <message>
         <source>Reasons: {}.
@@ -1271,28 +1303,160 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>Die Fahrtenkarte schreiben, eine Seite zum Ausdrucken für unterwegs</translation>
     </message>
     <message>
+        <source>XML or HTML</source>
+        <translation>XML oder HTML</translation>
+    </message>
+    <message>
         <source>YYYY-MM-DD</source>
         <translation>JJJJ-MM-TT</translation>
+    </message>
+    <message>
+        <source>a &apos;&lt;&apos; without a name</source>
+        <translation>ein „&lt;“ ohne Namen</translation>
+    </message>
+    <message>
+        <source>a CDATA section that is too long</source>
+        <translation>ein zu langer CDATA-Abschnitt</translation>
+    </message>
+    <message>
+        <source>a CDATA section that never ends</source>
+        <translation>ein CDATA-Abschnitt, der nie endet</translation>
+    </message>
+    <message>
+        <source>a byte that is no text</source>
+        <translation>ein Byte, das kein Text ist</translation>
+    </message>
+    <message>
+        <source>a chunk of a recording has not as many rows as its times; restore it from a copy</source>
+        <translation>ein Stück einer Aufzeichnung hat nicht so viele Zeilen wie seine Zeiten; stellen Sie die Studie aus einer Kopie wieder her</translation>
+    </message>
+    <message>
+        <source>a chunk of a recording is damaged: {}</source>
+        <translation>ein Stück einer Aufzeichnung ist beschädigt: {}</translation>
+    </message>
+    <message>
+        <source>a column of dates and none of the time; expected &apos;time&apos; beside &apos;date&apos;</source>
+        <translation>eine Spalte mit Datum und keine mit Zeit; erwartet wird „time“ neben „date“</translation>
+    </message>
+    <message>
+        <source>a comment that never ends</source>
+        <translation>ein Kommentar, der nie endet</translation>
+    </message>
+    <message>
+        <source>a confidence of {}; more than 0.5 and less than 1 is needed</source>
+        <translation>ein Vertrauensniveau von {}; nötig ist mehr als 0,5 und weniger als 1</translation>
     </message>
     <message>
         <source>a consumption of {} L/100 km (--consumption)</source>
         <translation>ein Verbrauch von {} l/100 km (--consumption)</translation>
     </message>
     <message>
+        <source>a database</source>
+        <translation>eine Datenbank</translation>
+    </message>
+    <message>
+        <source>a date and time like 2026-05-09T05:20, or a time of day where the study has a date</source>
+        <translation>Datum und Uhrzeit wie 2026-05-09T05:20 oder, wo die Studie ein Datum hat, eine Uhrzeit</translation>
+    </message>
+    <message>
+        <source>a date and time like 2026-05-09T05:40:00</source>
+        <translation>Datum und Uhrzeit wie 2026-05-09T05:40:00</translation>
+    </message>
+    <message>
+        <source>a date like 2026-05-09</source>
+        <translation>ein Datum wie 2026-05-09</translation>
+    </message>
+    <message>
+        <source>a declaration that never ends</source>
+        <translation>eine Deklaration, die nie endet</translation>
+    </message>
+    <message>
         <source>a gust or a passing vehicle{}: {} times the usual scatter{}</source>
         <translation>eine Böe oder ein vorbeifahrendes Fahrzeug{}: das {}-Fache der üblichen Streuung{}</translation>
+    </message>
+    <message>
+        <source>a header and no rows; expected a recording</source>
+        <translation>eine Kopfzeile und keine Zeilen; erwartet wird eine Aufzeichnung</translation>
+    </message>
+    <message>
+        <source>a line of a run that is not there</source>
+        <translation>eine Zeile einer Fahrt, die es nicht gibt</translation>
+    </message>
+    <message>
+        <source>a line of more than {} KB, or a quote that is never closed; expected a recording in CSV</source>
+        <translation>eine Zeile von mehr als {} KB oder ein Anführungszeichen, das nie schließt; erwartet wird eine Aufzeichnung als CSV</translation>
+    </message>
+    <message>
+        <source>a line of more than {} MB; expected a recording in CSV</source>
+        <translation>eine Zeile von mehr als {} MB; erwartet wird eine Aufzeichnung als CSV</translation>
+    </message>
+    <message>
+        <source>a noise of {} %; more than 0 is needed, at most 100</source>
+        <translation>ein Rauschen von {} %; nötig ist mehr als 0, höchstens 100</translation>
+    </message>
+    <message>
+        <source>a number</source>
+        <translation>eine Zahl</translation>
+    </message>
+    <message>
+        <source>a number above 0</source>
+        <translation>eine Zahl über 0</translation>
+    </message>
+    <message>
+        <source>a number above 0 and at most {}</source>
+        <translation>eine Zahl über 0 und höchstens {}</translation>
+    </message>
+    <message>
+        <source>a number between {} and {}</source>
+        <translation>eine Zahl zwischen {} und {}</translation>
     </message>
     <message>
         <source>a number from 0 to 0.5</source>
         <translation>eine Zahl von 0 bis 0.5</translation>
     </message>
     <message>
+        <source>a number from {} to {}</source>
+        <translation>eine Zahl von {} bis {}</translation>
+    </message>
+    <message>
         <source>a per cent above 0 and below 100</source>
         <translation>Prozent über 0 und unter 100</translation>
     </message>
     <message>
+        <source>a power of {}; more than {} and less than 1 is needed</source>
+        <translation>eine Trennschärfe von {}; nötig ist mehr als {} und weniger als 1</translation>
+    </message>
+    <message>
+        <source>a quote that is never closed; expected a &apos;&quot;&apos; at its end</source>
+        <translation>ein Anführungszeichen, das nie schließt; erwartet wird ein &quot; am Ende</translation>
+    </message>
+    <message>
+        <source>a reference that is none, like &apos;&amp;amp;&apos;</source>
+        <translation>ein Verweis, der keiner ist, wie „&amp;amp;“</translation>
+    </message>
+    <message>
         <source>a road speed of {} km/h (--speed-kmh, or the study&apos;s road_speed.target_kmh)</source>
         <translation>eine Fahrgeschwindigkeit von {} km/h (--speed-kmh oder road_speed.target_kmh der Studie)</translation>
+    </message>
+    <message>
+        <source>a run cannot be tied to itself</source>
+        <translation>eine Fahrt lässt sich nicht mit sich selbst verbinden</translation>
+    </message>
+    <message>
+        <source>a run sheet</source>
+        <translation>ein Fahrtenblatt</translation>
+    </message>
+    <message>
+        <source>a second root element</source>
+        <translation>ein zweites Wurzelelement</translation>
+    </message>
+    <message>
+        <source>a section that is no CDATA</source>
+        <translation>ein Abschnitt, der kein CDATA ist</translation>
+    </message>
+    <message>
+        <source>a sequence over several days cannot be simulated</source>
+        <translation>eine Folge über mehrere Tage lässt sich nicht simulieren</translation>
     </message>
     <message>
         <source>a share between 0 and 1</source>
@@ -1303,8 +1467,40 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>ein Anteil zwischen 0.5 und 1</translation>
     </message>
     <message>
+        <source>a spreadsheet or an archive</source>
+        <translation>eine Tabellenkalkulation oder ein Archiv</translation>
+    </message>
+    <message>
+        <source>a start</source>
+        <translation>ein Start</translation>
+    </message>
+    <message>
+        <source>a stretch of {} km; more than 0 is needed, at most 100000</source>
+        <translation>eine Messstrecke von {} km; nötig ist mehr als 0, höchstens 100000</translation>
+    </message>
+    <message>
+        <source>a study holds at most {} runs</source>
+        <translation>eine Studie fasst höchstens {} Fahrten</translation>
+    </message>
+    <message>
+        <source>a time of day like 05:40 or 05:40:30</source>
+        <translation>eine Uhrzeit wie 05:40 oder 05:40:30</translation>
+    </message>
+    <message>
         <source>a timed accessory</source>
         <translation>ein Nebenverbraucher mit Zeitschaltung</translation>
+    </message>
+    <message>
+        <source>a track point without a time</source>
+        <translation>ein Wegpunkt ohne Zeit</translation>
+    </message>
+    <message>
+        <source>a unit of consumption</source>
+        <translation>eine Einheit des Verbrauchs</translation>
+    </message>
+    <message>
+        <source>a whole number of pairs a block</source>
+        <translation>eine ganze Zahl von Paaren je Block</translation>
     </message>
     <message>
         <source>a {} recording has no columns to name</source>
@@ -1376,6 +1572,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>während der Fahrt verstellt</translation>
     </message>
     <message>
+        <source>air density in kg/m3</source>
+        <translation>Luftdichte in kg/m³</translation>
+    </message>
+    <message>
         <source>air</source>
         <comment>a check</comment>
         <translation>Luft</translation>
@@ -1383,6 +1583,30 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>allowing for pairs that resemble their neighbours</source>
         <translation>korrelierte Paare</translation>
+    </message>
+    <message>
+        <source>alternator efficiency</source>
+        <translation>Wirkungsgrad der Lichtmaschine</translation>
+    </message>
+    <message>
+        <source>an accessory&apos;s name has small letters and no blanks</source>
+        <translation>der Name eines Nebenverbrauchers hat kleine Buchstaben und keine Leerzeichen</translation>
+    </message>
+    <message>
+        <source>an attribute of &lt;{}&gt; that cannot be read</source>
+        <translation>ein Attribut von &lt;{}&gt;, das sich nicht lesen lässt</translation>
+    </message>
+    <message>
+        <source>an end tag without a name</source>
+        <translation>ein End-Tag ohne Namen</translation>
+    </message>
+    <message>
+        <source>an instruction that never ends</source>
+        <translation>eine Anweisung, die nie endet</translation>
+    </message>
+    <message>
+        <source>an odd value lies outside</source>
+        <translation>ein Sonderwert liegt außerhalb</translation>
     </message>
     <message>
         <source>an output of {} W (--output-w)</source>
@@ -1399,6 +1623,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>and {} more; &apos;bothways runs&apos; lists them</source>
         <translation>und {} weitere; „bothways runs“ listet sie auf</translation>
+    </message>
+    <message>
+        <source>another program</source>
+        <translation>einem anderen Programm</translation>
     </message>
     <message>
         <source>assumption not met</source>
@@ -1469,6 +1697,18 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>Blockmittel</translation>
     </message>
     <message>
+        <source>both configurations would be {}; expected two names</source>
+        <translation>beide Konfigurationen hießen dann {}; erwartet werden zwei Namen</translation>
+    </message>
+    <message>
+        <source>both directions would be {}; expected two names</source>
+        <translation>beide Richtungen hießen dann {}; erwartet werden zwei Namen</translation>
+    </message>
+    <message>
+        <source>both gates are the same place; expected one at each end of the stretch</source>
+        <translation>beide Tore sind derselbe Ort; erwartet wird eines an jedem Ende der Messstrecke</translation>
+    </message>
+    <message>
         <source>bothways: stopped by a fault of its own: {}</source>
         <translation>bothways: durch einen eigenen Fehler angehalten: {}</translation>
     </message>
@@ -1486,6 +1726,18 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>Eingabelung</translation>
     </message>
     <message>
+        <source>cannot be read (no permission?); expected a study</source>
+        <translation>lässt sich nicht lesen (keine Berechtigung?); erwartet wird eine Studie</translation>
+    </message>
+    <message>
+        <source>cannot be read or written ({}); nothing was changed</source>
+        <translation>lässt sich nicht lesen oder schreiben ({}); nichts wurde geändert</translation>
+    </message>
+    <message>
+        <source>cannot be read: {}</source>
+        <translation>lässt sich nicht lesen: {}</translation>
+    </message>
+    <message>
         <source>cannot be written: {}</source>
         <translation>lässt sich nicht schreiben: {}</translation>
     </message>
@@ -1496,6 +1748,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>column &apos;{}&apos;</source>
         <translation>Spalte „{}“</translation>
+    </message>
+    <message>
+        <source>column &apos;{}&apos;: &apos;{}&apos; is no time; expected seconds like 12.5, or a date and time like 2026-05-09T05:40:00</source>
+        <translation>Spalte „{}“: „{}“ ist keine Zeit; erwartet werden Sekunden wie 12.5 oder Datum und Uhrzeit wie 2026-05-09T05:40:00</translation>
     </message>
     <message>
         <source>column {}</source>
@@ -1513,6 +1769,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <source>configuration</source>
         <comment>column</comment>
         <translation>Konfiguration</translation>
+    </message>
+    <message>
+        <source>consumption in L/100 km</source>
+        <translation>Verbrauch in l/100 km</translation>
     </message>
     <message>
         <source>consumption</source>
@@ -1618,9 +1878,21 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>Strecke (km)</translation>
     </message>
     <message>
+        <source>does not take this change ({}); nothing was changed</source>
+        <translation>nimmt diese Änderung nicht an ({}); nichts wurde geändert</translation>
+    </message>
+    <message>
         <source>doubtful</source>
         <comment>grade of a finding</comment>
         <translation>zweifelhaft</translation>
+    </message>
+    <message>
+        <source>drag area in m2: {} given; a number is expected</source>
+        <translation>Luftwiderstandsfläche in m²: {} angegeben; erwartet wird eine Zahl</translation>
+    </message>
+    <message>
+        <source>drive efficiency</source>
+        <translation>Wirkungsgrad des Antriebs</translation>
     </message>
     <message>
         <source>drive slip</source>
@@ -1645,6 +1917,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>Dauer (s)</translation>
     </message>
     <message>
+        <source>elements nested too deep</source>
+        <translation>zu tief verschachtelte Elemente</translation>
+    </message>
+    <message>
         <source>equal scatter</source>
         <translation>gleiche Streuung</translation>
     </message>
@@ -1663,8 +1939,44 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>Beleg</translation>
     </message>
     <message>
+        <source>exists already; expected a name that is free</source>
+        <translation>gibt es schon; erwartet wird ein freier Name</translation>
+    </message>
+    <message>
+        <source>expected a new name for configuration {}, on one line</source>
+        <translation>erwartet wird ein neuer Name für die Konfiguration {}, in einer Zeile</translation>
+    </message>
+    <message>
+        <source>expected a new name for direction {}, on one line</source>
+        <translation>erwartet wird ein neuer Name für die Richtung {}, in einer Zeile</translation>
+    </message>
+    <message>
+        <source>expected a run&apos;s start as a number of seconds</source>
+        <translation>erwartet wird der Start einer Fahrt als eine Zahl von Sekunden</translation>
+    </message>
+    <message>
+        <source>expected a whole number from 1 to {}</source>
+        <translation>erwartet wird eine ganze Zahl von 1 bis {}</translation>
+    </message>
+    <message>
+        <source>expected at least one part of the recording</source>
+        <translation>erwartet wird mindestens ein Teil der Aufzeichnung</translation>
+    </message>
+    <message>
         <source>expected one of a run sheet, --trace FILE and --recording NAME</source>
         <translation>erwartet wird eines von dreien: ein Fahrtenblatt, --trace DATEI oder --recording NAME</translation>
+    </message>
+    <message>
+        <source>expected seconds and a word for each mark</source>
+        <translation>erwartet werden zu jeder Marke Sekunden und ein Wort</translation>
+    </message>
+    <message>
+        <source>expected seconds from the run&apos;s start</source>
+        <translation>erwartet werden Sekunden ab dem Start der Fahrt</translation>
+    </message>
+    <message>
+        <source>expected the run&apos;s start as a number of seconds</source>
+        <translation>erwartet wird der Start der Fahrt als eine Zahl von Sekunden</translation>
     </message>
     <message>
         <source>fine display</source>
@@ -1673,6 +1985,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>fragile</source>
         <translation>nicht robust</translation>
+    </message>
+    <message>
+        <source>fuel and kWh cannot be compared; expected one of them in a study</source>
+        <translation>Kraftstoff und kWh lassen sich nicht vergleichen; erwartet wird nur eines von beiden in einer Studie</translation>
     </message>
     <message>
         <source>fuel_gal_us</source>
@@ -1687,6 +2003,54 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>gal (US)</source>
         <translation>gal (US)</translation>
+    </message>
+    <message>
+        <source>generator efficiency</source>
+        <translation>Wirkungsgrad des Generators</translation>
+    </message>
+    <message>
+        <source>has a quote in the header that never closes, or text after one; expected names of columns</source>
+        <translation>hat in der Kopfzeile ein Anführungszeichen, das nie schließt, oder Text danach; erwartet werden Namen von Spalten</translation>
+    </message>
+    <message>
+        <source>has a quote that never closes; expected a second one</source>
+        <translation>hat ein Anführungszeichen, das nie schließt; erwartet wird ein zweites</translation>
+    </message>
+    <message>
+        <source>has an offset from UTC where the other runs have none; expected one on all or on none</source>
+        <translation>hat einen Abstand zu UTC, wo die anderen Fahrten keinen haben; erwartet wird einer bei allen oder bei keiner</translation>
+    </message>
+    <message>
+        <source>has no baseline &apos;{}&apos;; expected &apos;{}&apos; or &apos;{}&apos;</source>
+        <translation>hat keine Referenz „{}“; erwartet wird „{}“ oder „{}“</translation>
+    </message>
+    <message>
+        <source>has no folder to lie in; expected one that exists</source>
+        <translation>liegt in einem Ordner, den es nicht gibt; erwartet wird ein vorhandener</translation>
+    </message>
+    <message>
+        <source>has no name but a value on line {}; expected a name in the header</source>
+        <translation>hat keinen Namen, aber einen Wert in Zeile {}; erwartet wird ein Name in der Kopfzeile</translation>
+    </message>
+    <message>
+        <source>has no offset from UTC where the other runs have one; expected one like +02:00 or Z on all or on none</source>
+        <translation>hat keinen Abstand zu UTC, wo die anderen Fahrten einen haben; erwartet wird einer wie +02:00 oder Z bei allen oder bei keiner</translation>
+    </message>
+    <message>
+        <source>has text after the closing quote; expected the next field (a quote within quotes is written twice)</source>
+        <translation>hat Text nach dem schließenden Anführungszeichen; erwartet wird das nächste Feld (ein Anführungszeichen innerhalb wird doppelt geschrieben)</translation>
+    </message>
+    <message>
+        <source>has times of day; expected a date (YYYY-MM-DD) with them</source>
+        <translation>enthält Uhrzeiten; erwartet wird ein Datum (JJJJ-MM-TT) dazu</translation>
+    </message>
+    <message>
+        <source>has {} numbers that the study has already; without this column the runs are numbered on from its last</source>
+        <translation>hat {} Nummern, die die Studie schon hat; ohne diese Spalte werden die Fahrten ab deren letzter weiter nummeriert</translation>
+    </message>
+    <message>
+        <source>heating value in MJ/L</source>
+        <translation>Heizwert in MJ/l</translation>
     </message>
     <message>
         <source>held speed: {} km/h; set road_speed.target_kmh to choose it</source>
@@ -1727,6 +2091,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>unabhängige Paare</translation>
     </message>
     <message>
+        <source>induction factor: {} given; 0 to below 1 is expected (1/3 at the best operating point)</source>
+        <translation>Induktionsfaktor: {} angegeben; erwartet wird 0 bis unter 1 (1/3 im besten Betriebspunkt)</translation>
+    </message>
+    <message>
         <source>interim</source>
         <translation>vorläufig</translation>
     </message>
@@ -1740,8 +2108,188 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>Fahrt unterbrochen</translation>
     </message>
     <message>
+        <source>is UTF-16 text; expected UTF-8</source>
+        <translation>ist UTF-16-Text; erwartet wird UTF-8</translation>
+    </message>
+    <message>
+        <source>is XML with &lt;{}&gt; outermost; expected &lt;gpx&gt;</source>
+        <translation>ist XML mit &lt;{}&gt; ganz außen; erwartet wird &lt;gpx&gt;</translation>
+    </message>
+    <message>
+        <source>is a directory</source>
+        <translation>ist ein Ordner</translation>
+    </message>
+    <message>
+        <source>is a directory; expected a study</source>
+        <translation>ist ein Ordner; erwartet wird eine Studie</translation>
+    </message>
+    <message>
+        <source>is a directory; expected {}</source>
+        <translation>ist ein Ordner; erwartet wird {}</translation>
+    </message>
+    <message>
+        <source>is a second consumption beside &apos;{}&apos;; expected exactly one</source>
+        <translation>ist ein zweiter Verbrauch neben „{}“; erwartet wird genau einer</translation>
+    </message>
+    <message>
+        <source>is an SQLite database, but not a study; expected a file that Bothways made</source>
+        <translation>ist eine SQLite-Datenbank, aber keine Studie; erwartet wird eine Datei, die Bothways angelegt hat</translation>
+    </message>
+    <message>
+        <source>is being written by another program; nothing was changed</source>
+        <translation>wird gerade von einem anderen Programm beschrieben; nichts wurde geändert</translation>
+    </message>
+    <message>
+        <source>is being written by {}; close it there, or open it for reading</source>
+        <translation>wird gerade von {} beschrieben; schließen Sie die Studie dort, oder öffnen Sie sie nur zum Lesen</translation>
+    </message>
+    <message>
+        <source>is beyond the header: {} fields, expected at most {}</source>
+        <translation>liegt jenseits der Kopfzeile: {} Felder, erwartet höchstens {}</translation>
+    </message>
+    <message>
+        <source>is beyond the header: {} fields, expected at most {} (a comma within a field needs quotes around it)</source>
+        <translation>liegt jenseits der Kopfzeile: {} Felder, erwartet höchstens {} (ein Komma in einem Feld braucht Anführungszeichen darum)</translation>
+    </message>
+    <message>
+        <source>is damaged (SQLite finds broken pages); restore it from a copy</source>
+        <translation>ist beschädigt (SQLite findet zerstörte Seiten); stellen Sie die Datei aus einer Kopie wieder her</translation>
+    </message>
+    <message>
+        <source>is damaged ({}); restore it from a copy</source>
+        <translation>ist beschädigt ({}); stellen Sie die Datei aus einer Kopie wieder her</translation>
+    </message>
+    <message>
+        <source>is damaged: it has no format number</source>
+        <translation>ist beschädigt: Die Formatnummer fehlt</translation>
+    </message>
+    <message>
+        <source>is damaged: its content is not what Bothways wrote last; restore it from a copy</source>
+        <translation>ist beschädigt: Der Inhalt ist nicht der, den Bothways zuletzt geschrieben hat; stellen Sie die Datei aus einer Kopie wieder her</translation>
+    </message>
+    <message>
+        <source>is damaged: {} cannot be read; restore it from a copy</source>
+        <translation>ist beschädigt: {} lässt sich nicht lesen; stellen Sie die Datei aus einer Kopie wieder her</translation>
+    </message>
+    <message>
+        <source>is empty; a counted run needs its consumption</source>
+        <translation>ist leer; eine gewertete Fahrt braucht ihren Verbrauch</translation>
+    </message>
+    <message>
+        <source>is empty; a discarded run needs a rule&apos;s name or &apos;other&apos;</source>
+        <translation>ist leer; eine verworfene Fahrt braucht den Namen einer Regel oder „other“</translation>
+    </message>
+    <message>
+        <source>is empty; expected a date and time like 2026-05-09T05:40:00 or a time of day like 05:40</source>
+        <translation>ist leer; erwartet werden Datum und Uhrzeit wie 2026-05-09T05:40:00 oder eine Uhrzeit wie 05:40</translation>
+    </message>
+    <message>
+        <source>is empty; expected a header line with the names of the columns</source>
+        <translation>ist leer; erwartet wird eine Kopfzeile mit den Namen der Spalten</translation>
+    </message>
+    <message>
+        <source>is empty; expected a name</source>
+        <translation>ist leer; erwartet wird ein Name</translation>
+    </message>
+    <message>
+        <source>is empty; expected a recording in CSV</source>
+        <translation>ist leer; erwartet wird eine Aufzeichnung als CSV</translation>
+    </message>
+    <message>
+        <source>is empty; expected a study</source>
+        <translation>ist leer; erwartet wird eine Studie</translation>
+    </message>
+    <message>
+        <source>is empty; the reason &apos;other&apos; needs words</source>
+        <translation>ist leer; der Grund „other“ braucht einen Beleg</translation>
+    </message>
+    <message>
+        <source>is empty; {} needs a distance</source>
+        <translation>ist leer; {} braucht eine Strecke</translation>
+    </message>
+    <message>
+        <source>is given for a counted run; expected status &apos;discarded&apos;, or none</source>
+        <translation>steht bei einer gewerteten Fahrt; erwartet wird der Status „discarded“ oder nichts</translation>
+    </message>
+    <message>
+        <source>is larger than {} MB; expected {}</source>
+        <translation>ist größer als {} MB; erwartet wird {}</translation>
+    </message>
+    <message>
+        <source>is missing; expected exactly one of l_per_100km, mpg_us, mpg_imp, km_per_l, kwh_per_100km, fuel_l, fuel_gal_us</source>
+        <translation>fehlt; erwartet wird genau eine von l_per_100km, mpg_us, mpg_imp, km_per_l, kwh_per_100km, fuel_l, fuel_gal_us</translation>
+    </message>
+    <message>
+        <source>is missing; expected it in the header</source>
+        <translation>fehlt; erwartet wird sie in der Kopfzeile</translation>
+    </message>
+    <message>
+        <source>is no header of a run sheet; expected names of columns like configuration, direction, start, l_per_100km</source>
+        <translation>ist kein Kopf eines Fahrtenblatts; erwartet werden Spaltennamen wie configuration, direction, start, l_per_100km</translation>
+    </message>
+    <message>
+        <source>is no study; expected a file that Bothways made</source>
+        <translation>ist keine Studie; erwartet wird eine Datei, die Bothways angelegt hat</translation>
+    </message>
+    <message>
+        <source>is no text (it holds zero bytes); expected a run sheet in CSV form</source>
+        <translation>ist kein Text (die Datei enthält Nullbytes); erwartet wird ein Fahrtenblatt als CSV</translation>
+    </message>
+    <message>
+        <source>is no well-formed GPX: {}</source>
+        <translation>ist kein wohlgeformtes GPX: {}</translation>
+    </message>
+    <message>
+        <source>is not UTF-8 text</source>
+        <translation>ist kein UTF-8-Text</translation>
+    </message>
+    <message>
+        <source>is not UTF-8 text; expected a run sheet saved as UTF-8</source>
+        <translation>ist kein UTF-8-Text; erwartet wird ein als UTF-8 gespeichertes Fahrtenblatt</translation>
+    </message>
+    <message>
+        <source>is not UTF-8 text; expected the sheet to be saved as UTF-8</source>
+        <translation>ist kein UTF-8-Text; erwartet wird ein als UTF-8 gespeichertes Blatt</translation>
+    </message>
+    <message>
+        <source>is not a finite number; expected a number above 0</source>
+        <translation>ist keine endliche Zahl; erwartet wird eine Zahl über 0</translation>
+    </message>
+    <message>
+        <source>is not a name for a column of one&apos;s own</source>
+        <translation>ist kein Name für eine eigene Spalte</translation>
+    </message>
+    <message>
         <source>is not a study, and only a study can be changed; make one with &apos;bothways new NAME{0}&apos;, then &apos;bothways import NAME{0} {1}&apos;</source>
         <translation>ist keine Studie, und nur eine Studie lässt sich ändern; angelegt wird eine mit „bothways new NAME{0}“, dann „bothways import NAME{0} {1}“</translation>
+    </message>
+    <message>
+        <source>is one run too many; expected at most {} in a study</source>
+        <translation>ist eine Fahrt zu viel; erwartet werden höchstens {} in einer Studie</translation>
+    </message>
+    <message>
+        <source>is open for reading only; nothing was changed</source>
+        <translation>ist nur zum Lesen geöffnet; nichts wurde geändert</translation>
+    </message>
+    <message>
+        <source>is read-only; make it writable, or copy it to another place</source>
+        <translation>ist schreibgeschützt; machen Sie die Datei beschreibbar, oder kopieren Sie sie an einen anderen Ort</translation>
+    </message>
+    <message>
+        <source>is read-only; nothing was changed</source>
+        <translation>ist schreibgeschützt; nichts wurde geändert</translation>
+    </message>
+    <message>
+        <source>is there twice</source>
+        <translation>kommt zweimal vor</translation>
+    </message>
+    <message>
+        <source>is there twice; expected one of each name</source>
+        <translation>kommt zweimal vor; erwartet wird jeder Name einmal</translation>
+    </message>
+    <message>
+        <source>is {}; expected a recording in CSV, plain text in UTF-8</source>
+        <translation>ist {}; erwartet wird eine Aufzeichnung als CSV, reiner Text in UTF-8</translation>
     </message>
     <message>
         <source>it belongs to no run yet; cut it into runs with &apos;bothways import STUDY --recording NAME --cut times&apos; (or marks, position, speed), or import it with --run N instead</source>
@@ -1754,6 +2302,34 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>it is a study, which is not written over</source>
         <translation>das ist eine Studie, und die wird nicht überschrieben</translation>
+    </message>
+    <message>
+        <source>it is not a compressed block</source>
+        <translation>es ist kein komprimierter Block</translation>
+    </message>
+    <message>
+        <source>it is too short or too long</source>
+        <translation>es ist zu kurz oder zu lang</translation>
+    </message>
+    <message>
+        <source>its checksum or compression is wrong</source>
+        <translation>seine Prüfsumme oder Kompression ist falsch</translation>
+    </message>
+    <message>
+        <source>its counts contradict each other</source>
+        <translation>seine Anzahlen widersprechen sich</translation>
+    </message>
+    <message>
+        <source>its form is unknown</source>
+        <translation>seine Form ist unbekannt</translation>
+    </message>
+    <message>
+        <source>its head is unknown</source>
+        <translation>sein Kopf ist unbekannt</translation>
+    </message>
+    <message>
+        <source>its size cannot be</source>
+        <translation>seine Größe kann nicht sein</translation>
     </message>
     <message>
         <source>its switch-on time is not noted</source>
@@ -1805,6 +2381,14 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>weniger</translation>
     </message>
     <message>
+        <source>letters A and B, both of them, like ABA</source>
+        <translation>eine Folge aus A und B, mit beiden, wie ABA</translation>
+    </message>
+    <message>
+        <source>lies in a folder that is read-only; copy it to another place</source>
+        <translation>liegt in einem schreibgeschützten Ordner; kopieren Sie die Datei an einen anderen Ort</translation>
+    </message>
+    <message>
         <source>load lost</source>
         <translation>Last verloren</translation>
     </message>
@@ -1818,12 +2402,24 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>Last verloren</translation>
     </message>
     <message>
+        <source>local time taken to be UTC{}</source>
+        <translation>Ortszeit angenommen als UTC{}</translation>
+    </message>
+    <message>
+        <source>looks like {}; expected a run sheet in CSV form</source>
+        <translation>sieht nach {} aus; erwartet wird ein Fahrtenblatt als CSV</translation>
+    </message>
+    <message>
         <source>made by Bothways {}</source>
         <translation>angelegt von Bothways {}</translation>
     </message>
     <message>
         <source>made {}</source>
         <translation>{} angelegt</translation>
+    </message>
+    <message>
+        <source>marginal engine efficiency</source>
+        <translation>Grenzwirkungsgrad des Motors</translation>
     </message>
     <message>
         <source>marks</source>
@@ -1845,6 +2441,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>minutes, 0 or more</source>
         <translation>Minuten, 0 oder mehr</translation>
+    </message>
+    <message>
+        <source>more than {} columns; expected {} at most</source>
+        <translation>mehr als {} Spalten; erwartet werden höchstens {}</translation>
     </message>
     <message>
         <source>more</source>
@@ -1870,6 +2470,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>mpg (US)</translation>
     </message>
     <message>
+        <source>needs a distance; expected a column distance_km or distance_mi</source>
+        <translation>braucht eine Strecke; erwartet wird eine Spalte distance_km oder distance_mi</translation>
+    </message>
+    <message>
         <source>new run</source>
         <translation>neue Fahrt</translation>
     </message>
@@ -1878,8 +2482,32 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>neue Fahrt {}</translation>
     </message>
     <message>
+        <source>no RMC or GGA sentence with a time and a position; expected what a receiver with a fix sends</source>
+        <translation>kein RMC- oder GGA-Satz mit Zeit und Position; erwartet wird, was ein Empfänger mit Ortung sendet</translation>
+    </message>
+    <message>
+        <source>no channel beside the time; expected one at least</source>
+        <translation>kein Kanal neben der Zeit; erwartet wird mindestens einer</translation>
+    </message>
+    <message>
+        <source>no channel with a number in it; expected one at least</source>
+        <translation>kein Kanal mit einer Zahl darin; erwartet wird mindestens einer</translation>
+    </message>
+    <message>
+        <source>no column of time among {}; expected &apos;time_s&apos; (seconds) or &apos;time&apos; (date and time), or a mapping that names it</source>
+        <translation>keine Zeitspalte unter {}; erwartet wird „time_s“ (Sekunden) oder „time“ (Datum und Uhrzeit) oder eine Zuordnung, die sie nennt</translation>
+    </message>
+    <message>
         <source>no difference as large as the margin</source>
         <translation>kein relevanter Unterschied</translation>
+    </message>
+    <message>
+        <source>no element</source>
+        <translation>kein Element</translation>
+    </message>
+    <message>
+        <source>no header line with a column of time; expected names like &apos;time_s&apos; (seconds) or &apos;time&apos; (date and time), and channels</source>
+        <translation>keine Kopfzeile mit einer Zeitspalte; erwartet werden Namen wie „time_s“ (Sekunden) oder „time“ (Datum und Uhrzeit) und Kanäle</translation>
     </message>
     <message>
         <source>no limit is set</source>
@@ -1890,12 +2518,28 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>kein Ausreißer</translation>
     </message>
     <message>
+        <source>no row with a time; expected a recording</source>
+        <translation>keine Zeile mit einer Zeit; erwartet wird eine Aufzeichnung</translation>
+    </message>
+    <message>
         <source>no samples of {}{}</source>
         <translation>keine Messwerte{1}: {0}</translation>
     </message>
     <message>
+        <source>no sentence with a right checksum; expected NMEA 0183</source>
+        <translation>kein Satz mit richtiger Prüfsumme; erwartet wird NMEA 0183</translation>
+    </message>
+    <message>
         <source>no speed was held for a minute</source>
         <translation>keine Geschwindigkeit wurde eine Minute lang gehalten</translation>
+    </message>
+    <message>
+        <source>no time that can be read in &apos;{}&apos; and {} other rows, more than half of all; expected a column of time</source>
+        <translation>keine lesbare Zeit in „{}“ und {} anderen Zeilen, mehr als der Hälfte; erwartet wird eine Zeitspalte</translation>
+    </message>
+    <message>
+        <source>no track point; expected a recorded track</source>
+        <translation>kein Wegpunkt; erwartet wird ein aufgezeichneter Weg</translation>
     </message>
     <message>
         <source>no true reading{}, for {} s</source>
@@ -1952,6 +2596,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>not recorded</source>
         <translation>nicht aufgezeichnet</translation>
+    </message>
+    <message>
+        <source>not text</source>
+        <translation>kein Text</translation>
     </message>
     <message>
         <source>not yet cruising</source>
@@ -2053,6 +2701,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>die Abgabeleistung fiel{1} um {0} % und blieb dort</translation>
     </message>
     <message>
+        <source>output in watts</source>
+        <translation>Abgabeleistung in Watt</translation>
+    </message>
+    <message>
         <source>output_drop</source>
         <translation>Leistung abgefallen</translation>
     </message>
@@ -2069,6 +2721,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>over-speed</source>
         <translation>Überdrehzahl</translation>
+    </message>
+    <message>
+        <source>overruling a finding needs words</source>
+        <translation>einen Befund zurückzuweisen braucht eine Begründung</translation>
     </message>
     <message>
         <source>overspeed</source>
@@ -2122,6 +2778,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>petrol (Benzin), e10 oder diesel (Vorgabe petrol)</translation>
     </message>
     <message>
+        <source>petrol, e10, diesel or electric</source>
+        <translation>petrol, e10, diesel oder electric</translation>
+    </message>
+    <message>
         <source>pressure_hpa</source>
         <comment>column</comment>
         <translation>Luftdruck (hPa)</translation>
@@ -2138,6 +2798,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>recording ends early</source>
         <translation>Aufzeichnung endet zu früh</translation>
+    </message>
+    <message>
+        <source>recording {} has no channel &apos;{}&apos;</source>
+        <translation>Aufzeichnung {} hat keinen Kanal „{}“</translation>
     </message>
     <message>
         <source>relief or cost: an accessory has one of them</source>
@@ -2205,6 +2869,34 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>run {} counts already</source>
         <translation>Fahrt {} zählt schon</translation>
+    </message>
+    <message>
+        <source>run {} has no consumption and cannot be counted</source>
+        <translation>Fahrt {} hat keinen Verbrauch und kann nicht gewertet werden</translation>
+    </message>
+    <message>
+        <source>run {} is given two parts; expected one</source>
+        <translation>Fahrt {} bekommt zwei Teile; erwartet wird einer</translation>
+    </message>
+    <message>
+        <source>run {} is not tied by hand</source>
+        <translation>Fahrt {} ist nicht von Hand verbunden</translation>
+    </message>
+    <message>
+        <source>run {} is tied already; untie it first</source>
+        <translation>Fahrt {} ist schon verbunden; lösen Sie sie zuerst</translation>
+    </message>
+    <message>
+        <source>run {} starts at {}, the recording lasts from {} to {}</source>
+        <translation>Fahrt {} beginnt um {}, die Aufzeichnung dauert von {} bis {}</translation>
+    </message>
+    <message>
+        <source>run {} starts at {}, the recording lasts from {} to {}; it would fit if the recorder&apos;s clock were {} fast</source>
+        <translation>Fahrt {} beginnt um {}, die Aufzeichnung dauert von {} bis {}; es würde passen, wenn die Uhr des Loggers {} vorginge</translation>
+    </message>
+    <message>
+        <source>run {} starts at {}, the recording lasts from {} to {}; it would fit if the recorder&apos;s clock were {} slow</source>
+        <translation>Fahrt {} beginnt um {}, die Aufzeichnung dauert von {} bis {}; es würde passen, wenn die Uhr des Loggers {} nachginge</translation>
     </message>
     <message>
         <source>run {} starts while run {} was still being driven; one vehicle drives one run at a time: are start and duration right?</source>
@@ -2302,8 +2994,16 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>Fahrt doppelt</translation>
     </message>
     <message>
+        <source>says the same as &apos;{}&apos;; expected one of the two</source>
+        <translation>sagt dasselbe wie „{}“; erwartet wird eine von beiden</translation>
+    </message>
+    <message>
         <source>screening {} %</source>
         <translation>Sichtung {} %</translation>
+    </message>
+    <message>
+        <source>seconds from the run&apos;s start</source>
+        <translation>Sekunden ab dem Start der Fahrt</translation>
     </message>
     <message>
         <source>sensitive</source>
@@ -2374,6 +3074,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>während der Fahrt wurde etwas verstellt{}{}</translation>
     </message>
     <message>
+        <source>speed in km/h</source>
+        <translation>Geschwindigkeit in km/h</translation>
+    </message>
+    <message>
         <source>speed_kmh</source>
         <comment>column</comment>
         <translation>Geschwindigkeit (km/h)</translation>
@@ -2408,6 +3112,14 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>stetiger Wind</translation>
     </message>
     <message>
+        <source>stopped</source>
+        <translation>angehalten</translation>
+    </message>
+    <message>
+        <source>stopped before the end; nothing was imported</source>
+        <translation>vor dem Ende angehalten; nichts wurde importiert</translation>
+    </message>
+    <message>
         <source>stopped or crawled{}: down to {}</source>
         <translation>angehalten oder gekrochen{}: bis hinab auf {}</translation>
     </message>
@@ -2428,6 +3140,18 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <source>temperature_c</source>
         <comment>column</comment>
         <translation>Temperatur (°C)</translation>
+    </message>
+    <message>
+        <source>text in UTF-16</source>
+        <translation>Text in UTF-16</translation>
+    </message>
+    <message>
+        <source>text outside of the elements</source>
+        <translation>Text außerhalb der Elemente</translation>
+    </message>
+    <message>
+        <source>the accessory&apos;s name after the point</source>
+        <translation>der Name des Nebenverbrauchers nach dem Punkt</translation>
     </message>
     <message>
         <source>the baseline</source>
@@ -2454,6 +3178,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>das Gerät drehte{} ohne Last, bis zu {} U/min: ein offener Stromkreis, oder der Riemen ist ab</translation>
     </message>
     <message>
+        <source>the disk is full; nothing was changed</source>
+        <translation>der Datenträger ist voll; nichts wurde geändert</translation>
+    </message>
+    <message>
         <source>the distance is {} % longer than the stretch{}</source>
         <translation>die Strecke ist {} % länger als die Messstrecke{}</translation>
     </message>
@@ -2474,12 +3202,56 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>der Antrieb rutschte{}: der Generator war {} % zu langsam für seinen Rotor{}</translation>
     </message>
     <message>
+        <source>the file ends within &lt;{}&gt;</source>
+        <translation>die Datei endet innerhalb von &lt;{}&gt;</translation>
+    </message>
+    <message>
+        <source>the gates are {} m apart and reach {} m to each side; expected a stretch that is longer than that</source>
+        <translation>die Tore liegen {} m auseinander und reichen {} m nach jeder Seite; erwartet wird eine Messstrecke, die länger ist</translation>
+    </message>
+    <message>
+        <source>the gates reach {} m to each side; expected more than 0 and at most {} m</source>
+        <translation>die Tore reichen {} m nach jeder Seite; erwartet werden mehr als 0 und höchstens {} m</translation>
+    </message>
+    <message>
+        <source>the hours on the road should be more than 0</source>
+        <translation>die Stunden auf der Straße sollten mehr als 0 sein</translation>
+    </message>
+    <message>
         <source>the last line is cut short and was left out</source>
         <translation>die letzte Zeile ist abgeschnitten und wurde weggelassen</translation>
     </message>
     <message>
+        <source>the latitude of the end gate is {}; expected degrees from -90 to 90</source>
+        <translation>die Breite des Endtors ist {}; erwartet werden Grad von -90 bis 90</translation>
+    </message>
+    <message>
+        <source>the latitude of the start gate is {}; expected degrees from -90 to 90</source>
+        <translation>die Breite des Starttors ist {}; erwartet werden Grad von -90 bis 90</translation>
+    </message>
+    <message>
+        <source>the longitude of the end gate is {}; expected degrees from -180 to 180</source>
+        <translation>die Länge des Endtors ist {}; erwartet werden Grad von -180 bis 180</translation>
+    </message>
+    <message>
+        <source>the longitude of the start gate is {}; expected degrees from -180 to 180</source>
+        <translation>die Länge des Starttors ist {}; erwartet werden Grad von -180 bis 180</translation>
+    </message>
+    <message>
+        <source>the property &apos;{}&apos;</source>
+        <translation>die Eigenschaft „{}“</translation>
+    </message>
+    <message>
         <source>the reason &apos;other&apos; needs words: --evidence &apos;what was seen&apos;</source>
         <translation>der Grund „other“ braucht Worte: --evidence &apos;was zu sehen war&apos;</translation>
+    </message>
+    <message>
+        <source>the recording has no clock; expected marks, positions or speed to cut by</source>
+        <translation>die Aufzeichnung hat keine Uhr; erwartet werden Marken, Positionen oder Geschwindigkeit zum Schneiden</translation>
+    </message>
+    <message>
+        <source>the recording has no clock; expected the date and time of its start</source>
+        <translation>die Aufzeichnung hat keine Uhr; erwartet werden Datum und Uhrzeit ihres Starts</translation>
     </message>
     <message>
         <source>the recording has no mark that begins with &quot;start&quot;</source>
@@ -2498,6 +3270,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>die Aufzeichnung endet {} s vor der Fahrt</translation>
     </message>
     <message>
+        <source>the recording tells the time in UTC and the study in local time; expected the local time&apos;s offset from UTC, like +02:00</source>
+        <translation>die Aufzeichnung nennt die Zeit in UTC und die Studie in Ortszeit; erwartet wird der Abstand der Ortszeit zu UTC, etwa +02:00</translation>
+    </message>
+    <message>
         <source>the run</source>
         <translation>die Fahrt</translation>
     </message>
@@ -2510,8 +3286,20 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>die Fahrt hat keinen Start; erwartet wird start=HH:MM:SS oder start=DATUM-UND-ZEIT, etwa start=05:40 oder start=2026-05-09T05:40:00</translation>
     </message>
     <message>
+        <source>the run has no trace</source>
+        <translation>die Fahrt hat keine Aufzeichnung</translation>
+    </message>
+    <message>
         <source>the run has no {0}, and no run before it says one; expected {0}=NAME</source>
         <translation>der Fahrt fehlt {0}, und keine Fahrt davor gibt es vor; erwartet wird {0}=NAME</translation>
+    </message>
+    <message>
+        <source>the sequence &apos;{}&apos; should be letters A and B, with both in it, like ABA or ABBA</source>
+        <translation>die Folge „{}“ sollte aus A und B bestehen, mit beiden darin, wie ABA oder ABBA</translation>
+    </message>
+    <message>
+        <source>the sequence has {} letters; at most {} are permitted</source>
+        <translation>die Folge hat {} Buchstaben; höchstens {} sind erlaubt</translation>
     </message>
     <message>
         <source>the setting measured {}° above the one set{}</source>
@@ -2534,12 +3322,52 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>die Studie hatte die Aufzeichnung {} schon, mit denselben Zeiten und Zeilen; „bothways undo {}“ nimmt die zweite wieder heraus</translation>
     </message>
     <message>
+        <source>the study has no configuration yet</source>
+        <translation>die Studie hat noch keine Konfiguration</translation>
+    </message>
+    <message>
+        <source>the study has no configuration {}; expected {}</source>
+        <translation>die Studie hat keine Konfiguration {}; erwartet wird {}</translation>
+    </message>
+    <message>
+        <source>the study has no direction yet</source>
+        <translation>die Studie hat noch keine Richtung</translation>
+    </message>
+    <message>
+        <source>the study has no direction {}; expected {}</source>
+        <translation>die Studie hat keine Richtung {}; erwartet wird {}</translation>
+    </message>
+    <message>
+        <source>the study has no recording {}</source>
+        <translation>die Studie hat keine Aufzeichnung {}</translation>
+    </message>
+    <message>
+        <source>the study has no run {}</source>
+        <translation>die Studie hat keine Fahrt {}</translation>
+    </message>
+    <message>
+        <source>the study has no runs to cut by; expected their times</source>
+        <translation>die Studie hat keine Fahrten, nach denen sich schneiden ließe; erwartet werden ihre Zeiten</translation>
+    </message>
+    <message>
+        <source>the study has no such recording</source>
+        <translation>die Studie hat keine solche Aufzeichnung</translation>
+    </message>
+    <message>
+        <source>the study has no such run</source>
+        <translation>die Studie hat keine solche Fahrt</translation>
+    </message>
+    <message>
         <source>the study {}; choose with &apos;bothways set STUDY baseline=NAME&apos;</source>
         <translation>die Studie {}; die Wahl trifft „bothways set STUDIE baseline=NAME“</translation>
     </message>
     <message>
         <source>the target of {} km/h was never held; held speed: {} km/h; set road_speed.target_kmh to choose it</source>
         <translation>das Ziel von {} km/h wurde nie gehalten; gehaltene Geschwindigkeit: {} km/h; road_speed.target_kmh zu setzen, wählt sie</translation>
+    </message>
+    <message>
+        <source>the wanted effect should be more than 0 %</source>
+        <translation>der gesuchte Effekt sollte größer als 0 % sein</translation>
     </message>
     <message>
         <source>there is no language &apos;{}&apos;; expected one of {}</source>
@@ -2562,12 +3390,32 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>es gibt keine Fahrt {}: Die Fahrten der Studie tragen die Nummern {} bis {}</translation>
     </message>
     <message>
+        <source>there is no such file</source>
+        <translation>die Datei gibt es nicht</translation>
+    </message>
+    <message>
+        <source>there is no such file; expected a study</source>
+        <translation>die Datei gibt es nicht; erwartet wird eine Studie</translation>
+    </message>
+    <message>
+        <source>there is no such file; expected {}</source>
+        <translation>die Datei gibt es nicht; erwartet wird {}</translation>
+    </message>
+    <message>
         <source>there is no verb &apos;{}&apos;; expected one of {}</source>
         <translation>den Befehl „{}“ gibt es nicht; erwartet wird einer von {}</translation>
     </message>
     <message>
         <source>there is no verdict in it, so the noise of a pair is not known; give it with --noise</source>
         <translation>darin gibt es kein Urteil, also ist das Rauschen eines Paars nicht bekannt; geben Sie es mit --noise an</translation>
+    </message>
+    <message>
+        <source>there is nothing to redo</source>
+        <translation>es gibt nichts wiederherzustellen</translation>
+    </message>
+    <message>
+        <source>there is nothing to undo</source>
+        <translation>es gibt nichts rückgängig zu machen</translation>
     </message>
     <message>
         <source>this look at a planned study could not be recorded: {}</source>
@@ -2598,6 +3446,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <source>trace_ends_early</source>
         <comment>reason</comment>
         <translation>Aufzeichnung endet zu früh</translation>
+    </message>
+    <message>
+        <source>two columns for the channel &apos;{}&apos;</source>
+        <translation>zwei Spalten für den Kanal „{}“</translation>
     </message>
     <message>
         <source>undecided</source>
@@ -2639,8 +3491,16 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>Warnung: {}</translation>
     </message>
     <message>
+        <source>was made by a newer Bothways (format {}; this one knows formats up to {}); it is left as it is</source>
+        <translation>stammt von einem neueren Bothways (Format {}; dieses kennt Formate bis {}); die Datei bleibt, wie sie ist</translation>
+    </message>
+    <message>
         <source>watts above 0</source>
         <translation>Watt über 0</translation>
+    </message>
+    <message>
+        <source>watts and minutes above 0, like 300,10</source>
+        <translation>Watt und Minuten über 0, wie 300,10</translation>
     </message>
     <message>
         <source>wind_from_deg</source>
@@ -2692,6 +3552,14 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>{} (density)</source>
         <translation>{} (Dichte)</translation>
+    </message>
+    <message>
+        <source>{} (process {}, since {})</source>
+        <translation>{} (Prozess {}, seit {})</translation>
+    </message>
+    <message>
+        <source>{} (recording {}, channel {}, row {}); restore it from a copy</source>
+        <translation>{} (Aufzeichnung {}, Kanal {}, Zeile {}); stellen Sie die Studie aus einer Kopie wieder her</translation>
     </message>
     <message>
         <source>{} (their interval leaves the estimate out)</source>
@@ -2763,6 +3631,18 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>{} Kanal</translation>
     </message>
     <message>
+        <source>{} columns; expected {} at most</source>
+        <translation>{} Spalten; erwartet werden höchstens {}</translation>
+    </message>
+    <message>
+        <source>{} degrees of freedom behind the noise; more than 0 is needed</source>
+        <translation>{} Freiheitsgrade hinter dem Rauschen; nötig ist mehr als 0</translation>
+    </message>
+    <message>
+        <source>{} does not agree with the consumption; expected the same amount, as a number and a unit</source>
+        <translation>{} stimmt nicht mit dem Verbrauch überein; erwartet wird dieselbe Menge als Zahl und Einheit</translation>
+    </message>
+    <message>
         <source>{} empty cell</source>
         <translation>{} leere Zelle</translation>
     </message>
@@ -2787,12 +3667,112 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>{} auf einem Wert eingefroren{}, während sich die Geschwindigkeit des Fahrzeugs änderte</translation>
     </message>
     <message>
+        <source>{} has a decimal comma; the other numbers of this sheet have a decimal point</source>
+        <translation>{} hat ein Dezimalkomma; die anderen Zahlen dieses Blatts haben einen Dezimalpunkt</translation>
+    </message>
+    <message>
+        <source>{} has a decimal point; the other numbers of this sheet have a decimal comma</source>
+        <translation>{} hat einen Dezimalpunkt; die anderen Zahlen dieses Blatts haben ein Dezimalkomma</translation>
+    </message>
+    <message>
         <source>{} has no column &apos;{}&apos;; expected one of {}</source>
         <translation>{} hat keine Spalte „{}“; erwartet wird eine von {}</translation>
     </message>
     <message>
+        <source>{} hours are too few: ABA with 2 pairs a block takes {}</source>
+        <translation>{} Stunden sind zu wenig: ABA mit 2 Paaren je Block dauert {}</translation>
+    </message>
+    <message>
+        <source>{} is a date and time where the lines before have a time of day; expected one form throughout</source>
+        <translation>{} sind Datum und Uhrzeit, wo die Zeilen davor eine Uhrzeit haben; erwartet wird durchweg eine Form</translation>
+    </message>
+    <message>
+        <source>{} is a third configuration; expected {} or {}</source>
+        <translation>{} ist eine dritte Konfiguration; erwartet wird {} oder {}</translation>
+    </message>
+    <message>
+        <source>{} is a third direction; expected {} or {}</source>
+        <translation>{} ist eine dritte Richtung; erwartet wird {} oder {}</translation>
+    </message>
+    <message>
+        <source>{} is a time of day where the lines before have a date and time; expected one form throughout</source>
+        <translation>{} ist eine Uhrzeit, wo die Zeilen davor Datum und Uhrzeit haben; erwartet wird durchweg eine Form</translation>
+    </message>
+    <message>
+        <source>{} is earlier than the line before; expected times in driving order</source>
+        <translation>{} ist früher als die Zeile davor; erwartet werden Zeiten in der Reihenfolge des Fahrens</translation>
+    </message>
+    <message>
+        <source>{} is given already among these runs; expected another number</source>
+        <translation>{} gibt es schon unter diesen Fahrten; erwartet wird eine andere Nummer</translation>
+    </message>
+    <message>
+        <source>{} is given already in the study; expected another number</source>
+        <translation>{} gibt es schon in der Studie; erwartet wird eine andere Nummer</translation>
+    </message>
+    <message>
+        <source>{} is given already on line {}; expected another number</source>
+        <translation>{} gibt es schon in Zeile {}; erwartet wird eine andere Nummer</translation>
+    </message>
+    <message>
+        <source>{} is given for a counted run; expected status &apos;discarded&apos;, or no reason</source>
+        <translation>{} steht bei einer gewerteten Fahrt; erwartet wird der Status „discarded“ oder kein Grund</translation>
+    </message>
+    <message>
+        <source>{} is impossible; expected a consumption from 0.0001 to 1000000 per 100 km</source>
+        <translation>{} ist unmöglich; erwartet wird ein Verbrauch von 0,0001 bis 1000000 je 100 km</translation>
+    </message>
+    <message>
+        <source>{} is impossible; expected {}</source>
+        <translation>{} ist unmöglich; erwartet wird {}</translation>
+    </message>
+    <message>
+        <source>{} is no list of marks; expected seconds and a word for each, like: 31.2 passing_traffic lorry; 80 gust</source>
+        <translation>{} ist keine Liste von Marken; erwartet werden Sekunden und je ein Wort, etwa: 31.2 passing_traffic lorry; 80 gust</translation>
+    </message>
+    <message>
+        <source>{} is no reason; expected a rule&apos;s name or &apos;other&apos;</source>
+        <translation>{} ist kein Grund; erwartet wird der Name einer Regel oder „other“</translation>
+    </message>
+    <message>
+        <source>{} is no rule</source>
+        <translation>{} ist keine Regel</translation>
+    </message>
+    <message>
+        <source>{} is no run number; expected a whole number from 1 to {}</source>
+        <translation>{} ist keine Fahrtnummer; erwartet wird eine ganze Zahl von 1 bis {}</translation>
+    </message>
+    <message>
+        <source>{} is no start; expected a date and time like 2026-05-09T05:40:00 or a time of day like 05:40</source>
+        <translation>{} ist kein Start; erwartet werden Datum und Uhrzeit wie 2026-05-09T05:40:00 oder eine Uhrzeit wie 05:40</translation>
+    </message>
+    <message>
+        <source>{} is not a finite number; expected {}</source>
+        <translation>{} ist keine endliche Zahl; erwartet wird {}</translation>
+    </message>
+    <message>
+        <source>{} is not above 0; expected a number above 0</source>
+        <translation>{} liegt nicht über 0; erwartet wird eine Zahl über 0</translation>
+    </message>
+    <message>
+        <source>{} is on one run alone; expected on exactly two, an out and a return run</source>
+        <translation>{} steht bei nur einer Fahrt; erwartet wird es bei genau zweien, einer Hinfahrt und einer Rückfahrt</translation>
+    </message>
+    <message>
+        <source>{} is on {} runs; expected on exactly two, an out and a return run</source>
+        <translation>{} steht bei {} Fahrten; erwartet wird es bei genau zweien, einer Hinfahrt und einer Rückfahrt</translation>
+    </message>
+    <message>
         <source>{} is required</source>
         <translation>{} fehlt</translation>
+    </message>
+    <message>
+        <source>{} is unknown; expected &apos;counted&apos; or &apos;discarded&apos;</source>
+        <translation>{} ist unbekannt; erwartet wird „counted“ oder „discarded“</translation>
+    </message>
+    <message>
+        <source>{} is unknown; expected &apos;typed&apos; or &apos;trace&apos;</source>
+        <translation>{} ist unbekannt; erwartet wird „typed“ oder „trace“</translation>
     </message>
     <message>
         <source>{} km/h</source>
@@ -2809,6 +3789,14 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>{} less to {} more</source>
         <translation>{} weniger bis {} mehr</translation>
+    </message>
+    <message>
+        <source>{} minutes a pair; more than 0 is needed, at most 100000</source>
+        <translation>{} Minuten je Paar; nötig ist mehr als 0, höchstens 100000</translation>
+    </message>
+    <message>
+        <source>{} minutes a switch; 0 to 100000 are permitted</source>
+        <translation>{} Minuten je Wechsel; erlaubt sind 0 bis 100000</translation>
     </message>
     <message>
         <source>{} more</source>
@@ -2847,6 +3835,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>{} oder {}</translation>
     </message>
     <message>
+        <source>{} pairs a block; 1 to {} are permitted</source>
+        <translation>{} Paare je Block; erlaubt sind 1 bis {}</translation>
+    </message>
+    <message>
         <source>{} pairs: {}</source>
         <translation>{} Paare: {}</translation>
     </message>
@@ -2869,6 +3861,14 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>{} runs are discarded; none of them can be put back.</source>
         <translation>{} Fahrten sind verworfen; keine kann wieder gewertet werden.</translation>
+    </message>
+    <message>
+        <source>{} ties runs of two blocks; expected two of one block, without a switch or a new day between them</source>
+        <translation>{} verbindet Fahrten zweier Blöcke; erwartet werden zwei aus einem Block, ohne Wechsel und ohne neuen Tag dazwischen</translation>
+    </message>
+    <message>
+        <source>{} ties two runs in one direction; expected an out and a return run</source>
+        <translation>{} verbindet zwei Fahrten in einer Richtung; erwartet werden eine Hinfahrt und eine Rückfahrt</translation>
     </message>
     <message>
         <source>{} time given twice</source>
@@ -2895,12 +3895,24 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>{} bis {} mehr</translation>
     </message>
     <message>
+        <source>{} track points and none with a time and a place; expected a recorded track</source>
+        <translation>{} Wegpunkte und keiner mit Zeit und Ort; erwartet wird ein aufgezeichneter Weg</translation>
+    </message>
+    <message>
         <source>{} used {} energy than {} ({} interval: {}){}.</source>
         <translation>{} verbrauchte {} Energie als {} ({}-Intervall: {}){}.</translation>
     </message>
     <message>
         <source>{} used {} fuel than {} ({} interval: {}){}.</source>
         <translation>{} verbrauchte {} Kraftstoff als {} ({}-Intervall: {}){}.</translation>
+    </message>
+    <message>
+        <source>{} with {} pairs a block leaves {} degrees of freedom; at least {} are needed, so more pairs</source>
+        <translation>{} mit {} Paaren je Block lässt {} Freiheitsgrade; nötig sind mindestens {}, also mehr Paare</translation>
+    </message>
+    <message>
+        <source>{} with {} pairs a block would still not detect {} %: want less, or find less noise</source>
+        <translation>{} mit {} Paaren je Block würde {} % immer noch nicht nachweisen: Verlangen Sie weniger, oder finden Sie weniger Rauschen</translation>
     </message>
     <message>
         <source>{} {}</source>
@@ -2956,6 +3968,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>{}: {} ({}-Intervall: {}).</translation>
     </message>
     <message>
+        <source>{}: {} given; a number above 0 is expected</source>
+        <translation>{}: {} angegeben; erwartet wird eine Zahl über 0</translation>
+    </message>
+    <message>
         <source>{}: {} required {} missing</source>
         <translation>{0}: Es fehlt {2} (erwartet: {1})</translation>
     </message>
@@ -2981,12 +3997,28 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>{}: {}, {}</translation>
     </message>
     <message>
+        <source>{}: {}, {}, {} given; each must be above 0 and at most 1</source>
+        <translation>{}: {}, {}, {} angegeben; jeder Wert muss über 0 und höchstens 1 sein</translation>
+    </message>
+    <message>
+        <source>{}: {}, {}, {} given; low, middle and high must ascend</source>
+        <translation>{}: {}, {}, {} angegeben; niedrig, mittel und hoch müssen aufsteigen</translation>
+    </message>
+    <message>
         <source>{}; among {} pairs that is ordinary ({}).</source>
         <translation>{}; unter {} Paaren ist das gewöhnlich ({}).</translation>
     </message>
     <message>
+        <source>{}; expected a recording in CSV, GPX or NMEA 0183</source>
+        <translation>{}; erwartet wird eine Aufzeichnung in CSV, GPX oder NMEA 0183</translation>
+    </message>
+    <message>
         <source>{}; not to be had from these runs.</source>
         <translation>{}; mit diesen Fahrten nicht zu gewinnen.</translation>
+    </message>
+    <message>
+        <source>{}; nothing was changed</source>
+        <translation>{}; nichts wurde geändert</translation>
     </message>
     <message>
         <source>{}; the study is as it was</source>

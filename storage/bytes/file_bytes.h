@@ -7,14 +7,13 @@
 #include <cstdint>
 #include <filesystem>
 #include <string>
-#include <string_view>
 
 namespace bothways::storage {
 
 /// The bytes of a file that is small enough to hold. An Error (badInput) says what is wrong with
 /// it: no such file, a directory, not readable, larger than `most` bytes.
-/// @param expected  what it should have been: "a run sheet"
-[[nodiscard]] core::Result<std::string>
-readWholeFile(const std::filesystem::path& file, std::uintmax_t most, std::string_view expected);
+/// @param expected  what it should have been: "a run sheet"_t
+[[nodiscard]] core::Result<std::string> readWholeFile(const std::filesystem::path& file,
+                                                      std::uintmax_t most, core::Text<0> expected);
 
 } // namespace bothways::storage

@@ -109,10 +109,9 @@ std::string sha256(std::string_view bytes)
 core::Result<std::string> sha256OfFile(const std::filesystem::path& file)
 {
     const auto bad = [&] {
-        return core::Error{
-            core::ErrorCode::badInput,
-            fmt::format("cannot be read: {}", std::generic_category().message(errno)),
-            file.string()};
+        return core::Error{core::ErrorCode::badInput,
+                           core::message("cannot be read: {}"_t, core::systemProblem(errno)),
+                           file.string()};
     };
     const std::unique_ptr<std::FILE, int (*)(std::FILE*)> stream(
         std::fopen(file.c_str(), "rb"), [](std::FILE* f) { return std::fclose(f); });

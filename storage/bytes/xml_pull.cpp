@@ -2,8 +2,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "storage/bytes/xml_pull.h"
 
-#include <fmt/format.h>
-
 #include <charconv>
 
 namespace bothways::storage {
@@ -111,7 +109,7 @@ void XmlPull::skipBlanks()
         get();
 }
 
-XmlPull::Event XmlPull::broken(std::string fault)
+XmlPull::Event XmlPull::broken(core::Message fault)
 {
     m_fault = std::move(fault);
     m_final = Event::broken;
@@ -128,14 +126,14 @@ XmlPull::Event XmlPull::next()
         return Event::end;
     }
     if (m_line == 1 && m_at == 0 && m_size == 0 && peek() == 0xEF && !takeText("\xEF\xBB\xBF"))
-        return broken("a byte that is no text");
+        return broken("a byte that is no text"_t);
     for (;;) {
         const int c = peek();
         if (c < 0) {
             if (!m_open.empty())
-                return broken(fmt::format("the file ends within <{}>", m_open.back()));
+                return broken(core::message("the file ends within <{}>"_t, m_open.back()));
             if (!m_rootSeen)
-                return broken("no element");
+                return broken("no element"_t);
             m_final = Event::finished;
             return *m_final;
         }
@@ -143,7 +141,7 @@ XmlPull::Event XmlPull::next()
             const Event event = readText();
             if (event == Event::text && m_open.empty()) {
                 if (m_text.find_first_not_of(" \t\r\n") != std::string::npos)
-                    return broken("text outside of the elements");
+                    return broken("text outside of the elements"_t);
                 continue;
             }
             return event;
@@ -163,7 +161,7 @@ XmlPull::Event XmlPull::readText()
         const int c = get();
         if (c == '&') {
             if (!readReference(m_text))
-                return broken("a reference that is none, like '&amp;'");
+                return broken("a reference that is none, like '&amp;'"_t);
         } else {
             m_text += static_cast<char>(c);
         }
@@ -175,7 +173,7 @@ XmlPull::Event XmlPull::readText()
 XmlPull::Event XmlPull::readMarkup()
 {
     switch (peek()) {
-    case '?': return skipPast("?>") ? Event::finished : broken("an instruction that never ends");
+    case '?': return skipPast("?>") ? Event::finished : broken("an instruction that never ends"_t);
     case '!': get(); return readDeclaration();
     case '/': get(); return readEnd();
     default: return readStart();
@@ -186,7 +184,7 @@ XmlPull::Event XmlPull::readDeclaration()
 {
     if (peek() == '-') {
         if (!takeText("--") || !skipPast("-->"))
-            return broken("a comment that never ends");
+            return broken("a comment that never ends"_t);
         return Event::finished;
     }
     if (peek() == '[')
@@ -205,13 +203,13 @@ XmlPull::Event XmlPull::readDeclaration()
             return Event::finished;
         }
     }
-    return broken("a declaration that never ends");
+    return broken("a declaration that never ends"_t);
 }
 
 XmlPull::Event XmlPull::readCdata()
 {
     if (!takeText("[CDATA[") || m_open.empty())
-        return broken("a section that is no CDATA");
+        return broken("a section that is no CDATA"_t);
     m_text.clear();
     for (int c = get(); c >= 0; c = get()) {
         m_text += static_cast<char>(c);
@@ -220,9 +218,9 @@ XmlPull::Event XmlPull::readCdata()
             return Event::text;
         }
         if (m_text.size() > kMaxValue)
-            return broken("a CDATA section that is too long");
+            return broken("a CDATA section that is too long"_t);
     }
-    return broken("a CDATA section that never ends");
+    return broken("a CDATA section that never ends"_t);
 }
 
 bool XmlPull::readName(std::string& name)
@@ -237,14 +235,14 @@ XmlPull::Event XmlPull::readEnd()
 {
     std::string name;
     if (!readName(name))
-        return broken("an end tag without a name");
+        return broken("an end tag without a name"_t);
     skipBlanks();
     if (get() != '>')
-        return broken(fmt::format("'</{}' without its '>'", name));
-    if (m_open.empty() || m_open.back() != name)
-        return broken(fmt::format("</{}> where {} was expected", name,
-                                  m_open.empty() ? std::string("no end tag")
-                                                 : fmt::format("</{}>", m_open.back())));
+        return broken(core::message("'</{}' without its '>'"_t, name));
+    if (m_open.empty())
+        return broken(core::message("</{}> where no end tag was expected"_t, name));
+    if (m_open.back() != name)
+        return broken(core::message("</{}> where </{}> was expected"_t, name, m_open.back()));
     m_open.pop_back();
     m_name = withoutPrefix(name);
     return Event::end;
@@ -254,11 +252,11 @@ XmlPull::Event XmlPull::readStart()
 {
     std::string name;
     if (!readName(name))
-        return broken("a '<' without a name");
+        return broken("a '<' without a name"_t);
     if (m_open.empty() && m_rootSeen)
-        return broken("a second root element");
+        return broken("a second root element"_t);
     if (m_open.size() >= kMaxDepth)
-        return broken("elements nested too deep");
+        return broken("elements nested too deep"_t);
     m_attributes.clear();
     for (;;) {
         skipBlanks();
@@ -266,11 +264,11 @@ XmlPull::Event XmlPull::readStart()
         if (c == '>' || c == '/')
             break;
         if (!readAttribute())
-            return broken(fmt::format("an attribute of <{}> that cannot be read", name));
+            return broken(core::message("an attribute of <{}> that cannot be read"_t, name));
     }
     const bool empty = get() == '/';
     if (empty && get() != '>')
-        return broken(fmt::format("'<{}/' without its '>'", name));
+        return broken(core::message("'<{}/' without its '>'"_t, name));
     m_rootSeen = true;
     m_closeNext = empty;
     m_name = withoutPrefix(name);

@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/base/message.h"
+
 #include <cstdint>
 #include <functional>
 #include <optional>
@@ -36,14 +38,14 @@ public:
     [[nodiscard]] std::int64_t line() const { return m_line; }
     [[nodiscard]] std::size_t depth() const { return m_open.size(); }
     /// What is wrong, after `broken`.
-    [[nodiscard]] const std::string& fault() const { return m_fault; }
+    [[nodiscard]] const core::Message& fault() const { return m_fault; }
 
 private:
     int peek();
     int get();
     bool takeText(std::string_view text);
     bool skipPast(std::string_view end);
-    Event broken(std::string fault);
+    Event broken(core::Message fault);
     Event readText();
     Event readMarkup();
     Event readDeclaration();
@@ -60,7 +62,8 @@ private:
     std::size_t m_at = 0, m_size = 0;
     bool m_sourceEnded = false;
     std::int64_t m_line = 1;
-    std::string m_name, m_text, m_fault;
+    std::string m_name, m_text;
+    core::Message m_fault;
     std::vector<std::pair<std::string, std::string>> m_attributes;
     std::vector<std::string> m_open; ///< names of the elements that are not yet closed
     bool m_closeNext = false;        ///< the last start was an empty element

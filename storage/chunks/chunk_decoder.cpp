@@ -107,30 +107,31 @@ void readBinaryPlanes(const Header& header, const std::uint8_t* planes, std::vec
     }
 }
 
-core::Error damaged(std::string_view what)
+core::Error damaged(core::Text<0> what)
 {
-    return core::Error{
-        core::ErrorCode::studyFile, "a chunk of a recording is damaged: " + std::string(what), {}};
+    return core::Error{core::ErrorCode::studyFile,
+                       core::message("a chunk of a recording is damaged: {}"_t, what),
+                       {}};
 }
 
-std::string_view faultOf(const Header& header, std::size_t size)
+std::optional<core::Text<0>> faultOf(const Header& header, std::size_t size)
 {
     const bool decimal = header.form == Form::decimal;
     if (!decimal && header.form != Form::binary64)
-        return "its form is unknown";
+        return "its form is unknown"_t;
     const bool widthKnown = header.width == 1 || header.width == 2 || header.width == 4 ||
                             header.width == 8 || (decimal && header.width == 0);
     if (!widthKnown || (!decimal && header.width != 8) || header.decimals > kMaxDecimals ||
         (header.flags & ~(kHasGaps | kHasOdd)) != 0)
-        return "its head is unknown";
+        return "its head is unknown"_t;
     const bool oddFlag = (header.flags & kHasOdd) != 0;
     if (header.rows > kMaxChunkRows || header.samples > header.rows ||
         header.odd > header.samples || oddFlag != (header.odd > 0) || (oddFlag && !decimal) ||
         ((header.flags & kHasGaps) == 0 && header.samples != header.rows))
-        return "its counts contradict each other";
+        return "its counts contradict each other"_t;
     if (payloadSize(header) != size)
-        return "it is too short or too long";
-    return {};
+        return "it is too short or too long"_t;
+    return std::nullopt;
 }
 
 /// Copies the bitmap. @return false where it does not have as many samples as the head says
@@ -156,20 +157,20 @@ struct ChunkDecoder::Private {
     std::unique_ptr<ZSTD_DCtx, Free> zstd{ZSTD_createDCtx()};
     std::vector<std::uint8_t> payload;
 
-    /// @return what is wrong; empty: nothing
-    std::string_view unpack(std::span<const std::byte> bytes)
+    /// @return  what is wrong; nothing where all is well
+    std::optional<core::Text<0>> unpack(std::span<const std::byte> bytes)
     {
         const unsigned long long size = ZSTD_getFrameContentSize(bytes.data(), bytes.size());
         if (size == ZSTD_CONTENTSIZE_ERROR || size == ZSTD_CONTENTSIZE_UNKNOWN)
-            return "it is not a compressed block";
+            return "it is not a compressed block"_t;
         if (size < kHeaderSize || size > kMaxPayload)
-            return "its size cannot be";
+            return "its size cannot be"_t;
         payload.resize(size);
         const std::size_t got = ZSTD_decompressDCtx(zstd.get(), payload.data(), payload.size(),
                                                     bytes.data(), bytes.size());
         if (ZSTD_isError(got) || got != size)
-            return "its checksum or compression is wrong";
-        return {};
+            return "its checksum or compression is wrong"_t;
+        return std::nullopt;
     }
 };
 
@@ -181,16 +182,16 @@ ChunkDecoder& ChunkDecoder::operator=(ChunkDecoder&&) noexcept = default;
 core::Result<DecodedChunk> ChunkDecoder::decode(std::span<const std::byte> bytes,
                                                 std::vector<double>& values)
 {
-    if (const auto fault = d->unpack(bytes); !fault.empty())
-        return damaged(fault);
+    if (const auto fault = d->unpack(bytes); fault)
+        return damaged(*fault);
     Header header;
     std::memcpy(&header, d->payload.data(), kHeaderSize);
-    if (const auto fault = faultOf(header, d->payload.size()); !fault.empty())
-        return damaged(fault);
+    if (const auto fault = faultOf(header, d->payload.size()); fault)
+        return damaged(*fault);
     DecodedChunk chunk{header.rows, header.samples, {}};
     const std::uint8_t* at = d->payload.data() + kHeaderSize;
     if (!takeBitmap(header, at, chunk))
-        return damaged("its counts contradict each other");
+        return damaged("its counts contradict each other"_t);
     at += bitmapSize(header);
     const std::uint8_t* odd = at;
     at += kOddSize * header.odd;
@@ -198,7 +199,7 @@ core::Result<DecodedChunk> ChunkDecoder::decode(std::span<const std::byte> bytes
         std::uint32_t sample = 0;
         std::memcpy(&sample, odd + kOddSize * i, 4);
         if (sample >= header.samples)
-            return damaged("an odd value lies outside");
+            return damaged("an odd value lies outside"_t);
     }
     const std::size_t before = values.size();
     if (header.samples == 0)

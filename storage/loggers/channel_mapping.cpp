@@ -30,9 +30,9 @@ std::optional<double> takeNumber(std::string_view& text)
 Result<ChannelMapping> parseMapping(std::string_view text)
 {
     const core::Error wrong{core::ErrorCode::wrongUse,
-                            fmt::format("'{}' is no mapping; expected COLUMN=CHANNEL, "
-                                        "COLUMN=CHANNEL*FACTOR or COLUMN=CHANNEL*FACTOR+OFFSET",
-                                        text),
+                            core::message("'{}' is no mapping; expected COLUMN=CHANNEL, "
+                                          "COLUMN=CHANNEL*FACTOR or COLUMN=CHANNEL*FACTOR+OFFSET"_t,
+                                          text),
                             {}};
     const std::size_t equals = text.rfind('=');
     if (equals == std::string_view::npos || csv::trimmed(text.substr(0, equals)).empty())

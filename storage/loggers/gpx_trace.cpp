@@ -6,7 +6,6 @@
 #include "storage/loggers/trace_clock.h"
 
 #include <fast_float/fast_float.h>
-#include <fmt/format.h>
 
 #include <cmath>
 
@@ -138,8 +137,8 @@ Result<ReadTotals> GpxTrace::parse(const TakeBlock& take)
         switch (event) {
         case XmlPull::Event::start:
             if (!isGpx && xml.name() != "gpx")
-                return at(xml.line(),
-                          fmt::format("is XML with <{}> outermost; expected <gpx>", xml.name()));
+                return at(xml.line(), core::message("is XML with <{}> outermost; expected <gpx>"_t,
+                                                    xml.name()));
             isGpx = true;
             begin(xml);
             break;
@@ -149,24 +148,24 @@ Result<ReadTotals> GpxTrace::parse(const TakeBlock& take)
                 return taken.error();
             break;
         case XmlPull::Event::broken:
-            return at(xml.line(), fmt::format("is no well-formed GPX: {}", xml.fault()));
+            return at(xml.line(), core::message("is no well-formed GPX: {}"_t, xml.fault()));
         case XmlPull::Event::finished: break;
         }
     }
     if (!m_points)
         return at(std::max<std::int64_t>(m_timelessLine, 1),
                   m_timeless + m_misplaced > 0
-                      ? fmt::format("{} track points and none with a time and a place; expected a "
-                                    "recorded track",
-                                    m_timeless + m_misplaced)
-                      : "no track point; expected a recorded track");
+                      ? core::message("{} track points and none with a time and a place; expected "
+                                      "a recorded track"_t,
+                                      m_timeless + m_misplaced)
+                      : "no track point; expected a recorded track"_t);
     auto totals = m_points->finish();
     if (!totals)
         return totals.error();
     ReadTotals result = std::move(totals).take();
     result.order.bad_times += m_timeless;
     result.bad_time_line = m_timelessLine;
-    result.bad_time = "a track point without a time";
+    result.bad_time = "a track point without a time"_t;
     result.bad_positions = m_misplaced;
     return result;
 }

@@ -4,8 +4,6 @@
 #include "storage/loggers/nmea_sentence.h"
 #include "storage/loggers/point_trace.h"
 
-#include <fmt/format.h>
-
 #include <array>
 #include <string>
 
@@ -184,9 +182,9 @@ Result<ReadTotals> NmeaTrace::parse(const TakeBlock& take)
         return flushed.error();
     if (!m_points)
         return PointTrace::at(
-            1, m_sentences == 0 ? "no sentence with a right checksum; expected NMEA 0183"
+            1, m_sentences == 0 ? "no sentence with a right checksum; expected NMEA 0183"_t
                                 : "no RMC or GGA sentence with a time and a position; expected "
-                                  "what a receiver with a fix sends");
+                                  "what a receiver with a fix sends"_t);
     auto totals = m_points->finish();
     if (!totals)
         return totals.error();

@@ -2,8 +2,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "storage/loggers/point_trace.h"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 #include <chrono>
 
@@ -24,9 +22,11 @@ std::vector<ChannelMapping> PointTrace::mapping(const std::vector<ChannelMapping
     return {};
 }
 
-Error PointTrace::at(std::int64_t line, std::string message) const
+Error PointTrace::at(std::int64_t line, core::Message message) const
 {
-    return Error{ErrorCode::badInput, std::move(message), fmt::format("{}:{}", m_name, line)};
+    core::Place where(m_name);
+    where.line = line;
+    return Error{ErrorCode::badInput, std::move(message), std::move(where)};
 }
 
 std::size_t PointTrace::bytes(char* buffer, std::size_t size)
@@ -35,7 +35,7 @@ std::size_t PointTrace::bytes(char* buffer, std::size_t size)
         return 0;
     if (m_stop.stop_requested()) {
         m_problem =
-            Error{ErrorCode::stopped, "stopped before the end; nothing was imported", m_name};
+            Error{ErrorCode::stopped, "stopped before the end; nothing was imported"_t, m_name};
         return 0;
     }
     const auto got = m_source.readRaw(buffer, size);

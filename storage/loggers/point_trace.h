@@ -28,7 +28,7 @@ protected:
     virtual Result<ReadTotals> parse(const TakeBlock& take) = 0;
     /// The source's bytes. At an error or a stop there are none, and the next m_problem says why.
     std::size_t bytes(char* buffer, std::size_t size);
-    core::Error at(std::int64_t line, std::string message) const;
+    core::Error at(std::int64_t line, core::Message message) const;
 
     TraceSource m_source;
     std::string m_name;

@@ -36,15 +36,15 @@ bool isEither(std::string_view cell)
 }
 
 /// What the bytes are, where they are clearly no text; empty where they may be text.
-std::string_view binaryKind(std::string_view head)
+std::optional<core::Text<0>> binaryKind(std::string_view head)
 {
     using namespace std::string_view_literals;
     if (head.starts_with("PK\x03\x04"sv))
-        return "a spreadsheet or an archive";
+        return "a spreadsheet or an archive"_t;
     if (head.starts_with("\xff\xfe"sv) || head.starts_with("\xfe\xff"sv))
-        return "text in UTF-16";
+        return "text in UTF-16"_t;
     if (head.starts_with("SQLite format 3"sv))
-        return "a database";
+        return "a database"_t;
     const std::string_view start = head.substr(0, 4096);
     std::size_t controls = 0;
     for (const char c : start)
@@ -54,7 +54,9 @@ std::string_view binaryKind(std::string_view head)
     const std::size_t zero = start.find('\0');
     const bool zeroInside = zero != std::string_view::npos &&
                             start.find_first_not_of('\0', zero) != std::string_view::npos;
-    return controls > start.size() / 100 || zeroInside || zero == 0 ? "not text" : "";
+    if (controls > start.size() / 100 || zeroInside || zero == 0)
+        return "not text"_t;
+    return std::nullopt;
 }
 
 std::vector<SampleRecord> records(std::string_view text, char separator, std::size_t offset,
@@ -209,20 +211,21 @@ std::optional<Error> refuseHead(std::string_view head, bool whole, std::string_v
                                 char lineEnd)
 {
     if (head.empty())
-        return faultAt(name, 0, "is empty; expected a recording in CSV");
-    if (const auto kind = binaryKind(head); !kind.empty())
+        return faultAt(name, 0, "is empty; expected a recording in CSV"_t);
+    if (const auto kind = binaryKind(head))
         return faultAt(
-            name, 0, fmt::format("is {}; expected a recording in CSV, plain text in UTF-8", kind));
+            name, 0,
+            core::message("is {}; expected a recording in CSV, plain text in UTF-8"_t, *kind));
     if (whole || head.find(lineEnd) != std::string_view::npos)
         return std::nullopt;
     const auto separators = static_cast<std::size_t>(std::count_if(
         head.begin(), head.end(), [](char c) { return c == ',' || c == ';' || c == '\t'; }));
-    return faultAt(
-        name, 1,
-        separators > kMaxTraceColumns
-            ? fmt::format("more than {} columns; expected {} at most", separators, kMaxTraceColumns)
-            : fmt::format("a line of more than {} MB; expected a recording in CSV",
-                          kTraceHeadSize >> 20));
+    return faultAt(name, 1,
+                   separators > kMaxTraceColumns
+                       ? core::message("more than {} columns; expected {} at most"_t, separators,
+                                       kMaxTraceColumns)
+                       : core::message("a line of more than {} MB; expected a recording in CSV"_t,
+                                       kTraceHeadSize >> 20));
 }
 
 /// "sep=;" as spreadsheets write it. @return  the separator, where the text begins so
@@ -282,16 +285,17 @@ core::Result<TraceLayout> layoutOf(std::string_view head, bool whole, std::strin
         return faultAt(
             name, lines.empty() ? 0 : lines.front().line,
             "no header line with a column of time; expected names like 'time_s' (seconds) or "
-            "'time' (date and time), and channels");
+            "'time' (date and time), and channels"_t);
     layout.headerLine = lines[*header].line;
     const std::size_t columns = lines[*header].cells.size();
     if (columns > kMaxTraceColumns)
-        return faultAt(name, layout.headerLine,
-                       fmt::format("{} columns; expected {} at most", columns, kMaxTraceColumns));
+        return faultAt(
+            name, layout.headerLine,
+            core::message("{} columns; expected {} at most"_t, columns, kMaxTraceColumns));
     nameColumns(layout, lines[*header].cells);
     takeRows(layout, lines, *header + 1);
     if (layout.rows.empty())
-        return faultAt(name, layout.headerLine, "a header and no rows; expected a recording");
+        return faultAt(name, layout.headerLine, "a header and no rows; expected a recording"_t);
     return layout;
 }
 

@@ -6,7 +6,6 @@
 #include "storage/bytes/csv.h"
 
 #include <fast_float/fast_float.h>
-#include <fmt/format.h>
 
 #include <algorithm>
 #include <map>
@@ -114,10 +113,11 @@ bool isNumber(std::string_view cell, bool decimalComma)
     return problem == std::errc() && end == text.data() + text.size();
 }
 
-core::Error faultAt(std::string_view name, std::int64_t line, std::string message)
+core::Error faultAt(std::string_view name, std::int64_t line, core::Message message)
 {
-    return core::Error{core::ErrorCode::badInput, std::move(message),
-                       line > 0 ? fmt::format("{}:{}", name, line) : std::string(name)};
+    core::Place where{std::string(name)};
+    where.line = line;
+    return core::Error{core::ErrorCode::badInput, std::move(message), std::move(where)};
 }
 
 } // namespace bothways::storage

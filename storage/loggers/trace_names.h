@@ -29,6 +29,6 @@ enum class TimeName { none, seconds, milliseconds, microseconds, clock, date };
 [[nodiscard]] bool isNumber(std::string_view cell, bool decimalComma);
 
 /// Bad input at a line of a recording; 0: of the file as such.
-[[nodiscard]] core::Error faultAt(std::string_view name, std::int64_t line, std::string message);
+[[nodiscard]] core::Error faultAt(std::string_view name, std::int64_t line, core::Message message);
 
 } // namespace bothways::storage

@@ -5,8 +5,6 @@
 #include "core/study/clock.h"
 #include "storage/loggers/trace_names.h"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 
 namespace bothways::storage {
@@ -123,17 +121,16 @@ Result<ReadTotals> CsvTrace::take(const TakeBlock& take)
 std::optional<Error> refuseTimes(const TraceFile& trace, const ReadTotals& totals)
 {
     const OrderCounts& order = totals.order;
-    const std::string where = totals.bad_time_line > 0
-                                  ? fmt::format("{}:{}", trace.name(), totals.bad_time_line)
-                                  : trace.name();
+    core::Place where = trace.name();
+    where.line = totals.bad_time_line;
     if (order.bad_times > order.rows)
         return Error{ErrorCode::badInput,
-                     fmt::format("no time that can be read in '{}' and {} other rows, more than "
-                                 "half of all; expected a column of time",
-                                 totals.bad_time, order.bad_times - 1),
+                     core::message("no time that can be read in '{}' and {} other rows, more than "
+                                   "half of all; expected a column of time"_t,
+                                   totals.bad_time, order.bad_times - 1),
                      where};
     if (order.rows == 0)
-        return Error{ErrorCode::badInput, "no row with a time; expected a recording", where};
+        return Error{ErrorCode::badInput, "no row with a time; expected a recording"_t, where};
     return std::nullopt;
 }
 
@@ -209,7 +206,7 @@ Result<DescribedTrace> describeTrace(const TraceFile& trace, const ReadTotals& t
                                       channel.factor, channel.offset, samples});
     }
     if (described.channels.empty())
-        return Error{ErrorCode::badInput, "no channel with a number in it; expected one at least",
+        return Error{ErrorCode::badInput, "no channel with a number in it; expected one at least"_t,
                      trace.name()};
     return described;
 }

@@ -2,8 +2,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "storage/loggers/trace_pipeline.h"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 #include <chrono>
 #include <condition_variable>
@@ -27,7 +25,7 @@ constexpr auto kBetweenProgress = std::chrono::milliseconds(50);
 
 Error stopped(std::string_view name)
 {
-    return Error{ErrorCode::stopped, "stopped before the end; nothing was imported",
+    return Error{ErrorCode::stopped, "stopped before the end; nothing was imported"_t,
                  std::string(name)};
 }
 
@@ -112,7 +110,8 @@ bool Readers::takeBlock(TextBlock& text, std::int64_t& index, std::uint64_t& con
         { // its line is known when all before it were counted
             std::unique_lock turn(m_mutex);
             m_changed.wait(turn, [&] { return m_turn == index || m_error; });
-            error.where = fmt::format("{}:{}", m_name, m_layout.dataLine + m_totals.totals().lines);
+            error.where = std::string(m_name);
+            error.where.line = m_layout.dataLine + m_totals.totals().lines;
         }
         fail(std::move(error), index);
         return false;
@@ -277,7 +276,7 @@ void BlockTotals::put(TraceBlock& block, std::vector<double>& time_s)
 {
     if (block.bad_time_line > 0 && m_totals.bad_time_line == 0) {
         m_totals.bad_time_line = m_firstLine - 1 + m_totals.lines + block.bad_time_line;
-        m_totals.bad_time = block.bad_time;
+        m_totals.bad_time = core::Message::verbatim(block.bad_time);
     }
     m_totals.lines += block.lines;
     m_totals.short_rows += block.short_rows;
@@ -347,7 +346,8 @@ core::Result<ReadTotals> readCsvBlocks(
         auto got = source.next(text);
         if (!got) {
             Error error = got.error();
-            error.where = fmt::format("{}:{}", name, layout.dataLine + totals.totals().lines);
+            error.where = std::string(name);
+            error.where.line = layout.dataLine + totals.totals().lines;
             return error;
         }
         if (!got.value())

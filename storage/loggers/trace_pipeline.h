@@ -50,7 +50,7 @@ struct ReadTotals {
     bool half_last_line = false;
     std::optional<int> utc_offset_min;
     std::int64_t bad_time_line = 0; ///< line in the file of the first row without a time; 0: none
-    std::string bad_time;
+    core::Message bad_time;
 };
 
 /// Time 0 of a recording: the clock at its first row.

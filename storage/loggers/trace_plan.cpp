@@ -32,7 +32,7 @@ public:
             ColumnPlan& column = m_plan.columns[i];
             if (column.use == CellUse::number && !channels.insert(column.channel).second)
                 return faultAt(m_name, m_layout.headerLine,
-                               fmt::format("two columns for the channel '{}'", column.channel));
+                               core::message("two columns for the channel '{}'"_t, column.channel));
         }
         if (const auto fault = chooseTime())
             return *fault;
@@ -118,11 +118,12 @@ std::optional<Error> Planner::chooseTime()
         std::string names;
         for (std::size_t i = 0; i < std::min<std::size_t>(m_layout.header.size(), 6); ++i)
             names += fmt::format("{}'{}'", i > 0 ? ", " : "", m_layout.header[i]);
-        return faultAt(
-            m_name, m_layout.headerLine,
-            fmt::format("no column of time among {}{}; expected 'time_s' (seconds) or 'time' "
-                        "(date and time), or a mapping that names it",
-                        names, m_layout.header.size() > 6 ? ", ..." : ""));
+        if (m_layout.header.size() > 6)
+            names += ", ...";
+        return faultAt(m_name, m_layout.headerLine,
+                       core::message("no column of time among {}; expected 'time_s' (seconds) or "
+                                     "'time' (date and time), or a mapping that names it"_t,
+                                     names));
     }
     m_plan.time = best->column;
     const auto [cell, row] = firstCell(best->column);
@@ -130,7 +131,7 @@ std::optional<Error> Planner::chooseTime()
     const auto form = clockFormOf(cell);
     if (best->name == TimeName::date && form != ClockForm::dateTime)
         return faultAt(m_name, m_layout.headerLine,
-                       "a column of dates and none of the time; expected 'time' beside 'date'");
+                       "a column of dates and none of the time; expected 'time' beside 'date'"_t);
     const bool clock = best->name == TimeName::clock || best->name == TimeName::date;
     if (clock && form && !(numeric && form != ClockForm::epoch)) {
         m_plan.clockForm = *form;
@@ -142,9 +143,9 @@ std::optional<Error> Planner::chooseTime()
     if (!numeric)
         return faultAt(
             m_name, m_layout.rowLines.empty() ? m_layout.dataLine : m_layout.rowLines[row],
-            fmt::format("column '{}': '{}' is no time; expected seconds like 12.5, or a date "
-                        "and time like 2026-05-09T05:40:00",
-                        m_layout.header[m_plan.time], cell));
+            core::message("column '{}': '{}' is no time; expected seconds like 12.5, or a date "
+                          "and time like 2026-05-09T05:40:00"_t,
+                          m_layout.header[m_plan.time], cell));
     m_plan.columns[m_plan.time].use = CellUse::seconds;
     const double factor = m_plan.columns[m_plan.time].factor;
     if (best->name == TimeName::milliseconds || factor == 0.001)
@@ -207,7 +208,7 @@ core::Result<TracePlan> planColumns(const TraceLayout& layout,
                     [](const ColumnPlan& column) { return column.use == CellUse::number; });
     if (!any)
         return faultAt(name, layout.headerLine,
-                       "no channel beside the time; expected one at least");
+                       "no channel beside the time; expected one at least"_t);
     return plan;
 }
 

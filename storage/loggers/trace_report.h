@@ -40,7 +40,7 @@ struct TraceReport {
     double from_s = 0.0, to_s = 0.0;    ///< of its first and last row
     double length_s = 0.0;              ///< between them
     std::optional<double> offset_s;     ///< of the run that it was given to
-    std::string clock_note;             ///< how the two clocks were matched, where that was a guess
+    core::Message clock_note;           ///< how the two clocks were matched, where that was a guess
     std::string mapping_key;            ///< of the header
     bool mapping_kept = false;          ///< a mapping kept from an earlier import was used
 };

@@ -4,8 +4,6 @@
 
 #include "storage/bytes/csv.h"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 #include <cerrno>
 #include <cstring>
@@ -24,16 +22,16 @@ using core::ErrorCode;
 constexpr std::uint64_t kFewestBytesRead = std::uint64_t{1} << 16;
 constexpr std::size_t kBehind = 64; ///< bytes behind a block that may be looked at
 
-Error unreadable(const std::filesystem::path& file, std::string_view why)
+Error unreadable(const std::filesystem::path& file, const core::Message& why)
 {
     return Error{ErrorCode::badInput,
-                 fmt::format("{}; expected a recording in CSV, GPX or NMEA 0183", why),
+                 core::message("{}; expected a recording in CSV, GPX or NMEA 0183"_t, why),
                  file.string()};
 }
 
-std::string systemWords(int number)
+core::Message cannotBeRead(int number)
 {
-    return std::generic_category().message(number);
+    return core::message("cannot be read: {}"_t, core::systemProblem(number));
 }
 
 /// Digits after the decimal point of the last cell; -1 where it is no plain number.
@@ -55,13 +53,13 @@ core::Result<TraceSource> TraceSource::open(const std::filesystem::path& file)
     TraceSource source;
     source.m_file = ::open(file.c_str(), O_RDONLY | O_CLOEXEC);
     if (source.m_file < 0)
-        return unreadable(file, errno == ENOENT ? std::string("there is no such file")
-                                                : "cannot be read: " + systemWords(errno));
+        return unreadable(file, errno == ENOENT ? core::Message("there is no such file"_t)
+                                                : cannotBeRead(errno));
     struct stat status {};
     if (::fstat(source.m_file, &status) != 0)
-        return unreadable(file, "cannot be read: " + systemWords(errno));
+        return unreadable(file, cannotBeRead(errno));
     if (S_ISDIR(status.st_mode))
-        return unreadable(file, "is a directory");
+        return unreadable(file, "is a directory"_t);
     source.m_size = static_cast<std::uint64_t>(std::max<off_t>(status.st_size, 0));
     ::posix_fadvise(source.m_file, 0, 0, POSIX_FADV_SEQUENTIAL);
     // Of a pipe the size is 0 and tells nothing.
@@ -74,7 +72,7 @@ core::Result<TraceSource> TraceSource::open(const std::filesystem::path& file)
         if (got < 0 && errno == EINTR)
             continue;
         if (got < 0)
-            return unreadable(file, "cannot be read: " + systemWords(errno));
+            return unreadable(file, cannotBeRead(errno));
         source.m_headIsWhole = got == 0;
         if (got == 0)
             break;
@@ -129,7 +127,7 @@ core::Result<std::size_t> TraceSource::fill(TextBlock& block, std::size_t have)
         if (got < 0 && errno == EINTR)
             continue;
         if (got < 0)
-            return Error{ErrorCode::badInput, "cannot be read: " + systemWords(errno), {}};
+            return Error{ErrorCode::badInput, cannotBeRead(errno), {}};
         m_atEnd = got == 0;
         have += static_cast<std::size_t>(got);
     }
@@ -150,7 +148,7 @@ core::Result<std::size_t> TraceSource::readRaw(char* buffer, std::size_t size)
         if (got < 0 && errno == EINTR)
             continue;
         if (got < 0)
-            return Error{ErrorCode::badInput, "cannot be read: " + systemWords(errno), {}};
+            return Error{ErrorCode::badInput, cannotBeRead(errno), {}};
         m_consumed += static_cast<std::size_t>(got);
         return static_cast<std::size_t>(got);
     }
@@ -222,7 +220,7 @@ core::Result<bool> TraceSource::finish(TextBlock& block, std::size_t have, std::
     const std::string_view tail = text.substr(wholeSize);
     if (tail.find(m_lineEnd) != std::string_view::npos)
         return Error{
-            ErrorCode::badInput, "a quote that is never closed; expected a '\"' at its end", {}};
+            ErrorCode::badInput, "a quote that is never closed; expected a '\"' at its end"_t, {}};
     block.size = wholeSize;
     if (!tail.empty() && !zerosFollow && isWholeLine(previous, tail)) {
         block.size = have + 1;
@@ -270,9 +268,9 @@ core::Result<bool> TraceSource::next(TextBlock& block)
         }
         return Error{
             ErrorCode::badInput,
-            fmt::format("a line of more than {} KB, or a quote that is never closed; expected a "
-                        "recording in CSV",
-                        m_blockSize >> 10),
+            core::message("a line of more than {} KB, or a quote that is never closed; expected a "
+                          "recording in CSV"_t,
+                          m_blockSize >> 10),
             {}};
     }
     const std::size_t end = whole > 1 ? text.rfind(m_lineEnd, whole - 2) : text.npos;

@@ -10,7 +10,6 @@
 #include "storage/study/study_rows.h"
 
 #include <SQLiteCpp/Statement.h>
-#include <fmt/format.h>
 
 #include <algorithm>
 #include <cmath>
@@ -33,17 +32,22 @@ Result<std::vector<core::Run>> newRuns(const core::Study& study, const std::vect
             runs.back().id = {};
         }
     return admitted(study, std::move(runs), [](std::size_t run, const std::string& column) {
-        return fmt::format("new run {}: column '{}'", run + 1, column);
+        core::Place where;
+        where.run = static_cast<int>(run) + 1;
+        where.new_run = true;
+        where.column = column;
+        return where;
     });
 }
 
 Outcome checkCuts(const std::vector<Cut>& cuts)
 {
     if (cuts.empty())
-        return Error{ErrorCode::wrongUse, "expected at least one part of the recording", {}};
+        return Error{ErrorCode::wrongUse, "expected at least one part of the recording"_t, {}};
     for (const Cut& cut : cuts)
         if (!std::isfinite(cut.offset_s))
-            return Error{ErrorCode::wrongUse, "expected a run's start as a number of seconds", {}};
+            return Error{
+                ErrorCode::wrongUse, "expected a run's start as a number of seconds"_t, {}};
     return Done{};
 }
 
@@ -118,12 +122,12 @@ Result<HistoryValue::List> writeCuts(const StudyFile::Private& d, SQLite::Databa
                 std::find_if(before.runs.begin(), before.runs.end(),
                              [&](const core::Run& run) { return run.id == *cut.existing; });
             if (known == before.runs.end())
-                return d.error(ErrorCode::wrongUse, "the study has no such run");
+                return d.error(ErrorCode::wrongUse, "the study has no such run"_t);
             id = known->id;
             if (!given.insert(id).second)
                 return d.error(
                     ErrorCode::wrongUse,
-                    fmt::format("run {} is given two parts; expected one", known->number));
+                    core::message("run {} is given two parts; expected one"_t, known->number));
             if (Outcome changed = changeRun(d, database, now, timedBy(cut, *known), edits);
                 !changed)
                 return changed.error();
@@ -150,7 +154,7 @@ Outcome cutRecording(StudyFile& study, core::RecordingId recording, const std::v
                                          "(SELECT id FROM trace_data)");
         name.bind(1, static_cast<std::int64_t>(recording));
         if (!name.executeStep())
-            return d.error(ErrorCode::badInput, "the study has no such recording");
+            return d.error(ErrorCode::badInput, "the study has no such recording"_t);
         const auto runs = writeCuts(d, database, recording, cuts);
         if (!runs)
             return runs.error();

@@ -55,7 +55,7 @@ std::optional<core::Instant> firstOf(const SQLite::Column& us, const SQLite::Col
 Error noRecording(const StudyFile& study, core::RecordingId recording)
 {
     return Error{ErrorCode::badInput,
-                 fmt::format("the study has no recording {}", number(recording)),
+                 core::message("the study has no recording {}"_t, number(recording)),
                  study.path().string()};
 }
 
@@ -70,7 +70,7 @@ Result<StoredChannel> findChannel(const StudyFile& study, core::RecordingId reco
             if (channel.name == name)
                 return channel;
         return Error{ErrorCode::badInput,
-                     fmt::format("recording {} has no channel '{}'", number(recording), name),
+                     core::message("recording {} has no channel '{}'"_t, number(recording), name),
                      study.path().string()};
     });
 }
@@ -277,14 +277,14 @@ Result<std::unique_ptr<core::RunTrace>> openRecording(const StudyFile& study,
 Outcome assignTrace(StudyFile& study, core::RunId run, core::RecordingId recording, double offset_s)
 {
     if (!std::isfinite(offset_s))
-        return Error{ErrorCode::wrongUse, "expected the run's start as a number of seconds", {}};
+        return Error{ErrorCode::wrongUse, "expected the run's start as a number of seconds"_t, {}};
     StudyFile::Private& d = study.database();
     HistoryDetail detail{"assign"};
     return d.change("assign_trace", detail, [&](SQLite::Database& database) -> Outcome {
         SQLite::Statement known(database, "SELECT run FROM run WHERE id = ?");
         known.bind(1, static_cast<std::int64_t>(run));
         if (!known.executeStep())
-            return d.error(ErrorCode::wrongUse, "the study has no such run");
+            return d.error(ErrorCode::wrongUse, "the study has no such run"_t);
         SQLite::Statement name(database, "SELECT name FROM recording WHERE id = ? AND id IN "
                                          "(SELECT id FROM trace_data)");
         name.bind(1, number(recording));
@@ -309,7 +309,7 @@ Outcome unassignTrace(StudyFile& study, core::RunId run)
         SQLite::Statement row(database, "DELETE FROM run_trace WHERE run = ?");
         row.bind(1, static_cast<std::int64_t>(run));
         if (row.exec() == 0)
-            return d.error(ErrorCode::wrongUse, "the run has no trace");
+            return d.error(ErrorCode::wrongUse, "the run has no trace"_t);
         return Done{};
     });
 }

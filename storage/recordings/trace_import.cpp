@@ -48,8 +48,9 @@ Outcome placeRun(FinishedRecording& recording, TraceReport& report, const core::
     report.offset_s = recording.offset_s;
     if (const auto offset = match.value().front().guessed_offset_min)
         report.clock_note =
-            fmt::format("local time taken to be UTC{}{:02}:{:02}", *offset < 0 ? '-' : '+',
-                        std::abs(*offset) / 60, std::abs(*offset) % 60);
+            core::message("local time taken to be UTC{}"_t,
+                          fmt::format("{}{:02}:{:02}", *offset < 0 ? '-' : '+',
+                                      std::abs(*offset) / 60, std::abs(*offset) % 60));
     return Done{};
 }
 
@@ -64,7 +65,7 @@ Result<TraceReport> importTrace(StudyFile& study, const std::filesystem::path& f
         return before.error();
     const core::Run* run = nullptr;
     if (options.run && !(run = runOf(before.value(), *options.run)))
-        return Error{ErrorCode::badInput, fmt::format("the study has no run {}", *options.run),
+        return Error{ErrorCode::badInput, core::message("the study has no run {}"_t, *options.run),
                      study.path().string()};
 
     auto opened = openTrace(file);

@@ -6,11 +6,9 @@
 
 #include <SQLiteCpp/Database.h>
 #include <SQLiteCpp/Statement.h>
-#include <fmt/format.h>
 
 #include <algorithm>
 #include <cmath>
-#include <stdexcept>
 
 namespace bothways::storage {
 namespace {
@@ -43,10 +41,9 @@ void TraceReader::decode(std::span<const std::byte> bytes, std::int64_t place,
 {
     auto decoded = m_decoder.decode(bytes, values);
     if (!decoded)
-        throw std::runtime_error(fmt::format("{} (recording {}, channel {}, row {}); restore it "
-                                             "from a copy",
-                                             decoded.error().message.english(), m_data, place,
-                                             firstRow));
+        throw DamagedRecording{
+            core::message("{} (recording {}, channel {}, row {}); restore it from a copy"_t,
+                          decoded.error().message, m_data, place, firstRow)};
     m_decoded = std::move(decoded).take();
 }
 
@@ -136,8 +133,8 @@ core::Samples TraceReader::read(const StoredChannel& channel)
             part.clear();
             decode(bytesOf(chunk.getColumn(0)), channel.place, group.firstRow, into);
             if (m_decoded.rows != group.rows)
-                throw std::runtime_error("a chunk of a recording has not as many rows as its "
-                                         "times; restore it from a copy");
+                throw DamagedRecording{"a chunk of a recording has not as many rows as its "
+                                       "times; restore it from a copy"_t};
             const bool dense = m_decoded.samples == m_decoded.rows;
             if (dense && !whole)
                 result.value.insert(result.value.end(), part.begin() + group.begin,

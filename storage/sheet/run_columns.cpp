@@ -114,14 +114,14 @@ std::span<const TextColumn> textColumns()
     return kTexts;
 }
 
-std::string expectedNumber(const NumberColumn& column)
+core::Message expectedNumber(const NumberColumn& column)
 {
     if (column.largest >= kAny)
-        return column.aboveZero ? "a number above 0" : "a number";
+        return column.aboveZero ? "a number above 0"_t : "a number"_t;
     if (column.aboveZero)
-        return fmt::format("a number above 0 and at most {}", formatNumber(column.largest));
-    return fmt::format("a number from {} to {}", formatNumber(column.smallest),
-                       formatNumber(column.largest));
+        return core::message("a number above 0 and at most {}"_t, formatNumber(column.largest));
+    return core::message("a number from {} to {}"_t, formatNumber(column.smallest),
+                         formatNumber(column.largest));
 }
 
 bool isPossible(const NumberColumn& column, double value)
@@ -249,9 +249,9 @@ std::string shownCell(std::string_view cell)
     return text + (cut ? "..." : "");
 }
 
-std::string inQuotes(std::string_view cell)
+core::Message inQuotes(std::string_view cell)
 {
-    return "'" + shownCell(cell) + "'";
+    return core::message("'{}'"_t, shownCell(cell));
 }
 
 std::optional<std::vector<core::Mark>> parseMarks(std::string_view text, bool decimalComma)

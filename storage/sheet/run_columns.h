@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/base/message.h"
 #include "core/study/study.h"
 
 #include <optional>
@@ -24,7 +25,7 @@ struct NumberColumn {
 /// In the order of a written sheet. Columns in miles follow their twins in kilometres.
 [[nodiscard]] std::span<const NumberColumn> numberColumns();
 /// What a value of the column must be, for messages: "a number above 0 and at most 2000".
-[[nodiscard]] std::string expectedNumber(const NumberColumn& column);
+[[nodiscard]] core::Message expectedNumber(const NumberColumn& column);
 [[nodiscard]] bool isPossible(const NumberColumn& column, double value);
 
 /// Free text that a run may have.
@@ -60,8 +61,8 @@ struct GivenNumber {
 
 /// A cell as a message shows it: on one line, not longer than a message bears.
 [[nodiscard]] std::string shownCell(std::string_view cell);
-/// The same in single quotes.
-[[nodiscard]] std::string inQuotes(std::string_view cell);
+/// The same in the reader's quotes: a piece of a sentence.
+[[nodiscard]] core::Message inQuotes(std::string_view cell);
 
 /// "31.2 passing_traffic lorry; 80 gust". A ';' within words is written "\;", a backslash "\\".
 [[nodiscard]] std::optional<std::vector<core::Mark>> parseMarks(std::string_view text,

@@ -2,12 +2,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "storage/sheet/run_rules.h"
 
+#include "core/base/decimal_text.h"
 #include "core/study/clock.h"
 #include "core/study/rule.h"
 #include "storage/bytes/csv.h"
 #include "storage/sheet/run_columns.h"
-
-#include <fmt/format.h>
 
 #include <algorithm>
 #include <cmath>
@@ -19,6 +18,8 @@
 namespace bothways::storage {
 namespace {
 
+using core::message;
+using core::Message;
 using core::Run;
 using core::Study;
 
@@ -27,14 +28,14 @@ constexpr std::int64_t kNewDay_us = std::int64_t{6} * 3600 * 1'000'000;
 /// Collects the faults of one run.
 class Faults {
 public:
-    void add(std::string_view column, std::string message)
+    void add(std::string_view column, core::Message message)
     {
         m_faults.push_back({0, std::string(column), std::move(message)});
     }
-    void addIf(bool wrong, std::string_view column, std::string_view message)
+    void addIf(bool wrong, std::string_view column, core::Message message)
     {
         if (wrong)
-            add(column, std::string(message));
+            add(column, std::move(message));
     }
     std::vector<RunFault> take() { return std::move(m_faults); }
 
@@ -57,40 +58,47 @@ void checkNumbers(const Run& run, Faults& faults)
     for (const NumberColumn& column : numberColumns())
         if (const auto& value = run.*column.field;
             column.factor == 1.0 && value && !isPossible(column, *value))
-            faults.add(column.name, fmt::format("{} is impossible; expected {}",
-                                                formatNumber(*value), expectedNumber(column)));
+            faults.add(column.name,
+                       message("{} is impossible; expected {}"_t,
+                               core::decimalText(formatNumber(*value)), expectedNumber(column)));
     for (const auto& [name, on_s] : run.accessory_on_s) {
         const std::string column = name + "_on_s";
         faults.addIf(!std::isfinite(on_s) || std::abs(on_s) > 1e6, column,
-                     "expected seconds from the run's start");
+                     "expected seconds from the run's start"_t);
         faults.addIf(timedAccessoryOf(canonicalColumn(column)) != name, column,
-                     "an accessory's name has small letters and no blanks");
+                     "an accessory's name has small letters and no blanks"_t);
     }
     faults.addIf(run.number < 0 || run.number > kLargestRunNumber, "run",
-                 fmt::format("expected a whole number from 1 to {}", kLargestRunNumber));
+                 message("expected a whole number from 1 to {}"_t, kLargestRunNumber));
+}
+
+Message impossibleConsumption(double value)
+{
+    return message("{} is impossible; expected a consumption from 0.0001 to 1000000 per 100 km"_t,
+                   core::decimalText(formatNumber(value)));
 }
 
 void checkConsumption(const Run& run, Faults& faults)
 {
     if (!run.consumption) {
         if (run.counted() && isBlankText(run.trace))
-            faults.add("l_per_100km", "is empty; a counted run needs its consumption");
+            faults.add("l_per_100km", "is empty; a counted run needs its consumption"_t);
         return;
     }
     const core::Consumption& given = *run.consumption;
     const std::string_view column = core::unitName(given.unit);
     if (!std::isfinite(given.value) || given.value <= 0.0) {
         faults.add(column, std::isfinite(given.value)
-                               ? fmt::format("{} is not above 0; expected a number above 0",
-                                             formatNumber(given.value))
-                               : std::string("is not a finite number; expected a number above 0"));
+                               ? message("{} is not above 0; expected a number above 0"_t,
+                                         core::decimalText(formatNumber(given.value)))
+                               : "is not a finite number; expected a number above 0"_t);
         return;
     }
     const auto possible = [](double value) {
         return value >= kSmallestConsumption && value <= kLargestConsumption;
     };
     if (core::needsDistance(given.unit) && !run.distance_km) {
-        faults.add("distance_km", fmt::format("is empty; {} needs a distance", column));
+        faults.add("distance_km", message("is empty; {} needs a distance"_t, column));
         return;
     }
     if (run.distance_km && !(*run.distance_km > 0.0))
@@ -99,14 +107,10 @@ void checkConsumption(const Run& run, Faults& faults)
         return core::toLPer100km(value, given.unit, run.distance_km.value_or(1.0));
     };
     if (!possible(inLitres(given.value)))
-        faults.add(column, fmt::format("{} is impossible; expected a consumption from 0.0001 to "
-                                       "1000000 per 100 km",
-                                       formatNumber(given.value)));
+        faults.add(column, impossibleConsumption(given.value));
     if (run.control && std::isfinite(*run.control) && *run.control > 0.0 &&
         !possible(inLitres(*run.control)))
-        faults.add("control", fmt::format("{} is impossible; expected a consumption from 0.0001 "
-                                          "to 1000000 per 100 km",
-                                          formatNumber(*run.control)));
+        faults.add("control", impossibleConsumption(*run.control));
 }
 
 void checkDiscard(const Run& run, Faults& faults)
@@ -115,21 +119,21 @@ void checkDiscard(const Run& run, Faults& faults)
         return;
     const std::string& reason = run.discard->reason;
     if (isBlankText(reason))
-        faults.add("reason", "is empty; a discarded run needs a rule's name or 'other'");
+        faults.add("reason", "is empty; a discarded run needs a rule's name or 'other'"_t);
     else if (reason == "other")
         faults.addIf(isBlankText(run.discard->evidence), "evidence",
-                     "is empty; the reason 'other' needs words");
+                     "is empty; the reason 'other' needs words"_t);
     else if (!core::ruleFromName(reason))
-        faults.add("reason", fmt::format("{} is no reason; expected a rule's name or 'other'",
-                                         inQuotes(reason)));
+        faults.add("reason", message("{} is no reason; expected a rule's name or 'other'"_t,
+                                     inQuotes(reason)));
 }
 
 void checkTexts(const Run& run, Faults& faults)
 {
-    faults.addIf(isBlankText(run.configuration), "configuration", "is empty; expected a name");
-    faults.addIf(isBlankText(run.direction), "direction", "is empty; expected a name");
+    faults.addIf(isBlankText(run.configuration), "configuration", "is empty; expected a name"_t);
+    faults.addIf(isBlankText(run.direction), "direction", "is empty; expected a name"_t);
     const auto storable = [&](std::string_view column, std::string_view text) {
-        faults.addIf(!isStorable(text), column, "is not UTF-8 text");
+        faults.addIf(!isStorable(text), column, "is not UTF-8 text"_t);
     };
     storable("configuration", run.configuration);
     storable("direction", run.direction);
@@ -142,14 +146,14 @@ void checkTexts(const Run& run, Faults& faults)
         storable("marks", mark.word + mark.words);
         faults.addIf(!std::isfinite(mark.at_s) || mark.word.empty() ||
                          mark.word.find_first_of(" \t\r\n") != std::string::npos,
-                     "marks", "expected seconds and a word for each mark");
+                     "marks", "expected seconds and a word for each mark"_t);
     }
     std::set<std::string> names;
     for (const auto& [name, value] : run.extra) {
         storable(name, name + value);
         faults.addIf(name.empty() || isKnownColumn(canonicalColumn(name)), name,
-                     "is not a name for a column of one's own");
-        faults.addIf(!names.insert(canonicalColumn(name)).second, name, "is there twice");
+                     "is not a name for a column of one's own"_t);
+        faults.addIf(!names.insert(canonicalColumn(name)).second, name, "is there twice"_t);
     }
 }
 
@@ -165,8 +169,11 @@ const std::string* spelling(const std::vector<std::string>& known, std::string_v
 void checkNames(const Study& existing, std::span<const Run> added, std::string_view column,
                 std::string Run::*field, std::vector<RunFault>& faults)
 {
+    const bool configuration = field == &Run::configuration;
+    const auto third = configuration ? "{} is a third configuration; expected {} or {}"_t
+                                     : "{} is a third direction; expected {} or {}"_t;
     std::vector<std::string> known =
-        field == &Run::configuration ? core::configurations(existing) : core::directions(existing);
+        configuration ? core::configurations(existing) : core::directions(existing);
     for (std::size_t i = 0; i < added.size(); ++i) {
         const std::string name(csv::trimmed(added[i].*field));
         if (name.empty() || spelling(known, name))
@@ -174,27 +181,32 @@ void checkNames(const Study& existing, std::span<const Run> added, std::string_v
         if (known.size() < 2)
             known.push_back(name);
         else
-            faults.push_back({i, std::string(column),
-                              fmt::format("{} is a third {}; expected {} or {}", inQuotes(name),
-                                          column, inQuotes(known[0]), inQuotes(known[1]))});
+            faults.push_back(
+                {i, std::string(column),
+                 message(third, inQuotes(name), inQuotes(known[0]), inQuotes(known[1]))});
     }
 }
 
 void checkRunNumbers(const Study& existing, std::span<const Run> added, std::span<const int> lines,
                      std::vector<RunFault>& faults)
 {
-    std::map<int, std::string> used;
+    std::map<int, Message> used; // by number: what to say of another run with it
     for (const Run& run : existing.runs)
-        used.emplace(run.number, "in the study");
+        used.emplace(
+            run.number,
+            message("{} is given already in the study; expected another number"_t, run.number));
     for (std::size_t i = 0; i < added.size(); ++i) {
-        if (added[i].number == 0)
+        const int number = added[i].number;
+        if (number == 0)
             continue;
-        const std::string here =
-            i < lines.size() ? fmt::format("on line {}", lines[i]) : "among these runs";
-        if (const auto [at, isNew] = used.emplace(added[i].number, here); !isNew)
-            faults.push_back({i, "run",
-                              fmt::format("{} is given already {}; expected another number",
-                                          added[i].number, at->second)});
+        const Message again =
+            i < lines.size()
+                ? message("{} is given already on line {}; expected another number"_t, number,
+                          lines[i])
+                : message("{} is given already among these runs; expected another number"_t,
+                          number);
+        if (const auto [at, isNew] = used.emplace(number, again); !isNew)
+            faults.push_back({i, "run", at->second});
     }
 }
 
@@ -210,8 +222,9 @@ void checkUnits(const Study& existing, std::span<const Run> added, std::vector<R
     std::for_each(existing.runs.begin(), existing.runs.end(), differs);
     for (std::size_t i = 0; i < added.size(); ++i)
         if (differs(added[i]))
-            faults.push_back({i, std::string(core::unitName(added[i].consumption->unit)),
-                              "fuel and kWh cannot be compared; expected one of them in a study"});
+            faults.push_back(
+                {i, std::string(core::unitName(added[i].consumption->unit)),
+                 "fuel and kWh cannot be compared; expected one of them in a study"_t});
 }
 
 void checkOffsets(const Study& existing, std::span<const Run> added, std::vector<RunFault>& faults)
@@ -229,9 +242,9 @@ void checkOffsets(const Study& existing, std::span<const Run> added, std::vector
             faults.push_back(
                 {i, "start",
                  *has ? "has no offset from UTC where the other runs have one; expected one "
-                        "like +02:00 or Z on all or on none"
+                        "like +02:00 or Z on all or on none"_t
                       : "has an offset from UTC where the other runs have none; expected one "
-                        "on all or on none"});
+                        "on all or on none"_t});
     }
 }
 
@@ -257,32 +270,33 @@ public:
     void run(std::vector<RunFault>& faults) const
     {
         for (const auto& [mark, members] : m_members) {
-            const std::string message = wrong(mark, members);
-            if (!message.empty())
-                faults.push_back({reportAt(members), "pair", message});
+            if (auto why = wrong(mark, members))
+                faults.push_back({reportAt(members), "pair", *std::move(why)});
         }
     }
 
 private:
-    [[nodiscard]] std::string wrong(const std::string& mark,
-                                    const std::vector<std::size_t>& members) const
+    [[nodiscard]] std::optional<Message> wrong(const std::string& mark,
+                                               const std::vector<std::size_t>& members) const
     {
+        if (members.size() == 1)
+            return message("{} is on one run alone; expected on exactly two, an out and a "
+                           "return run"_t,
+                           inQuotes(mark));
         if (members.size() != 2)
-            return fmt::format("{} is on {}; expected on exactly two, an out and a return run",
-                               inQuotes(mark),
-                               members.size() == 1 ? std::string("one run alone")
-                                                   : fmt::format("{} runs", members.size()));
+            return message("{} is on {} runs; expected on exactly two, an out and a return run"_t,
+                           inQuotes(mark), members.size());
         const Run& one = *m_sorted[members[0]];
         const Run& other = *m_sorted[members[1]];
         if (!one.direction.empty() && core::sameWord(one.direction, other.direction))
-            return fmt::format("{} ties two runs in one direction; expected an out and a "
-                               "return run",
-                               inQuotes(mark));
+            return message("{} ties two runs in one direction; expected an out and a "
+                           "return run"_t,
+                           inQuotes(mark));
         if (m_orderKnown && !inOneBlock(m_sorted, members[0], members[1]))
-            return fmt::format("{} ties runs of two blocks; expected two of one block, without "
-                               "a switch or a new day between them",
-                               inQuotes(mark));
-        return {};
+            return message("{} ties runs of two blocks; expected two of one block, without "
+                           "a switch or a new day between them"_t,
+                           inQuotes(mark));
+        return std::nullopt;
     }
 
     /// The last of the members that was added; else the first added run (which came between).
@@ -417,7 +431,7 @@ core::Result<std::vector<Run>> admitted(const Study& existing, std::vector<Run> 
         run = normalised(std::move(run), spellings);
     if (given.size() + existing.runs.size() > kMostRuns)
         return Error{
-            ErrorCode::badInput, fmt::format("a study holds at most {} runs", kMostRuns), {}};
+            ErrorCode::badInput, message("a study holds at most {} runs"_t, kMostRuns), {}};
     std::vector<Error> errors;
     const auto note = [&](std::size_t run, const RunFault& wrong) {
         errors.push_back(Error{ErrorCode::badInput, wrong.message, place(run, wrong.column)});

@@ -21,7 +21,7 @@ namespace bothways::storage {
 struct RunFault {
     std::size_t run = 0; ///< index in what was asked about
     std::string column;
-    std::string message;
+    core::Message message;
 };
 
 /// Faults of a run by itself: numbers that are impossible, what is missing, what contradicts.
@@ -60,7 +60,7 @@ struct Spellings {
 void numberRuns(const core::Study& existing, std::span<core::Run> added);
 
 /// Where a fault of a run is: "morning.csv: run 3: column 'start'".
-using FaultPlace = std::function<std::string(std::size_t run, const std::string& column)>;
+using FaultPlace = std::function<core::Place(std::size_t run, const std::string& column)>;
 
 /// Runs as they may be added to a study: normalised, checked against it and each other, numbered.
 /// Nothing is written.

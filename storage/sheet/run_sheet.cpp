@@ -6,8 +6,6 @@
 #include "storage/sheet/run_rules.h"
 #include "storage/sheet/sheet_reader.h"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 
 namespace bothways::storage {
@@ -27,7 +25,7 @@ Result<RunSheet> readRunSheet(const std::filesystem::path& file, const SheetOpti
                               const Study* existing)
 {
     constexpr std::uintmax_t kMostBytes = std::uintmax_t{64} << 20;
-    const auto bytes = readWholeFile(file, kMostBytes, "a run sheet");
+    const auto bytes = readWholeFile(file, kMostBytes, "a run sheet"_t);
     if (!bytes)
         return bytes.error();
     return parseRunSheet(bytes.value(), file.string(), options, existing);
@@ -44,9 +42,11 @@ std::vector<Error> faultsOf(const Study& study, const Run& run)
     const auto among = faultsAmong(others, {&whole, 1});
     faults.insert(faults.end(), among.begin(), among.end());
     std::vector<Error> errors;
-    for (const RunFault& wrong : faults)
-        errors.push_back(Error{ErrorCode::badInput, wrong.message,
-                               fmt::format("column {}", inQuotes(wrong.column))});
+    for (RunFault& wrong : faults) {
+        core::Place where;
+        where.column = shownCell(wrong.column);
+        errors.push_back(Error{ErrorCode::badInput, std::move(wrong.message), std::move(where)});
+    }
     return errors;
 }
 

@@ -4,8 +4,6 @@
 
 #include "core/study/clock.h"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 #include <cmath>
 
@@ -13,6 +11,7 @@ namespace bothways::storage {
 
 using core::Error;
 using core::ErrorCode;
+using core::message;
 using core::Run;
 
 namespace {
@@ -30,7 +29,8 @@ std::string_view SheetReader::cell(std::string_view column) const
     return m_record->fields[at->second].text;
 }
 
-std::optional<GivenNumber> SheetReader::number(std::string_view column, std::string_view expected)
+std::optional<GivenNumber> SheetReader::number(std::string_view column,
+                                               const core::Message& expected)
 {
     const std::string_view text = csv::trimmed(cell(column));
     if (text.empty())
@@ -40,12 +40,14 @@ std::optional<GivenNumber> SheetReader::number(std::string_view column, std::str
         return given;
     if (parseNumber(text, !comma))
         fault(column,
-              fmt::format("{} has a decimal {}; the other numbers of this sheet have a "
-                          "decimal {}",
-                          inQuotes(text), comma ? "point" : "comma", comma ? "comma" : "point"));
+              message(comma ? "{} has a decimal point; the other numbers of this sheet have a "
+                              "decimal comma"_t
+                            : "{} has a decimal comma; the other numbers of this sheet have a "
+                              "decimal point"_t,
+                      inQuotes(text)));
     else
         fault(column,
-              fmt::format("{} is not a finite number; expected {}", inQuotes(text), expected));
+              message("{} is not a finite number; expected {}"_t, inQuotes(text), expected));
     return std::nullopt;
 }
 
@@ -59,8 +61,8 @@ void SheetReader::readRunNumber(Run& run)
         given->value == static_cast<int>(given->value))
         run.number = static_cast<int>(given->value);
     else
-        fault("run", fmt::format("{} is no run number; expected a whole number from 1 to {}",
-                                 inQuotes(text), kLargestRunNumber));
+        fault("run", message("{} is no run number; expected a whole number from 1 to {}"_t,
+                             inQuotes(text), kLargestRunNumber));
 }
 
 void SheetReader::readNumbers(Run& run)
@@ -73,12 +75,12 @@ void SheetReader::readNumbers(Run& run)
             run.*column.field = given->value * column.factor;
         else
             fault(column.name,
-                  fmt::format("{} is impossible; expected {}",
-                              inQuotes(csv::trimmed(cell(column.name))), expectedNumber(column)));
+                  message("{} is impossible; expected {}"_t,
+                          inQuotes(csv::trimmed(cell(column.name))), expectedNumber(column)));
     }
     for (const auto& [name, at] : m_places)
         if (const std::string_view accessory = timedAccessoryOf(name); !accessory.empty())
-            if (const auto given = number(name, "seconds from the run's start"))
+            if (const auto given = number(name, "seconds from the run's start"_t))
                 run.accessory_on_s.emplace(accessory, given->value);
 }
 
@@ -87,20 +89,20 @@ void SheetReader::readConsumption(Run& run)
     if (!m_unit)
         return;
     const std::string_view column = core::unitName(*m_unit);
-    const auto given = number(column, "a number above 0");
+    const auto given = number(column, "a number above 0"_t);
     if (!given)
         return;
     if (given->value > 0.0)
         run.consumption = core::Consumption{given->value, *m_unit, given->decimals, false};
     else
-        fault(column, fmt::format("{} is not above 0; expected a number above 0",
-                                  inQuotes(csv::trimmed(cell(column)))));
+        fault(column, message("{} is not above 0; expected a number above 0"_t,
+                              inQuotes(csv::trimmed(cell(column)))));
     const std::string source = canonicalColumn(cell("consumption_source"));
     if (source == "trace" && run.consumption)
         run.consumption->from_trace = true;
     else if (!source.empty() && source != "typed" && source != "trace")
         fault("consumption_source",
-              fmt::format("{} is unknown; expected 'typed' or 'trace'", inQuotes(source)));
+              message("{} is unknown; expected 'typed' or 'trace'"_t, inQuotes(source)));
     readGivenConsumption(run);
 }
 
@@ -120,9 +122,9 @@ void SheetReader::readGivenConsumption(Run& run)
         known ? core::toLPer100km(value->value, *unit, run.distance_km.value_or(1.0)) : 0.0;
     if (!known || !asShown || std::abs(given - *asShown) > 1e-9 * *asShown) {
         fault("consumption_given",
-              fmt::format("{} does not agree with the consumption; expected the same amount, as "
-                          "a number and a unit",
-                          inQuotes(text)));
+              message("{} does not agree with the consumption; expected the same amount, as "
+                      "a number and a unit"_t,
+                      inQuotes(text)));
         return;
     }
     run.consumption->value = value->value;
@@ -139,17 +141,17 @@ void SheetReader::readStatus(Run& run)
         return;
     }
     if (!status.empty() && status != "counted") {
-        fault("status", fmt::format("{} is unknown; expected 'counted' or 'discarded'",
-                                    inQuotes(cell("status"))));
+        fault("status", message("{} is unknown; expected 'counted' or 'discarded'"_t,
+                                inQuotes(cell("status"))));
         run.discard = core::Discard{"other", "-"}; // so that no consumption is missed as well
         return;
     }
     if (!reason.empty())
-        fault("reason", fmt::format("{} is given for a counted run; expected status "
-                                    "'discarded', or no reason",
-                                    inQuotes(reason)));
+        fault("reason", message("{} is given for a counted run; expected status "
+                                "'discarded', or no reason"_t,
+                                inQuotes(reason)));
     if (!csv::trimmed(cell("evidence")).empty())
-        fault("evidence", "is given for a counted run; expected status 'discarded', or none");
+        fault("evidence", "is given for a counted run; expected status 'discarded', or none"_t);
 }
 
 /// A time of day is taken on the day of the line before, or the next after midnight.
@@ -159,7 +161,7 @@ void SheetReader::readStart(Run& run)
     if (text.empty()) {
         if (has("start"))
             fault("start", "is empty; expected a date and time like 2026-05-09T05:40:00 or a time "
-                           "of day like 05:40");
+                           "of day like 05:40"_t);
         return;
     }
     if (text.size() >= 4 && text[1] == ':')
@@ -167,18 +169,20 @@ void SheetReader::readStart(Run& run)
     const auto time = core::parseTimeOfDay_us(text);
     const auto moment = core::parseDateTime(text);
     if (!time && !moment) {
-        fault("start", fmt::format("{} is no start; expected a date and time like "
-                                   "2026-05-09T05:40:00 or a time of day like 05:40",
-                                   inQuotes(text)));
+        fault("start", message("{} is no start; expected a date and time like "
+                               "2026-05-09T05:40:00 or a time of day like 05:40"_t,
+                               inQuotes(text)));
         return;
     }
     if (!m_timesOfDay)
         m_timesOfDay = static_cast<bool>(time);
     if (*m_timesOfDay != static_cast<bool>(time)) {
-        fault("start", fmt::format("{} is a {} where the lines before have a {}; expected one "
-                                   "form throughout",
-                                   inQuotes(text), time ? "time of day" : "date and time",
-                                   time ? "date and time" : "time of day"));
+        fault("start",
+              message(time ? "{} is a time of day where the lines before have a date and time; "
+                             "expected one form throughout"_t
+                           : "{} is a date and time where the lines before have a time of day; "
+                             "expected one form throughout"_t,
+                      inQuotes(text)));
         return;
     }
     if (!time) {
@@ -187,15 +191,24 @@ void SheetReader::readStart(Run& run)
     }
     if (m_lastTime_us && time.value() < *m_lastTime_us) {
         if (*m_lastTime_us - time.value() <= 12 * kHour_us) {
-            fault("start", fmt::format("{} is earlier than the line before; expected times in "
-                                       "driving order",
-                                       inQuotes(text)));
+            fault("start", message("{} is earlier than the line before; expected times in "
+                                   "driving order"_t,
+                                   inQuotes(text)));
             return;
         }
         m_day_us += kDay_us;
     }
     m_lastTime_us = time.value();
     run.start.us = m_day_us + time.value();
+}
+
+/// A fault of a column that has no name.
+void SheetReader::placeAt(int line, std::size_t column, core::Message message)
+{
+    core::Place where = placeIn(line);
+    where.column_number = static_cast<std::int64_t>(column) + 1;
+    m_faults.push_back(
+        {line, column, Error{ErrorCode::badInput, std::move(message), std::move(where)}});
 }
 
 void SheetReader::readExtras(Run& run)
@@ -206,13 +219,9 @@ void SheetReader::readExtras(Run& run)
         if (field.text.empty() || isKnownColumn(column.name))
             continue;
         if (column.name.empty())
-            m_faults.push_back(
-                {m_headerLine, i,
-                 Error{ErrorCode::badInput,
-                       fmt::format("has no name but a value on line {}; expected a "
-                                   "name in the header",
-                                   m_record->line),
-                       fmt::format("{}:{}: column {}", m_name, m_headerLine, i + 1)}});
+            placeAt(m_headerLine, i,
+                    message("has no name but a value on line {}; expected a name in the header"_t,
+                            m_record->line));
         else
             run.extra.emplace_back(column.asWritten, field.text);
     }
@@ -232,9 +241,9 @@ void SheetReader::readCells(Run& run)
     if (const auto marks = parseMarks(cell("marks"), m_sheet.dialect.decimalComma))
         run.marks = *marks;
     else
-        fault("marks", fmt::format("{} is no list of marks; expected seconds and a word for each, "
-                                   "like: 31.2 passing_traffic lorry; 80 gust",
-                                   inQuotes(cell("marks"))));
+        fault("marks", message("{} is no list of marks; expected seconds and a word for each, "
+                               "like: 31.2 passing_traffic lorry; 80 gust"_t,
+                               inQuotes(cell("marks"))));
     readNumbers(run);
     readConsumption(run);
     readStatus(run);
@@ -262,33 +271,31 @@ void SheetReader::readLine(const csv::Record& record)
     m_record = &record;
     m_faultyHere.clear();
     const std::size_t count = record.fields.size();
-    const auto placeAt = [&](std::size_t field, std::string message) {
+    const auto faultIn = [&](std::size_t field, core::Message why) {
         if (field < m_columns.size() && !m_columns[field].name.empty())
-            return fault(m_columns[field].name, std::move(message));
-        m_faults.push_back(
-            {record.line, field,
-             Error{ErrorCode::badInput, std::move(message),
-                   fmt::format("{}:{}: column {}", m_name, record.line, field + 1)}});
+            fault(m_columns[field].name, std::move(why));
+        else
+            placeAt(record.line, field, std::move(why));
     };
     if (record.fault != csv::RecordFault::none) {
-        placeAt(record.faultField, record.fault == csv::RecordFault::quoteNeverCloses
-                                       ? "has a quote that never closes; expected a second one"
+        faultIn(record.faultField, record.fault == csv::RecordFault::quoteNeverCloses
+                                       ? "has a quote that never closes; expected a second one"_t
                                        : "has text after the closing quote; expected the next "
-                                         "field (a quote within quotes is written twice)");
+                                         "field (a quote within quotes is written twice)"_t);
         return;
     }
     if (count > m_columns.size()) {
-        placeAt(m_columns.size(),
-                fmt::format("is beyond the header: {} fields, expected at most {}{}", count,
-                            m_columns.size(),
-                            m_sheet.dialect.separator == ','
-                                ? " (a comma within a field needs quotes around it)"
-                                : ""));
+        faultIn(m_columns.size(),
+                message(m_sheet.dialect.separator == ','
+                            ? "is beyond the header: {} fields, expected at most {} (a comma "
+                              "within a field needs quotes around it)"_t
+                            : "is beyond the header: {} fields, expected at most {}"_t,
+                        count, m_columns.size()));
         return;
     }
     for (std::size_t i = 0; i < count; ++i)
         if (!csv::isUtf8(record.fields[i].text))
-            placeAt(i, "is not UTF-8 text; expected the sheet to be saved as UTF-8");
+            faultIn(i, "is not UTF-8 text; expected the sheet to be saved as UTF-8"_t);
     Run run;
     run.start.us = kUnknownStart_us;
     readCells(run);

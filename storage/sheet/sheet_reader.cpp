@@ -21,26 +21,32 @@ constexpr std::string_view kByteOrderMark = "\xEF\xBB\xBF";
 
 } // namespace
 
-Error SheetReader::inFile(int line, std::string message) const
+core::Place SheetReader::placeIn(int line) const
 {
-    return Error{ErrorCode::badInput, std::move(message), fmt::format("{}:{}", m_name, line)};
+    core::Place place(m_name);
+    place.line = line;
+    return place;
 }
 
-void SheetReader::place(int line, std::string_view column, std::string message)
+Error SheetReader::inFile(int line, core::Message message) const
+{
+    return Error{ErrorCode::badInput, std::move(message), placeIn(line)};
+}
+
+void SheetReader::place(int line, std::string_view column, core::Message message)
 {
     const auto at = m_places.find(column);
     const std::size_t order = at == m_places.end() ? m_columns.size() : at->second;
     // The column as the user wrote it, where there is one.
-    const std::string shown =
-        at == m_places.end() ? std::string(column) : m_columns[order].asWritten;
-    m_faults.push_back({line, order,
-                        Error{ErrorCode::badInput, std::move(message),
-                              fmt::format("{}:{}: column {}", m_name, line, inQuotes(shown))}});
+    core::Place where = placeIn(line);
+    where.column = shownCell(at == m_places.end() ? column : m_columns[order].asWritten);
+    m_faults.push_back(
+        {line, order, Error{ErrorCode::badInput, std::move(message), std::move(where)}});
     if (m_record && m_record->line == line)
         m_faultyHere.emplace(column);
 }
 
-void SheetReader::fault(std::string_view column, std::string message)
+void SheetReader::fault(std::string_view column, core::Message message)
 {
     place(m_record->line, column, std::move(message));
 }
@@ -59,15 +65,15 @@ Result<RunSheet> SheetReader::failure()
 std::optional<Error> SheetReader::refuseWhole()
 {
     if (m_text.starts_with("\xFF\xFE") || m_text.starts_with("\xFE\xFF"))
-        return inFile(1, "is UTF-16 text; expected UTF-8");
+        return inFile(1, "is UTF-16 text; expected UTF-8"_t);
     if (m_text.starts_with(kByteOrderMark))
         m_text.remove_prefix(kByteOrderMark.size());
     if (const std::size_t zero = m_text.find('\0'); zero != std::string_view::npos)
-        return inFile(1, "is no text (it holds zero bytes); expected a run sheet in CSV form");
+        return inFile(1, "is no text (it holds zero bytes); expected a run sheet in CSV form"_t);
     if (const std::size_t first = m_text.find_first_not_of(" \t\r\n");
         first != std::string_view::npos && std::string_view("{[<").find(m_text[first]) < 3)
-        return inFile(1, fmt::format("looks like {}; expected a run sheet in CSV form",
-                                     m_text[first] == '<' ? "XML or HTML" : "JSON"));
+        return inFile(1, core::message("looks like {}; expected a run sheet in CSV form"_t,
+                                       m_text[first] == '<' ? "XML or HTML"_t : "JSON"_t));
     return std::nullopt;
 }
 
@@ -104,7 +110,7 @@ void SheetReader::readHeader(const csv::Record& header)
         Column column{canonicalColumn(written), written};
         m_columns.push_back(column);
         if (!column.name.empty() && !m_places.emplace(column.name, i).second)
-            place(m_headerLine, column.name, "is there twice; expected one of each name");
+            place(m_headerLine, column.name, "is there twice; expected one of each name"_t);
     }
 }
 
@@ -115,14 +121,14 @@ void SheetReader::requireOneOf(int line, std::initializer_list<std::string_view>
                  [this](std::string_view name) { return has(name); });
     for (std::size_t i = 1; i < present.size(); ++i)
         place(line, present[i],
-              fmt::format("says the same as '{}'; expected one of the two", present[0]));
+              core::message("says the same as '{}'; expected one of the two"_t, present[0]));
 }
 
 void SheetReader::checkHeader(int line)
 {
     for (const std::string_view required : {"configuration", "direction", "start"})
         if (!has(required))
-            place(line, required, "is missing; expected it in the header");
+            place(line, required, "is missing; expected it in the header"_t);
     requireOneOf(line, {"distance_km", "distance_mi"});
     requireOneOf(line, {"speed_kmh", "speed_mph"});
     for (const Column& column : m_columns) {
@@ -131,16 +137,16 @@ void SheetReader::checkHeader(int line)
             m_unit = unit;
         else if (unit && unit != m_unit)
             place(line, column.name,
-                  fmt::format("is a second consumption beside '{}'; expected exactly one",
-                              core::unitName(*m_unit)));
+                  core::message("is a second consumption beside '{}'; expected exactly one"_t,
+                                core::unitName(*m_unit)));
     }
     if (m_unit && core::needsDistance(*m_unit) && !has("distance_km") && !has("distance_mi"))
         place(line, core::unitName(*m_unit),
-              "needs a distance; expected a column distance_km or distance_mi");
+              "needs a distance; expected a column distance_km or distance_mi"_t);
     if (!m_unit && !has("trace"))
         place(line, "l_per_100km",
               "is missing; expected exactly one of l_per_100km, mpg_us, mpg_imp, km_per_l, "
-              "kwh_per_100km, fuel_l, fuel_gal_us");
+              "kwh_per_100km, fuel_l, fuel_gal_us"_t);
 }
 
 std::optional<Error> SheetReader::readRecords()
@@ -148,17 +154,17 @@ std::optional<Error> SheetReader::readRecords()
     csv::Reader reader(m_text, m_sheet.dialect.separator);
     const auto header = reader.next();
     if (!header)
-        return inFile(1, "is empty; expected a header line with the names of the columns");
+        return inFile(1, "is empty; expected a header line with the names of the columns"_t);
     if (header->fault != csv::RecordFault::none)
         return inFile(header->line, "has a quote in the header that never closes, or text after "
-                                    "one; expected names of columns");
+                                    "one; expected names of columns"_t);
     if (!std::all_of(header->fields.begin(), header->fields.end(),
                      [](const csv::Field& f) { return csv::isUtf8(f.text); }))
-        return inFile(header->line, "is not UTF-8 text; expected a run sheet saved as UTF-8");
+        return inFile(header->line, "is not UTF-8 text; expected a run sheet saved as UTF-8"_t);
     readHeader(*header);
     if (!has("configuration") && !has("direction") && !has("start"))
         return inFile(header->line, "is no header of a run sheet; expected names of columns like "
-                                    "configuration, direction, start, l_per_100km");
+                                    "configuration, direction, start, l_per_100km"_t);
     checkHeader(header->line);
     while (auto record = reader.next()) {
         const bool empty = record->fault == csv::RecordFault::none &&
@@ -169,7 +175,7 @@ std::optional<Error> SheetReader::readRecords()
         if (m_records.size() + m_existing->runs.size() == kMostRuns)
             return inFile(
                 record->line,
-                fmt::format("is one run too many; expected at most {} in a study", kMostRuns));
+                core::message("is one run too many; expected at most {} in a study"_t, kMostRuns));
         m_records.push_back(std::move(*record));
     }
     return std::nullopt;
@@ -254,9 +260,9 @@ void SheetReader::checkTogether()
                                      [&](const Run& run) { return numbers.contains(run.number); });
     if (taken > 1)
         place(m_headerLine, "run",
-              fmt::format("has {} numbers that the study has already; without this column the runs "
-                          "are numbered on from its last",
-                          taken));
+              core::message("has {} numbers that the study has already; without this column the "
+                            "runs are numbered on from its last"_t,
+                            taken));
 }
 
 void SheetReader::findOwnColumns()
@@ -285,7 +291,7 @@ Result<RunSheet> SheetReader::read()
         readLine(record);
     checkTogether();
     if (m_timesOfDay.value_or(false) && !m_dateKnown)
-        place(m_headerLine, "start", "has times of day; expected a date (YYYY-MM-DD) with them");
+        place(m_headerLine, "start", "has times of day; expected a date (YYYY-MM-DD) with them"_t);
     if (!m_faults.empty())
         return failure();
     m_sheet.dateAssumed = m_sheet.dateAssumed && m_timesOfDay.value_or(false);

@@ -42,7 +42,8 @@ private:
 
     // What is wrong with the whole.
     std::optional<core::Error> refuseWhole();
-    core::Error inFile(int line, std::string message) const;
+    core::Place placeIn(int line) const;
+    core::Error inFile(int line, core::Message message) const;
     Result<RunSheet> failure();
 
     // The header.
@@ -57,7 +58,7 @@ private:
     void findDecimalComma();
     void readLine(const csv::Record& record);
     [[nodiscard]] std::string_view cell(std::string_view column) const;
-    void fault(std::string_view column, std::string message);
+    void fault(std::string_view column, core::Message message);
     void readCells(core::Run& run);
     void readRunNumber(core::Run& run);
     void readNumbers(core::Run& run);
@@ -66,7 +67,7 @@ private:
     void readStatus(core::Run& run);
     void readStart(core::Run& run);
     void readExtras(core::Run& run);
-    std::optional<GivenNumber> number(std::string_view column, std::string_view expected);
+    std::optional<GivenNumber> number(std::string_view column, const core::Message& expected);
     [[nodiscard]] std::string placeOf(const RunFault& wrong, const core::Run& run) const;
 
     // The runs together.
@@ -80,7 +81,8 @@ private:
         std::size_t column;
         core::Error error;
     };
-    void place(int line, std::string_view column, std::string message);
+    void place(int line, std::string_view column, core::Message message);
+    void placeAt(int line, std::size_t column, core::Message message);
 
     std::string_view m_text;
     std::string m_name;

@@ -14,6 +14,7 @@
 #include <chrono>
 #include <cstdlib>
 #include <optional>
+#include <regex>
 #include <thread>
 
 namespace bothways::storage {
@@ -56,6 +57,19 @@ void writeNote(int descriptor, const std::string& since)
     if (::ftruncate(descriptor, 0) != 0 || ::pwrite(descriptor, note.data(), note.size(), 0) < 0) {
         // The lock stands all the same; the holder will only not be named.
     }
+}
+
+/// Who wrote a note: what writeNote() writes, taken apart.
+core::Message holderIn(const std::string& note)
+{
+    if (note.empty())
+        return "another program"_t;
+    static const std::regex form(R"((.+) \(process (\d+), since (\S+)\))");
+    std::smatch parts;
+    if (!std::regex_match(note, parts, form))
+        return core::Message::verbatim(note);
+    return core::message("{} (process {}, since {})"_t, parts[1].str(), parts[2].str(),
+                         parts[3].str());
 }
 
 /// True when `descriptor` is still what lies under the name (its last holder may have removed it).
@@ -110,10 +124,11 @@ core::Result<std::shared_ptr<Hold>> Hold::take(const fs::path& file, const std::
             return none; // a file system without such locks
         std::this_thread::sleep_for(kPause);
     }
-    return core::Error{core::ErrorCode::studyFile,
-                       fmt::format("is being written by {}; close it there, or open it for reading",
-                                   holder.empty() ? "another program" : holder),
-                       file.string()};
+    return core::Error{
+        core::ErrorCode::studyFile,
+        core::message("is being written by {}; close it there, or open it for reading"_t,
+                      holderIn(holder)),
+        file.string()};
 }
 
 } // namespace bothways::storage

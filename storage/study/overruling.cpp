@@ -6,7 +6,6 @@
 #include "storage/study/study_database.h"
 
 #include <SQLiteCpp/Statement.h>
-#include <fmt/format.h>
 
 #include <algorithm>
 
@@ -39,9 +38,9 @@ Outcome StudyFile::overrule(const std::vector<Overruled>& list)
         for (const Overruled& overruled : list) {
             if (!core::ruleFromName(overruled.rule))
                 return d->error(ErrorCode::wrongUse,
-                                fmt::format("{} is no rule", inQuotes(overruled.rule)));
+                                core::message("{} is no rule"_t, inQuotes(overruled.rule)));
             if (overruled.words.find_first_not_of(" \t\r\n") == std::string::npos)
-                return d->error(ErrorCode::badInput, "overruling a finding needs words");
+                return d->error(ErrorCode::badInput, "overruling a finding needs words"_t);
             SQLite::Statement row(db, "INSERT INTO overruled (run, rule, words) "
                                       "SELECT id, ?, ? FROM run WHERE run = ? "
                                       "ON CONFLICT DO UPDATE SET words = excluded.words");
@@ -50,7 +49,7 @@ Outcome StudyFile::overrule(const std::vector<Overruled>& list)
             row.bind(3, overruled.run);
             if (row.exec() != 1)
                 return d->error(ErrorCode::wrongUse,
-                                fmt::format("the study has no run {}", overruled.run));
+                                core::message("the study has no run {}"_t, overruled.run));
         }
         return Done{};
     });

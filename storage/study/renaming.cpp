@@ -7,8 +7,6 @@
 #include "storage/study/study_database.h"
 #include "storage/study/study_rows.h"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 
 namespace bothways::storage {
@@ -16,6 +14,7 @@ namespace {
 
 using core::Done;
 using core::ErrorCode;
+using core::message;
 
 const char* word(NameOf what)
 {
@@ -33,35 +32,51 @@ const std::string* newName(const std::vector<Renaming>& renamings, NameOf what,
     return about == renamings.end() ? nullptr : &about->to;
 }
 
+/// "A or B".
+core::Message anyOf(const std::vector<std::string>& names)
+{
+    core::Message text = core::Message::verbatim(names.front());
+    for (std::size_t i = 1; i < names.size(); ++i)
+        text = message("{} or {}"_t, text, names[i]);
+    return text;
+}
+
 /// An Error of wrong use where a name is not there, of bad input where the new one cannot be.
 Outcome possible(const std::vector<Renaming>& renamings, NameOf what,
                  std::vector<std::string> names)
 {
-    const auto bad = [](ErrorCode code, std::string message) {
+    const bool configuration = what == NameOf::configuration;
+    const auto bad = [](ErrorCode code, core::Message message) {
         return core::Error{code, std::move(message), {}};
     };
     for (const Renaming& renaming : renamings) {
         if (renaming.what != what)
             continue;
+        if (names.empty())
+            return bad(ErrorCode::wrongUse, configuration ? "the study has no configuration yet"_t
+                                                          : "the study has no direction yet"_t);
         if (std::none_of(names.begin(), names.end(), [&](const std::string& name) {
                 return core::sameWord(name, renaming.from);
             }))
             return bad(ErrorCode::wrongUse,
-                       names.empty()
-                           ? fmt::format("the study has no {} yet", word(what))
-                           : fmt::format("the study has no {} {}; expected {}", word(what),
-                                         inQuotes(renaming.from), fmt::join(names, " or ")));
+                       message(configuration ? "the study has no configuration {}; expected {}"_t
+                                             : "the study has no direction {}; expected {}"_t,
+                               inQuotes(renaming.from), anyOf(names)));
         if (renaming.to.empty() || renaming.to.find_first_of("\r\n") != std::string::npos)
             return bad(ErrorCode::badInput,
-                       fmt::format("expected a new name for {} {}, on one line", word(what),
-                                   inQuotes(renaming.from)));
+                       message(configuration
+                                   ? "expected a new name for configuration {}, on one line"_t
+                                   : "expected a new name for direction {}, on one line"_t,
+                               inQuotes(renaming.from)));
     }
     for (std::string& name : names)
         if (const std::string* becomes = newName(renamings, what, name))
             name = *becomes;
     if (names.size() == 2 && core::sameWord(names[0], names[1]))
-        return bad(ErrorCode::badInput, fmt::format("both {}s would be {}; expected two names",
-                                                    word(what), inQuotes(names[0])));
+        return bad(ErrorCode::badInput,
+                   message(configuration ? "both configurations would be {}; expected two names"_t
+                                         : "both directions would be {}; expected two names"_t,
+                           inQuotes(names[0])));
     return Done{};
 }
 
@@ -89,7 +104,7 @@ Outcome rename(StudyFile& file, const std::vector<Renaming>& given)
              {std::pair{NameOf::configuration, core::configurations(study)},
               std::pair{NameOf::direction, core::directions(study)}})
             if (const Outcome can = possible(renamings, what, names); !can)
-                return d.error(can.error().code, can.error().message.english());
+                return d.error(can.error().code, can.error().message);
         const std::string baseline = core::baselineName(study);
         const std::string* baselineBecomes = newName(renamings, NameOf::configuration, baseline);
         for (core::Run& run : study.runs) {

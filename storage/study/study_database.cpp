@@ -31,7 +31,7 @@ constexpr int kWait_ms = 2000;
 /// Above it the pages of the traces are left to the checksums of their chunks.
 constexpr std::uintmax_t kCheckWholeBelow = std::uintmax_t{64} << 20;
 
-Error bad(const fs::path& file, std::string message)
+Error bad(const fs::path& file, core::Message message)
 {
     return {ErrorCode::studyFile, std::move(message), file.string()};
 }
@@ -42,24 +42,24 @@ std::optional<Error> refuseFile(const fs::path& file, bool readOnly)
     std::error_code problem;
     const fs::file_status status = fs::status(file, problem);
     if (!fs::exists(status))
-        return bad(file, "there is no such file; expected a study");
+        return bad(file, "there is no such file; expected a study"_t);
     if (fs::is_directory(status))
-        return bad(file, "is a directory; expected a study");
+        return bad(file, "is a directory; expected a study"_t);
     std::ifstream stream(file, std::ios::binary);
     if (!stream)
-        return bad(file, "cannot be read (no permission?); expected a study");
+        return bad(file, "cannot be read (no permission?); expected a study"_t);
     std::string head(16, '\0');
     stream.read(head.data(), static_cast<std::streamsize>(head.size()));
     if (stream.gcount() == 0)
-        return bad(file, "is empty; expected a study");
+        return bad(file, "is empty; expected a study"_t);
     if (head != std::string("SQLite format 3\0", 16))
-        return bad(file, "is no study; expected a file that Bothways made");
+        return bad(file, "is no study; expected a file that Bothways made"_t);
     if (readOnly)
         return std::nullopt;
     if (::access(file.c_str(), W_OK) != 0)
-        return bad(file, "is read-only; make it writable, or copy it to another place");
+        return bad(file, "is read-only; make it writable, or copy it to another place"_t);
     if (::access(fs::absolute(file).parent_path().c_str(), W_OK) != 0)
-        return bad(file, "lies in a folder that is read-only; copy it to another place");
+        return bad(file, "lies in a folder that is read-only; copy it to another place"_t);
     return std::nullopt;
 }
 
@@ -74,14 +74,14 @@ std::optional<Error> refuseVersion(SQLite::Database& database, const fs::path& f
 {
     if (pragma(database, "PRAGMA application_id") != kApplicationId)
         return bad(file, "is an SQLite database, but not a study; expected a file that Bothways "
-                         "made");
+                         "made"_t);
     const int version = pragma(database, "PRAGMA user_version");
     if (version > kSchemaVersion)
-        return bad(file, fmt::format("was made by a newer Bothways (format {}; this one knows "
-                                     "formats up to {}); it is left as it is",
-                                     version, kSchemaVersion));
+        return bad(file, core::message("was made by a newer Bothways (format {}; this one knows "
+                                       "formats up to {}); it is left as it is"_t,
+                                       version, kSchemaVersion));
     if (version < 1)
-        return bad(file, "is damaged: it has no format number");
+        return bad(file, "is damaged: it has no format number"_t);
     return std::nullopt;
 }
 
@@ -103,10 +103,10 @@ bool pagesAreSound(SQLite::Database& database, const fs::path& file)
 std::optional<Error> refuseDamage(SQLite::Database& database, const fs::path& file)
 {
     if (!pagesAreSound(database, file))
-        return bad(file, "is damaged (SQLite finds broken pages); restore it from a copy");
+        return bad(file, "is damaged (SQLite finds broken pages); restore it from a copy"_t);
     if (!sealFits(database))
         return bad(file, "is damaged: its content is not what Bothways wrote last; restore it "
-                         "from a copy");
+                         "from a copy"_t);
     static_cast<void>(readStudy(database)); // throws where a row has no meaning
     return std::nullopt;
 }
@@ -129,7 +129,7 @@ Result<DatabasePtr> openChecked(const fs::path& file, bool readOnly)
 {
     DatabasePtr database = connect(file, readOnly ? SQLite::OPEN_READONLY : SQLite::OPEN_READWRITE);
     if (!readOnly && sqlite3_db_readonly(database->getHandle(), "main") == 1)
-        return bad(file, "is read-only; make it writable, or copy it to another place");
+        return bad(file, "is read-only; make it writable, or copy it to another place"_t);
     if (auto error = refuseVersion(*database, file))
         return *error;
     configure(*database, readOnly);
@@ -154,22 +154,23 @@ Result<DatabasePtr> openChecked(const fs::path& file, bool readOnly)
 Error explain(const SQLite::Exception& problem, const fs::path& file)
 {
     switch (problem.getErrorCode() & 0xFF) {
-    case SQLITE_FULL: return bad(file, "the disk is full; nothing was changed");
+    case SQLITE_FULL: return bad(file, "the disk is full; nothing was changed"_t);
     case SQLITE_BUSY:
     case SQLITE_LOCKED:
-        return bad(file, "is being written by another program; nothing was changed");
-    case SQLITE_READONLY: return bad(file, "is read-only; nothing was changed");
+        return bad(file, "is being written by another program; nothing was changed"_t);
+    case SQLITE_READONLY: return bad(file, "is read-only; nothing was changed"_t);
     case SQLITE_CORRUPT:
     case SQLITE_NOTADB:
-        return bad(file, fmt::format("is damaged ({}); restore it from a copy", problem.what()));
+        return bad(file,
+                   core::message("is damaged ({}); restore it from a copy"_t, problem.what()));
     case SQLITE_IOERR:
     case SQLITE_CANTOPEN:
-        return bad(file, fmt::format("cannot be read or written ({}); nothing was changed",
-                                     problem.what()));
+        return bad(file, core::message("cannot be read or written ({}); nothing was changed"_t,
+                                       problem.what()));
     case SQLITE_CONSTRAINT:
-        return bad(file, fmt::format("does not take this change ({}); nothing was changed",
-                                     problem.what()));
-    default: return bad(file, fmt::format("{}; nothing was changed", problem.what()));
+        return bad(file, core::message("does not take this change ({}); nothing was changed"_t,
+                                       problem.what()));
+    default: return bad(file, core::message("{}; nothing was changed"_t, problem.what()));
     }
 }
 
@@ -180,10 +181,12 @@ Error StudyFile::Private::current() const
     } catch (const SQLite::Exception& problem) {
         return explain(problem, file);
     } catch (const DamagedRow& row) {
-        return bad(file,
-                   fmt::format("is damaged: {} cannot be read; restore it from a copy", row.what));
+        return bad(file, core::message("is damaged: {} cannot be read; restore it from a copy"_t,
+                                       row.what));
+    } catch (const DamagedRecording& damaged) {
+        return bad(file, damaged.message);
     } catch (const std::exception& problem) {
-        return bad(file, problem.what());
+        return bad(file, core::Message::verbatim(problem.what()));
     }
 }
 
@@ -219,7 +222,7 @@ Outcome StudyFile::Private::change(std::string_view kind, const HistoryDetail& d
 Outcome StudyFile::Private::inTransaction(const std::function<Outcome(SQLite::Database&)>& work)
 {
     if (readOnly)
-        return error(ErrorCode::studyFile, "is open for reading only; nothing was changed");
+        return error(ErrorCode::studyFile, "is open for reading only; nothing was changed"_t);
     return guarded<core::Done>([&]() -> Outcome {
         SQLite::Transaction transaction(*database, SQLite::TransactionBehavior::IMMEDIATE);
         Outcome outcome = work(*database);
@@ -246,8 +249,8 @@ Result<DatabasePtr> openDatabase(const fs::path& file, bool readOnly)
     } catch (const SQLite::Exception& problem) {
         return explain(problem, file);
     } catch (const DamagedRow& row) {
-        return bad(file,
-                   fmt::format("is damaged: {} cannot be read; restore it from a copy", row.what));
+        return bad(file, core::message("is damaged: {} cannot be read; restore it from a copy"_t,
+                                       row.what));
     }
 }
 
@@ -256,9 +259,9 @@ Result<DatabasePtr> createDatabase(const fs::path& file, const core::StudyProper
 {
     std::error_code problem;
     if (fs::exists(fs::symlink_status(file, problem)))
-        return bad(file, "exists already; expected a name that is free");
+        return bad(file, "exists already; expected a name that is free"_t);
     if (!fs::is_directory(fs::absolute(file).parent_path(), problem))
-        return bad(file, "has no folder to lie in; expected one that exists");
+        return bad(file, "has no folder to lie in; expected one that exists"_t);
     try {
         DatabasePtr database = connect(file, SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE);
         configure(*database, false);

@@ -23,6 +23,11 @@ namespace bothways::storage {
 [[nodiscard]] core::Error explain(const SQLite::Exception& problem,
                                   const std::filesystem::path& file);
 
+/// Thrown where a recording cannot be read: the whole sentence.
+struct DamagedRecording {
+    core::Message message;
+};
+
 struct StudyFile::Private {
     std::filesystem::path file;
     bool readOnly = false;
@@ -41,7 +46,7 @@ struct StudyFile::Private {
     /// `work` in a transaction without history: for chunks of traces, mappings, notes.
     [[nodiscard]] Outcome inTransaction(const std::function<Outcome(SQLite::Database&)>& work);
 
-    [[nodiscard]] core::Error error(core::ErrorCode code, std::string message) const
+    [[nodiscard]] core::Error error(core::ErrorCode code, core::Message message) const
     {
         return {code, std::move(message), file.string()};
     }

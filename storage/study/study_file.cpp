@@ -46,7 +46,7 @@ Result<std::vector<Run*>> findAll(Study& study, const std::vector<RunId>& ids,
         if (wanted.contains(run.id))
             runs.push_back(&run);
     if (runs.size() != wanted.size() || wanted.empty())
-        return Error{ErrorCode::wrongUse, "the study has no such run", file.string()};
+        return Error{ErrorCode::wrongUse, "the study has no such run"_t, file.string()};
     return runs;
 }
 
@@ -199,7 +199,7 @@ Result<RunId> StudyFile::addRun(const Run& given)
             return inOne(std::move(faults));
         if (study.runs.size() >= kMostRuns)
             return d->error(ErrorCode::badInput,
-                            fmt::format("a study holds at most {} runs", kMostRuns));
+                            core::message("a study holds at most {} runs"_t, kMostRuns));
         numberRuns(study, {&run, 1});
         id = insertRun(db, run);
         detail.values = {factsOf(run)};
@@ -215,7 +215,7 @@ Outcome changeRun(const StudyFile::Private& d, SQLite::Database& db, Study& stud
 {
     Run* before = find(study, wanted.id);
     if (!before)
-        return d.error(ErrorCode::wrongUse, "the study has no such run");
+        return d.error(ErrorCode::wrongUse, "the study has no such run"_t);
     Study others = study;
     std::erase_if(others.runs, [&](const Run& run) { return run.id == wanted.id; });
     Spellings spellings = Spellings::of(others);
@@ -296,7 +296,7 @@ Outcome StudyFile::discardEach(const std::vector<std::pair<RunId, core::Discard>
         for (const auto& [id, why] : runs) {
             Run* run = find(study, id);
             if (!run)
-                return d->error(ErrorCode::wrongUse, "the study has no such run");
+                return d->error(ErrorCode::wrongUse, "the study has no such run"_t);
             run->discard = core::Discard{canonicalColumn(why.reason), why.evidence};
             if (auto faults = faultsOf(study, *run); !faults.empty())
                 return inOne(std::move(faults));
@@ -319,9 +319,9 @@ Outcome StudyFile::count(const std::vector<RunId>& ids)
             if (!run->discard)
                 continue;
             if (!run->consumption && run->trace.empty())
-                return d->error(
-                    ErrorCode::badInput,
-                    fmt::format("run {} has no consumption and cannot be counted", run->number));
+                return d->error(ErrorCode::badInput,
+                                core::message("run {} has no consumption and cannot be counted"_t,
+                                              run->number));
             run->discard.reset();
             rewriteRun(db, *run);
         }
@@ -339,13 +339,14 @@ Outcome StudyFile::pair(RunId one, RunId other)
         if (!runs)
             return runs.error();
         if (runs.value().size() != 2)
-            return d->error(ErrorCode::wrongUse, "a run cannot be tied to itself");
+            return d->error(ErrorCode::wrongUse, "a run cannot be tied to itself"_t);
         detail.values = numbersOf(runs.value());
         const std::string mark = freePairMark(study);
         for (Run* run : runs.value()) {
             if (!run->pair_mark.empty())
-                return d->error(ErrorCode::badInput,
-                                fmt::format("run {} is tied already; untie it first", run->number));
+                return d->error(
+                    ErrorCode::badInput,
+                    core::message("run {} is tied already; untie it first"_t, run->number));
         }
         for (Run* run : runs.value())
             run->pair_mark = mark;
@@ -364,11 +365,11 @@ Outcome StudyFile::unpair(RunId id)
         Study study = readStudy(db);
         Run* run = find(study, id);
         if (!run)
-            return d->error(ErrorCode::wrongUse, "the study has no such run");
+            return d->error(ErrorCode::wrongUse, "the study has no such run"_t);
         Run* partner = partnerOf(study, *run);
         if (!partner)
             return d->error(ErrorCode::wrongUse,
-                            fmt::format("run {} is not tied by hand", run->number));
+                            core::message("run {} is not tied by hand"_t, run->number));
         detail.values = numbersOf({run, partner});
         untie(db, *run);
         untie(db, *partner);
@@ -396,8 +397,10 @@ Outcome StudyFile::importRuns(const Study& sheet, std::string_view sourceName)
     HistoryDetail detail{"sheet"};
     return d->change("import", detail, [&](SQLite::Database& db) -> Outcome {
         const auto place = [&](std::size_t run, const std::string& column) {
-            return fmt::format("{}: run {}: column {}", sourceName, sheet.runs[run].number,
-                               inQuotes(column));
+            core::Place where{std::string(sourceName)};
+            where.run = sheet.runs[run].number;
+            where.column = shownCell(column);
+            return where;
         };
         const auto runs = admitted(readStudy(db), sheet.runs, place);
         if (!runs)

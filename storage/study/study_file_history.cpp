@@ -15,7 +15,7 @@ Result<HistoryEntry> StudyFile::undo()
     const Outcome outcome = d->inTransaction([&](SQLite::Database& db) -> Outcome {
         const auto entry = storage::nextUndo(db);
         if (!entry)
-            return d->error(ErrorCode::wrongUse, "there is nothing to undo");
+            return d->error(ErrorCode::wrongUse, "there is nothing to undo"_t);
         takeBack(db, *entry, d->now());
         renewSeal(db);
         taken = *entry;
@@ -33,7 +33,7 @@ Result<HistoryEntry> StudyFile::redo()
     const Outcome outcome = d->inTransaction([&](SQLite::Database& db) -> Outcome {
         const auto entry = storage::nextRedo(db);
         if (!entry)
-            return d->error(ErrorCode::wrongUse, "there is nothing to redo");
+            return d->error(ErrorCode::wrongUse, "there is nothing to redo"_t);
         doAgain(db, *entry, d->now());
         renewSeal(db);
         done = *entry;

@@ -164,7 +164,7 @@ std::optional<core::Consumption> consumptionOf(const SQLite::Statement& row)
         return std::nullopt;
     const auto unit = core::unitFromName(row.getColumn(consumptionUnit).getString());
     if (!unit)
-        throw DamagedRow{"a unit of consumption"};
+        throw DamagedRow{"a unit of consumption"_t};
     return core::Consumption{row.getColumn(consumption).getDouble(), *unit,
                              row.getColumn(consumptionDecimals).getInt(),
                              row.getColumn(consumptionSource).getString() == "trace"};
@@ -181,7 +181,7 @@ Run runOf(const SQLite::Statement& row)
     run.direction = text(direction);
     const auto moment = core::parseDateTime(text(start));
     if (!moment)
-        throw DamagedRow{"a start"};
+        throw DamagedRow{"a start"_t};
     run.start = moment.value();
     run.consumption = consumptionOf(row);
     if (text(status) == "discarded")
@@ -206,7 +206,7 @@ void readDetails(SQLite::Database& database, const std::map<std::int64_t, Run*>&
     const auto ownerOf = [&runs](const SQLite::Statement& row) -> Run& {
         const auto at = runs.find(row.getColumn(0).getInt64());
         if (at == runs.end())
-            throw DamagedRow{"a line of a run that is not there"};
+            throw DamagedRow{"a line of a run that is not there"_t};
         return *at->second;
     };
     SQLite::Statement marks(database,
@@ -232,7 +232,7 @@ core::StudyProperties readProperties(SQLite::Database& database)
     while (rows.executeStep()) {
         const std::string name = rows.getColumn(0).getString();
         if (!core::setProperty(properties, name, rows.getColumn(1).getString()))
-            throw DamagedRow{fmt::format("the property '{}'", name)};
+            throw DamagedRow{core::message("the property '{}'"_t, name)};
     }
     return properties;
 }

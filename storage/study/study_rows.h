@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/base/message.h"
 #include "core/study/study.h"
 
 #include <cstdint>
@@ -21,7 +22,7 @@ namespace bothways::storage {
 
 /// A row that no version of this program writes.
 struct DamagedRow {
-    std::string what;
+    core::Message what;
 };
 
 /// Everything, with runs in order of start.

@@ -82,15 +82,13 @@ Outcome checkNeeded(const Assignments& columns)
 Error withoutLines(const Language& in, Error error)
 {
     const auto strip = [&in](core::Place& where) {
-        if (where.file.rfind(kTyped, 0) != 0)
+        if (where.file != kTyped)
             return;
-        const std::size_t colon = where.file.rfind(": ");
-        const bool column = colon != std::string::npos || !where.column.empty();
-        where.file = !column                      ? in.say("the run"_t)
-                     : colon == std::string::npos ? std::string()
-                                                  : where.file.substr(colon + 2);
+        where.file.clear();
         where.line = 0;
         where.run = 0;
+        if (where.empty())
+            where.file = in.say("the run"_t);
     };
     strip(error.where);
     for (Error& other : error.others)

@@ -96,7 +96,8 @@ QStringList reportWords(const storage::TraceReport& report, const UnitsShown& un
     if (report.mapping_kept)
         sentences += ImportReport::tr("The mapping kept for this header was used.");
     if (!report.clock_note.empty())
-        sentences += ImportReport::tr("Clocks: %1.").arg(QString::fromStdString(report.clock_note));
+        sentences += ImportReport::tr("Clocks: %1.")
+                         .arg(QString::fromStdString(report.clock_note.english()));
     Oddities odd;
     addTimes(odd, report);
     addCells(odd, report);

@@ -304,7 +304,7 @@ TEST(Positions, FindTheLocalTimesOffsetFromUtcWhereOneAloneFits)
     options.run = 1;
     const TraceReport report = bench.import(options);
     EXPECT_EQ(report.offset_s, 120.0);
-    EXPECT_EQ(report.clock_note, "local time taken to be UTC+02:00");
+    EXPECT_EQ(report.clock_note.english(), "local time taken to be UTC+02:00");
 }
 
 } // namespace
