@@ -190,7 +190,7 @@ core::Result<std::string> runCardHtml(const RunCardInput& input)
 {
     const core::Result<std::int64_t> begin = core::parseTimeOfDay_us(input.begin);
     if (!begin)
-        return core::Error{core::ErrorCode::wrongUse, begin.error().message.english(), {}};
+        return core::Error{core::ErrorCode::wrongUse, begin.error().message, {}};
     return Card(input, static_cast<double>(begin.value()) / 60e6).html();
 }
 

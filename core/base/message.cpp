@@ -33,8 +33,6 @@ std::string inEnglish(const Value& value)
 
 Value::Value(Message message) : m_value(std::make_shared<const Message>(std::move(message))) {}
 
-Message::Message(std::string words) : Message(verbatim(std::move(words))) {}
-
 Message Message::verbatim(std::string words)
 {
     return message("{}"_t, std::move(words));

@@ -112,8 +112,6 @@ private:
 struct Message {
     Message() = default;
     Message(Text<0> text) : key(text.key()) {}
-    Message(std::string words); // FIXME: until every error is a sentence with values
-    Message(const char* words) : Message(std::string(words)) {}
     /// Words that are nobody's to translate: what SQLite or the system said.
     [[nodiscard]] static Message verbatim(std::string words);
 

@@ -1431,6 +1431,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>ein Anführungszeichen, das nie schließt; erwartet wird ein &quot; am Ende</translation>
     </message>
     <message>
+        <source>a recording of the demo is missing</source>
+        <translation>eine Aufzeichnung der Demo fehlt</translation>
+    </message>
+    <message>
         <source>a reference that is none, like &apos;&amp;amp;&apos;</source>
         <translation>ein Verweis, der keiner ist, wie „&amp;amp;“</translation>
     </message>
@@ -3170,6 +3174,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>der Kanal ändert sich nicht</translation>
     </message>
     <message>
+        <source>the demo&apos;s run sheet is missing</source>
+        <translation>das Fahrtenblatt der Demo fehlt</translation>
+    </message>
+    <message>
         <source>the device</source>
         <translation>Gerät</translation>
     </message>
@@ -3998,11 +4006,11 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     </message>
     <message>
         <source>{}: {}, {}, {} given; each must be above 0 and at most 1</source>
-        <translation>{}: {}, {}, {} angegeben; jeder Wert muss über 0 und höchstens 1 sein</translation>
+        <translation>{}: {} / {} / {} angegeben; jeder Wert muss über 0 und höchstens 1 sein</translation>
     </message>
     <message>
         <source>{}: {}, {}, {} given; low, middle and high must ascend</source>
-        <translation>{}: {}, {}, {} angegeben; niedrig, mittel und hoch müssen aufsteigen</translation>
+        <translation>{}: {} / {} / {} angegeben; niedrig, mittel und hoch müssen aufsteigen</translation>
     </message>
     <message>
         <source>{}; among {} pairs that is ordinary ({}).</source>

@@ -55,7 +55,7 @@ core::Outcome importRecording(storage::StudyFile& study, const core::Run& run,
     const QString name = QString::fromStdString(run.trace);
     const QString copy = scratch.filePath(QFileInfo(name).fileName());
     if (!QFile::copy(":/demo/" + name, copy))
-        return core::Error{core::ErrorCode::studyFile, "a recording of the demo is missing",
+        return core::Error{core::ErrorCode::studyFile, "a recording of the demo is missing"_t,
                            run.trace};
     storage::TraceImportOptions options;
     options.run = run.number;
@@ -86,7 +86,7 @@ StudyDocument::Opened makeDemoStudy()
     initResources();
     QFile sheet(":/demo/levee_generator.csv");
     if (!sheet.open(QIODevice::ReadOnly))
-        return core::Error{core::ErrorCode::studyFile, "the demo's run sheet is missing", {}};
+        return core::Error{core::ErrorCode::studyFile, "the demo's run sheet is missing"_t, {}};
     auto read =
         storage::parseRunSheet(sheet.readAll().toStdString(), "levee_generator.csv", {}, nullptr);
     if (!read)

@@ -20,7 +20,8 @@ struct StudyFiles {
 
 core::Error fileError(const QString& message, const QString& file)
 {
-    return {core::ErrorCode::studyFile, message.toStdString(), file.toStdString()};
+    return {core::ErrorCode::studyFile, core::Message::verbatim(message.toStdString()),
+            file.toStdString()};
 }
 
 core::Outcome writeWhole(const QString& file, const QByteArray& bytes)

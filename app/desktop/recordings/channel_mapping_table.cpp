@@ -204,10 +204,11 @@ core::Result<std::vector<storage::ChannelMapping>> ChannelMappingTable::mapping(
             if (!typed || typed.value().channel != "y")
                 return core::Error{
                     core::ErrorCode::badInput,
-                    tr("'%1' is no unit that is known here; expected one of the "
-                       "list, or a factor and an offset such as *0.5556-17.78")
-                        .arg(unitBox(row)->currentText())
-                        .toStdString(),
+                    core::Message::verbatim(
+                        tr("'%1' is no unit that is known here; expected one of the "
+                           "list, or a factor and an offset such as *0.5556-17.78")
+                            .arg(unitBox(row)->currentText())
+                            .toStdString()),
                     tr("column %1").arg(QString::fromStdString(one.column)).toStdString()};
             one.factor = typed.value().factor;
             one.offset = typed.value().offset;

@@ -124,7 +124,8 @@ void GateRow::setFence(const std::optional<core::Geofence>& fence)
 core::Result<core::Geofence> GateRow::fence() const
 {
     const auto bad = [](const QString& sentence) {
-        return core::Error{core::ErrorCode::badInput, sentence.toStdString(), {}};
+        return core::Error{
+            core::ErrorCode::badInput, core::Message::verbatim(sentence.toStdString()), {}};
     };
     if (std::all_of(m_fields.begin(), m_fields.end(),
                     [](const QLineEdit* field) { return field->text().trimmed().isEmpty(); }))

@@ -105,7 +105,7 @@ void MainWindow::importSheet(const QString& file)
     const auto& added = sheet.value().study.runs;
     together.runs.insert(together.runs.end(), added.begin(), added.end());
     if (const core::Outcome known = core::checkBaseline(together); !known) {
-        say({known.error().code, known.error().message.english(), name.toStdString()});
+        say({known.error().code, known.error().message, name.toStdString()});
         return;
     }
     if (app::importSheet(*m_document, sheet.value().study, file, this))
