@@ -40,20 +40,23 @@ std::map<int, core::Consumption> recordedConsumption(const Material& material,
 }
 
 /// "run 9 (overspeed), run 12 (accessory_timer)"
-std::string discardedWords(const core::Study& study, const std::vector<int>& numbers)
+core::Message discardedWords(const core::Study& study, const std::vector<int>& numbers)
 {
-    std::string words;
-    for (const core::Run& run : study.runs)
-        if (std::find(numbers.begin(), numbers.end(), run.number) != numbers.end())
-            words += fmt::format("{}run {} ({})", words.empty() ? "" : ", ", run.number,
-                                 run.discard->reason);
-    return words.empty() ? "nothing" : words;
+    core::Message words;
+    for (const core::Run& run : study.runs) {
+        if (std::find(numbers.begin(), numbers.end(), run.number) == numbers.end())
+            continue;
+        core::Message one = core::message("run {} ({})"_t, run.number, run.discard->reason);
+        words = words.empty() ? std::move(one)
+                              : core::message("{}, {}"_t, std::move(words), std::move(one));
+    }
+    return words.empty() ? core::Message("nothing##left out by screening"_t) : words;
 }
 
 void addRuns(std::vector<core::Note>& notes, core::NoteKind kind, const std::vector<int>& runs)
 {
     if (!runs.empty())
-        notes.push_back({kind, fmt::format("{}", fmt::join(runs, ", "))});
+        notes.push_back({kind, core::Message::verbatim(fmt::format("{}", fmt::join(runs, ", ")))});
 }
 
 } // namespace

@@ -8,8 +8,6 @@
 #include "storage/sheet/run_sheet.h"
 #include "storage/sheet/study_digest.h"
 
-#include <fmt/format.h>
-
 #include <optional>
 #include <string_view>
 
@@ -38,13 +36,14 @@ Outcome apply(const InputOptions& options, core::StudyProperties& properties)
     return core::Done{};
 }
 
-std::string dialectWords(const storage::SheetDialect& dialect)
+core::Message dialectWords(const storage::SheetDialect& dialect)
 {
-    const char* separator = dialect.separator == ';'    ? "semicolons"
-                            : dialect.separator == '\t' ? "tabs"
-                                                        : "commas";
-    return fmt::format("{} between columns and decimal {}", separator,
-                       dialect.decimalComma ? "commas" : "points");
+    const core::Text<0> separator = dialect.separator == ';'    ? "semicolons"_t
+                                    : dialect.separator == '\t' ? "tabs"_t
+                                                                : "commas"_t;
+    return core::message(dialect.decimalComma ? "{} between columns and decimal commas"_t
+                                              : "{} between columns and decimal points"_t,
+                         separator);
 }
 
 Result<Input> readStudy(Input input, const InputOptions& options)
@@ -87,7 +86,8 @@ Result<Input> readSheet(Input input, const InputOptions& options)
         input.study.properties.date = date;
     input.notes.push_back({core::NoteKind::sheetDialect, dialectWords(sheet.dialect)});
     if (sheet.dateAssumed)
-        input.notes.push_back({core::NoteKind::dateAssumed, options.today});
+        input.notes.push_back(
+            {core::NoteKind::dateAssumed, core::Message::verbatim(options.today)});
     auto traces = storage::tracesOfSheet(input.path, input.study);
     if (!traces)
         return traces.error();

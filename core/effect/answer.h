@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/base/message.h"
 #include "core/study/study.h"
 
 #include <array>
@@ -213,7 +214,7 @@ enum class NoteKind {
 };
 struct Note {
     NoteKind kind;
-    std::string text;
+    Message text;
 };
 
 struct Analysis {

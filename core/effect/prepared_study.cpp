@@ -162,7 +162,8 @@ private:
                 tied[a] = b;
                 tied[b] = a;
             } else {
-                m_prepared.notes.push_back({NoteKind::pairMarkIgnored, std::string(mark)});
+                m_prepared.notes.push_back(
+                    {NoteKind::pairMarkIgnored, Message::verbatim(std::string(mark))});
             }
         }
     }
@@ -179,7 +180,7 @@ private:
                 m_matched.push_back({first + pair.out, first + pair.back, pair.fixed});
             if (!pairing.exact)
                 m_prepared.notes.push_back(
-                    {NoteKind::pairingNotExact, std::to_string(runs[first].block)});
+                    {NoteKind::pairingNotExact, message("{}"_t, runs[first].block)});
         }
     }
 

@@ -1762,6 +1762,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>Spalte {}</translation>
     </message>
     <message>
+        <source>commas</source>
+        <translation>Kommas</translation>
+    </message>
+    <message>
         <source>configuration or direction</source>
         <translation>configuration (Konfiguration) oder direction (Richtung)</translation>
     </message>
@@ -2638,6 +2642,11 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>nichts zu verwerfen</translation>
     </message>
     <message>
+        <source>nothing</source>
+        <comment>left out by screening</comment>
+        <translation>nichts</translation>
+    </message>
+    <message>
         <source>off</source>
         <comment>blind screening</comment>
         <translation>aus</translation>
@@ -2871,6 +2880,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>Fahrt {}</translation>
     </message>
     <message>
+        <source>run {} ({})</source>
+        <translation>Fahrt {} ({})</translation>
+    </message>
+    <message>
         <source>run {} counts already</source>
         <translation>Fahrt {} zählt schon</translation>
     </message>
@@ -3010,6 +3023,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>Sekunden ab dem Start der Fahrt</translation>
     </message>
     <message>
+        <source>semicolons</source>
+        <translation>Semikolons</translation>
+    </message>
+    <message>
         <source>sensitive</source>
         <translation>empfindlich</translation>
     </message>
@@ -3139,6 +3156,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <source>stretch</source>
         <comment>reason</comment>
         <translation>falsche Streckenlänge</translation>
+    </message>
+    <message>
+        <source>tabs</source>
+        <translation>Tabulatoren</translation>
     </message>
     <message>
         <source>temperature_c</source>
@@ -3620,6 +3641,14 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>{} and {} scatter unalike {}: one noise was taken for both, so the interval may be too narrow or too wide. Find what was restless in one of them: settings, a timer, the traffic.</source>
         <translation>{} und {} streuen ungleich {}: Für beide wurde dasselbe Rauschen angenommen, das Intervall kann also zu schmal oder zu breit sein. Suchen Sie, was bei einer der beiden unruhig war: Einstellungen, eine Zeitschaltung, der Verkehr.</translation>
+    </message>
+    <message>
+        <source>{} between columns and decimal commas</source>
+        <translation>{} zwischen den Spalten und Dezimalkommas</translation>
+    </message>
+    <message>
+        <source>{} between columns and decimal points</source>
+        <translation>{} zwischen den Spalten und Dezimalpunkten</translation>
     </message>
     <message>
         <source>{} change of the clock</source>

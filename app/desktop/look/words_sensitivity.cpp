@@ -142,7 +142,7 @@ QString Words::companion(core::Companion companion) const
 
 QString Words::note(const core::Note& note) const
 {
-    const QString text = QString::fromStdString(note.text);
+    const QString text = QString::fromStdString(note.text.english());
     switch (note.kind) {
     case core::NoteKind::discardedByScreening: return tr("Screening left out: %1.").arg(text);
     case core::NoteKind::controlUsed:

@@ -59,7 +59,7 @@ TEST(VerdictSentence, GivesNoLitresWhereOnlyARatioToTheControlVehicleIsKnown)
     EXPECT_EQ(
         said(
             AnAnalysis().effect(-1.2, -2.0, -0.4).verdict(VerdictClass::less).with([](Analysis& a) {
-                a.notes.push_back({core::NoteKind::controlUsed, ""});
+                a.notes.push_back({core::NoteKind::controlUsed, {}});
             })),
         "B used 1.20 % less fuel than A (95 % interval: 0.40 % to 2.00 % less).");
 }

@@ -258,7 +258,7 @@ TEST(PreparedStudy, AMarkThatCannotTieIsSaid)
     const PreparedStudy prepared = prepare(study);
     EXPECT_THAT(notesOf(prepared), ElementsAre(NoteKind::pairMarkIgnored, NoteKind::pairMarkIgnored,
                                                NoteKind::pairMarkIgnored));
-    EXPECT_EQ(prepared.notes[0].text, "lonely");
+    EXPECT_EQ(prepared.notes[0].text.english(), "lonely");
 }
 
 TEST(PreparedStudy, PairsAreNumberedByTimeTiesByTheEarlierRun)

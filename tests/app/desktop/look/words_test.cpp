@@ -121,7 +121,7 @@ TEST(WordsInUnits, GoUpInMilesAGallonWhenConsumptionGoesDown)
 TEST(WordsInUnits, AreSilentWithAControlVehicle)
 {
     AnalysisBuilder builder;
-    builder.raw().notes.push_back({core::NoteKind::controlUsed, ""});
+    builder.raw().notes.push_back({core::NoteKind::controlUsed, {}});
     EXPECT_EQ(Words(builder, {}).inUnits(), "");
 }
 
