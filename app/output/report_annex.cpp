@@ -3,6 +3,7 @@
 #include "app/output/report_builder.h"
 #include "app/wording/companions.h"
 #include "app/wording/findings.h"
+#include "app/wording/numbers.h"
 
 #include "core/screening/finding.h"
 #include "core/study/limits.h"
@@ -18,6 +19,12 @@
 /// What stands behind the answer: what screening found, the settings, the history.
 namespace bothways::app::report {
 namespace {
+
+/// Every digit that it has.
+std::string exact(const Language& in, double value)
+{
+    return localised(in, fmt::format("{}", value));
+}
 
 /// "2, 3, 5\u20139": runs as the day had them, neighbours drawn together.
 std::string runList(const std::vector<int>& numbers)
@@ -44,12 +51,13 @@ struct Unchecked {
     std::vector<std::string> rules;
 };
 
-std::vector<Unchecked> uncheckedFacts(const std::vector<core::NotChecked>& entries)
+std::vector<Unchecked> uncheckedFacts(const Language& in,
+                                      const std::vector<core::NotChecked>& entries)
 {
     std::vector<Unchecked> single; // of one rule each
     for (const core::NotChecked& entry : entries) {
-        const std::string rule(ruleName(entry.rule));
-        const std::string why = wording::whyNotChecked(Language::english(), entry);
+        const std::string rule = wording::ruleWord(in, entry.rule);
+        const std::string why = wording::whyNotChecked(in, entry);
         const auto known = std::find_if(single.begin(), single.end(), [&](const Unchecked& u) {
             return u.why == why && u.rules.front() == rule;
         });
@@ -73,44 +81,50 @@ std::vector<Unchecked> uncheckedFacts(const std::vector<core::NotChecked>& entri
 
 } // namespace
 
-void addFindings(Builder& page, const ReportInput& in)
+void addFindings(Builder& page, const ReportInput& given)
 {
-    page.heading("What screening found");
+    const Language& in = given.language;
+    page.heading(in.say("What screening found"_t));
     std::vector<std::string> found;
-    for (const core::Finding& finding : in.screening.findings)
-        found.push_back(fmt::format("[{}] {}", gradeName(finding.grade),
-                                    wording::findingSentence(Language::english(), finding)));
+    for (const core::Finding& finding : given.screening.findings)
+        found.push_back(fmt::format("[{}] {}", wording::gradeWord(in, finding.grade),
+                                    wording::findingSentence(in, finding)));
     if (found.empty())
-        page.paragraph("No rule that could be checked found anything.");
+        page.paragraph(in.say("No rule that could be checked found anything."_t));
     page.bullets(found);
-    if (in.screening.pattern)
-        page.paragraph(wording::patternSentence(Language::english(), *in.screening.pattern));
+    if (given.screening.pattern)
+        page.paragraph(wording::patternSentence(in, *given.screening.pattern));
     std::vector<std::string> unchecked;
-    for (const Unchecked& fact : uncheckedFacts(in.screening.not_checked)) {
-        const bool all = fact.runs.size() == in.study.runs.size();
+    for (const Unchecked& fact : uncheckedFacts(in, given.screening.not_checked)) {
+        const bool all = fact.runs.size() == given.study.runs.size();
         unchecked.push_back(fmt::format("{}: {} ({})", fmt::join(fact.rules, ", "), fact.why,
-                                        all                     ? "all runs"
-                                        : fact.runs.size() == 1 ? "run " + runList(fact.runs)
-                                                                : "runs " + runList(fact.runs)));
+                                        all ? in.say("all runs"_t)
+                                        : fact.runs.size() == 1
+                                            ? in.say("run {}"_t, runList(fact.runs))
+                                            : in.say("runs {}"_t, runList(fact.runs))));
     }
     if (unchecked.empty())
         return;
-    page.paragraph("Not checked, which is not the same as passed:");
+    page.paragraph(in.say("Not checked, which is not the same as passed:"_t));
     page.bullets(unchecked);
 }
 
-void addSettings(Builder& page, const ReportInput& in)
+void addSettings(Builder& page, const ReportInput& given)
 {
-    page.heading("Settings and limits used");
-    const core::AnalysisOptions& o = in.analysis.options;
-    Table settings{"Settings", {{"setting"}, {"value", Column::words}}, {}};
-    addRow(settings, {"baseline (A)", in.analysis.baseline});
-    addRow(settings, {"device (B)", in.analysis.device});
-    addRow(settings, {"margin", fmt::format("{} %", o.margin_pct)});
-    addRow(settings, {"confidence", fmt::format("{}", o.confidence)});
-    addRow(settings, {"widest gap inside a pair", fmt::format("{} min", o.max_gap_min)});
-    addRow(settings, {"seed of random deals", std::to_string(o.seed)});
-    for (const auto& [key, value] : core::propertiesAsText(in.study.properties)) {
+    const Language& in = given.language;
+    page.heading(in.say("Settings and limits used"_t));
+    const core::AnalysisOptions& o = given.analysis.options;
+    Table settings{in.say("Settings"_t),
+                   {{in.say("setting##of a study"_t)}, {in.say("value"_t), Column::words}},
+                   {}};
+    addRow(settings, {in.say("baseline (A)"_t), given.analysis.baseline});
+    addRow(settings, {in.say("device (B)"_t), given.analysis.device});
+    addRow(settings, {in.say("margin"_t), in.say("{} %"_t, exact(in, o.margin_pct))});
+    addRow(settings, {in.say("confidence"_t), exact(in, o.confidence)});
+    addRow(settings,
+           {in.say("widest gap inside a pair"_t), in.say("{} min"_t, exact(in, o.max_gap_min))});
+    addRow(settings, {in.say("seed of random deals"_t), std::to_string(o.seed)});
+    for (const auto& [key, value] : core::propertiesAsText(given.study.properties)) {
         const bool shown = key == "margin" || key == "confidence" || key == "max_gap" ||
                            key == "baseline" || key == "name" || key == "notes";
         if (!shown && core::findLimit(key) == nullptr)
@@ -118,30 +132,33 @@ void addSettings(Builder& page, const ReportInput& in)
     }
     page.table(std::move(settings));
 
-    Table limits{"Limits of the rules",
-                 {{"limit"}, {"value", Column::number}, {"unit"}, {"whose", Column::words}},
+    Table limits{in.say("Limits of the rules"_t),
+                 {{in.say("limit"_t)},
+                  {in.say("value"_t), Column::number},
+                  {in.say("unit"_t)},
+                  {in.say("whose"_t), Column::words}},
                  {}};
     for (const core::LimitInfo& info : core::allLimits()) {
-        const std::optional<double> value = core::limitOf(in.study.properties.limits, info.name);
-        const bool set = in.study.properties.limits.count(info.name) > 0;
+        const std::optional<double> value = core::limitOf(given.study.properties.limits, info.name);
+        const bool set = given.study.properties.limits.count(info.name) > 0;
         addRow(limits,
-               {std::string(info.name), value ? fmt::format("{}", *value) : "\u2013",
-                std::string(info.unit),
-                set     ? "set for this study"
-                : value ? "usual"
-                        : "not set"},
+               {std::string(info.name), value ? exact(in, *value) : "\u2013",
+                wording::signText(in, info.unit),
+                in.say(set     ? "set for this study"_t
+                       : value ? "usual"_t
+                               : "not set"_t)},
                value ? RowTone::plain : RowTone::quiet);
     }
     page.table(std::move(limits));
-    for (const core::Note& note : in.analysis.notes)
-        page.paragraph(wording::noteSentence(Language::english(), note));
+    for (const core::Note& note : given.analysis.notes)
+        page.paragraph(wording::noteSentence(in, note));
 }
 
-void addHistory(Builder& page, const std::vector<std::string>& lines)
+void addHistory(const Language& in, Builder& page, const std::vector<std::string>& lines)
 {
     if (lines.empty())
         return;
-    page.heading("What was changed, and when");
+    page.heading(in.say("What was changed, and when"_t));
     page.bullets(lines);
 }
 

@@ -61,8 +61,8 @@ inline void addRow(Table& table, const std::vector<std::string>& cells,
 }
 
 // Parts of makeReport(), in report_annex.cpp.
-void addFindings(Builder& page, const ReportInput& in);
-void addSettings(Builder& page, const ReportInput& in);
-void addHistory(Builder& page, const std::vector<std::string>& lines);
+void addFindings(Builder& page, const ReportInput& given);
+void addSettings(Builder& page, const ReportInput& given);
+void addHistory(const Language& in, Builder& page, const std::vector<std::string>& lines);
 
 } // namespace bothways::app::report

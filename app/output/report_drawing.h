@@ -3,6 +3,7 @@
 #pragma once
 
 #include "app/output/report_picture.h"
+#include "app/wording/numbers.h"
 
 #include <fmt/format.h>
 
@@ -63,10 +64,10 @@ private:
     mutable double m_step = 1.0;
 };
 
-/// A picture in the making.
+/// A picture in the making. The language must outlive it.
 class Drawing {
 public:
-    Drawing(double height, std::string title)
+    Drawing(const Language& in, double height, std::string title) : m_in(in)
     {
         m_picture.width = kWidth;
         m_picture.height = height;
@@ -99,7 +100,7 @@ public:
         line(left, y, right, y, Ink::axis);
         for (const double tick : axis.ticks()) {
             line(axis.at(tick), y, axis.at(tick), y + 5.0, Ink::axis);
-            words(axis.at(tick), y + 19.0, Anchor::middle, axis.label(tick));
+            words(axis.at(tick), y + 19.0, Anchor::middle, localised(m_in, axis.label(tick)));
         }
         words(0.5 * (left + right), m_picture.height - 5.0, Anchor::middle, std::move(name));
     }
@@ -108,12 +109,13 @@ public:
         line(kLeft, top, kLeft, bottom, Ink::axis);
         for (const double tick : axis.ticks()) {
             line(kLeft - 5.0, axis.at(tick), kLeft, axis.at(tick), Ink::axis);
-            words(kLeft - 8.0, axis.at(tick) + 5.0, Anchor::end, axis.label(tick));
+            words(kLeft - 8.0, axis.at(tick) + 5.0, Anchor::end, localised(m_in, axis.label(tick)));
         }
     }
     Picture take() && { return std::move(m_picture); }
 
 private:
+    const Language& m_in;
     Picture m_picture;
 };
 

@@ -7,6 +7,8 @@
 #include "app/output/report_pictures.h"
 #include "app/wording/checks.h"
 #include "app/wording/companions.h"
+#include "app/wording/findings.h"
+#include "app/wording/numbers.h"
 #include "app/wording/verdict.h"
 #include "core/study/clock.h"
 
@@ -22,248 +24,260 @@ using core::pctFromLog;
 
 constexpr const char* kNothing = "\u2013";
 
-std::string signedPct(std::optional<double> log)
+std::string signedPct(const Language& in, std::optional<double> log)
 {
     if (!log)
         return kNothing;
     const double pct = pctFromLog(*log);
     const std::string digits = fmt::format("{:.2f}", pct < 0.0 ? -pct : pct);
-    if (digits == "0.00")
-        return "0.00\u00a0%";
-    return (pct < 0.0 ? "\u2212" : "+") + digits + "\u00a0%";
+    const std::string sign = digits == "0.00" ? "" : pct < 0.0 ? "\u2212" : "+";
+    return sign + localised(in, digits) + "\u00a0%";
 }
 
-std::string range(double low_log, double high_log)
+std::string range(const Language& in, double low_log, double high_log)
 {
-    return signedPct(low_log) + " to " + signedPct(high_log);
+    return in.say("{} to {}##interval"_t, signedPct(in, low_log), signedPct(in, high_log));
 }
 
-std::string pText(double p)
+std::string pCell(const Language& in, double p)
 {
-    return p < 0.0001 ? "< 0.0001" : fmt::format("{:.4f}", p);
+    return p < 0.0001 ? in.say("< {}"_t, fixed(in, 0.0001, 4)) : fixed(in, p, 4);
 }
 
-std::string number(std::optional<double> value, int decimals)
+std::string number(const Language& in, std::optional<double> value, int decimals)
 {
-    return value ? fmt::format("{:.{}f}", *value, decimals) : "";
+    return value ? localised(in, fmt::format("{:.{}f}", *value, decimals)) : "";
 }
 
-void head(Builder& page, const ReportInput& in)
+/// "6", "6.25"
+std::string general(const Language& in, double value)
 {
-    if (!in.study.runs.empty())
+    return localised(in, fmt::format("{:.4g}", value));
+}
+
+void head(Builder& page, const ReportInput& given)
+{
+    const Language& in = given.language;
+    if (!given.study.runs.empty())
         page.paragraph(
-            fmt::format("Driven on {}{}. {} runs.", core::formatDate(in.study.runs.front().start),
-                        in.analysis.days > 1 ? fmt::format(" and later, {} days", in.analysis.days)
-                                             : "",
-                        in.study.runs.size()),
+            in.say("Driven on {}{}. {} runs."_t, core::formatDate(given.study.runs.front().start),
+                   given.analysis.days > 1 ? in.say(" and later, {} days"_t, given.analysis.days)
+                                           : std::string(),
+                   given.study.runs.size()),
             Tone::quiet);
-    if (!in.study.properties.notes.empty())
-        page.paragraph(in.study.properties.notes);
+    if (!given.study.properties.notes.empty())
+        page.paragraph(given.study.properties.notes);
 }
 
-void verdict(Builder& page, const ReportInput& in)
+void verdict(Builder& page, const ReportInput& given)
 {
-    const Analysis& a = in.analysis;
-    page.paragraph(wording::verdictSentence(Language::english(), a, in.unit), Tone::verdict);
+    const Language& in = given.language;
+    const Analysis& a = given.analysis;
+    page.paragraph(wording::verdictSentence(in, a, given.unit), Tone::verdict);
     std::vector<std::string> weakPoints;
     for (const core::Qualifier qualifier : a.verdict.qualifiers)
-        weakPoints.push_back(wording::qualifierSentence(Language::english(), qualifier, a));
-    if (!in.warning.empty())
-        weakPoints.push_back(in.warning);
+        weakPoints.push_back(wording::qualifierSentence(in, qualifier, a));
+    if (!given.warning.empty())
+        weakPoints.push_back(given.warning);
     page.bullets(weakPoints);
     page.figure(
-        intervalPicture(a),
-        fmt::format("The effect with its {:.4g} % interval. Thick bar: the {:.4g} % interval "
-                    "of the equivalence test. Grey band: the margin. Line: no effect.",
-                    100.0 * a.options.confidence, 200.0 * a.options.confidence - 100.0));
-    page.paragraph(wording::detectableSentence(Language::english(), a));
+        intervalPicture(in, a),
+        in.say("The effect with its {} % interval. Thick bar: the {} % interval of the equivalence "
+               "test. Grey band: the margin. Line: no effect."_t,
+               general(in, 100.0 * a.options.confidence),
+               general(in, 200.0 * a.options.confidence - 100.0)));
+    page.paragraph(wording::detectableSentence(in, a));
 }
 
-void pairs(Builder& page, const ReportInput& in)
+void pairs(Builder& page, const ReportInput& given)
 {
-    const Analysis& a = in.analysis;
-    page.heading("The pairs");
-    page.paragraph(fmt::format("{} runs, {} counted, {} discarded; {} pairs in {} blocks.", a.runs,
-                               a.counted, a.discarded, a.pairs.size(), a.blocks.size()));
+    const Language& in = given.language;
+    const Analysis& a = given.analysis;
+    page.heading(in.say("The pairs"_t));
+    page.paragraph(in.say("{} runs, {} counted, {} discarded; {} pairs in {} blocks."_t, a.runs,
+                          a.counted, a.discarded, a.pairs.size(), a.blocks.size()));
     if (!a.unpaired.empty())
-        page.paragraph(fmt::format("Counted, but without a partner in {} block: run{} {}.",
-                                   a.unpaired.size() == 1 ? "its" : "their",
-                                   a.unpaired.size() == 1 ? "" : "s", fmt::join(a.unpaired, ", ")));
-    page.figure(pairsPicture(in.study, a, in.unit),
-                "Each pair. Grey discs: baseline; blue diamonds: device; hollow: discarded runs; "
-                "green: the model.");
+        page.paragraph(in.say(a.unpaired.size() == 1
+                                  ? "Counted, but without a partner in its block: run {}."_t
+                                  : "Counted, but without a partner in their block: runs {}."_t,
+                              fmt::format("{}", fmt::join(a.unpaired, ", "))));
+    page.figure(pairsPicture(in, given.study, a, given.unit),
+                in.say("Each pair. Grey discs: baseline; blue diamonds: device; hollow: discarded "
+                       "runs; green: the model."_t));
     if (a.pairs.empty())
         return;
-    Table table{"The pairs",
-                {{"pair"},
-                 {"runs"},
-                 {"block", Column::number},
-                 {"configuration"},
-                 {"hours", Column::number},
-                 {wording::unitText(Language::english(), in.unit, a.electric), Column::number},
-                 {"residual", Column::number}},
+    Table table{in.say("The pairs"_t),
+                {{in.say("pair"_t)},
+                 {in.say("runs"_t)},
+                 {in.say("block"_t), Column::number},
+                 {in.say("configuration"_t)},
+                 {in.say("hours"_t), Column::number},
+                 {wording::unitText(in, given.unit, a.electric), Column::number},
+                 {in.say("residual"_t), Column::number}},
                 {}};
     for (std::size_t i = 0; i < a.pairs.size(); ++i) {
         const core::Pair& pair = a.pairs[i];
         addRow(table,
-               {std::to_string(pair.number),
-                fmt::format("{} and {}", pair.out_run, pair.return_run), std::to_string(pair.block),
-                pair.configuration + (pair.mixed_setting ? " (mixed setting)" : "") +
-                    (pair.fixed ? " (tied by hand)" : ""),
-                fmt::format("{:.3f}", pair.time_h),
-                wording::consumptionText(Language::english(), pair.l_per_100km, in.unit, 3,
-                                         a.electric),
-                a.headline && i < a.headline->residuals.size() ? signedPct(a.headline->residuals[i])
-                                                               : ""});
+               {std::to_string(pair.number), in.say("{} and {}"_t, pair.out_run, pair.return_run),
+                std::to_string(pair.block),
+                pair.configuration + (pair.mixed_setting ? " " + in.say("(mixed setting)"_t) : "") +
+                    (pair.fixed ? " " + in.say("(tied by hand)"_t) : ""),
+                localised(in, fmt::format("{:.3f}", pair.time_h)),
+                wording::consumptionText(in, pair.l_per_100km, given.unit, 3, a.electric),
+                a.headline && i < a.headline->residuals.size()
+                    ? signedPct(in, a.headline->residuals[i])
+                    : ""});
     }
     page.table(std::move(table));
 }
 
-void companionRow(Table& table, core::Companion id, const std::optional<core::Interval>& interval,
-                  const Analysis& a)
+void companionRow(const Language& in, Table& table, core::Companion id,
+                  const std::optional<core::Interval>& interval, const Analysis& a)
 {
     if (!interval)
         addRow(table,
-               {std::string(name(id)), kNothing, kNothing, "", "", "",
-                wording::companionSentence(Language::english(), id, a)},
+               {wording::companionWord(in, id), kNothing, kNothing, "", "", "",
+                wording::companionSentence(in, id, a)},
                RowTone::quiet);
     else
-        addRow(table, {std::string(name(id)), signedPct(interval->effect_log),
-                       range(interval->low_log, interval->high_log), pText(interval->p),
-                       fmt::format("{:.4g}", interval->df),
-                       wording::classWords(Language::english(), interval->cls),
-                       wording::companionSentence(Language::english(), id, a)});
+        addRow(table, {wording::companionWord(in, id), signedPct(in, interval->effect_log),
+                       range(in, interval->low_log, interval->high_log), pCell(in, interval->p),
+                       general(in, interval->df), wording::classWords(in, interval->cls),
+                       wording::companionSentence(in, id, a)});
 }
 
-void companions(Builder& page, const ReportInput& in)
+void companions(Builder& page, const ReportInput& given)
 {
-    const Analysis& a = in.analysis;
+    const Language& in = given.language;
+    const Analysis& a = given.analysis;
     if (!a.headline)
         return;
     const core::Headline& h = *a.headline;
-    page.heading("Other roads to the same number");
-    page.figure(forestPicture(a),
-                "Headline, companions and settings. Thin: the Bonferroni interval.");
-    Table table{"Headline, companions and settings",
-                {{"way"},
-                 {"effect", Column::number},
-                 {"interval"},
+    page.heading(in.say("Other roads to the same number"_t));
+    page.figure(forestPicture(in, a),
+                in.say("Headline, companions and settings. Thin: the Bonferroni interval."_t));
+    Table table{in.say("Headline, companions and settings"_t),
+                {{in.say("way"_t)},
+                 {in.say("effect"_t), Column::number},
+                 {in.say("interval"_t)},
                  {"p", Column::number},
-                 {"df", Column::number},
-                 {"says"},
-                 {"what it is", Column::words}},
+                 {in.say("df##degrees of freedom"_t), Column::number},
+                 {in.say("says##verdict"_t)},
+                 {in.say("what it is"_t), Column::words}},
                 {}};
     addRow(table,
-           {"headline", signedPct(h.effect_log), range(h.low_log, h.high_log), pText(h.p),
-            fmt::format("{:.4g}", h.df), wording::classWords(Language::english(), a.verdict.cls),
-            "Least squares over the pairs: the answer of this page."},
+           {in.say("headline"_t), signedPct(in, h.effect_log), range(in, h.low_log, h.high_log),
+            pCell(in, h.p), general(in, h.df), wording::classWords(in, a.verdict.cls),
+            in.say("Least squares over the pairs: the answer of this page."_t)},
            RowTone::strong);
     const core::Companions& c = a.companions;
-    companionRow(table, core::Companion::bracket, c.bracket, a);
-    companionRow(table, core::Companion::runs, c.runs, a);
-    companionRow(table, core::Companion::blocks, c.blocks, a);
-    companionRow(table, core::Companion::correlated,
+    companionRow(in, table, core::Companion::bracket, c.bracket, a);
+    companionRow(in, table, core::Companion::runs, c.runs, a);
+    companionRow(in, table, core::Companion::blocks, c.blocks, a);
+    companionRow(in, table, core::Companion::correlated,
                  c.correlated ? std::optional<core::Interval>(*c.correlated) : std::nullopt, a);
     if (c.labels)
         addRow(table,
-               {"labels", "", "", pText(c.labels->p), "", "",
-                wording::companionSentence(Language::english(), core::Companion::labels, a)});
+               {wording::companionWord(in, core::Companion::labels), "", "", pCell(in, c.labels->p),
+                "", "", wording::companionSentence(in, core::Companion::labels, a)});
     for (const core::SettingEffect& s : c.settings)
-        addRow(table, {"setting " + (s.setting.empty() ? std::string("(none noted)") : s.setting),
-                       signedPct(s.effect_log), range(s.low_log, s.high_log), "", "", "",
-                       fmt::format("{} pairs; Bonferroni interval {}.", s.pairs,
-                                   range(s.low_bonferroni_log, s.high_bonferroni_log))});
+        addRow(table,
+               {in.say("setting {}"_t, s.setting.empty() ? in.say("(none noted)"_t) : s.setting),
+                signedPct(in, s.effect_log), range(in, s.low_log, s.high_log), "", "", "",
+                in.say("{} pairs; Bonferroni interval {}."_t, s.pairs,
+                       range(in, s.low_bonferroni_log, s.high_bonferroni_log))});
     page.table(std::move(table));
 }
 
-void checks(Builder& page, const Analysis& a)
+void checks(const Language& in, Builder& page, const Analysis& a)
 {
     if (!a.headline)
         return;
-    page.heading("Are the assumptions in order?");
-    page.paragraph(wording::checksPowerSentence(Language::english(), a));
-    Table table{
-        "Checks of the assumptions", {{"check"}, {"state"}, {"in words", Column::words}}, {}};
-    for (const auto& [check, state, sentence] : wording::checkWords(Language::english(), a)) {
-        addRow(table, {check, wording::stateWords(Language::english(), state), sentence},
+    page.heading(in.say("Are the assumptions in order?"_t));
+    page.paragraph(wording::checksPowerSentence(in, a));
+    Table table{in.say("Checks of the assumptions"_t),
+                {{in.say("check"_t)}, {in.say("state"_t)}, {in.say("in words"_t), Column::words}},
+                {}};
+    for (const auto& [check, state, sentence] : wording::checkWords(in, a)) {
+        addRow(table, {check, wording::stateWords(in, state), sentence},
                state == core::CheckState::fails ? RowTone::alarmed : RowTone::plain);
     }
     page.table(std::move(table));
 }
 
-void sensitivity(Builder& page, const Analysis& a)
+void sensitivity(const Language& in, Builder& page, const Analysis& a)
 {
     if (!a.headline)
         return;
-    page.heading("How fragile is it?");
-    page.paragraph(wording::leaveOneOutSentence(Language::english(), a));
-    page.figure(leaveOneOutPicture(a),
-                "The effect in % with each pair left out in turn. Grey band: the headline's "
-                "interval; orange diamonds: another verdict.");
-    page.paragraph(wording::discardsRestoredSentence(Language::english(), a));
+    page.heading(in.say("How fragile is it?"_t));
+    page.paragraph(wording::leaveOneOutSentence(in, a));
+    page.figure(leaveOneOutPicture(in, a),
+                in.say("The effect in % with each pair left out in turn. Grey band: the headline's "
+                       "interval; orange diamonds: another verdict."_t));
+    page.paragraph(wording::discardsRestoredSentence(in, a));
     const core::DiscardsRestored& restored = a.discards_restored;
     if (restored.each.empty())
         return;
-    Table table{"Discards put back",
-                {{"put back"}, {"effect", Column::number}, {"says", Column::words}},
+    Table table{in.say("Discards put back"_t),
+                {{in.say("put back"_t)},
+                 {in.say("effect"_t), Column::number},
+                 {in.say("says##verdict"_t), Column::words}},
                 {}};
     if (restored.all)
         addRow(table,
-               {"all of them", signedPct(restored.all->effect_log),
-                wording::classWords(Language::english(), restored.all->cls)},
+               {in.say("all of them"_t), signedPct(in, restored.all->effect_log),
+                wording::classWords(in, restored.all->cls)},
                RowTone::strong);
     for (const core::RestoredTurn& turn : restored.each)
-        addRow(table, {fmt::format("run {}", turn.run), signedPct(turn.effect_log),
-                       turn.possible ? wording::classWords(Language::english(), turn.cls)
-                                     : "cannot be put back: it has no consumption"});
+        addRow(table, {in.say("run {}"_t, turn.run), signedPct(in, turn.effect_log),
+                       turn.possible ? wording::classWords(in, turn.cls)
+                                     : in.say("cannot be put back: it has no consumption"_t)});
     page.table(std::move(table));
 }
 
 /// Why a run does not count, and what was noted on it.
-std::string wordsOn(const core::Run& run)
+std::string wordsOn(const Language& in, const core::Run& run)
 {
     std::string words;
     if (run.discard)
-        words = run.discard->reason +
+        words = wording::reasonWord(in, run.discard->reason) +
                 (run.discard->evidence.empty() ? "" : ": " + run.discard->evidence);
     if (!run.notes.empty())
         words += (words.empty() ? "" : "; ") + run.notes;
     return words;
 }
 
-void runs(Builder& page, const ReportInput& in)
+void runs(Builder& page, const ReportInput& given)
 {
-    page.heading("Every run, as the day was");
-    if (in.study.runs.empty()) {
-        page.paragraph("There are no runs.");
+    const Language& in = given.language;
+    page.heading(in.say("Every run, as the day was"_t));
+    if (given.study.runs.empty()) {
+        page.paragraph(in.say("There are no runs."_t));
         return;
     }
-    Table table{
-        "Every run",
-        {{"run"},
-         {"configuration"},
-         {"setting"},
-         {"direction"},
-         {"start"},
-         {"s", Column::number},
-         {"km", Column::number},
-         {wording::unitText(Language::english(), in.unit, in.analysis.electric), Column::number},
-         {"state"},
-         {"reason, evidence, notes", Column::words}},
-        {}};
-    std::string day = core::formatDate(in.study.runs.front().start);
-    for (const core::Run& run : in.study.runs) {
+    Table table{in.say("Every run"_t),
+                {{in.say("run"_t)},
+                 {in.say("configuration"_t)},
+                 {in.say("setting"_t)},
+                 {in.say("direction"_t)},
+                 {in.say("start"_t)},
+                 {"s", Column::number},
+                 {"km", Column::number},
+                 {wording::unitText(in, given.unit, given.analysis.electric), Column::number},
+                 {in.say("state"_t)},
+                 {in.say("reason, evidence, notes"_t), Column::words}},
+                {}};
+    std::string day = core::formatDate(given.study.runs.front().start);
+    for (const core::Run& run : given.study.runs) {
         const std::string its = core::formatDate(run.start);
         const auto c = core::lPer100km(run);
-        addRow(
-            table,
-            {std::to_string(run.number), run.configuration, run.setting, run.direction,
-             (its == day ? "" : its + " ") + core::formatTimeOfDay(run.start),
-             number(run.duration_s, 0), number(run.distance_km, 2),
-             c ? wording::consumptionText(Language::english(), *c, in.unit, 3, in.analysis.electric)
-               : "",
-             run.discard ? "discarded" : "counted", wordsOn(run)},
-            run.discard ? RowTone::quiet : RowTone::plain);
+        addRow(table,
+               {std::to_string(run.number), run.configuration, run.setting, run.direction,
+                (its == day ? "" : its + " ") + core::formatTimeOfDay(run.start),
+                number(in, run.duration_s, 0), number(in, run.distance_km, 2),
+                c ? wording::consumptionText(in, *c, given.unit, 3, given.analysis.electric) : "",
+                in.say(run.discard ? "discarded"_t : "counted"_t), wordsOn(in, run)},
+               run.discard ? RowTone::quiet : RowTone::plain);
         day = its;
         if (run.discard)
             for (const std::size_t struck : {0, 7}) {
@@ -275,32 +289,34 @@ void runs(Builder& page, const ReportInput& in)
     page.table(std::move(table));
 }
 
-void madeFrom(Builder& page, const ReportInput& in)
+void madeFrom(Builder& page, const ReportInput& given)
 {
-    page.heading("Made from");
-    page.paragraph(fmt::format("{}, SHA-256 {}", in.sourceName, in.inputSha256), Tone::quiet);
-    page.paragraph(in.madeBy + ".", Tone::quiet);
+    page.heading(given.language.say("Made from"_t));
+    page.paragraph(fmt::format("{}, SHA-256 {}", given.sourceName, given.inputSha256), Tone::quiet);
+    page.paragraph(given.madeBy + ".", Tone::quiet);
 }
 
 } // namespace
 
-Report makeReport(const ReportInput& in)
+Report makeReport(const ReportInput& given)
 {
+    const Language& in = given.language;
     Builder page;
-    head(page, in);
-    verdict(page, in);
-    pairs(page, in);
-    companions(page, in);
-    checks(page, in.analysis);
-    sensitivity(page, in.analysis);
-    addFindings(page, in);
-    runs(page, in);
-    addSettings(page, in);
-    addHistory(page, in.historyLines);
-    page.append(methodParts());
-    madeFrom(page, in);
-    const std::string& name = in.study.properties.name;
-    return {escaped(name.empty() ? in.sourceName : name), in.inputSha256, std::move(page).take()};
+    head(page, given);
+    verdict(page, given);
+    pairs(page, given);
+    companions(page, given);
+    checks(in, page, given.analysis);
+    sensitivity(in, page, given.analysis);
+    addFindings(page, given);
+    runs(page, given);
+    addSettings(page, given);
+    addHistory(in, page, given.historyLines);
+    page.append(methodParts(in));
+    madeFrom(page, given);
+    const std::string& name = given.study.properties.name;
+    return {escaped(name.empty() ? given.sourceName : name), given.inputSha256,
+            std::move(page).take()};
 }
 
 } // namespace bothways::app::report

@@ -60,6 +60,6 @@ struct Report {
 [[nodiscard]] Report makeReport(const ReportInput& input);
 
 /// The method in a page, with formulas.
-[[nodiscard]] std::vector<Part> methodParts();
+[[nodiscard]] std::vector<Part> methodParts(const Language& in);
 
 } // namespace bothways::app::report

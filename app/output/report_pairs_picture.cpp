@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/output/report_drawing.h"
 #include "app/output/report_pictures.h"
+#include "app/wording/findings.h"
 
 #include <cstdint>
 #include <limits>
@@ -52,8 +53,9 @@ struct Extent {
 
 class PairsDrawing {
 public:
-    PairsDrawing(const core::Study& study, const Analysis& analysis, wording::ShownUnit unit)
-        : m_study(study), m_analysis(analysis), m_unit(unit), m_along(study, analysis)
+    PairsDrawing(const Language& in, const core::Study& study, const Analysis& analysis,
+                 wording::ShownUnit unit)
+        : m_in(in), m_study(study), m_analysis(analysis), m_unit(unit), m_along(study, analysis)
     {
         for (const core::Note& note : analysis.notes)
             m_control = m_control || note.kind == core::NoteKind::controlUsed;
@@ -64,20 +66,21 @@ public:
         measure();
         const Axis x(m_x.low, m_x.high, kLeft, kRight);
         const Axis y(m_y.low, m_y.high, kBottom, kTop);
-        Drawing picture(kBottom + kAxisHeight,
-                        fmt::format("Consumption of {} pairs in {} blocks, {} discarded runs",
-                                    m_analysis.pairs.size(), m_analysis.blocks.size(),
-                                    m_analysis.discarded));
+        Drawing picture(m_in, kBottom + kAxisHeight,
+                        m_in.say("Consumption of {} pairs in {} blocks, {} discarded runs"_t,
+                                 m_analysis.pairs.size(), m_analysis.blocks.size(),
+                                 m_analysis.discarded));
         shadeBlocks(picture, x);
         picture.leftAxis(y, kTop, kBottom);
         picture.words(4.0, 14.0, Anchor::start,
-                      wording::unitText(Language::english(), m_unit, m_analysis.electric));
+                      wording::unitText(m_in, m_unit, m_analysis.electric));
         drawDiscards(picture, x, y);
         drawFit(picture, x, y);
         drawPairs(picture, x, y);
         picture.bottomAxis(x, kLeft, kRight,
-                           m_along.byNumber() ? "pairs in order of time, days side by side"
-                                              : "hours since the first run began");
+                           m_in.say(m_along.byNumber()
+                                        ? "pairs in order of time, days side by side"_t
+                                        : "hours since the first run began"_t));
         return std::move(picture).take();
     }
 
@@ -129,7 +132,8 @@ private:
             if (const auto c = core::lPer100km(run); run.discard && c)
                 picture.dot(x.at(m_along.of(run)), y.at(std::clamp(shown(*c), m_y.low, m_y.high)),
                             Ink::discarded,
-                            fmt::format("run {}, discarded: {}", run.number, run.discard->reason));
+                            m_in.say("run {}, discarded: {}"_t, run.number,
+                                     wording::reasonWord(m_in, run.discard->reason)));
     }
 
     /// The model through the pairs of each block. With a control vehicle it is about ratios.
@@ -151,8 +155,8 @@ private:
     {
         for (const core::Pair& pair : m_analysis.pairs) {
             const double across = x.at(m_along.of(pair)), up = y.at(shown(pair.l_per_100km));
-            std::string says = fmt::format("pair {}: runs {} and {}, {:.3f}", pair.number,
-                                           pair.out_run, pair.return_run, shown(pair.l_per_100km));
+            std::string says = m_in.say("pair {}: runs {} and {}, {}"_t, pair.number, pair.out_run,
+                                        pair.return_run, fixed(m_in, shown(pair.l_per_100km), 3));
             if (pair.device)
                 picture.diamond(across, up, Ink::device, std::move(says));
             else
@@ -160,6 +164,7 @@ private:
         }
     }
 
+    const Language& m_in;
     const core::Study& m_study;
     const Analysis& m_analysis;
     wording::ShownUnit m_unit;
@@ -170,11 +175,12 @@ private:
 
 } // namespace
 
-Picture pairsPicture(const core::Study& study, const Analysis& analysis, wording::ShownUnit unit)
+Picture pairsPicture(const Language& in, const core::Study& study, const Analysis& analysis,
+                     wording::ShownUnit unit)
 {
     if (analysis.pairs.empty() || study.runs.empty())
         return {};
-    return PairsDrawing(study, analysis, unit).take();
+    return PairsDrawing(in, study, analysis, unit).take();
 }
 
 } // namespace bothways::app::report

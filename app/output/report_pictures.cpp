@@ -3,6 +3,7 @@
 #include "app/output/report_pictures.h"
 
 #include "app/output/report_drawing.h"
+#include "app/wording/companions.h"
 
 #include <fmt/format.h>
 
@@ -17,12 +18,31 @@ namespace {
 using core::Analysis;
 using core::pctFromLog;
 
-constexpr std::string_view kEffectAxis = "difference in consumption, % (left of zero: less)";
+constexpr auto kEffectAxis = "difference in consumption, % (left of zero: less)"_t;
 
-std::string percent(double log)
+/// "95", "99.9"
+std::string fourDigits(const Language& in, double value)
 {
-    const std::string text = fmt::format("{:.2f}\u00a0%", std::abs(pctFromLog(log)));
+    return localised(in, fmt::format("{:.4g}", value));
+}
+
+std::string percent(const Language& in, double log)
+{
+    const std::string text = localised(in, fmt::format("{:.2f}\u00a0%", std::abs(pctFromLog(log))));
     return (pctFromLog(log) < 0.0 ? "\u2212" : "+") + text;
+}
+
+/// A class as the method's page names it.
+std::string verdictWord(const Language& in, core::VerdictClass cls)
+{
+    switch (cls) {
+    case core::VerdictClass::less: return in.say("less##verdict"_t);
+    case core::VerdictClass::more: return in.say("more##verdict"_t);
+    case core::VerdictClass::equivalent: return in.say("equivalent##verdict"_t);
+    case core::VerdictClass::undecided: return in.say("undecided##verdict"_t);
+    case core::VerdictClass::none: return in.say("none##verdict"_t);
+    }
+    return {};
 }
 
 void marginAndZero(Drawing& picture, const Axis& axis, double margin_pct, double top, double bottom)
@@ -38,21 +58,23 @@ struct ForestRow {
     std::optional<double> thin_low_log, thin_high_log; ///< the wider interval drawn thinly
 };
 
-std::vector<ForestRow> forestRows(const Analysis& analysis)
+std::vector<ForestRow> forestRows(const Language& in, const Analysis& analysis)
 {
     const core::Headline& h = *analysis.headline;
-    std::vector<ForestRow> rows{{"headline", h.effect_log, h.low_log, h.high_log, {}, {}}};
+    std::vector<ForestRow> rows{
+        {in.say("headline"_t), h.effect_log, h.low_log, h.high_log, {}, {}}};
     const auto add = [&](core::Companion id, const std::optional<core::Interval>& i) {
         if (i)
-            rows.push_back({std::string(name(id)), i->effect_log, i->low_log, i->high_log, {}, {}});
+            rows.push_back(
+                {wording::companionWord(in, id), i->effect_log, i->low_log, i->high_log, {}, {}});
     };
     add(core::Companion::bracket, analysis.companions.bracket);
     add(core::Companion::runs, analysis.companions.runs);
     add(core::Companion::blocks, analysis.companions.blocks);
     add(core::Companion::correlated, analysis.companions.correlated);
     for (const core::SettingEffect& s : analysis.companions.settings)
-        rows.push_back({fmt::format("setting {} ({} pairs)",
-                                    s.setting.empty() ? "none noted" : s.setting, s.pairs),
+        rows.push_back({in.say("setting {} ({} pairs)"_t,
+                               s.setting.empty() ? in.say("none noted"_t) : s.setting, s.pairs),
                         s.effect_log, s.low_log, s.high_log, s.low_bonferroni_log,
                         s.high_bonferroni_log});
     return rows;
@@ -96,7 +118,7 @@ std::pair<double, double> apart(double low, double high)
 
 } // namespace
 
-Picture intervalPicture(const Analysis& analysis)
+Picture intervalPicture(const Language& in, const Analysis& analysis)
 {
     if (!analysis.headline)
         return {};
@@ -104,57 +126,58 @@ Picture intervalPicture(const Analysis& analysis)
     const std::vector<ForestRow> rows{{"", h.effect_log, h.low_log, h.high_log, {}, {}}};
     const double left = 20.0, right = kWidth - 20.0;
     const Axis axis = effectAxis(rows, analysis.options.margin_pct, left, right);
-    Drawing picture(154.0,
-                    fmt::format("Effect {}, {:.4g} % interval {} to {}, margin {:.4g} %",
-                                percent(h.effect_log), 100.0 * h.confidence, percent(h.low_log),
-                                percent(h.high_log), analysis.options.margin_pct));
+    const std::string margin = fourDigits(in, analysis.options.margin_pct);
+    Drawing picture(in, 154.0,
+                    in.say("Effect {}, {} % interval {} to {}, margin {} %"_t,
+                           percent(in, h.effect_log), fourDigits(in, 100.0 * h.confidence),
+                           percent(in, h.low_log), percent(in, h.high_log), margin));
     marginAndZero(picture, axis, analysis.options.margin_pct, 22.0, 112.0);
     picture.words(axis.at(0.0), 14.0, Anchor::middle,
-                  fmt::format("zero, and a margin of {:.4g} %", analysis.options.margin_pct));
+                  in.say("zero, and a margin of {} %"_t, margin));
     drawInterval(picture, axis, 62.0, h.low_log, h.high_log, left, right, Ink::interval);
     const double from = axis.at(pctFromLog(h.low_equivalence_log));
     picture.box(from, 57.0, axis.at(pctFromLog(h.high_equivalence_log)) - from, 10.0, Ink::inner);
-    picture.dot(axis.at(pctFromLog(h.effect_log)), 62.0, Ink::device, percent(h.effect_log));
-    picture.words(axis.at(pctFromLog(h.effect_log)), 46.0, Anchor::middle, percent(h.effect_log),
-                  true);
+    picture.dot(axis.at(pctFromLog(h.effect_log)), 62.0, Ink::device, percent(in, h.effect_log));
+    picture.words(axis.at(pctFromLog(h.effect_log)), 46.0, Anchor::middle,
+                  percent(in, h.effect_log), true);
     const auto [low, high] = apart(axis.at(pctFromLog(h.low_log)), axis.at(pctFromLog(h.high_log)));
-    picture.words(low, 88.0, Anchor::middle, percent(h.low_log));
-    picture.words(high, 88.0, Anchor::middle, percent(h.high_log));
-    picture.bottomAxis(axis, left, right, std::string(kEffectAxis));
+    picture.words(low, 88.0, Anchor::middle, percent(in, h.low_log));
+    picture.words(high, 88.0, Anchor::middle, percent(in, h.high_log));
+    picture.bottomAxis(axis, left, right, in.say(kEffectAxis));
     return std::move(picture).take();
 }
 
-Picture forestPicture(const Analysis& analysis)
+Picture forestPicture(const Language& in, const Analysis& analysis)
 {
     if (!analysis.headline)
         return {};
-    const std::vector<ForestRow> rows = forestRows(analysis);
+    const std::vector<ForestRow> rows = forestRows(in, analysis);
     const double left = 170.0, right = kWidth - 20.0;
     const double bottom = 16.0 + 30.0 * static_cast<double>(rows.size());
     const Axis axis = effectAxis(rows, analysis.options.margin_pct, left, right);
-    std::string says = "Effects with their intervals:";
+    std::string says = in.say("Effects with their intervals:"_t);
     for (const ForestRow& row : rows)
-        says += fmt::format(" {} {} ({} to {}){}", row.name, percent(row.effect_log),
-                            percent(row.low_log), percent(row.high_log),
-                            &row == &rows.back() ? "" : ";");
-    Drawing picture(bottom + 6.0 + kAxisHeight, says);
+        says += in.say(" {} {} ({} to {}){}"_t, row.name, percent(in, row.effect_log),
+                       percent(in, row.low_log), percent(in, row.high_log),
+                       &row == &rows.back() ? "" : ";");
+    Drawing picture(in, bottom + 6.0 + kAxisHeight, says);
     marginAndZero(picture, axis, analysis.options.margin_pct, 8.0, bottom);
     double y = 24.0;
     for (const ForestRow& row : rows) {
-        picture.words(left - 10.0, y + 4.0, Anchor::end, row.name, row.name == "headline");
+        picture.words(left - 10.0, y + 4.0, Anchor::end, row.name, &row == &rows.front());
         if (row.thin_low_log && row.thin_high_log)
             drawInterval(picture, axis, y, *row.thin_low_log, *row.thin_high_log, left, right,
                          Ink::thin);
         drawInterval(picture, axis, y, row.low_log, row.high_log, left, right, Ink::interval);
         picture.dot(std::clamp(axis.at(pctFromLog(row.effect_log)), left, right), y, Ink::device,
-                    percent(row.effect_log));
+                    percent(in, row.effect_log));
         y += 30.0;
     }
-    picture.bottomAxis(axis, left, right, std::string(kEffectAxis));
+    picture.bottomAxis(axis, left, right, in.say(kEffectAxis));
     return std::move(picture).take();
 }
 
-Picture leaveOneOutPicture(const Analysis& analysis)
+Picture leaveOneOutPicture(const Language& in, const Analysis& analysis)
 {
     if (!analysis.headline || !analysis.leave_one_out)
         return {};
@@ -168,9 +191,9 @@ Picture leaveOneOutPicture(const Analysis& analysis)
     const double left = kLeft, right = kRight, top = 14.0, bottom = 172.0;
     const Axis x(1.0, static_cast<double>(analysis.pairs.size()), left, right);
     const Axis y(low, high, bottom, top);
-    Drawing picture(bottom + kAxisHeight,
-                    fmt::format("The effect with each of {} pairs left out in turn",
-                                analysis.leave_one_out->turns.size()));
+    Drawing picture(in, bottom + kAxisHeight,
+                    in.say("The effect with each of {} pairs left out in turn"_t,
+                           analysis.leave_one_out->turns.size()));
     picture.box(left, y.at(pctFromLog(h.high_log)), right - left,
                 y.at(pctFromLog(h.low_log)) - y.at(pctFromLog(h.high_log)), Ink::margin);
     picture.line(left, y.at(0.0), right, y.at(0.0), Ink::zero);
@@ -180,8 +203,9 @@ Picture leaveOneOutPicture(const Analysis& analysis)
     for (const core::LeaveOneOutTurn& turn : analysis.leave_one_out->turns)
         if (turn.effect_log) {
             const bool changes = turn.cls != analysis.verdict.cls;
-            const std::string title = fmt::format("without pair {}: {}, {}", turn.pair,
-                                                  percent(*turn.effect_log), name(turn.cls));
+            const std::string title =
+                in.say("without pair {}: {}, {}"_t, turn.pair, percent(in, *turn.effect_log),
+                       verdictWord(in, turn.cls));
             if (changes)
                 picture.diamond(x.at(turn.pair), y.at(pctFromLog(*turn.effect_log)), Ink::alarm,
                                 title);
@@ -189,7 +213,7 @@ Picture leaveOneOutPicture(const Analysis& analysis)
                 picture.dot(x.at(turn.pair), y.at(pctFromLog(*turn.effect_log)), Ink::device,
                             title);
         }
-    picture.bottomAxis(x, left, right, "pair left out");
+    picture.bottomAxis(x, left, right, in.say("pair left out"_t));
     return std::move(picture).take();
 }
 

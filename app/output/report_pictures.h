@@ -14,19 +14,19 @@ namespace bothways::app::report {
 
 /// Effect, its interval, the interval of the equivalence test, the margin band and the zero line.
 /// Empty without a headline.
-[[nodiscard]] Picture intervalPicture(const core::Analysis& analysis);
+[[nodiscard]] Picture intervalPicture(const Language& in, const core::Analysis& analysis);
 
 /// Pairs over time, blocks shaded, the model as lines (not with a control vehicle: it is about
 /// ratios then), discarded runs as hollow marks. Several days stand side by side, by pair number.
 /// Empty without pairs.
-[[nodiscard]] Picture pairsPicture(const core::Study& study, const core::Analysis& analysis,
-                                   wording::ShownUnit unit);
+[[nodiscard]] Picture pairsPicture(const Language& in, const core::Study& study,
+                                   const core::Analysis& analysis, wording::ShownUnit unit);
 
 /// Headline, companions and settings, one under the other. Empty without a headline.
-[[nodiscard]] Picture forestPicture(const core::Analysis& analysis);
+[[nodiscard]] Picture forestPicture(const Language& in, const core::Analysis& analysis);
 
 /// The effect with each pair left out in turn. Empty without a headline.
-[[nodiscard]] Picture leaveOneOutPicture(const core::Analysis& analysis);
+[[nodiscard]] Picture leaveOneOutPicture(const Language& in, const core::Analysis& analysis);
 
 /// As SVG. Same picture, same bytes: every number is printed with a fixed count of decimals.
 /// It names itself for a screen reader (role="img", aria-label); colours are in the classes of the

@@ -3,6 +3,8 @@
 #include "app/output/run_card.h"
 
 #include "app/output/markup.h"
+#include "app/wording/numbers.h"
+#include "app/wording/units.h"
 #include "core/study/clock.h"
 #include "core/study/limits.h"
 
@@ -51,6 +53,19 @@ public:
 
 private:
     const core::PlanOptions& plan() const { return m_in.plan.options; }
+    template <int Places, class... Values>
+    std::string say(core::Text<Places> text, const Values&... values) const
+    {
+        return m_in.language.say(text, values...);
+    }
+    std::string number(const char* format, double value) const
+    {
+        return localised(m_in.language, fmt::format(fmt::runtime(format), value));
+    }
+    void section(core::Text<0> title)
+    {
+        m_text += fmt::format("<h2>{}</h2>\n<ul>\n", escaped(say(title)));
+    }
     void item(std::string_view words)
     {
         m_text += fmt::format("<li><span class=\"box\"></span> {}</li>\n", escaped(words));
@@ -58,29 +73,32 @@ private:
 
     void head()
     {
-        const std::string title =
-            m_in.properties.name.empty() ? "Run card" : "Run card: " + m_in.properties.name;
+        const std::string title = m_in.properties.name.empty()
+                                      ? say("Run card"_t)
+                                      : say("Run card: {}"_t, m_in.properties.name);
         m_text =
-            fmt::format("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n"
+            fmt::format("<!DOCTYPE html>\n<html lang=\"{2}\">\n<head>\n<meta charset=\"utf-8\">\n"
                         "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n"
                         "<title>{0}</title>\n<style>{1}</style>\n</head>\n<body>\n<h1>{0}</h1>\n",
-                        escaped(title), kStyle);
+                        escaped(title), kStyle, m_in.language.tag());
         m_text += fmt::format(
-            "<p>{} with {} pairs a block: {} pairs, {:.1f} h on the road, {:.0f} km. With a "
-            "noise of {:.2g} % a pair this day can show {:.2g} % or more.</p>\n",
-            escaped(m_in.plan.sequence), m_in.plan.pairs_per_block, m_in.plan.pairs,
-            m_in.plan.road_hours, m_in.plan.distance_km, 100.0 * plan().s,
-            core::pctFromLog(m_in.plan.detectable_log));
+            "<p>{}</p>\n",
+            escaped(say("{} with {} pairs a block: {} pairs, {} h on the road, {} km. With a noise "
+                        "of {} % a pair this day can show {} % or more."_t,
+                        m_in.plan.sequence, m_in.plan.pairs_per_block, m_in.plan.pairs,
+                        number("{:.1f}", m_in.plan.road_hours),
+                        number("{:.0f}", m_in.plan.distance_km), number("{:.2g}", 100.0 * plan().s),
+                        number("{:.2g}", core::pctFromLog(m_in.plan.detectable_log)))));
     }
 
     void before()
     {
-        m_text += "<h2>Before the first run</h2>\n<ul>\n";
-        item("Engine and tyres warm; time of the cold start: ________");
-        item("Tyre pressures: ________   Fuel: ________   Load: ________");
-        item("Windows and vents set, and left alone");
-        item("Temperature ________   Pressure at the place ________   Wind ________");
-        item("Logger runs, memory card empty, clock right");
+        section("Before the first run"_t);
+        item(say("Engine and tyres warm; time of the cold start: ________"_t));
+        item(say("Tyre pressures: ________   Fuel: ________   Load: ________"_t));
+        item(say("Windows and vents set, and left alone"_t));
+        item(say("Temperature ________   Pressure at the place ________   Wind ________"_t));
+        item(say("Logger runs, memory card empty, clock right"_t));
         m_text += "</ul>\n";
     }
 
@@ -97,13 +115,15 @@ private:
     void runs()
     {
         m_text +=
-            "<h2>The runs</h2>\n<p>Reset the meter only when already cruising. Note what happens "
-            "when it "
-            "happens.</p>\n<table>\n<thead><tr><th>run</th><th>about</th><th>configuration</th>"
-            "<th>direction</th><th>setting</th><th>consumption</th><th>what "
-            "happened</th></tr></thead>\n"
-            "<tbody>\n";
-        int number = 0;
+            fmt::format("<h2>{}</h2>\n<p>{}</p>\n<table>\n<thead><tr>", escaped(say("The runs"_t)),
+                        escaped(say("Reset the meter only when already cruising. Note what "
+                                    "happens when it happens."_t)));
+        for (const core::Text<0> head :
+             {"run"_t, "about##a time"_t, "configuration"_t, "direction"_t, "setting"_t,
+              "consumption"_t, "what happened"_t})
+            m_text += fmt::format("<th>{}</th>", escaped(say(head)));
+        m_text += "</tr></thead>\n<tbody>\n";
+        int run = 0;
         int block = 0;
         for (const core::PlannedPair& pair : core::plannedPairs(
                  plan().sequence, plan().pairs_per_block, plan().pair_min, plan().switch_min)) {
@@ -111,13 +131,15 @@ private:
             if (pair.block != block) {
                 block = pair.block;
                 m_text += fmt::format(
-                    "<tr class=\"switch\"><td colspan=\"7\"><span class=\"box\"></span> Switch to "
-                    "{}: {:.4g} min, until {}. Note what was changed.</td></tr>\n",
-                    escaped(pair.device ? m_in.device : m_in.baseline), plan().switch_min,
-                    clockText(begin_min));
+                    "<tr class=\"switch\"><td colspan=\"7\"><span class=\"box\"></span> "
+                    "{}</td></tr>\n",
+                    escaped(say("Switch to {}: {} min, until {}. Note what was changed."_t,
+                                pair.device ? m_in.device : m_in.baseline,
+                                number("{:.4g}", plan().switch_min), clockText(begin_min))));
             }
-            runRow(++number, begin_min, pair, m_in.out);
-            runRow(++number, begin_min + plan().pair_min / 2.0, pair, m_in.back);
+            runRow(++run, begin_min, pair, m_in.out.empty() ? say("out##direction"_t) : m_in.out);
+            runRow(++run, begin_min + plan().pair_min / 2.0, pair,
+                   m_in.back.empty() ? say("return##direction"_t) : m_in.back);
         }
         m_text += "</tbody>\n</table>\n";
     }
@@ -126,17 +148,17 @@ private:
     {
         if (m_in.properties.timed_accessories.empty())
             return;
-        m_text += "<h2>Accessories on a timer</h2>\n<ul>\n";
+        section("Accessories on a timer"_t);
         for (const core::TimedAccessory& accessory : m_in.properties.timed_accessories) {
             std::string name = accessory.name;
             for (char& c : name)
                 if (c == '_')
                     c = ' ';
-            item(fmt::format("{} ({:.4g} W, {:.4g} min): leave it off. Switched on at {} it would "
-                             "drop out at {}. "
-                             "On at ________, off at ________",
-                             name, accessory.watts, accessory.minutes, clockText(m_begin_min),
-                             clockText(m_begin_min + accessory.minutes)));
+            item(say(
+                "{} ({} W, {} min): leave it off. Switched on at {} it would drop out at {}. On "
+                "at ________, off at ________"_t,
+                name, number("{:.4g}", accessory.watts), number("{:.4g}", accessory.minutes),
+                clockText(m_begin_min), clockText(m_begin_min + accessory.minutes)));
         }
         m_text += "</ul>\n";
     }
@@ -145,24 +167,25 @@ private:
     {
         if (m_in.properties.limits.empty())
             return;
-        m_text += "<h2>Limits of this study</h2>\n<ul>\n";
+        section("Limits of this study"_t);
         for (const auto& [name, value] : m_in.properties.limits) {
             const core::LimitInfo* info = core::findLimit(name);
-            m_text += fmt::format("<li>{}: {} {}</li>\n", escaped(name), value,
-                                  info ? escaped(info->unit) : "");
+            m_text +=
+                fmt::format("<li>{}: {} {}</li>\n", escaped(name), number("{}", value),
+                            info ? escaped(wording::signText(m_in.language, info->unit)) : "");
         }
         m_text += "</ul>\n";
     }
 
     void cautions()
     {
-        m_text += "<h2>Cautions</h2>\n<p>The driver drives, the companion writes. Obey traffic "
-                  "law; let faster traffic "
-                  "pass. Nobody stands in the plane of a rotor; stop at once on strange vibration "
-                  "or noise. What is "
-                  "fitted to the vehicle may touch its insurance and inspection: ask first. This "
-                  "is not a "
-                  "certification procedure.</p>\n";
+        m_text += fmt::format(
+            "<h2>{}</h2>\n<p>{}</p>\n", escaped(say("Cautions"_t)),
+            escaped(say("The driver drives, the companion writes. Obey traffic law; let faster "
+                        "traffic pass. Nobody stands in the plane of a rotor; stop at once on "
+                        "strange vibration or noise. What is fitted to the vehicle may touch its "
+                        "insurance and inspection: ask first. This is not a certification "
+                        "procedure."_t)));
     }
 
     const RunCardInput& m_in;

@@ -17,7 +17,7 @@ struct RunCardInput {
     core::Plan plan;
     std::string begin = "06:00"; ///< time of day of the first run, HH:MM
     std::string baseline = "A", device = "B";
-    std::string out = "out", back = "return";
+    std::string out = {}, back = {}; ///< empty: "out" and "return" in the card's language
     Language language = {};
 };
 

@@ -54,46 +54,4 @@ namespace bothways::app {
 /// "A, B or C".
 [[nodiscard]] std::string anyOf(const Language& in, const std::vector<std::string>& parts);
 
-// Until every caller has a language: English.
-inline std::string fixed(double value, int decimals)
-{
-    return fixed(Language(), value, decimals);
-}
-inline std::string grouped(double value, int decimals = 0)
-{
-    return grouped(Language(), value, decimals);
-}
-inline std::string shortest(double value)
-{
-    return shortest(Language(), value);
-}
-inline std::string significant(double value, int digits = 2)
-{
-    return significant(Language(), value, digits);
-}
-inline std::string change(double pct, int decimals)
-{
-    return change(Language(), pct, decimals);
-}
-inline std::string changeRange(double low_pct, double high_pct, int decimals)
-{
-    return changeRange(Language(), low_pct, high_pct, decimals);
-}
-inline std::string changeBetween(double low_pct, double high_pct, int decimals)
-{
-    return changeBetween(Language(), low_pct, high_pct, decimals);
-}
-inline std::string pText(double p)
-{
-    return pText(Language(), p);
-}
-inline std::string percentText(double share)
-{
-    return percentText(Language(), share);
-}
-inline std::string counted(long long n, const std::string& one, const std::string& many)
-{
-    return grouped(static_cast<double>(n)) + " " + (n == 1 ? one : many);
-}
-
 } // namespace bothways::app

@@ -44,6 +44,10 @@
         <translation> Bei so wenigen Verteilungen ist kein p unter {} möglich.</translation>
     </message>
     <message>
+        <source> and later, {} days</source>
+        <translation> und später, an {} Tagen</translation>
+    </message>
+    <message>
         <source> at {} s</source>
         <translation> bei {} s</translation>
     </message>
@@ -58,6 +62,10 @@
     <message>
         <source> {} counted runs have no partner within {} minutes.</source>
         <translation> {} gewertete Fahrten haben keinen Partner innerhalb von {} Minuten.</translation>
+    </message>
+    <message>
+        <source> {} {} ({} to {}){}</source>
+        <translation> {} {} ({} bis {}){}</translation>
     </message>
     <message>
         <source>&apos;&lt;/{}&apos; without its &apos;&gt;&apos;</source>
@@ -144,6 +152,18 @@
         <translation>(Durbin-Watson {}, Korrelation mit dem nächsten Paar {}, {})</translation>
     </message>
     <message>
+        <source>(mixed setting)</source>
+        <translation>(gemischte Einstellung)</translation>
+    </message>
+    <message>
+        <source>(none noted)</source>
+        <translation>(keine notiert)</translation>
+    </message>
+    <message>
+        <source>(tied by hand)</source>
+        <translation>(von Hand gebildet)</translation>
+    </message>
+    <message>
         <source>(undone)</source>
         <translation>(rückgängig gemacht)</translation>
     </message>
@@ -158,6 +178,10 @@
     <message>
         <source>, delivering {} W just before</source>
         <translation>, unmittelbar davor mit {} W Abgabeleistung</translation>
+    </message>
+    <message>
+        <source>, run {}</source>
+        <translation>, Fahrt {}</translation>
     </message>
     <message>
         <source>, within it only at {} s</source>
@@ -202,12 +226,28 @@
         <translation>; das Runden allein streut ein Paar um {} %</translation>
     </message>
     <message>
+        <source>&lt; {}</source>
+        <translation>&lt; {}</translation>
+    </message>
+    <message>
         <source>&lt;/{}&gt; where &lt;/{}&gt; was expected</source>
         <translation>&lt;/{}&gt;, wo &lt;/{}&gt; erwartet wurde</translation>
     </message>
     <message>
         <source>&lt;/{}&gt; where no end tag was expected</source>
         <translation>&lt;/{}&gt;, wo kein End-Tag erwartet wurde</translation>
+    </message>
+    <message>
+        <source>&lt;b&gt;bracket&lt;/b&gt;: each device block against the straight line between its neighbouring baseline blocks. &lt;b&gt;runs&lt;/b&gt;: all counted runs singly, with a term for the direction. &lt;b&gt;blocks&lt;/b&gt;: the model on block means; the only one that stays honest when something besides the device changes at each switch. &lt;b&gt;correlated&lt;/b&gt;: an interval that keeps its coverage when successive pairs resemble each other. &lt;b&gt;labels&lt;/b&gt;: the labels dealt again over the pairs, p alone; exact only if pairs are exchangeable when there is no effect. The verdict is called fragile when one of them disagrees.</source>
+        <translation>&lt;b&gt;Eingabelung&lt;/b&gt;: jeder Geräteblock gegen die Gerade zwischen seinen benachbarten Referenzblöcken. &lt;b&gt;Einzelfahrten&lt;/b&gt;: alle gewerteten Fahrten einzeln, mit einem Term für die Richtung. &lt;b&gt;Blockmittel&lt;/b&gt;: das Modell auf den Mittelwerten der Blöcke; der einzige Weg, der ehrlich bleibt, wenn sich bei jedem Wechsel noch etwas anderes ändert als das Gerät. &lt;b&gt;Korrelierte Paare&lt;/b&gt;: ein Intervall, das seine Überdeckung behält, wenn aufeinanderfolgende Paare einander ähneln. &lt;b&gt;Vertauschen der Zuordnung&lt;/b&gt;: die Konfigurationen neu auf die Paare verteilt, nur p; exakt nur dann, wenn die Paare ohne Effekt austauschbar sind. Das Urteil heißt nicht robust, wenn einer dieser Wege widerspricht.</translation>
+    </message>
+    <message>
+        <source>&lt;b&gt;less&lt;/b&gt;: the whole interval is below zero. &lt;b&gt;more&lt;/b&gt;: the whole interval is above zero. &lt;b&gt;equivalent&lt;/b&gt;: zero is inside, and the interval at confidence 1 − 2α lies between ln(1 − M/100) and ln(1 + M/100), with M the margin in per cent (two one-sided tests, Schuirmann 1987). &lt;b&gt;undecided&lt;/b&gt;: anything else; these runs cannot tell. &lt;b&gt;none&lt;/b&gt;: the runs allow no verdict, and the report says what is missing.</source>
+        <translation>&lt;b&gt;weniger&lt;/b&gt;: Das ganze Intervall liegt unter null. &lt;b&gt;mehr&lt;/b&gt;: Das ganze Intervall liegt über null. &lt;b&gt;kein relevanter Unterschied&lt;/b&gt;: Die Null liegt darin, und das Intervall zum Vertrauensniveau 1 − 2α liegt zwischen ln(1 − M/100) und ln(1 + M/100), mit der Relevanzschwelle M in Prozent (zwei einseitige Tests, Schuirmann 1987). &lt;b&gt;nicht entscheidbar&lt;/b&gt;: alles andere; diese Fahrten lassen keine Entscheidung zu. &lt;b&gt;kein Urteil&lt;/b&gt;: Die Fahrten erlauben kein Urteil, und der Bericht sagt, was fehlt.</translation>
+    </message>
+    <message>
+        <source>A &lt;b&gt;run&lt;/b&gt; is one pass over the stretch in one direction; a &lt;b&gt;block&lt;/b&gt; is the consecutive runs in one configuration; a &lt;b&gt;pair&lt;/b&gt; is one out and one return run of the same block, so that slope and a steady wind cancel. Runs are matched one to one: as many pairs as possible, then the smallest sum of time gaps.</source>
+        <translation>Eine &lt;b&gt;Fahrt&lt;/b&gt; geht einmal in einer Richtung über die Messstrecke; ein &lt;b&gt;Block&lt;/b&gt; sind die aufeinanderfolgenden Fahrten in einer Konfiguration; ein &lt;b&gt;Paar&lt;/b&gt; sind eine Hinfahrt und eine Rückfahrt desselben Blocks, sodass sich Gefälle und ein stetiger Wind aufheben. Die Fahrten werden eins zu eins zugeordnet: so viele Paare wie möglich, dann die kleinste Summe der Zeitabstände.</translation>
     </message>
     <message>
         <source>A limit of a screening rule for this call: overspeed.rpm=3200; or a timed accessory: accessory_timer.windscreen=450,10 (watts, minutes)</source>
@@ -230,6 +270,10 @@
         <translation>Name einer Regel, oder other</translation>
     </message>
     <message>
+        <source>A run counts unless a person discarded it, with a reason. Rules name runs that cannot be used and say what they saw; they discard nothing themselves. Each pair is left out once, and each discarded run put back once, so that nobody can choose the result by choosing the runs.</source>
+        <translation>Eine Fahrt zählt, solange nicht ein Mensch sie mit einem Grund verworfen hat. Die Regeln nennen Fahrten, die nicht zu gebrauchen sind, und sagen, was sie gesehen haben; sie verwerfen selbst nichts. Jedes Paar wird einmal weggelassen und jede verworfene Fahrt einmal wieder gewertet, damit niemand mit den Fahrten das Ergebnis aussuchen kann.</translation>
+    </message>
+    <message>
         <source>A run sheet (CSV)</source>
         <translation>Ein Fahrtenblatt (CSV)</translation>
     </message>
@@ -248,6 +292,10 @@
     <message>
         <source>A study or run sheet: gives consumption, and the effect that it could show</source>
         <translation>Eine Studie oder ein Fahrtenblatt: gibt den Verbrauch vor und den Effekt, den sie zeigen könnte</translation>
+    </message>
+    <message>
+        <source>Accessories on a timer</source>
+        <translation>Nebenverbraucher mit Zeitschaltung</translation>
     </message>
     <message>
         <source>Add one run to a study</source>
@@ -278,6 +326,10 @@
         <translation>Jede andere Eigenschaft einer Studie für diesen Aufruf: fuel=diesel</translation>
     </message>
     <message>
+        <source>Are the assumptions in order?</source>
+        <translation>Sind die Annahmen erfüllt?</translation>
+    </message>
+    <message>
         <source>As JSON, for programs</source>
         <translation>Als JSON, für Programme</translation>
     </message>
@@ -286,8 +338,16 @@
         <translation>Angenommen, da nichts anderes angegeben ist: {}.</translation>
     </message>
     <message>
+        <source>Before the first run</source>
+        <translation>Vor der ersten Fahrt</translation>
+    </message>
+    <message>
         <source>Begin with a run sheet that you have:</source>
         <translation>Beginnen Sie mit einem Fahrtenblatt, das Sie haben:</translation>
+    </message>
+    <message>
+        <source>Between the studies the true effect scatters by {} % (I² = {} %). With few studies neither is known well, and a study left in the drawer is in no table.</source>
+        <translation>Zwischen den Studien streut der wahre Effekt um {} % (I² = {} %). Bei wenigen Studien ist beides nicht gut bekannt, und eine Studie, die in der Schublade blieb, steht in keiner Tabelle.</translation>
     </message>
     <message>
         <source>Blind screening</source>
@@ -321,6 +381,10 @@ einen Effekt gibt, wie groß er ist und wie sicher. DATEI ist eine Studie
         <translation>Ein Fahrtenblatt oder die Aufzeichnung eines Datenloggers in eine Studie übernehmen</translation>
     </message>
     <message>
+        <source>By setting</source>
+        <translation>Nach Einstellung</translation>
+    </message>
+    <message>
         <source>By the air alone, {} would have used {}: little beside the interval. No correction is made.</source>
         <translation>Allein durch die Luft hätte {} {} verbraucht: wenig neben dem Intervall. Korrigiert wird nicht.</translation>
     </message>
@@ -339,6 +403,34 @@ einen Effekt gibt, wie groß er ist und wie sicher. DATEI ist eine Studie
     <message>
         <source>COLUMNS</source>
         <translation>SPALTEN</translation>
+    </message>
+    <message>
+        <source>Caution: a straight drift is taken out, a curved one (an engine that is not warm yet) is not.</source>
+        <translation>Vorsicht: Eine geradlinige Drift wird herausgerechnet, eine gekrümmte (ein noch nicht warmer Motor) nicht.</translation>
+    </message>
+    <message>
+        <source>Caution: one switch only. Whatever drifts over the day is taken for an effect, and more pairs do not help.</source>
+        <translation>Vorsicht: nur ein Wechsel. Was über den Tag driftet, wird für einen Effekt gehalten, und mehr Paare helfen nicht.</translation>
+    </message>
+    <message>
+        <source>Caution: short on the road, but the design that a curved drift (an engine that is not warm yet) fools most.</source>
+        <translation>Vorsicht: kurz auf der Straße, aber der Versuchsplan, den eine gekrümmte Drift (ein noch nicht warmer Motor) am meisten täuscht.</translation>
+    </message>
+    <message>
+        <source>Cautions</source>
+        <translation>Hinweise zur Sicherheit</translation>
+    </message>
+    <message>
+        <source>Checks</source>
+        <translation>Prüfungen</translation>
+    </message>
+    <message>
+        <source>Checks of the assumptions</source>
+        <translation>Prüfungen der Annahmen</translation>
+    </message>
+    <message>
+        <source>Companions</source>
+        <translation>Gegenproben</translation>
     </message>
     <message>
         <source>Confidence of the interval (default 0.95)</source>
@@ -361,6 +453,10 @@ einen Effekt gibt, wie groß er ist und wie sicher. DATEI ist eine Studie
         <translation>Verbrauch der Referenz, l/100 km (Vorgabe 8)</translation>
     </message>
     <message>
+        <source>Consumption of {} pairs in {} blocks, {} discarded runs</source>
+        <translation>Verbrauch von {} Paaren in {} Blöcken, verworfene Fahrten: {}</translation>
+    </message>
+    <message>
         <source>Consumption taken from the recording: run {}.</source>
         <translation>Verbrauch aus der Aufzeichnung übernommen: Fahrt {}.</translation>
     </message>
@@ -371,6 +467,14 @@ einen Effekt gibt, wie groß er ist und wie sicher. DATEI ist eine Studie
     <message>
         <source>Counted again</source>
         <translation>Wieder gewertet</translation>
+    </message>
+    <message>
+        <source>Counted, but without a partner in its block: run {}.</source>
+        <translation>Gewertet, aber ohne Partner im eigenen Block: Fahrt {}.</translation>
+    </message>
+    <message>
+        <source>Counted, but without a partner in their block: runs {}.</source>
+        <translation>Gewertet, aber ohne Partner im eigenen Block: Fahrten {}.</translation>
     </message>
     <message>
         <source>Cut the recording into runs: by the run sheet&apos;s times, marks in it (&quot;start&quot;, &quot;end&quot;), gates passed, or a speed that was held: the study&apos;s road_speed.target_kmh, else the one held longest, which is said</source>
@@ -397,6 +501,10 @@ einen Effekt gibt, wie groß er ist und wie sicher. DATEI ist eine Studie
         <translation>Verworfen</translation>
     </message>
     <message>
+        <source>Discards put back</source>
+        <translation>Verworfene Fahrten wieder gewertet</translation>
+    </message>
+    <message>
         <source>Do again what was taken back</source>
         <translation>Wiederholen, was rückgängig gemacht wurde</translation>
     </message>
@@ -405,8 +513,28 @@ einen Effekt gibt, wie groß er ist und wie sicher. DATEI ist eine Studie
         <translation>Wiederhergestellt</translation>
     </message>
     <message>
+        <source>Driven on {}{}. {} runs.</source>
+        <translation>Gefahren am {}{}. Fahrten: {}.</translation>
+    </message>
+    <message>
+        <source>Each pair. Grey discs: baseline; blue diamonds: device; hollow: discarded runs; green: the model.</source>
+        <translation>Jedes Paar. Graue Scheiben: Referenz; blaue Rauten: Gerät; hohl: verworfene Fahrten; grün: das Modell.</translation>
+    </message>
+    <message>
         <source>Each time just above that output: that hints at a slipping drive or a current limit. It is a hint, not a fact.</source>
         <translation>Jedes Mal knapp über dieser Leistung: Das deutet auf einen rutschenden Antrieb oder eine Strombegrenzung. Es ist ein Anhaltspunkt, keine Tatsache.</translation>
+    </message>
+    <message>
+        <source>Effect that such a day finds 80 times in 100: the smallest |δ| for which the non-central t with ncp = δ/(s·√v) leaves ±t(1 − α/2, df) that often.</source>
+        <translation>Effekt, den ein solcher Tag in 80 von 100 Fällen findet: das kleinste |δ|, bei dem das nichtzentrale t mit ncp = δ/(s·√v) so oft außerhalb von ±t(1 − α/2, FG) liegt.</translation>
+    </message>
+    <message>
+        <source>Effect {}, {} % interval {} to {}, margin {} %</source>
+        <translation>Effekt {}, {}‑%-Intervall {} bis {}, Relevanzschwelle {} %</translation>
+    </message>
+    <message>
+        <source>Effects with their intervals:</source>
+        <translation>Effekte mit ihren Intervallen:</translation>
     </message>
     <message>
         <source>Efficiency from the engine to the wheels</source>
@@ -427,6 +555,18 @@ einen Effekt gibt, wie groß er ist und wie sicher. DATEI ist eine Studie
     <message>
         <source>Electrical output (default 600)</source>
         <translation>Elektrische Leistung (Vorgabe 600)</translation>
+    </message>
+    <message>
+        <source>Engine and tyres warm; time of the cold start: ________</source>
+        <translation>Motor und Reifen warm; Uhrzeit des Kaltstarts: ________</translation>
+    </message>
+    <message>
+        <source>Every run</source>
+        <translation>Alle Fahrten</translation>
+    </message>
+    <message>
+        <source>Every run, as the day was</source>
+        <translation>Alle Fahrten, wie der Tag war</translation>
     </message>
     <message>
         <source>Example:</source>
@@ -461,6 +601,14 @@ Wer fährt, fährt; wer mitfährt, tippt.</translation>
         <translation>Befund zurückgewiesen</translation>
     </message>
     <message>
+        <source>Findings</source>
+        <translation>Befunde</translation>
+    </message>
+    <message>
+        <source>Finds: the smallest effect that would be found with the power asked for. The last five columns: how often an interval that promises the confidence asked for keeps it, simulated with a fixed seed: on a still day; with a drift of 1 % an hour; with one that bends by 1 % an hour squared; when each switch changes the level by some 0.5 %; when a pair resembles the one before (0.6).</source>
+        <translation>Findet: der kleinste Effekt, der mit der verlangten Trennschärfe gefunden würde. Die letzten fünf Spalten: wie oft ein Intervall das verlangte Vertrauensniveau einhält, simuliert mit festem Startwert: an einem ruhigen Tag; bei einer Drift von 1 % je Stunde; bei einer, die sich um 1 % je Stunde im Quadrat krümmt; wenn jeder Wechsel das Niveau um etwa 0,5 % ändert; wenn ein Paar dem vorigen ähnelt (0,6).</translation>
+    </message>
+    <message>
         <source>Fragile: another honest way to the same number disagrees: {}.</source>
         <translation>Nicht robust: Ein anderer ehrlicher Weg zur selben Zahl widerspricht: {}.</translation>
     </message>
@@ -481,12 +629,28 @@ Wer fährt, fährt; wer mitfährt, tippt.</translation>
         <translation>Böe</translation>
     </message>
     <message>
+        <source>Headline, companions and settings</source>
+        <translation>Hauptergebnis, Gegenproben und Einstellungen</translation>
+    </message>
+    <message>
+        <source>Headline, companions and settings. Thin: the Bonferroni interval.</source>
+        <translation>Hauptergebnis, Gegenproben und Einstellungen. Dünn: das Bonferroni-Intervall.</translation>
+    </message>
+    <message>
         <source>How far the rotor slows the air (default 1/3)</source>
         <translation>Wie weit der Rotor die Luft bremst (Vorgabe 1/3)</translation>
     </message>
     <message>
+        <source>How fragile is it?</source>
+        <translation>Wie robust ist es?</translation>
+    </message>
+    <message>
         <source>How often it should be found (default 0.8)</source>
         <translation>Wie oft er gefunden werden soll (Vorgabe 0.8)</translation>
+    </message>
+    <message>
+        <source>How sure, how fragile</source>
+        <translation>Wie sicher, wie robust</translation>
     </message>
     <message>
         <source>INT</source>
@@ -495,6 +659,10 @@ Wer fährt, fährt; wer mitfährt, tippt.</translation>
     <message>
         <source>In block {} there are more runs within reach of one another than exact pairing can weigh; they were paired in order.</source>
         <translation>In Block {} liegen mehr Fahrten in Reichweite voneinander, als die exakte Paarung abwägen kann; sie wurden der Reihe nach gepaart.</translation>
+    </message>
+    <message>
+        <source>In per cent: 100·(exp(δ) − 1). Below zero: the device used less.</source>
+        <translation>In Prozent: 100·(exp(δ) − 1). Unter null: Das Gerät verbrauchte weniger.</translation>
     </message>
     <message>
         <source>Input/output error</source>
@@ -551,6 +719,14 @@ Wer fährt, fährt; wer mitfährt, tippt.</translation>
         <translation>Sprache dessen, was Menschen gesagt wird: {} (Vorgabe: die aus LC_ALL, LC_MESSAGES oder LANG). JSON und CSV ändern sich nicht</translation>
     </message>
     <message>
+        <source>Least squares over the &lt;i&gt;n&lt;/i&gt; pairs, with &lt;i&gt;x&lt;/i&gt; = 1 for the device and 0 for the baseline, &lt;i&gt;t&lt;/i&gt; the time of the pair:</source>
+        <translation>Kleinste Quadrate über die &lt;i&gt;n&lt;/i&gt; Paare, mit &lt;i&gt;x&lt;/i&gt; = 1 für das Gerät und 0 für die Referenz, &lt;i&gt;t&lt;/i&gt; die Zeit des Paars:</translation>
+    </message>
+    <message>
+        <source>Least squares over the pairs: the answer of this page.</source>
+        <translation>Kleinste Quadrate über die Paare: die Antwort dieser Seite.</translation>
+    </message>
+    <message>
         <source>Leave out what a finding spoils, for this call</source>
         <translation>Weglassen, was ein Befund unbrauchbar macht, für diesen Aufruf</translation>
     </message>
@@ -567,8 +743,20 @@ Wer fährt, fährt; wer mitfährt, tippt.</translation>
         <translation>Ein Verwerfen aufheben: die Fahrten zählen wieder</translation>
     </message>
     <message>
+        <source>Limits of the rules</source>
+        <translation>Grenzen der Regeln</translation>
+    </message>
+    <message>
+        <source>Limits of this study</source>
+        <translation>Grenzen dieser Studie</translation>
+    </message>
+    <message>
         <source>List the runs with state, reason, pair and findings</source>
         <translation>Die Fahrten auflisten, mit Zustand, Grund, Paar und Befunden</translation>
+    </message>
+    <message>
+        <source>Logger runs, memory card empty, clock right</source>
+        <translation>Logger läuft, Speicherkarte leer, Uhr richtig</translation>
     </message>
     <message>
         <source>Look for runs that cannot be used, and why</source>
@@ -586,6 +774,10 @@ Wer fährt, fährt; wer mitfährt, tippt.</translation>
     <message>
         <source>MJ/L above 0</source>
         <translation>MJ/l über 0</translation>
+    </message>
+    <message>
+        <source>Made from</source>
+        <translation>Erstellt aus</translation>
     </message>
     <message>
         <source>Make an empty study</source>
@@ -642,8 +834,16 @@ accessory_timer.NAME=WATT,MINUTEN und die Grenzen der Sichtungsregeln:</translat
         <translation>Kein Unterschied von {} % oder mehr zwischen {} und {}: Der Effekt liegt zwischen {} ({}-Intervall).</translation>
     </message>
     <message>
+        <source>No rule that could be checked found anything.</source>
+        <translation>Keine Regel, die geprüft werden konnte, hat etwas gefunden.</translation>
+    </message>
+    <message>
         <source>No run was discarded, so the discards did not choose this result.</source>
         <translation>Keine Fahrt wurde verworfen; das Verwerfen hat dieses Ergebnis also nicht ausgesucht.</translation>
+    </message>
+    <message>
+        <source>No runs yet.</source>
+        <translation>Noch keine Fahrten.</translation>
     </message>
     <message>
         <source>No space left on device</source>
@@ -680,6 +880,18 @@ accessory_timer.NAME=WATT,MINUTEN und die Grenzen der Sichtungsregeln:</translat
     <message>
         <source>No verdict: {} pairs of {} and {} of {}.</source>
         <translation>Kein Urteil: {} Paare mit {} und {} mit {}.</translation>
+    </message>
+    <message>
+        <source>Not a certification procedure. It says what these runs show about this vehicle on this stretch on these days.</source>
+        <translation>Kein Zertifizierungsverfahren. Der Bericht sagt, was diese Fahrten über dieses Fahrzeug auf dieser Strecke an diesen Tagen zeigen.</translation>
+    </message>
+    <message>
+        <source>Not checked (which is not the same as passed)</source>
+        <translation>Nicht geprüft (was nicht dasselbe ist wie bestanden)</translation>
+    </message>
+    <message>
+        <source>Not checked, which is not the same as passed:</source>
+        <translation>Nicht geprüft, was nicht dasselbe ist wie bestanden:</translation>
     </message>
     <message>
         <source>Not computed: it takes 3 pairs at different times.</source>
@@ -720,6 +932,22 @@ accessory_timer.NAME=WATT,MINUTEN und die Grenzen der Sichtungsregeln:</translat
     <message>
         <source>Not each time, so output alone does not explain it.</source>
         <translation>Nicht jedes Mal, also erklärt die Leistung allein es nicht.</translation>
+    </message>
+    <message>
+        <source>Notes</source>
+        <translation>Anmerkungen</translation>
+    </message>
+    <message>
+        <source>Nothing to pool: it takes two studies with an effect.</source>
+        <translation>Nichts zusammenzufassen: Nötig sind zwei Studien mit einem Effekt.</translation>
+    </message>
+    <message>
+        <source>Nothing was found in what could be checked.</source>
+        <translation>In dem, was geprüft werden konnte, wurde nichts gefunden.</translation>
+    </message>
+    <message>
+        <source>Nothing was found on a run that counts, in what could be checked.</source>
+        <translation>An gewerteten Fahrten wurde in dem, was geprüft werden konnte, nichts gefunden.</translation>
     </message>
     <message>
         <source>Number of either run</source>
@@ -763,6 +991,10 @@ accessory_timer.NAME=WATT,MINUTEN und die Grenzen der Sichtungsregeln:</translat
         <translation>Bei einer Studie: jede gewertete Fahrt verwerfen, die ein Befund unbrauchbar macht</translation>
     </message>
     <message>
+        <source>On runs that are discarded already: {}</source>
+        <translation>An bereits verworfenen Fahrten: {}</translation>
+    </message>
+    <message>
         <source>One HTML page that a stranger can check: verdict, pictures, every run</source>
         <translation>Eine HTML-Seite, die ein Fremder nachprüfen kann: Urteil, Bilder, jede Fahrt</translation>
     </message>
@@ -773,6 +1005,10 @@ accessory_timer.NAME=WATT,MINUTEN und die Grenzen der Sichtungsregeln:</translat
     <message>
         <source>Options</source>
         <translation>Optionen</translation>
+    </message>
+    <message>
+        <source>Other roads to the same number</source>
+        <translation>Andere Wege zur selben Zahl</translation>
     </message>
     <message>
         <source>Other</source>
@@ -836,8 +1072,16 @@ accessory_timer.NAME=WATT,MINUTEN und die Grenzen der Sichtungsregeln:</translat
         <translation>Zugriff verweigert</translation>
     </message>
     <message>
+        <source>Pooled, if they ask the same question: {} ({} interval: {}; {}).</source>
+        <translation>Zusammengefasst, sofern sie dieselbe Frage stellen: {} ({}-Intervall: {}; {}).</translation>
+    </message>
+    <message>
         <source>Positionals</source>
         <translation>Argumente</translation>
+    </message>
+    <message>
+        <source>Positive: more fuel. Low and high are the smallest and largest over all corners of the efficiencies, which are factors in use, not measurements of this vehicle.</source>
+        <translation>Positiv: mehr Kraftstoff. Niedrig und hoch sind der kleinste und der größte Wert über alle Ecken der Wirkungsgrade; diese sind gebräuchliche Faktoren, keine Messungen an diesem Fahrzeug.</translation>
     </message>
     <message>
         <source>Properties and runs as JSON</source>
@@ -896,12 +1140,24 @@ Das Ergebnis zeigt, was es änderte, jede verworfene Fahrt wieder zu werten.</tr
         <translation>Umbenannt</translation>
     </message>
     <message>
+        <source>Reset the meter only when already cruising. Note what happens when it happens.</source>
+        <translation>Die Anzeige erst bei gleichmäßiger Fahrt zurücksetzen. Notieren, was geschieht, wenn es geschieht.</translation>
+    </message>
+    <message>
         <source>Road speed (default 100)</source>
         <translation>Fahrgeschwindigkeit (Vorgabe 100)</translation>
     </message>
     <message>
         <source>Run added</source>
         <translation>Fahrt hinzugefügt</translation>
+    </message>
+    <message>
+        <source>Run card</source>
+        <translation>Fahrtenkarte</translation>
+    </message>
+    <message>
+        <source>Run card: {}</source>
+        <translation>Fahrtenkarte: {}</translation>
     </message>
     <message>
         <source>Run changed</source>
@@ -984,6 +1240,18 @@ Das Ergebnis zeigt, was es änderte, jede verworfene Fahrt wieder zu werten.</tr
         <translation>Fahrten verwerfen, mit einem Grund</translation>
     </message>
     <message>
+        <source>Settings</source>
+        <translation>Einstellungen</translation>
+    </message>
+    <message>
+        <source>Settings and limits used</source>
+        <translation>Benutzte Einstellungen und Grenzen</translation>
+    </message>
+    <message>
+        <source>Shapiro–Wilk (Royston 1995), externally studentised residual with Bonferroni, Durbin–Watson (exact), a squared term in time, Brown–Forsythe, last baseline block against the first, out minus return over time, the step of the display against the noise, and moist-air density (CIPM-2007; Picard et al. 2008). A check fails at p &amp;lt; 0.01 and is noted at p &amp;lt; 0.05.</source>
+        <translation>Shapiro–Wilk (Royston 1995), extern studentisiertes Residuum mit Bonferroni, Durbin–Watson (exakt), ein quadratischer Term in der Zeit, Brown–Forsythe, letzter Referenzblock gegen den ersten, hin minus zurück über der Zeit, der Schritt der Anzeige gegen das Rauschen und die Dichte feuchter Luft (CIPM-2007; Picard et al. 2008). Eine Annahme ist verletzt bei p &amp;lt; 0,01 und auffällig bei p &amp;lt; 0,05.</translation>
+    </message>
+    <message>
         <source>Single runs, unpaired ones too, with the direction as a term of its own</source>
         <translation>Einzelfahrten, auch ungepaarte, mit der Richtung als eigenem Term</translation>
     </message>
@@ -1020,6 +1288,10 @@ Das Ergebnis zeigt, was es änderte, jede verworfene Fahrt wieder zu werten.</tr
         <translation>Aufeinanderfolgende Paare ähneln einander {}: Sie sagen weniger, als ihre Zahl verspricht, und das Intervall ist zu schmal. Richten Sie sich nach der Gegenprobe für korrelierte Paare.</translation>
     </message>
     <message>
+        <source>Switch to {}: {} min, until {}. Note what was changed.</source>
+        <translation>Wechsel zu {}: {} min, bis {}. Notieren, was geändert wurde.</translation>
+    </message>
+    <message>
         <source>TERM</source>
         <translation>POSTEN</translation>
     </message>
@@ -1035,6 +1307,10 @@ Das Ergebnis zeigt, was es änderte, jede verworfene Fahrt wieder zu werten.</tr
     <message>
         <source>Take back the newest change; the history keeps both</source>
         <translation>Die neueste Änderung rückgängig machen; der Verlauf behält beides</translation>
+    </message>
+    <message>
+        <source>Temperature ________   Pressure at the place ________   Wind ________</source>
+        <translation>Temperatur ________   Luftdruck am Ort ________   Wind ________</translation>
     </message>
     <message>
         <source>That is {} in place of {} {}.</source>
@@ -1053,6 +1329,10 @@ Das Ergebnis zeigt, was es änderte, jede verworfene Fahrt wieder zu werten.</tr
         <translation>Das Kontrollfahrzeug wird nicht benutzt: Bei einigen gewerteten Fahrten fehlt sein Verbrauch.</translation>
     </message>
     <message>
+        <source>The day</source>
+        <translation>Der Tag</translation>
+    </message>
+    <message>
         <source>The drift bends {}. A straight line does not remove that, so part of it sits in the effect. Was everything warm before run 1? Drive more and shorter blocks.</source>
         <translation>Die Drift ist gekrümmt {}. Eine Gerade rechnet das nicht heraus, ein Teil davon steckt also im Effekt. War vor Fahrt 1 alles warm? Fahren Sie mehr und kürzere Blöcke.</translation>
     </message>
@@ -1061,12 +1341,28 @@ Das Ergebnis zeigt, was es änderte, jede verworfene Fahrt wieder zu werten.</tr
         <translation>Die Drift ist vielleicht gekrümmt {}. Eine Gerade rechnet das nicht heraus, ein Teil davon steckt also im Effekt. War vor Fahrt 1 alles warm? Fahren Sie mehr und kürzere Blöcke.</translation>
     </message>
     <message>
+        <source>The driver drives, the companion writes. Obey traffic law; let faster traffic pass. Nobody stands in the plane of a rotor; stop at once on strange vibration or noise. What is fitted to the vehicle may touch its insurance and inspection: ask first. This is not a certification procedure.</source>
+        <translation>Wer fährt, fährt; wer mitfährt, schreibt. Verkehrsregeln einhalten; schnelleren Verkehr vorbeilassen. Niemand steht in der Ebene eines Rotors; bei ungewohnter Vibration oder ungewohntem Geräusch sofort anhalten. Was am Fahrzeug angebaut wird, kann Versicherung und Hauptuntersuchung berühren: vorher fragen. Dies ist kein Zertifizierungsverfahren.</translation>
+    </message>
+    <message>
+        <source>The effect in % with each pair left out in turn. Grey band: the headline&apos;s interval; orange diamonds: another verdict.</source>
+        <translation>Der Effekt in %, wenn je ein Paar weggelassen wird. Graues Band: das Intervall des Hauptergebnisses; orange Rauten: ein anderes Urteil.</translation>
+    </message>
+    <message>
         <source>The effect to be seen, per cent: how many watts is that? (default: the study&apos;s)</source>
         <translation>Der Effekt, der zu sehen sein soll, in Prozent: wie viel Watt sind das? (Vorgabe: der der Studie)</translation>
     </message>
     <message>
         <source>The effect to expect from first principles, beside the measured one</source>
         <translation>Der nach physikalischen Grundsätzen zu erwartende Effekt, neben dem gemessenen</translation>
+    </message>
+    <message>
+        <source>The effect with each of {} pairs left out in turn</source>
+        <translation>Der Effekt, wenn je eines der {} Paare weggelassen wird</translation>
+    </message>
+    <message>
+        <source>The effect with its {} % interval. Thick bar: the {} % interval of the equivalence test. Grey band: the margin. Line: no effect.</source>
+        <translation>Der Effekt mit seinem {}‑%-Intervall. Dicker Balken: das {}‑%-Intervall des Äquivalenztests. Graues Band: die Relevanzschwelle. Linie: kein Effekt.</translation>
     </message>
     <message>
         <source>The file to make; there must be none yet</source>
@@ -1085,6 +1381,10 @@ Das Ergebnis zeigt, was es änderte, jede verworfene Fahrt wieder zu werten.</tr
         <translation>Die letzte angezeigte Stelle macht {} % einer Ablesung aus{}: zu grob für ein so kleines Rauschen, das auch glücklich gerundet sein kann. Notieren Sie Liter und Strecke, oder fahren Sie eine längere Messstrecke.</translation>
     </message>
     <message>
+        <source>The method in a page</source>
+        <translation>Die Methode auf einer Seite</translation>
+    </message>
+    <message>
         <source>The name that it gets</source>
         <translation>Der Name, den sie bekommt</translation>
     </message>
@@ -1093,8 +1393,16 @@ Das Ergebnis zeigt, was es änderte, jede verworfene Fahrt wieder zu werten.</tr
         <translation>Der Name, den sie hat</translation>
     </message>
     <message>
+        <source>The noise was measured on few pairs and may well be {}; then the interval is plus or minus {} and {} or more is found.</source>
+        <translation>Das Rauschen wurde an wenigen Paaren gemessen und kann gut {} betragen; dann ist das Intervall plus oder minus {}, und {} oder mehr wird gefunden.</translation>
+    </message>
+    <message>
         <source>The pair tied by hand as &apos;{}&apos; is set aside: it takes one out and one return run of one block, both counted.</source>
         <translation>Das von Hand als „{}“ gebildete Paar ruht: Nötig sind eine Hinfahrt und eine Rückfahrt eines Blocks, beide gewertet.</translation>
+    </message>
+    <message>
+        <source>The pairs</source>
+        <translation>Die Paare</translation>
     </message>
     <message>
         <source>The pairs as CSV</source>
@@ -1125,6 +1433,10 @@ Das Ergebnis zeigt, was es änderte, jede verworfene Fahrt wieder zu werten.</tr
         <translation>Die Fahrt, nach den Spalten eines Fahrtenblatts</translation>
     </message>
     <message>
+        <source>The runs</source>
+        <translation>Die Fahrten</translation>
+    </message>
+    <message>
         <source>The sheet has times of day only; {} was taken as its date.</source>
         <translation>Das Blatt enthält nur Uhrzeiten; als Datum wurde {} angenommen.</translation>
     </message>
@@ -1139,6 +1451,18 @@ Das Ergebnis zeigt, was es änderte, jede verworfene Fahrt wieder zu werten.</tr
     <message>
         <source>The study</source>
         <translation>Die Studie</translation>
+    </message>
+    <message>
+        <source>The term in &lt;i&gt;t&lt;/i&gt; takes out a straight drift of the day (warming, wind, traffic). With one switch only (an open design) it cannot be told from the effect and is left out: df = n − 2, and the verdict says so. With several days each has its own intercept and slope, and there is one δ.</source>
+        <translation>Der Term in &lt;i&gt;t&lt;/i&gt; rechnet eine geradlinige Drift des Tages heraus (Erwärmung, Wind, Verkehr). Bei nur einem Wechsel (offener Versuchsplan) lässt sie sich nicht vom Effekt trennen und entfällt: FG = n − 2, und das Urteil sagt es. Bei mehreren Tagen hat jeder seinen eigenen Achsenabschnitt und seine eigene Steigung, und es gibt ein δ.</translation>
+    </message>
+    <message>
+        <source>The verdict</source>
+        <translation>Das Urteil</translation>
+    </message>
+    <message>
+        <source>There are no runs.</source>
+        <translation>Es gibt keine Fahrten.</translation>
     </message>
     <message>
         <source>There is an effect, but it is smaller than the {} % that you care about.</source>
@@ -1173,8 +1497,20 @@ Das Ergebnis zeigt, was es änderte, jede verworfene Fahrt wieder zu werten.</tr
         <translation>Zeit der ersten Fahrt auf der Karte (Vorgabe 06:00)</translation>
     </message>
     <message>
+        <source>To be seen by the study it would have to deliver {} W.</source>
+        <translation>Damit die Studie es sähe, müsste es {} W abgeben.</translation>
+    </message>
+    <message>
+        <source>To look at again</source>
+        <translation>Noch einmal anzusehen</translation>
+    </message>
+    <message>
         <source>To tie a plan to a study before its first run:</source>
         <translation>Einen Plan vor der ersten Fahrt an eine Studie binden:</translation>
+    </message>
+    <message>
+        <source>Tyre pressures: ________   Fuel: ________   Load: ________</source>
+        <translation>Reifendrücke: ________   Kraftstoff: ________   Beladung: ________</translation>
     </message>
     <message>
         <source>UNIT</source>
@@ -1201,6 +1537,10 @@ Das Ergebnis zeigt, was es änderte, jede verworfene Fahrt wieder zu werten.</tr
         <translation>BEFEHL</translation>
     </message>
     <message>
+        <source>Value of a pair, from consumptions &lt;i&gt;c&lt;/i&gt; and distances &lt;i&gt;d&lt;/i&gt; (equal weights unless both distances are known):</source>
+        <translation>Wert eines Paars, aus Verbräuchen &lt;i&gt;c&lt;/i&gt; und Strecken &lt;i&gt;d&lt;/i&gt; (gleiche Gewichte, wenn nicht beide Strecken bekannt sind):</translation>
+    </message>
+    <message>
         <source>Verbs</source>
         <translation>Befehle</translation>
     </message>
@@ -1223,6 +1563,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>WORTE</translation>
     </message>
     <message>
+        <source>Ways to the number</source>
+        <translation>Wege zur Zahl</translation>
+    </message>
+    <message>
         <source>What a column of the recording is, with factor and offset to our unit; kept for the next recording with this header; once for each column</source>
         <translation>Was eine Spalte der Aufzeichnung ist, mit Faktor und Versatz zu unserer Einheit; gemerkt für die nächste Aufzeichnung mit dieser Kopfzeile; einmal für jede Spalte</translation>
     </message>
@@ -1235,16 +1579,32 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>Was sich nicht prüfen lässt, wird mit dem Grund aufgeführt; es gilt nicht als bestanden. „bothways set --help“ führt die Grenzen auf.</translation>
     </message>
     <message>
+        <source>What screening found</source>
+        <translation>Was die Sichtung fand</translation>
+    </message>
+    <message>
         <source>What these runs could have shown is not known without a verdict.</source>
         <translation>Was diese Fahrten hätten zeigen können, ist ohne Urteil nicht bekannt.</translation>
+    </message>
+    <message>
+        <source>What this is not</source>
+        <translation>Was dies nicht ist</translation>
     </message>
     <message>
         <source>What to set</source>
         <translation>Was gesetzt wird</translation>
     </message>
     <message>
+        <source>What was changed, and when</source>
+        <translation>Was wann geändert wurde</translation>
+    </message>
+    <message>
         <source>What was seen; &apos;other&apos; needs it</source>
         <translation>Was zu sehen war; bei „other“ nötig</translation>
+    </message>
+    <message>
+        <source>What {} W at {} km/h should change, from first principles (not from runs):</source>
+        <translation>Was {} W bei {} km/h ändern sollten, aus den physikalischen Grundlagen (nicht aus Fahrten):</translation>
     </message>
     <message>
         <source>Where a stretch starts and ends, for --cut position, and how far the gates reach to each side (50 m)</source>
@@ -1259,12 +1619,20 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>Welche Konfiguration die Referenz ist</translation>
     </message>
     <message>
+        <source>Which runs count</source>
+        <translation>Welche Fahrten zählen</translation>
+    </message>
+    <message>
         <source>Which sequence fits, and what is each weak against?</source>
         <translation>Welche Folge passt, und wogegen ist jede schwach?</translation>
     </message>
     <message>
         <source>Widest gap inside a pair, minutes (default 30)</source>
         <translation>Größte Lücke in einem Paar, Minuten (Vorgabe 30)</translation>
+    </message>
+    <message>
+        <source>Windows and vents set, and left alone</source>
+        <translation>Fenster und Lüftung eingestellt und so gelassen</translation>
     </message>
     <message>
         <source>With every discarded run put back: no verdict.</source>
@@ -1511,6 +1879,11 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>eine Aufzeichnung in {} hat keine Spalten, die sich benennen ließen</translation>
     </message>
     <message>
+        <source>about</source>
+        <comment>a time</comment>
+        <translation>etwa</translation>
+    </message>
+    <message>
         <source>accessories</source>
         <comment>column</comment>
         <translation>Nebenverbraucher an</translation>
@@ -1585,6 +1958,14 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>Luft</translation>
     </message>
     <message>
+        <source>all of them</source>
+        <translation>alle</translation>
+    </message>
+    <message>
+        <source>all runs</source>
+        <translation>alle Fahrten</translation>
+    </message>
+    <message>
         <source>allowing for pairs that resemble their neighbours</source>
         <translation>korrelierte Paare</translation>
     </message>
@@ -1599,6 +1980,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>an attribute of &lt;{}&gt; that cannot be read</source>
         <translation>ein Attribut von &lt;{}&gt;, das sich nicht lesen lässt</translation>
+    </message>
+    <message>
+        <source>an effect of {} or more</source>
+        <translation>ein Effekt von {} oder mehr</translation>
     </message>
     <message>
         <source>an end tag without a name</source>
@@ -1633,8 +2018,16 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>einem anderen Programm</translation>
     </message>
     <message>
+        <source>as in</source>
+        <translation>wie in</translation>
+    </message>
+    <message>
         <source>assumption not met</source>
         <translation>Annahme verletzt</translation>
+    </message>
+    <message>
+        <source>baseline (A)</source>
+        <translation>Referenz (A)</translation>
     </message>
     <message>
         <source>baseline stayed</source>
@@ -1680,6 +2073,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>began {} min after the cold start; warming up bends the drift, and no design takes that out</source>
         <translation>begann {} min nach dem Kaltstart; der Warmlauf krümmt die Drift, und kein Versuchsplan rechnet das heraus</translation>
+    </message>
+    <message>
+        <source>block</source>
+        <translation>Block</translation>
     </message>
     <message>
         <source>block means</source>
@@ -1730,6 +2127,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>Eingabelung</translation>
     </message>
     <message>
+        <source>cannot be put back: it has no consumption</source>
+        <translation>kann nicht wieder gewertet werden: kein Verbrauch</translation>
+    </message>
+    <message>
         <source>cannot be read (no permission?); expected a study</source>
         <translation>lässt sich nicht lesen (keine Berechtigung?); erwartet wird eine Studie</translation>
     </message>
@@ -1750,6 +2151,18 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>nicht entscheidbar</translation>
     </message>
     <message>
+        <source>changes at switches</source>
+        <translation>Sprünge beim Wechsel</translation>
+    </message>
+    <message>
+        <source>check</source>
+        <translation>Prüfung</translation>
+    </message>
+    <message>
+        <source>closed design</source>
+        <translation>geschlossener Versuchsplan</translation>
+    </message>
+    <message>
         <source>column &apos;{}&apos;</source>
         <translation>Spalte „{}“</translation>
     </message>
@@ -1766,6 +2179,14 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>Kommas</translation>
     </message>
     <message>
+        <source>confidence</source>
+        <translation>Vertrauensniveau</translation>
+    </message>
+    <message>
+        <source>configuration</source>
+        <translation>Konfiguration</translation>
+    </message>
+    <message>
         <source>configuration or direction</source>
         <translation>configuration (Konfiguration) oder direction (Richtung)</translation>
     </message>
@@ -1777,6 +2198,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <source>configuration</source>
         <comment>column</comment>
         <translation>Konfiguration</translation>
+    </message>
+    <message>
+        <source>consumption</source>
+        <translation>Verbrauch</translation>
     </message>
     <message>
         <source>consumption in L/100 km</source>
@@ -1796,6 +2221,14 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <source>correlated</source>
         <comment>companion</comment>
         <translation>korrelierte Paare</translation>
+    </message>
+    <message>
+        <source>cost of the drag</source>
+        <translation>Aufwand des Luftwiderstands</translation>
+    </message>
+    <message>
+        <source>counted</source>
+        <translation>gewertet</translation>
     </message>
     <message>
         <source>counted run</source>
@@ -1834,6 +2267,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>Krümmung</translation>
     </message>
     <message>
+        <source>curved drift</source>
+        <translation>gekrümmte Drift</translation>
+    </message>
+    <message>
         <source>cut {} into {} run: {} new, {} given their part</source>
         <translation>{} in {} Fahrt geschnitten: {} neu, {} mit ihrem Teil versehen</translation>
     </message>
@@ -1850,8 +2287,25 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>Vorgabe {}</translation>
     </message>
     <message>
+        <source>device (B)</source>
+        <translation>Gerät (B)</translation>
+    </message>
+    <message>
+        <source>df</source>
+        <comment>degrees of freedom</comment>
+        <translation>FG</translation>
+    </message>
+    <message>
         <source>did you mean &apos;{}&apos; by &apos;{}&apos;?</source>
         <translation>ist mit „{1}“ „{0}“ gemeint?</translation>
+    </message>
+    <message>
+        <source>difference in consumption, % (left of zero: less)</source>
+        <translation>Unterschied im Verbrauch, % (links von null: weniger)</translation>
+    </message>
+    <message>
+        <source>direction</source>
+        <translation>Richtung</translation>
     </message>
     <message>
         <source>direction {} -&gt; {}</source>
@@ -1868,6 +2322,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>Richtung</translation>
     </message>
     <message>
+        <source>discarded</source>
+        <translation>verworfen</translation>
+    </message>
+    <message>
         <source>discarded run {}: {}</source>
         <translation>Fahrt {} verworfen: {}</translation>
     </message>
@@ -1879,6 +2337,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <source>discarded</source>
         <comment>status</comment>
         <translation>verworfen</translation>
+    </message>
+    <message>
+        <source>discarded: {}</source>
+        <translation>verworfen: {}</translation>
     </message>
     <message>
         <source>distance_km</source>
@@ -1897,6 +2359,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>drag area in m2: {} given; a number is expected</source>
         <translation>Luftwiderstandsfläche in m²: {} angegeben; erwartet wird eine Zahl</translation>
+    </message>
+    <message>
+        <source>drift over the day: {} an hour</source>
+        <translation>Drift über den Tag: {} je Stunde</translation>
     </message>
     <message>
         <source>drive efficiency</source>
@@ -1920,9 +2386,17 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>Antrieb rutschte</translation>
     </message>
     <message>
+        <source>driven over {} days</source>
+        <translation>gefahren an {} Tagen</translation>
+    </message>
+    <message>
         <source>duration_s</source>
         <comment>column</comment>
         <translation>Dauer (s)</translation>
+    </message>
+    <message>
+        <source>effect</source>
+        <translation>Effekt</translation>
     </message>
     <message>
         <source>elements nested too deep</source>
@@ -1935,7 +2409,7 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>equivalent</source>
         <comment>verdict</comment>
-        <translation>gleichwertig</translation>
+        <translation>kein relevanter Unterschied</translation>
     </message>
     <message>
         <source>every part is empty; expected a run that starts before the recording ends</source>
@@ -1987,8 +2461,24 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>erwartet wird der Start der Fahrt als eine Zahl von Sekunden</translation>
     </message>
     <message>
+        <source>finding</source>
+        <translation>Befund</translation>
+    </message>
+    <message>
+        <source>findings</source>
+        <translation>Befunde</translation>
+    </message>
+    <message>
+        <source>finds</source>
+        <translation>findet</translation>
+    </message>
+    <message>
         <source>fine display</source>
         <translation>feine Anzeige</translation>
+    </message>
+    <message>
+        <source>found {} times in 100</source>
+        <translation>{} von 100 Mal gefunden</translation>
     </message>
     <message>
         <source>fragile</source>
@@ -2033,6 +2523,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>hat keine Referenz „{}“; erwartet wird „{}“ oder „{}“</translation>
     </message>
     <message>
+        <source>has no consumption, so it cannot be put back</source>
+        <translation>hat keinen Verbrauch und kann nicht wieder gewertet werden</translation>
+    </message>
+    <message>
         <source>has no folder to lie in; expected one that exists</source>
         <translation>liegt in einem Ordner, den es nicht gibt; erwartet wird ein vorhandener</translation>
     </message>
@@ -2057,6 +2551,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>hat {} Nummern, die die Studie schon hat; ohne diese Spalte werden die Fahrten ab deren letzter weiter nummeriert</translation>
     </message>
     <message>
+        <source>headline</source>
+        <translation>Hauptergebnis</translation>
+    </message>
+    <message>
         <source>heating value in MJ/L</source>
         <translation>Heizwert in MJ/l</translation>
     </message>
@@ -2070,8 +2568,16 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>erfüllt</translation>
     </message>
     <message>
+        <source>hours</source>
+        <translation>Stunden</translation>
+    </message>
+    <message>
         <source>hours above 0</source>
         <translation>Stunden über 0</translation>
+    </message>
+    <message>
+        <source>hours since the first run began</source>
+        <translation>Stunden seit Beginn der ersten Fahrt</translation>
     </message>
     <message>
         <source>humidity_pct</source>
@@ -2095,6 +2601,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>{} importiert: {} Zeilen, {} s, Kanäle {}</translation>
     </message>
     <message>
+        <source>in words</source>
+        <translation>in Worten</translation>
+    </message>
+    <message>
         <source>independent pairs</source>
         <translation>unabhängige Paare</translation>
     </message>
@@ -2114,6 +2624,14 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <source>interrupted</source>
         <comment>reason</comment>
         <translation>Fahrt unterbrochen</translation>
+    </message>
+    <message>
+        <source>interval</source>
+        <translation>Intervall</translation>
+    </message>
+    <message>
+        <source>interval: δ ± t(1 − α/2, df)·se(δ)</source>
+        <translation>Intervall: δ ± t(1 − α/2, FG)·se(δ)</translation>
     </message>
     <message>
         <source>is UTF-16 text; expected UTF-8</source>
@@ -2397,6 +2915,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>liegt in einem schreibgeschützten Ordner; kopieren Sie die Datei an einen anderen Ort</translation>
     </message>
     <message>
+        <source>limit</source>
+        <translation>Grenze</translation>
+    </message>
+    <message>
         <source>load lost</source>
         <translation>Last verloren</translation>
     </message>
@@ -2418,12 +2940,24 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>sieht nach {} aus; erwartet wird ein Fahrtenblatt als CSV</translation>
     </message>
     <message>
+        <source>low / middle / high</source>
+        <translation>niedrig / mittel / hoch</translation>
+    </message>
+    <message>
+        <source>m = μ + δ·x + β·(t − t&lt;sub&gt;mean&lt;/sub&gt;) + ε, df = n − 3</source>
+        <translation>m = μ + δ·x + β·(t − t&lt;sub&gt;Mittel&lt;/sub&gt;) + ε, FG = n − 3</translation>
+    </message>
+    <message>
         <source>made by Bothways {}</source>
         <translation>angelegt von Bothways {}</translation>
     </message>
     <message>
         <source>made {}</source>
         <translation>{} angelegt</translation>
+    </message>
+    <message>
+        <source>margin</source>
+        <translation>Relevanzschwelle</translation>
     </message>
     <message>
         <source>marginal engine efficiency</source>
@@ -2482,6 +3016,14 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>braucht eine Strecke; erwartet wird eine Spalte distance_km oder distance_mi</translation>
     </message>
     <message>
+        <source>net</source>
+        <translation>Saldo</translation>
+    </message>
+    <message>
+        <source>net, per cent</source>
+        <translation>Saldo, Prozent</translation>
+    </message>
+    <message>
         <source>new run</source>
         <translation>neue Fahrt</translation>
     </message>
@@ -2504,6 +3046,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>no column of time among {}; expected &apos;time_s&apos; (seconds) or &apos;time&apos; (date and time), or a mapping that names it</source>
         <translation>keine Zeitspalte unter {}; erwartet wird „time_s“ (Sekunden) oder „time“ (Datum und Uhrzeit) oder eine Zuordnung, die sie nennt</translation>
+    </message>
+    <message>
+        <source>no comparison</source>
+        <translation>kein Vergleich</translation>
     </message>
     <message>
         <source>no difference as large as the margin</source>
@@ -2562,12 +3108,20 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>kein Urteil</translation>
     </message>
     <message>
+        <source>no verdict with it</source>
+        <translation>kein Urteil mit ihr</translation>
+    </message>
+    <message>
         <source>none moves it down</source>
         <translation>keine verschiebt ihn nach unten</translation>
     </message>
     <message>
         <source>none moves it up</source>
         <translation>keine verschiebt den Effekt nach oben</translation>
+    </message>
+    <message>
+        <source>none noted</source>
+        <translation>keine notiert</translation>
     </message>
     <message>
         <source>none</source>
@@ -2593,6 +3147,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>noch nicht auf Tempo</translation>
     </message>
     <message>
+        <source>not from these runs</source>
+        <translation>nicht aus diesen Fahrten</translation>
+    </message>
+    <message>
         <source>not met</source>
         <comment>a check</comment>
         <translation>verletzt</translation>
@@ -2604,6 +3162,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>not recorded</source>
         <translation>nicht aufgezeichnet</translation>
+    </message>
+    <message>
+        <source>not set</source>
+        <translation>nicht gesetzt</translation>
     </message>
     <message>
         <source>not text</source>
@@ -2657,12 +3219,20 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>ein</translation>
     </message>
     <message>
+        <source>one pair scatters by</source>
+        <translation>ein Paar streut um</translation>
+    </message>
+    <message>
         <source>one part is no run of the study; expected --configuration NAME to add what is new</source>
         <translation>ein Teil ist keine Fahrt der Studie; erwartet wird --configuration NAME, um Neues hinzuzufügen</translation>
     </message>
     <message>
         <source>one switch only</source>
         <translation>nur ein Wechsel</translation>
+    </message>
+    <message>
+        <source>open design</source>
+        <translation>offener Versuchsplan</translation>
     </message>
     <message>
         <source>or with a study:</source>
@@ -2695,6 +3265,11 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <source>other</source>
         <comment>reason of a discard</comment>
         <translation>anderer Grund</translation>
+    </message>
+    <message>
+        <source>out</source>
+        <comment>direction</comment>
+        <translation>hin</translation>
     </message>
     <message>
         <source>outlier</source>
@@ -2761,6 +3336,14 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>Paar</translation>
     </message>
     <message>
+        <source>pair left out</source>
+        <translation>weggelassenes Paar</translation>
+    </message>
+    <message>
+        <source>pair {}: runs {} and {}, {}</source>
+        <translation>Paar {}: Fahrten {} und {}, {}</translation>
+    </message>
+    <message>
         <source>pair</source>
         <comment>column</comment>
         <translation>Paar</translation>
@@ -2768,6 +3351,14 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>pairs</source>
         <translation>Paare</translation>
+    </message>
+    <message>
+        <source>pairs alike</source>
+        <translation>ähnliche Paare</translation>
+    </message>
+    <message>
+        <source>pairs in order of time, days side by side</source>
+        <translation>Paare in zeitlicher Folge, Tage nebeneinander</translation>
     </message>
     <message>
         <source>passing traffic</source>
@@ -2795,14 +3386,30 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>petrol, e10, diesel oder electric</translation>
     </message>
     <message>
+        <source>plus or minus {}</source>
+        <translation>plus oder minus {}</translation>
+    </message>
+    <message>
+        <source>pooled from</source>
+        <translation>zusammengefasst aus</translation>
+    </message>
+    <message>
         <source>pressure_hpa</source>
         <comment>column</comment>
         <translation>Luftdruck (hPa)</translation>
     </message>
     <message>
+        <source>put back</source>
+        <translation>wieder gewertet</translation>
+    </message>
+    <message>
         <source>reason</source>
         <comment>column</comment>
         <translation>Grund</translation>
+    </message>
+    <message>
+        <source>reason, evidence, notes</source>
+        <translation>Grund, Beleg, Notizen</translation>
     </message>
     <message>
         <source>recorded too slowly</source>
@@ -2817,6 +3424,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>Aufzeichnung {} hat keinen Kanal „{}“</translation>
     </message>
     <message>
+        <source>relief of the alternator</source>
+        <translation>Entlastung der Lichtmaschine</translation>
+    </message>
+    <message>
         <source>relief or cost: an accessory has one of them</source>
         <translation>relief (Entlastung) oder cost (Aufwand): ein Zubehör hat nur eines davon</translation>
     </message>
@@ -2829,9 +3440,18 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>Richtung {} heißt jetzt {}</translation>
     </message>
     <message>
+        <source>residual</source>
+        <translation>Residuum</translation>
+    </message>
+    <message>
         <source>resolution</source>
         <comment>a check</comment>
         <translation>Auflösung</translation>
+    </message>
+    <message>
+        <source>return</source>
+        <comment>direction</comment>
+        <translation>zurück</translation>
     </message>
     <message>
         <source>road speed</source>
@@ -2870,6 +3490,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>rpm</source>
         <translation>U/min</translation>
+    </message>
+    <message>
+        <source>run</source>
+        <translation>Fahrt</translation>
     </message>
     <message>
         <source>run interrupted</source>
@@ -2928,6 +3552,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>Fahrt {} brauchte das {}-Fache des in dieser Studie üblichen Kraftstoffs ({} gegen {} {}): Stimmt die Einheit, oder ging ein Dezimalzeichen verloren?</translation>
     </message>
     <message>
+        <source>run {}, discarded: {}</source>
+        <translation>Fahrt {}, verworfen: {}</translation>
+    </message>
+    <message>
         <source>run {}:</source>
         <translation>Fahrt {}:</translation>
     </message>
@@ -2963,6 +3591,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <source>run</source>
         <comment>column</comment>
         <translation>Fahrt</translation>
+    </message>
+    <message>
+        <source>runs</source>
+        <translation>Fahrten</translation>
     </message>
     <message>
         <source>runs {}</source>
@@ -3015,12 +3647,21 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>sagt dasselbe wie „{}“; erwartet wird eine von beiden</translation>
     </message>
     <message>
+        <source>says</source>
+        <comment>verdict</comment>
+        <translation>Urteil</translation>
+    </message>
+    <message>
         <source>screening {} %</source>
         <translation>Sichtung {} %</translation>
     </message>
     <message>
         <source>seconds from the run&apos;s start</source>
         <translation>Sekunden ab dem Start der Fahrt</translation>
+    </message>
+    <message>
+        <source>seed of random deals</source>
+        <translation>Startwert der zufälligen Verteilungen</translation>
     </message>
     <message>
         <source>semicolons</source>
@@ -3044,8 +3685,20 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>Sensor ausgefallen</translation>
     </message>
     <message>
+        <source>sequence</source>
+        <translation>Folge</translation>
+    </message>
+    <message>
+        <source>set for this study</source>
+        <translation>für diese Studie gesetzt</translation>
+    </message>
+    <message>
         <source>set {}</source>
         <translation>gesetzt: {}</translation>
+    </message>
+    <message>
+        <source>setting</source>
+        <translation>Einstellung</translation>
     </message>
     <message>
         <source>setting changed</source>
@@ -3060,8 +3713,21 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>Einstellung weicht ab</translation>
     </message>
     <message>
+        <source>setting {}</source>
+        <translation>Einstellung {}</translation>
+    </message>
+    <message>
+        <source>setting {} ({} pairs)</source>
+        <translation>Einstellung {} ({} Paare)</translation>
+    </message>
+    <message>
         <source>setting</source>
         <comment>column</comment>
+        <translation>Einstellung</translation>
+    </message>
+    <message>
+        <source>setting</source>
+        <comment>of a study</comment>
         <translation>Einstellung</translation>
     </message>
     <message>
@@ -3119,9 +3785,21 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>Streuung</translation>
     </message>
     <message>
+        <source>standard error</source>
+        <translation>Standardfehler</translation>
+    </message>
+    <message>
+        <source>start</source>
+        <translation>Start</translation>
+    </message>
+    <message>
         <source>start</source>
         <comment>column</comment>
         <translation>Start</translation>
+    </message>
+    <message>
+        <source>state</source>
+        <translation>Zustand</translation>
     </message>
     <message>
         <source>status</source>
@@ -3131,6 +3809,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>steady wind</source>
         <translation>stetiger Wind</translation>
+    </message>
+    <message>
+        <source>still day</source>
+        <translation>ruhiger Tag</translation>
     </message>
     <message>
         <source>stopped</source>
@@ -3149,6 +3831,11 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>geradlinige Drift</translation>
     </message>
     <message>
+        <source>straight drift</source>
+        <comment>of a day</comment>
+        <translation>gerade Drift</translation>
+    </message>
+    <message>
         <source>stretch</source>
         <translation>falsche Streckenlänge</translation>
     </message>
@@ -3156,6 +3843,14 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <source>stretch</source>
         <comment>reason</comment>
         <translation>falsche Streckenlänge</translation>
+    </message>
+    <message>
+        <source>study</source>
+        <translation>Studie</translation>
+    </message>
+    <message>
+        <source>s² = RSS/df, se(δ) = s·√v, v = [(X&lt;sup&gt;T&lt;/sup&gt;X)&lt;sup&gt;−1&lt;/sup&gt;]&lt;sub&gt;δδ&lt;/sub&gt;</source>
+        <translation>s² = RSS/FG, se(δ) = s·√v, v = [(X&lt;sup&gt;T&lt;/sup&gt;X)&lt;sup&gt;−1&lt;/sup&gt;]&lt;sub&gt;δδ&lt;/sub&gt;</translation>
     </message>
     <message>
         <source>tabs</source>
@@ -3323,6 +4018,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>der Fahrt fehlt {0}, und keine Fahrt davor gibt es vor; erwartet wird {0}=NAME</translation>
     </message>
     <message>
+        <source>the same, for {} at once (Bonferroni)</source>
+        <translation>dasselbe, für {} zugleich (Bonferroni)</translation>
+    </message>
+    <message>
         <source>the sequence &apos;{}&apos; should be letters A and B, with both in it, like ABA or ABBA</source>
         <translation>die Folge „{}“ sollte aus A und B bestehen, mit beiden darin, wie ABA oder ABBA</translation>
     </message>
@@ -3483,11 +4182,23 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>undecided</source>
         <comment>verdict</comment>
-        <translation>unentschieden</translation>
+        <translation>nicht entscheidbar</translation>
+    </message>
+    <message>
+        <source>unit</source>
+        <translation>Einheit</translation>
     </message>
     <message>
         <source>untied run {}</source>
         <translation>Fahrt {} gelöst</translation>
+    </message>
+    <message>
+        <source>usual</source>
+        <translation>üblich</translation>
+    </message>
+    <message>
+        <source>value</source>
+        <translation>Wert</translation>
     </message>
     <message>
         <source>vibration</source>
@@ -3532,6 +4243,26 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>Watt und Minuten über 0, wie 300,10</translation>
     </message>
     <message>
+        <source>way</source>
+        <translation>Weg</translation>
+    </message>
+    <message>
+        <source>what happened</source>
+        <translation>was geschah</translation>
+    </message>
+    <message>
+        <source>what it is</source>
+        <translation>was es ist</translation>
+    </message>
+    <message>
+        <source>whose</source>
+        <translation>woher</translation>
+    </message>
+    <message>
+        <source>widest gap inside a pair</source>
+        <translation>größte Lücke in einem Paar</translation>
+    </message>
+    <message>
         <source>wind_from_deg</source>
         <comment>column</comment>
         <translation>Wind aus (°)</translation>
@@ -3540,6 +4271,14 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <source>wind_ms</source>
         <comment>column</comment>
         <translation>Wind (m/s)</translation>
+    </message>
+    <message>
+        <source>with run {}: {}</source>
+        <translation>mit Fahrt {}: {}</translation>
+    </message>
+    <message>
+        <source>without pair {}: {}, {}</source>
+        <translation>ohne Paar {}: {}, {}</translation>
     </message>
     <message>
         <source>wrong distance</source>
@@ -3564,6 +4303,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>wrote {} runs to {}</source>
         <translation>{} Fahrten nach {} geschrieben</translation>
+    </message>
+    <message>
+        <source>zero, and a margin of {} %</source>
+        <translation>Null und eine Relevanzschwelle von {} %</translation>
     </message>
     <message>
         <source>{}</source>
@@ -3607,8 +4350,16 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>{} ({} W) hat sich bei {} s selbst abgeschaltet</translation>
     </message>
     <message>
+        <source>{} ({} W, {} min): leave it off. Switched on at {} it would drop out at {}. On at ________, off at ________</source>
+        <translation>{} ({} W, {} min): ausgeschaltet lassen. Um {} eingeschaltet, fiele es um {} ab. An um ________, aus um ________</translation>
+    </message>
+    <message>
         <source>{} ({})</source>
         <translation>{} ({})</translation>
+    </message>
+    <message>
+        <source>{} a block</source>
+        <translation>{} je Block</translation>
     </message>
     <message>
         <source>{} and {}</source>
@@ -3720,6 +4471,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>{} Stunden sind zu wenig: ABA mit 2 Paaren je Block dauert {}</translation>
     </message>
     <message>
+        <source>{} interval</source>
+        <translation>{}-Intervall</translation>
+    </message>
+    <message>
         <source>{} is a date and time where the lines before have a time of day; expected one form throughout</source>
         <translation>{} sind Datum und Uhrzeit, wo die Zeilen davor eine Uhrzeit haben; erwartet wird durchweg eine Form</translation>
     </message>
@@ -3828,6 +4583,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>{} weniger bis {} mehr</translation>
     </message>
     <message>
+        <source>{} min</source>
+        <translation>{} min</translation>
+    </message>
+    <message>
         <source>{} minutes a pair; more than 0 is needed, at most 100000</source>
         <translation>{} Minuten je Paar; nötig ist mehr als 0, höchstens 100000</translation>
     </message>
@@ -3880,6 +4639,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>{} Paare: {}</translation>
     </message>
     <message>
+        <source>{} pairs; Bonferroni interval {}.</source>
+        <translation>{} Paare; Bonferroni-Intervall {}.</translation>
+    </message>
+    <message>
         <source>{} parts are no run of the study; expected --configuration NAME to add what is new</source>
         <translation>{} Teile sind keine Fahrt der Studie; erwartet wird --configuration NAME, um Neues hinzuzufügen</translation>
     </message>
@@ -3898,6 +4661,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>{} runs are discarded; none of them can be put back.</source>
         <translation>{} Fahrten sind verworfen; keine kann wieder gewertet werden.</translation>
+    </message>
+    <message>
+        <source>{} runs, {} counted, {} discarded; {} pairs in {} blocks.</source>
+        <translation>Fahrten: {}, davon {} gewertet und {} verworfen; Paare: {}, Blöcke: {}.</translation>
     </message>
     <message>
         <source>{} ties runs of two blocks; expected two of one block, without a switch or a new day between them</source>
@@ -3932,6 +4699,11 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>{} bis {} mehr</translation>
     </message>
     <message>
+        <source>{} to {}</source>
+        <comment>interval</comment>
+        <translation>{} bis {}</translation>
+    </message>
+    <message>
         <source>{} track points and none with a time and a place; expected a recorded track</source>
         <translation>{} Wegpunkte und keiner mit Zeit und Ort; erwartet wird ein aufgezeichneter Weg</translation>
     </message>
@@ -3944,12 +4716,24 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>{} verbrauchte {} Kraftstoff als {} ({}-Intervall: {}){}.</translation>
     </message>
     <message>
+        <source>{} with {} pair a block: {}, {} h on the road, {} km.</source>
+        <translation>{} mit {} Paar je Block: {}, {} h auf der Straße, {} km.</translation>
+    </message>
+    <message>
         <source>{} with {} pairs a block leaves {} degrees of freedom; at least {} are needed, so more pairs</source>
         <translation>{} mit {} Paaren je Block lässt {} Freiheitsgrade; nötig sind mindestens {}, also mehr Paare</translation>
     </message>
     <message>
         <source>{} with {} pairs a block would still not detect {} %: want less, or find less noise</source>
         <translation>{} mit {} Paaren je Block würde {} % immer noch nicht nachweisen: Verlangen Sie weniger, oder finden Sie weniger Rauschen</translation>
+    </message>
+    <message>
+        <source>{} with {} pairs a block: {} pairs, {} h on the road, {} km. With a noise of {} % a pair this day can show {} % or more.</source>
+        <translation>{} mit {} Paaren je Block: Paare: {}, {} h auf der Straße, {} km. Bei einem Rauschen von {} % je Paar kann dieser Tag {} % oder mehr zeigen.</translation>
+    </message>
+    <message>
+        <source>{} with {} pairs a block: {}, {} h on the road, {} km.</source>
+        <translation>{} mit {} Paaren je Block: {}, {} h auf der Straße, {} km.</translation>
     </message>
     <message>
         <source>{} {}</source>
@@ -3997,12 +4781,24 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>{}: {}</translation>
     </message>
     <message>
+        <source>{}: {} % ({} degrees of freedom)</source>
+        <translation>{}: {} % ({} Freiheitsgrade)</translation>
+    </message>
+    <message>
         <source>{}: {} %, {} MB/s</source>
         <translation>{}: {} %, {} MB/s</translation>
     </message>
     <message>
         <source>{}: {} ({} interval: {}).</source>
         <translation>{}: {} ({}-Intervall: {}).</translation>
+    </message>
+    <message>
+        <source>{}: {} counted, {} discarded</source>
+        <translation>{}: {} gewertet, {} verworfen</translation>
+    </message>
+    <message>
+        <source>{}: {} counted, {} discarded; without a partner: run {}</source>
+        <translation>{}: {} gewertet, {} verworfen; ohne Partner: Fahrt {}</translation>
     </message>
     <message>
         <source>{}: {} given; a number above 0 is expected</source>

@@ -172,15 +172,17 @@ TEST(Checks, SayThatPassingIsNoProof)
         a.checks.order.state = CheckState::holds;
     });
     EXPECT_THAT(orderSentence(english, analysis), HasSubstr("passing is no proof"));
-    EXPECT_EQ(checksPowerSentence(english, analysis), "With 9 pairs these checks see gross faults only.");
+    EXPECT_EQ(checksPowerSentence(english, analysis),
+              "With 9 pairs these checks see gross faults only.");
 }
 
 TEST(Checks, AllSayWhyTheyAreNotComputed)
 {
     const Analysis none = AnAnalysis().noVerdict(core::NoVerdict::tooFewPairs);
     for (const auto& sentence :
-         {normalSentence(english, none), outlierSentence(english, none), orderSentence(english, none), curveSentence(english, none),
-          spreadSentence(english, none), baselineSentence(english, none), directionSentence(english, none),
+         {normalSentence(english, none), outlierSentence(english, none),
+          orderSentence(english, none), curveSentence(english, none), spreadSentence(english, none),
+          baselineSentence(english, none), directionSentence(english, none),
           resolutionSentence(english, none), airSentence(english, none)})
         EXPECT_THAT(sentence, HasSubstr("Not computed: it takes"));
     EXPECT_EQ(checksPowerSentence(english, none), "");
@@ -218,8 +220,9 @@ core::Finding during(core::Finding made, double from_s, double to_s)
 
 TEST(Findings, SayWhatHappenedWhenAndAgainstWhichLimit)
 {
-    EXPECT_EQ(findingSentence(english, during(finding(core::Rule::overspeed, 3410, 3200), 61.2, 63.0)),
-              "run 9: rotor at 3,410 rpm from 61.2 s to 63.0 s, above the limit of 3,200 rpm");
+    EXPECT_EQ(
+        findingSentence(english, during(finding(core::Rule::overspeed, 3410, 3200), 61.2, 63.0)),
+        "run 9: rotor at 3,410 rpm from 61.2 s to 63.0 s, above the limit of 3,200 rpm");
     EXPECT_EQ(findingSentence(english, finding(core::Rule::overspeed, 3410, 3200)),
               "run 9: rotor at 3,410 rpm, above the limit of 3,200 rpm");
     EXPECT_EQ(findingSentence(english, finding(core::Rule::sameRunTwice, 4)),
@@ -249,8 +252,8 @@ TEST(Findings, HaveASentenceForEveryRuleWithAndWithoutNumbers)
         bare.rule = rule;
         bare.run = 3;
         const std::string without = findingSentence(english, bare);
-        const std::string with =
-            findingSentence(english, during(finding(rule, signedRule(rule) ? -12.5 : 12.5, 4.0), 1.0, 2.0));
+        const std::string with = findingSentence(
+            english, during(finding(rule, signedRule(rule) ? -12.5 : 12.5, 4.0), 1.0, 2.0));
         EXPECT_THAT(without, HasSubstr("run 3: "));
         EXPECT_THAT(with, HasSubstr("run 9: "));
         for (const std::string& text : {without, with}) {
@@ -268,8 +271,9 @@ TEST(Findings, OfALostSensorSayWhichAndHow)
     EXPECT_EQ(findingSentence(english, lost),
               "run 9: no samples of wind_ms and 2 more channels from 80.0 s to 95.0 s");
     lost.detail = "output_w:frozen";
-    EXPECT_EQ(findingSentence(english, lost), "run 9: output_w frozen at one value from 80.0 s to 95.0 s "
-                                     "while the vehicle's speed moved");
+    EXPECT_EQ(findingSentence(english, lost),
+              "run 9: output_w frozen at one value from 80.0 s to 95.0 s "
+              "while the vehicle's speed moved");
     lost.detail = "rotor_rpm:zero";
     EXPECT_EQ(findingSentence(english, lost),
               "run 9: rotor_rpm read 0 from 80.0 s to 95.0 s while the device gave power");
@@ -286,8 +290,8 @@ TEST(Findings, OfAMarkSayThatAPersonMadeIt)
 
 TEST(NotChecked, NamesWhatIsMissing)
 {
-    EXPECT_EQ(notCheckedSentence(english, 
-                  {3, core::Rule::vibration, core::WhyNotChecked::noLimit, "vibration.ms2"}),
+    EXPECT_EQ(notCheckedSentence(english, {3, core::Rule::vibration, core::WhyNotChecked::noLimit,
+                                           "vibration.ms2"}),
               "run 3: vibration not checked: no limit is set (vibration.ms2)");
 }
 
