@@ -1,12 +1,17 @@
 #!/bin/sh
 # Installs what is missing, builds, makes the demo study, and opens it. Usage: sh app/run.sh [STUDY]
 # Without a display: prints the demo's verdict and leaves a picture of the main window in a file.
+# What the package manager, the compiler and the window have to say is in build/run.log.
 # Copyright (C) 2026 The Bothways developers
 # SPDX-License-Identifier: GPL-3.0-or-later
 set -eu
 here=$PWD
 cd "$(dirname "$0")/.."
 . app/setup.sh
+
+bothways_log=build/run.log
+mkdir -p build
+: >"$bothways_log"
 
 demo=build/demo/levee_generator.bothways
 picture=build/demo/window.png
@@ -15,14 +20,15 @@ picture=build/demo/window.png
 make_demo_study()
 {
     [ -f "$demo" ] && return 0
+    bothways_say "Making the demo study"
     mkdir -p build/demo
     rm -f build/demo/begun.bothways
-    "$bin/bothways" new build/demo/begun.bothways \
+    bothways_quietly "$bin/bothways" new build/demo/begun.bothways \
         name="Ram-air generator on the levee road (invented)" \
         baseline=off margin=1 fuel=diesel bearing_deg=75 \
         stretch.km=5 road_speed.target_kmh=90 overspeed.rpm=3200 \
-        accessory_change.declared_w=900 accessory_timer.windscreen=600,10 >&2
-    "$bin/bothways" import build/demo/begun.bothways sample_data/levee_generator.csv >&2
+        accessory_change.declared_w=900 accessory_timer.windscreen=600,10
+    bothways_quietly "$bin/bothways" import build/demo/begun.bothways sample_data/levee_generator.csv
     mv build/demo/begun.bothways "$demo"
 }
 
@@ -46,9 +52,10 @@ fi
 
 if no_display; then
     "$bin/bothways" analyse "$study"
-    QT_QPA_PLATFORM=offscreen "$bin/bothways-desktop" --picture "$picture" "$study"
+    bothways_quietly env QT_QPA_PLATFORM=offscreen "$bin/bothways-desktop" --picture "$picture" "$study"
     echo
     echo "There is no display. A picture of the main window is in $PWD/$picture"
 else
-    exec "$bin/bothways-desktop" "$study"
+    bothways_say "Opening the window"
+    bothways_quietly "$bin/bothways-desktop" "$study"
 fi

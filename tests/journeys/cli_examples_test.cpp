@@ -15,7 +15,7 @@
 namespace bothways::test {
 namespace {
 
-using nlohmann::json;
+using Json = nlohmann::json;
 
 constexpr double kRelative = 1e-7;
 
@@ -32,7 +32,7 @@ std::ostream& operator<<(std::ostream& stream, const Example& example)
 /// Null in the expected values because it is the program's own (SOURCES.md).
 const std::set<std::string> kOwn = {"/companions/correlated"};
 
-void compare(const json& expected, const json& actual, const std::string& path)
+void compare(const Json& expected, const Json& actual, const std::string& path)
 {
     if (kOwn.contains(path))
         return;
@@ -63,7 +63,7 @@ TEST_P(CliExample, IsPrintedToSevenDigitsWithEveryKey)
     const std::string stem = exampleFile(GetParam().name);
     std::vector<std::string> call = {"analyse", stem + ".csv", "--json"};
     call.insert(call.end(), GetParam().options.begin(), GetParam().options.end());
-    compare(json::parse(readFile(stem + ".json")), jsonOf(call), "");
+    compare(Json::parse(readFile(stem + ".json")), jsonOf(call), "");
 }
 
 TEST_P(CliExample, IsTheSameFromAStudyFile)
@@ -76,7 +76,7 @@ TEST_P(CliExample, IsTheSameFromAStudyFile)
     ASSERT_EQ(imported.code, 0) << imported.err;
     std::vector<std::string> call = {"analyse", study, "--json"};
     call.insert(call.end(), GetParam().options.begin(), GetParam().options.end());
-    compare(json::parse(readFile(stem + ".json")), jsonOf(call), "");
+    compare(Json::parse(readFile(stem + ".json")), jsonOf(call), "");
 }
 
 INSTANTIATE_TEST_SUITE_P(All, CliExample,

@@ -10,7 +10,7 @@ using namespace bothways::core;
 
 namespace {
 
-struct Known {
+struct KnownDensity {
     Air air;
     double density;
 };
@@ -18,7 +18,7 @@ struct Known {
 // CIPM-2007 (Picard, Davis, Glaeser, Fujii, Metrologia 45 (2008) 149-155) evaluated at 30 digits in
 // mpmath 1.3.0 from the constants of the paper, printed to 12. Tolerance: half a unit of the last
 // digit printed.
-constexpr Known kTable[] = {
+constexpr KnownDensity kDensities[] = {
     {{20, 1013.25, 50}, 1.19931443681}, {{15, 1013.25, 0}, 1.2255212891},
     {{20, 1000, 50}, 1.18355715072},    {{0, 1013.25, 0}, 1.2930486397},
     {{30, 1013.25, 80}, 1.1500133285},  {{25, 950, 40}, 1.10476157798},
@@ -29,7 +29,7 @@ constexpr Known kTable[] = {
 
 TEST(AirDensity, FollowsCipm2007)
 {
-    for (const Known& known : kTable)
+    for (const KnownDensity& known : kDensities)
         EXPECT_NEAR(airDensity_kg_m3(known.air), known.density, 1e-10)
             << known.air.temperature_c << " degC";
 }

@@ -64,7 +64,7 @@ std::vector<double> eigenvector(std::size_t n, std::size_t j)
     return vector;
 }
 
-struct Known {
+struct KnownLine {
     const char* file;
     const char* x; ///< null: numbers 1 .. n
     const char* y;
@@ -74,7 +74,7 @@ struct Known {
 // d from R's lm(); P(D <= d) by two other programs: dwtest() of R's lmtest 0.9-40 (algorithm of
 // Farebrother 1980, 100 iterations) and an Imhof integral over eigenvalues by R's integrate();
 // where both have the digits they agree to 1e-12.
-constexpr Known kByR[] = {
+constexpr KnownLine kLinesByR[] = {
     {"cars.csv", "speed", "dist", 1.6762253234351, 0.0952170898021167},
     {"lh.csv", nullptr, "lh", 0.935233438905906, 1.39079032198119e-05},
     {"nile.csv", nullptr, "flow", 1.24722812998881, 2.85032382960626e-05},
@@ -86,7 +86,7 @@ constexpr Known kByR[] = {
 
 TEST(DurbinWatson, AgreesWithTwoOtherProgramsOnNamedData)
 {
-    for (const Known& known : kByR) {
+    for (const KnownLine& known : kLinesByR) {
         const auto y = published::readColumn(known.file, known.y);
         const auto x = known.x ? published::readColumn(known.file, known.x) : counted(y.size());
         const auto result = durbinWatson(residuals(x, y), designOf(y.size(), {x}));

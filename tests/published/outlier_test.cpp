@@ -19,7 +19,7 @@ using namespace bothways::core;
 
 namespace {
 
-std::optional<LargestResidual> aboutMean(const std::vector<double>& values)
+std::optional<LargestResidual> largestAboutMean(const std::vector<double>& values)
 {
     Columns columns(values.size());
     std::ranges::fill(columns.add(), 1.0);
@@ -57,7 +57,7 @@ struct Critical {
 
 // F. E. Grubbs, G. Beck, Technometrics 14 (1972) 847-854; nine to ten digits from the t form by R
 // 4.2.2. Tolerance 1e-7: p moves by at most some 20 a unit of G here, and G has 1e-9.
-constexpr Critical kTable[] = {
+constexpr Critical kCritical[] = {
     {4, 1.48125, 1.49625},          {5, 1.715037312, 1.763678479},  {6, 1.887145118, 1.972816718},
     {7, 2.019968508, 2.139105989},  {8, 2.126645087, 2.274365127},  {9, 2.215004223, 2.386809875},
     {10, 2.289954084, 2.48208325},  {12, 2.411559518, 2.635733044}, {15, 2.548307772, 2.806105291},
@@ -68,9 +68,9 @@ constexpr Critical kTable[] = {
 
 TEST(Outlier, CriticalValuesOfGrubbsAreWherePIsAlpha)
 {
-    for (const Critical& row : kTable) {
-        const auto five = aboutMean(sampleWith(row.n, row.twoSided5));
-        const auto one = aboutMean(sampleWith(row.n, row.twoSided1));
+    for (const Critical& row : kCritical) {
+        const auto five = largestAboutMean(sampleWith(row.n, row.twoSided5));
+        const auto one = largestAboutMean(sampleWith(row.n, row.twoSided1));
         ASSERT_TRUE(five && one) << row.n;
         EXPECT_EQ(five->place, row.n - 1);
         EXPECT_NEAR(five->p, 0.05, 1e-7) << row.n;
@@ -87,8 +87,8 @@ TEST(Outlier, AgreesWithATableOfTwoDecimals)
         {9, 2.21}, {10, 2.29}, {12, 2.41}, {15, 2.55}, {20, 2.71}};
     for (const auto& [n, g] : kPrinted) {
         const double limit = static_cast<double>(n - 1) / std::sqrt(static_cast<double>(n));
-        EXPECT_GT(aboutMean(sampleWith(n, g - 0.01))->p, 0.05) << n;
-        EXPECT_LT(aboutMean(sampleWith(n, std::min(g + 0.01, limit - 1e-6)))->p, 0.05) << n;
+        EXPECT_GT(largestAboutMean(sampleWith(n, g - 0.01))->p, 0.05) << n;
+        EXPECT_LT(largestAboutMean(sampleWith(n, std::min(g + 0.01, limit - 1e-6)))->p, 0.05) << n;
     }
 }
 
@@ -98,7 +98,7 @@ TEST(Outlier, MassSpectrometerReadingsOfTietjenAndMoore)
     const std::vector<double> readings = {199.31, 199.53, 200.19, 200.82,
                                           201.92, 201.95, 202.18, 245.57};
     EXPECT_NEAR(grubbs(readings), 2.46876461121, 1e-11);
-    const auto largest = aboutMean(readings);
+    const auto largest = largestAboutMean(readings);
     ASSERT_TRUE(largest);
     EXPECT_EQ(largest->place, 7U);
     EXPECT_LT(largest->p, 1e-6);
@@ -125,7 +125,7 @@ TEST(Outlier, IsTheTOfATermForThatObservationAlone)
 
 TEST(Outlier, OfEqualOnesTheFirstIsNamed)
 {
-    const auto largest = aboutMean({1.0, -1.0, 0.1, -0.1, 0.05, -0.05});
+    const auto largest = largestAboutMean({1.0, -1.0, 0.1, -0.1, 0.05, -0.05});
     ASSERT_TRUE(largest);
     EXPECT_EQ(largest->place, 0U);
     EXPECT_GT(largest->studentised, 0.0);
@@ -150,6 +150,6 @@ TEST(Outlier, WhereTheOthersAreAlikeTheDisplaysRoundingIsTheirSpread)
 
 TEST(Outlier, HasNothingToSayWithoutResidualsOrDegreesOfFreedom)
 {
-    EXPECT_FALSE(aboutMean(std::vector<double>(6, 0.0)));
-    EXPECT_FALSE(aboutMean({1.0, 2.0}));
+    EXPECT_FALSE(largestAboutMean(std::vector<double>(6, 0.0)));
+    EXPECT_FALSE(largestAboutMean({1.0, 2.0}));
 }

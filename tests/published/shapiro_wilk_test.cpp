@@ -14,7 +14,7 @@ using core::shapiroWilk;
 
 namespace {
 
-struct Known {
+struct KnownNormality {
     const char* file;
     const char* column;
     double w, p;
@@ -22,7 +22,7 @@ struct Known {
 
 // shapiro.test() of R 4.2.2 (the same algorithm, AS R94, in another program) on data sets that R
 // carries. Tolerance: 1e-12 for W; for p 1e-10 relative, as both print 15 digits.
-constexpr Known kByR[] = {
+constexpr KnownNormality kByR[] = {
     {"women.csv", "weight", 0.960357180526788, 0.698605473524898},
     {"women.csv", "height", 0.963593490365408, 0.754533305439111},
     {"cars.csv", "dist", 0.951438478493851, 0.0390996836931711},
@@ -48,7 +48,7 @@ void expectKnown(const std::vector<double>& values, double w, double p, const ch
 
 TEST(ShapiroWilk, AgreesWithRoystonsAlgorithmInR)
 {
-    for (const Known& known : kByR)
+    for (const KnownNormality& known : kByR)
         expectKnown(published::readColumn(known.file, known.column), known.w, known.p, known.file);
 }
 

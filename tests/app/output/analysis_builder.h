@@ -7,7 +7,7 @@
 
 #include <utility>
 
-namespace bothways::testing {
+namespace bothways::tests {
 
 /// A hand-made result: sentences and JSON are tested on what they are given, not on what core
 /// computes.
@@ -92,4 +92,4 @@ private:
     core::Analysis m;
 };
 
-} // namespace bothways::testing
+} // namespace bothways::tests

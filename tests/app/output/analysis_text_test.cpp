@@ -12,9 +12,9 @@
 namespace bothways::app {
 namespace {
 
+using bothways::tests::AnAnalysis;
 using core::Analysis;
 using core::VerdictClass;
-using testing::AnAnalysis;
 using ::testing::HasSubstr;
 using ::testing::Not;
 

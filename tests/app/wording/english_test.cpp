@@ -12,10 +12,10 @@
 namespace bothways::app::wording {
 namespace {
 
+using bothways::tests::AnAnalysis;
 using core::Analysis;
 using core::CheckState;
 using core::VerdictClass;
-using testing::AnAnalysis;
 using ::testing::HasSubstr;
 using ::testing::Not;
 

@@ -17,7 +17,7 @@
 #include <vector>
 
 /// Recordings made of functions of time, for the tests of screening.
-namespace bothways::core::testing {
+namespace bothways::core::tests {
 
 /// Even noise in [-1, 1] that is a function of time alone, so that a recording at twice the rate
 /// has the same values at the same times. Good to 1 ms.
@@ -171,4 +171,4 @@ private:
         std::make_shared<std::map<int, MemoryTrace>>();
 };
 
-} // namespace bothways::core::testing
+} // namespace bothways::core::tests

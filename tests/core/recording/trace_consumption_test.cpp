@@ -9,7 +9,7 @@
 #include <gtest/gtest.h>
 
 using namespace bothways::core;
-using namespace bothways::core::testing;
+using namespace bothways::core::tests;
 using ::testing::ElementsAre;
 
 namespace {

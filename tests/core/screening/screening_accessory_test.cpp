@@ -9,7 +9,7 @@
 
 using namespace bothways;
 using namespace bothways::core;
-using namespace bothways::core::testing;
+using namespace bothways::core::tests;
 using ::testing::IsEmpty;
 using ::testing::SizeIs;
 

@@ -33,7 +33,7 @@ inline void PrintTo(const Finding& finding, std::ostream* out)
 
 } // namespace bothways::core
 
-namespace bothways::core::testing {
+namespace bothways::core::tests {
 
 /// A run in configuration A, direction out, of 200 s and 8 L/100 km, unless said otherwise.
 class RunBuilder {
@@ -104,4 +104,4 @@ inline std::optional<NotChecked> whyNot(const Screening& screening, Rule rule, i
     return std::nullopt;
 }
 
-} // namespace bothways::core::testing
+} // namespace bothways::core::tests

@@ -9,23 +9,24 @@
 
 using namespace bothways;
 using namespace bothways::core;
-using namespace bothways::core::testing;
+using namespace bothways::core::tests;
 using ::testing::IsEmpty;
 using ::testing::SizeIs;
 
 namespace {
 
 /// A healthy run and one with `trace`, both with the device, so that a usual value is known.
-Screening screened(const TraceBuilder& trace, Limits limits = allLimitsSet())
+Screening deviceScreened(const TraceBuilder& trace, Limits limits = allLimitsSet())
 {
     return screen(
         studyOf({aRun(1).device(), aRun(2).device(), aRun(3).device()}, limits),
         Recordings().add(1, trace).add(2, aHealthyTrace(10.0, 2)).add(3, aHealthyTrace(10.0, 3)));
 }
 
-std::vector<Finding> found(Rule rule, const TraceBuilder& trace, Limits limits = allLimitsSet())
+std::vector<Finding> foundOfDevice(Rule rule, const TraceBuilder& trace,
+                                   Limits limits = allLimitsSet())
 {
-    return findingsOf(screened(trace, std::move(limits)), rule);
+    return findingsOf(deviceScreened(trace, std::move(limits)), rule);
 }
 
 } // namespace
@@ -35,7 +36,7 @@ TEST(OverspeedInTrace, HasPeakSpanLengthAndTheOutputBefore)
     auto trace = aHealthyTrace();
     trace.set("rotor_rpm", 96.0, 97.0, 3300.0).set("rotor_rpm", 96.4, 96.4, 3410.0);
     trace.set("output_w", 95.0, 95.9, 700.0).set("output_w", 96.0, 97.0, 0.0);
-    const auto events = found(Rule::overspeed, trace);
+    const auto events = foundOfDevice(Rule::overspeed, trace);
     ASSERT_THAT(events, SizeIs(1));
     EXPECT_EQ(events[0].value, 3410.0);
     EXPECT_EQ(events[0].limit, 3200.0);
@@ -49,21 +50,25 @@ TEST(OverspeedInTrace, HasPeakSpanLengthAndTheOutputBefore)
 
 TEST(OverspeedInTrace, LeavesTheLimitItselfAndWhatIsTooShort)
 {
-    EXPECT_THAT(found(Rule::overspeed, aHealthyTrace().set("rotor_rpm", 90.0, 99.0, 3200.0)),
-                IsEmpty());
-    EXPECT_THAT(found(Rule::overspeed, aHealthyTrace().set("rotor_rpm", 96.0, 96.4, 3300.0)),
-                IsEmpty());
-    EXPECT_THAT(found(Rule::overspeed, aHealthyTrace().set("rotor_rpm", 96.0, 96.5, 3300.0)),
-                SizeIs(1))
+    EXPECT_THAT(
+        foundOfDevice(Rule::overspeed, aHealthyTrace().set("rotor_rpm", 90.0, 99.0, 3200.0)),
+        IsEmpty());
+    EXPECT_THAT(
+        foundOfDevice(Rule::overspeed, aHealthyTrace().set("rotor_rpm", 96.0, 96.4, 3300.0)),
+        IsEmpty());
+    EXPECT_THAT(
+        foundOfDevice(Rule::overspeed, aHealthyTrace().set("rotor_rpm", 96.0, 96.5, 3300.0)),
+        SizeIs(1))
         << "0.5 s from its first to its last sample";
 }
 
 TEST(OverspeedInTrace, JoinsWhatIsLessThanASecondApart)
 {
     const auto twice = [](double second_s) {
-        return found(Rule::overspeed, aHealthyTrace()
-                                          .set("rotor_rpm", 90.0, 91.0, 3300.0)
-                                          .set("rotor_rpm", second_s, second_s + 1.0, 3350.0));
+        return foundOfDevice(Rule::overspeed,
+                             aHealthyTrace()
+                                 .set("rotor_rpm", 90.0, 91.0, 3300.0)
+                                 .set("rotor_rpm", second_s, second_s + 1.0, 3350.0));
     };
     EXPECT_THAT(twice(92.0), SizeIs(2));
     ASSERT_THAT(twice(91.9), SizeIs(1));
@@ -76,7 +81,7 @@ TEST(OverspeedInTrace, ReadsTheGeneratorWhereTheRotorIsNotRecorded)
     auto trace = aHealthyTrace().without("rotor_rpm").set("generator_rpm", 50.0, 52.0, 10400.0);
     Limits limits = allLimitsSet();
     limits["overspeed.rpm"] = 10000.0;
-    const auto events = found(Rule::overspeed, trace, limits);
+    const auto events = foundOfDevice(Rule::overspeed, trace, limits);
     ASSERT_THAT(events, SizeIs(1));
     EXPECT_EQ(events[0].value, 10400.0);
 }
@@ -97,19 +102,19 @@ TEST(OverspeedInTrace, TheRecordingComesBeforeTheSheet)
 TEST(OverspeedInTrace, IsNotCheckedWhereRecordedOnceASecond)
 {
     auto trace = aHealthyTrace(1.0).set("rotor_rpm", 90.0, 99.0, 3300.0);
-    const Screening slow = screened(trace);
+    const Screening slow = deviceScreened(trace);
     EXPECT_THAT(findingsOf(slow, Rule::overspeed), IsEmpty());
     ASSERT_TRUE(whyNot(slow, Rule::overspeed));
     EXPECT_EQ(whyNot(slow, Rule::overspeed)->why, WhyNotChecked::recordedTooSlowly);
     EXPECT_EQ(whyNot(slow, Rule::overspeed)->what, "rotor_rpm");
     Limits longer = allLimitsSet();
     longer["overspeed.seconds"] = 1.0;
-    EXPECT_THAT(found(Rule::overspeed, trace, longer), SizeIs(1));
+    EXPECT_THAT(foundOfDevice(Rule::overspeed, trace, longer), SizeIs(1));
 }
 
 TEST(LoadLost, SeesTheRotorTurnWithoutLoad)
 {
-    const auto events = found(
+    const auto events = foundOfDevice(
         Rule::loadLost,
         aHealthyTrace().set("output_w", 60.0, 70.0, 20.0).set("rotor_rpm", 65.0, 65.0, 3150.0));
     ASSERT_THAT(events, SizeIs(1));
@@ -122,11 +127,12 @@ TEST(LoadLost, SeesTheRotorTurnWithoutLoad)
 
 TEST(LoadLost, LeavesALittleOutputAShortLossAndASlowRotor)
 {
-    EXPECT_THAT(found(Rule::loadLost, aHealthyTrace().set("output_w", 60.0, 70.0, 35.0)),
+    EXPECT_THAT(foundOfDevice(Rule::loadLost, aHealthyTrace().set("output_w", 60.0, 70.0, 35.0)),
                 IsEmpty());
-    EXPECT_THAT(found(Rule::loadLost, aHealthyTrace().set("output_w", 60.0, 61.9, 0.0)), IsEmpty());
+    EXPECT_THAT(foundOfDevice(Rule::loadLost, aHealthyTrace().set("output_w", 60.0, 61.9, 0.0)),
+                IsEmpty());
     EXPECT_THAT(
-        found(
+        foundOfDevice(
             Rule::loadLost,
             aHealthyTrace().set("output_w", 60.0, 70.0, 0.0).set("rotor_rpm", 60.0, 70.0, 1300.0)),
         IsEmpty());
@@ -134,7 +140,8 @@ TEST(LoadLost, LeavesALittleOutputAShortLossAndASlowRotor)
 
 TEST(LoadLost, SeesALossThatLastsTheWholeRun)
 {
-    const auto events = found(Rule::loadLost, aHealthyTrace().set("output_w", -10.0, 300.0, 0.0));
+    const auto events =
+        foundOfDevice(Rule::loadLost, aHealthyTrace().set("output_w", -10.0, 300.0, 0.0));
     ASSERT_THAT(events, SizeIs(1)) << "the usual output is that of all runs with the device";
     EXPECT_EQ(events[0].from_s, 0.0);
     EXPECT_EQ(events[0].to_s, 200.0);
@@ -205,16 +212,16 @@ TEST(LoadLost, AnOutputAsOldAsALostSensorsLongestGapStillCounts)
 
 TEST(LoadLost, NeedsTheOutput)
 {
-    const Screening blind = screened(aHealthyTrace().without("output_w"));
+    const Screening blind = deviceScreened(aHealthyTrace().without("output_w"));
     EXPECT_EQ(whyNot(blind, Rule::loadLost)->why, WhyNotChecked::noChannel);
     EXPECT_EQ(whyNot(blind, Rule::loadLost)->what, "output_w");
 }
 
 TEST(DriveSlip, SeesTheBeltSlip)
 {
-    const auto events =
-        found(Rule::driveSlip, aHealthyTrace().edit("generator_rpm", 80.0, 83.0,
-                                                    [](double, double rpm) { return 0.95 * rpm; }));
+    const auto events = foundOfDevice(
+        Rule::driveSlip, aHealthyTrace().edit("generator_rpm", 80.0, 83.0,
+                                              [](double, double rpm) { return 0.95 * rpm; }));
     ASSERT_THAT(events, SizeIs(1));
     EXPECT_NEAR(*events[0].from_s, 80.0, 1e-9);
     EXPECT_NEAR(*events[0].to_s, 83.0, 1e-9);
@@ -225,9 +232,9 @@ TEST(DriveSlip, SeesTheBeltSlip)
 TEST(DriveSlip, LeavesTwoPerCentAndAHalfSecond)
 {
     const auto slipping = [](double share, double to_s) {
-        return found(Rule::driveSlip,
-                     aHealthyTrace().edit("generator_rpm", 80.0, to_s,
-                                          [=](double, double rpm) { return share * rpm; }));
+        return foundOfDevice(Rule::driveSlip,
+                             aHealthyTrace().edit("generator_rpm", 80.0, to_s,
+                                                  [=](double, double rpm) { return share * rpm; }));
     };
     EXPECT_THAT(slipping(0.975, 90.0), IsEmpty());
     EXPECT_THAT(slipping(0.95, 80.9), IsEmpty());
@@ -236,9 +243,9 @@ TEST(DriveSlip, LeavesTwoPerCentAndAHalfSecond)
 
 TEST(DriveSlip, AStandingRotorDoesNotSlip)
 {
-    EXPECT_THAT(found(Rule::driveSlip, aHealthyTrace()
-                                           .set("rotor_rpm", 80.0, 90.0, 0.0)
-                                           .set("generator_rpm", 80.0, 90.0, 0.0)),
+    EXPECT_THAT(foundOfDevice(Rule::driveSlip, aHealthyTrace()
+                                                   .set("rotor_rpm", 80.0, 90.0, 0.0)
+                                                   .set("generator_rpm", 80.0, 90.0, 0.0)),
                 IsEmpty());
 }
 
@@ -265,9 +272,9 @@ TEST(DriveSlip, WorksAtDifferentRates)
 
 TEST(OutputDrop, SeesAThirdOfTheOutputGo)
 {
-    const auto events =
-        found(Rule::outputDrop, aHealthyTrace().edit("output_w", 120.0, 300.0,
-                                                     [](double, double w) { return 0.66 * w; }));
+    const auto events = foundOfDevice(
+        Rule::outputDrop,
+        aHealthyTrace().edit("output_w", 120.0, 300.0, [](double, double w) { return 0.66 * w; }));
     ASSERT_THAT(events, SizeIs(1));
     EXPECT_NEAR(*events[0].from_s, 120.0, 1e-9);
     EXPECT_EQ(events[0].to_s, 200.0);
@@ -279,9 +286,9 @@ TEST(OutputDrop, SeesAThirdOfTheOutputGo)
 TEST(OutputDrop, LeavesAFifthAndARise)
 {
     const auto changed = [](double share) {
-        return found(Rule::outputDrop,
-                     aHealthyTrace().edit("output_w", 120.0, 300.0,
-                                          [=](double, double w) { return share * w; }));
+        return foundOfDevice(Rule::outputDrop,
+                             aHealthyTrace().edit("output_w", 120.0, 300.0,
+                                                  [=](double, double w) { return share * w; }));
     };
     EXPECT_THAT(changed(0.78), IsEmpty());
     EXPECT_THAT(changed(1.5), IsEmpty());
@@ -290,18 +297,19 @@ TEST(OutputDrop, LeavesAFifthAndARise)
 
 TEST(OutputDrop, LeavesADipThatComesBack)
 {
-    EXPECT_THAT(
-        found(Rule::outputDrop, aHealthyTrace().edit("output_w", 120.0, 140.0,
-                                                     [](double, double w) { return w / 3; })),
-        IsEmpty());
+    EXPECT_THAT(foundOfDevice(Rule::outputDrop,
+                              aHealthyTrace().edit("output_w", 120.0, 140.0,
+                                                   [](double, double w) { return w / 3; })),
+                IsEmpty());
 }
 
 TEST(OutputDrop, SkipsSecondsWithoutASample)
 {
-    const auto events = found(Rule::outputDrop, aHealthyTrace()
-                                                    .edit("output_w", 120.0, 300.0,
-                                                          [](double, double w) { return 0.5 * w; })
-                                                    .cut("output_w", 109.9, 125.0));
+    const auto events =
+        foundOfDevice(Rule::outputDrop,
+                      aHealthyTrace()
+                          .edit("output_w", 120.0, 300.0, [](double, double w) { return 0.5 * w; })
+                          .cut("output_w", 109.9, 125.0));
     ASSERT_THAT(events, SizeIs(1));
     EXPECT_NEAR(*events[0].from_s, 125.0, 1e-9);
 }
@@ -309,7 +317,8 @@ TEST(OutputDrop, SkipsSecondsWithoutASample)
 TEST(Vibration, SeesASecondOfIt)
 {
     const auto shaking = [](double to_s, double ms2) {
-        return found(Rule::vibration, aHealthyTrace().set("vibration_ms2", 50.0, to_s, ms2));
+        return foundOfDevice(Rule::vibration,
+                             aHealthyTrace().set("vibration_ms2", 50.0, to_s, ms2));
     };
     ASSERT_THAT(shaking(51.0, 9.0), SizeIs(1));
     EXPECT_EQ(shaking(51.0, 9.0)[0].value, 9.0);
@@ -317,6 +326,6 @@ TEST(Vibration, SeesASecondOfIt)
     EXPECT_EQ(shaking(51.0, 9.0)[0].grade, Grade::doubtful);
     EXPECT_THAT(shaking(50.9, 9.0), IsEmpty());
     EXPECT_THAT(shaking(60.0, 8.0), IsEmpty());
-    const Screening unlimited = screened(aHealthyTrace(), {});
+    const Screening unlimited = deviceScreened(aHealthyTrace(), {});
     EXPECT_EQ(whyNot(unlimited, Rule::vibration)->what, "vibration.ms2");
 }

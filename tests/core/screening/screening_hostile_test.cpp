@@ -12,7 +12,7 @@
 
 using namespace bothways;
 using namespace bothways::core;
-using namespace bothways::core::testing;
+using namespace bothways::core::tests;
 
 // Whatever a logger wrote: an answer, finite numbers, spans inside the run, in order.
 

@@ -9,7 +9,7 @@
 
 using namespace bothways;
 using namespace bothways::core;
-using namespace bothways::core::testing;
+using namespace bothways::core::tests;
 using ::testing::SizeIs;
 
 // What must not change the findings: the clock, the unit, the sampling rate.

@@ -9,13 +9,13 @@
 
 using namespace bothways;
 using namespace bothways::core;
-using namespace bothways::core::testing;
+using namespace bothways::core::tests;
 using ::testing::IsEmpty;
 using ::testing::SizeIs;
 
 namespace {
 
-Screening screened(const TraceBuilder& trace, const core::Run& run = aRun().device())
+Screening sensorsScreened(const TraceBuilder& trace, const core::Run& run = aRun().device())
 {
     core::Run other = run;
     other.number = 2;
@@ -23,9 +23,10 @@ Screening screened(const TraceBuilder& trace, const core::Run& run = aRun().devi
     return screen(studyOf({run, other}), Recordings().add(1, trace).add(2, aHealthyTrace(10.0, 2)));
 }
 
-std::vector<Finding> found(const TraceBuilder& trace, const core::Run& run = aRun().device())
+std::vector<Finding> foundInSensors(const TraceBuilder& trace,
+                                    const core::Run& run = aRun().device())
 {
-    return findingsOf(screened(trace, run), Rule::sensorLost);
+    return findingsOf(sensorsScreened(trace, run), Rule::sensorLost);
 }
 
 core::Run fuelledFromTrace()
@@ -37,7 +38,7 @@ core::Run fuelledFromTrace()
 
 TEST(SensorLost, SeesAGap)
 {
-    const auto events = found(aHealthyTrace().cut("wind_ms", 100.0, 101.5));
+    const auto events = foundInSensors(aHealthyTrace().cut("wind_ms", 100.0, 101.5));
     ASSERT_THAT(events, SizeIs(1));
     EXPECT_NEAR(*events[0].value, 1.5, 1e-9);
     EXPECT_EQ(events[0].unit, "s");
@@ -45,15 +46,17 @@ TEST(SensorLost, SeesAGap)
     EXPECT_NEAR(*events[0].to_s, 101.5, 1e-9);
     EXPECT_EQ(events[0].detail, "wind_ms:gap");
     EXPECT_EQ(events[0].grade, Grade::doubtful);
-    EXPECT_THAT(found(aHealthyTrace().cut("wind_ms", 100.0, 101.0)), IsEmpty()) << "exactly 1 s";
+    EXPECT_THAT(foundInSensors(aHealthyTrace().cut("wind_ms", 100.0, 101.0)), IsEmpty())
+        << "exactly 1 s";
 }
 
 TEST(SensorLost, AllowsASlowChannelThreeOfItsIntervals)
 {
     const auto slow = [](double to_s) {
-        return found(TraceBuilder(1.0, -10.0, 202.0)
-                         .channel("road_speed_kmh", [](double t) { return 90.0 + noise(t, 1); })
-                         .cut("road_speed_kmh", 50.0, to_s));
+        return foundInSensors(
+            TraceBuilder(1.0, -10.0, 202.0)
+                .channel("road_speed_kmh", [](double t) { return 90.0 + noise(t, 1); })
+                .cut("road_speed_kmh", 50.0, to_s));
     };
     EXPECT_THAT(slow(53.0), IsEmpty());
     EXPECT_THAT(slow(54.0), SizeIs(1));
@@ -61,20 +64,20 @@ TEST(SensorLost, AllowsASlowChannelThreeOfItsIntervals)
 
 TEST(SensorLost, SeesASensorThatCameLateOrLeftEarly)
 {
-    const auto late = found(aHealthyTrace().cut("wind_ms", -11.0, 20.0));
+    const auto late = foundInSensors(aHealthyTrace().cut("wind_ms", -11.0, 20.0));
     ASSERT_THAT(late, SizeIs(1));
     EXPECT_EQ(late[0].from_s, 0.0);
     EXPECT_NEAR(*late[0].value, 20.0, 1e-9);
-    const auto left = found(aHealthyTrace().cut("wind_ms", 150.0, 300.0));
+    const auto left = foundInSensors(aHealthyTrace().cut("wind_ms", 150.0, 300.0));
     ASSERT_THAT(left, SizeIs(1));
     EXPECT_EQ(left[0].to_s, 200.0);
-    EXPECT_THAT(found(aHealthyTrace().cutAll(150.0, 300.0)), IsEmpty())
+    EXPECT_THAT(foundInSensors(aHealthyTrace().cutAll(150.0, 300.0)), IsEmpty())
         << "that the whole recording ends early is another rule";
 }
 
 TEST(SensorLost, ALostRecorderIsOneEvent)
 {
-    const auto events = found(aHealthyTrace().cutAll(80.0, 95.0));
+    const auto events = foundInSensors(aHealthyTrace().cutAll(80.0, 95.0));
     ASSERT_THAT(events, SizeIs(1));
     EXPECT_NEAR(*events[0].value, 15.0, 1e-9);
     EXPECT_THAT(events[0].detail, ::testing::HasSubstr("wind_ms:gap"));
@@ -84,7 +87,7 @@ TEST(SensorLost, ALostRecorderIsOneEvent)
 TEST(SensorLost, SeesAFrozenValue)
 {
     const auto frozen = [](double to_s) {
-        return found(aHealthyTrace().set("output_w", 100.0, to_s, 604.5));
+        return foundInSensors(aHealthyTrace().set("output_w", 100.0, to_s, 604.5));
     };
     ASSERT_THAT(frozen(105.0), SizeIs(1));
     EXPECT_NEAR(*frozen(105.0)[0].value, 5.0, 1e-9);
@@ -95,22 +98,22 @@ TEST(SensorLost, SeesAFrozenValue)
 
 TEST(SensorLost, LeavesWhatMayStandStill)
 {
-    EXPECT_THAT(found(aHealthyTrace().set("output_w", 100.0, 120.0, 0.0)), IsEmpty())
+    EXPECT_THAT(foundInSensors(aHealthyTrace().set("output_w", 100.0, 120.0, 0.0)), IsEmpty())
         << "a true zero";
-    EXPECT_THAT(found(aHealthyTrace().channel("setting_set",
-                                              [](double t) { return 18.0 + std::floor(t / 8.0); })),
+    EXPECT_THAT(foundInSensors(aHealthyTrace().channel(
+                    "setting_set", [](double t) { return 18.0 + std::floor(t / 8.0); })),
                 IsEmpty())
         << "a set point";
-    EXPECT_THAT(found(aHealthyTrace().channel(
+    EXPECT_THAT(foundInSensors(aHealthyTrace().channel(
                     "gear", [](double t) { return 4.0 + std::fmod(std::floor(t / 20.0), 3.0); })),
                 IsEmpty())
         << "fewer than 20 values in the run";
-    EXPECT_THAT(found(aHealthyTrace()
-                          .set("output_w", 100.0, 120.0, 604.5)
-                          .set("road_speed_kmh", 100.0, 120.0, 90.0)),
+    EXPECT_THAT(foundInSensors(aHealthyTrace()
+                                   .set("output_w", 100.0, 120.0, 604.5)
+                                   .set("road_speed_kmh", 100.0, 120.0, 90.0)),
                 IsEmpty())
         << "road speed does not move either";
-    EXPECT_THAT(found(aHealthyTrace().channel(
+    EXPECT_THAT(foundInSensors(aHealthyTrace().channel(
                     "fuel_used_l", [](double t) { return 0.01 * std::floor(t / 5.5) + 1.0; })),
                 IsEmpty())
         << "a counter whose steps are coarse";
@@ -120,15 +123,16 @@ TEST(SensorLost, LeavesTheDistanceOfAVehicleThatStands)
 {
     // Rolls to a halt and off again: for a moment either side the counter stands and speed moves.
     const auto halt = [](double kmh) {
-        return found(aHealthyTrace()
-                         .edit("road_speed_kmh", 80.0, 120.0,
-                               [=](double t, double) {
-                                   return t > 82.0 && t < 118.0 ? kmh : kmh + 4.0 + noise(t, 1);
-                               })
-                         .set("distance_m", 80.0, 120.0, 2300.0));
+        return foundInSensors(aHealthyTrace()
+                                  .edit("road_speed_kmh", 80.0, 120.0,
+                                        [=](double t, double) {
+                                            return t > 82.0 && t < 118.0 ? kmh
+                                                                         : kmh + 4.0 + noise(t, 1);
+                                        })
+                                  .set("distance_m", 80.0, 120.0, 2300.0));
     };
     EXPECT_THAT(halt(0.0), IsEmpty());
-    EXPECT_THAT(found(aHealthyTrace().set("distance_m", 80.0, 120.0, 2300.0)), SizeIs(1));
+    EXPECT_THAT(foundInSensors(aHealthyTrace().set("distance_m", 80.0, 120.0, 2300.0)), SizeIs(1));
 }
 
 TEST(SensorLost, SeesAFreezeOfFiveSecondsBesideASpeedOfOneSampleASecond)
@@ -161,20 +165,21 @@ TEST(SensorLost, SeesAFreezeBesideASpeedInWholeNumbersThatIsHeldWell)
     // 90 and 91 km/h by turns, 7 s each: that is how this speed moves.
     const auto speed = [](double t) { return 90.0 + std::fmod(std::floor(t / 7.0), 2.0); };
     EXPECT_THAT(
-        found(
+        foundInSensors(
             aHealthyTrace().channel("road_speed_kmh", speed).set("output_w", 100.0, 130.0, 604.5)),
         SizeIs(1));
-    EXPECT_THAT(found(aHealthyTrace()
-                          .channel("road_speed_kmh",
-                                   [=](double t) { return t < 95 || t > 130 ? speed(t) : 0.0; })
-                          .set("distance_m", 94.0, 131.0, 2300.0)),
-                IsEmpty())
+    EXPECT_THAT(
+        foundInSensors(aHealthyTrace()
+                           .channel("road_speed_kmh",
+                                    [=](double t) { return t < 95 || t > 130 ? speed(t) : 0.0; })
+                           .set("distance_m", 94.0, 131.0, 2300.0)),
+        IsEmpty())
         << "a halt is none of it";
 }
 
 TEST(SensorLost, SeesASensorThatLeftOneSampleInTheRun)
 {
-    const auto events = found(aHealthyTrace().cut("wind_ms", 0.0, 300.0));
+    const auto events = foundInSensors(aHealthyTrace().cut("wind_ms", 0.0, 300.0));
     ASSERT_THAT(events, SizeIs(1));
     EXPECT_EQ(events[0].from_s, 0.0);
     EXPECT_EQ(events[0].to_s, 200.0);
@@ -184,10 +189,11 @@ TEST(SensorLost, SeesASensorThatLeftOneSampleInTheRun)
 TEST(SensorLost, SeesADeviceThatGivesPowerWithoutTurning)
 {
     const auto stopped = [](double to_s, double watts) {
-        return found(aHealthyTrace()
-                         .set("rotor_rpm", 100.0, to_s, 0.0)
-                         .edit("output_w", 100.0, to_s,
-                               [=](double t, double) { return watts + 0.01 * noise(t, 1); }));
+        return foundInSensors(aHealthyTrace()
+                                  .set("rotor_rpm", 100.0, to_s, 0.0)
+                                  .edit("output_w", 100.0, to_s, [=](double t, double) {
+                                      return watts + 0.01 * noise(t, 1);
+                                  }));
     };
     ASSERT_THAT(stopped(102.0, 500.0), SizeIs(1));
     EXPECT_EQ(stopped(102.0, 500.0)[0].detail, "rotor_rpm:zero");
@@ -199,26 +205,27 @@ TEST(SensorLost, SeesADeviceThatGivesPowerWithoutTurning)
 TEST(SensorLost, SpoilsTheRunWhoseConsumptionCameFromIt)
 {
     const auto lost = aHealthyTrace().cut("fuel_rate_l_per_h", 100.0, 110.0);
-    EXPECT_EQ(found(lost)[0].grade, Grade::doubtful) << "consumption was typed";
-    EXPECT_EQ(found(lost, fuelledFromTrace())[0].grade, Grade::spoils);
+    EXPECT_EQ(foundInSensors(lost)[0].grade, Grade::doubtful) << "consumption was typed";
+    EXPECT_EQ(foundInSensors(lost, fuelledFromTrace())[0].grade, Grade::spoils);
     auto counter = aHealthyTrace()
                        .channel("fuel_used_l", [](double t) { return 2.0 + 0.002 * t; })
                        .cut("fuel_rate_l_per_h", 100.0, 110.0);
-    EXPECT_EQ(found(counter, fuelledFromTrace())[0].grade, Grade::doubtful)
+    EXPECT_EQ(foundInSensors(counter, fuelledFromTrace())[0].grade, Grade::doubtful)
         << "the counter gave it, not the rate";
-    EXPECT_EQ(found(aHealthyTrace().cut("wind_ms", 100.0, 110.0), fuelledFromTrace())[0].grade,
-              Grade::doubtful);
+    EXPECT_EQ(
+        foundInSensors(aHealthyTrace().cut("wind_ms", 100.0, 110.0), fuelledFromTrace())[0].grade,
+        Grade::doubtful);
 }
 
 TEST(SensorLost, SeesAChannelThatIsEmptyForTheWholeRun)
 {
-    const auto events = found(aHealthyTrace().cut("wind_ms", -20.0, 300.0));
+    const auto events = foundInSensors(aHealthyTrace().cut("wind_ms", -20.0, 300.0));
     ASSERT_THAT(events, SizeIs(1));
     EXPECT_EQ(events[0].from_s, 0.0);
     EXPECT_EQ(events[0].to_s, 200.0);
-    EXPECT_THAT(found(aHealthyTrace()
-                          .channel("spare", [](double) { return 1.0; })
-                          .cut("spare", -20.0, 300.0)),
+    EXPECT_THAT(foundInSensors(aHealthyTrace()
+                                   .channel("spare", [](double) { return 1.0; })
+                                   .cut("spare", -20.0, 300.0)),
                 IsEmpty())
         << "no run has it";
 }
@@ -226,24 +233,27 @@ TEST(SensorLost, SeesAChannelThatIsEmptyForTheWholeRun)
 TEST(SensorLost, NotANumberIsNoSample)
 {
     const double nan = std::nan("");
-    const auto events = found(aHealthyTrace().set("wind_ms", 100.1, 109.9, nan));
+    const auto events = foundInSensors(aHealthyTrace().set("wind_ms", 100.1, 109.9, nan));
     ASSERT_THAT(events, SizeIs(1));
     EXPECT_NEAR(*events[0].value, 10.0, 1e-9);
     for (const std::string& name : aHealthyTrace().names())
-        for (const Finding& finding : screened(aHealthyTrace().set(name, 10, 190, nan)).findings)
+        for (const Finding& finding :
+             sensorsScreened(aHealthyTrace().set(name, 10, 190, nan)).findings)
             EXPECT_TRUE(!finding.value || std::isfinite(*finding.value)) << name;
 }
 
 TEST(SensorLost, SaysWhereItCannotLookForFrozenValues)
 {
-    EXPECT_EQ(whyNot(screened(aHealthyTrace().without("road_speed_kmh")), Rule::sensorLost)->what,
-              "road_speed_kmh");
+    EXPECT_EQ(
+        whyNot(sensorsScreened(aHealthyTrace().without("road_speed_kmh")), Rule::sensorLost)->what,
+        "road_speed_kmh");
 }
 
 TEST(TraceEndsEarly, NotesAFullMemoryCard)
 {
     const auto ending = [](double to_s) {
-        return findingsOf(screened(aHealthyTrace().cutAll(to_s, 300.0)), Rule::traceEndsEarly);
+        return findingsOf(sensorsScreened(aHealthyTrace().cutAll(to_s, 300.0)),
+                          Rule::traceEndsEarly);
     };
     EXPECT_THAT(ending(198.0), IsEmpty());
     ASSERT_THAT(ending(197.9), SizeIs(1));
@@ -253,5 +263,6 @@ TEST(TraceEndsEarly, NotesAFullMemoryCard)
     EXPECT_EQ(ending(197.9)[0].grade, Grade::note);
     core::Run endless = aRun();
     endless.duration_s.reset();
-    EXPECT_EQ(whyNot(screened(aHealthyTrace(), endless), Rule::traceEndsEarly)->what, "duration_s");
+    EXPECT_EQ(whyNot(sensorsScreened(aHealthyTrace(), endless), Rule::traceEndsEarly)->what,
+              "duration_s");
 }

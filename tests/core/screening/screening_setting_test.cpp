@@ -9,20 +9,20 @@
 
 using namespace bothways;
 using namespace bothways::core;
-using namespace bothways::core::testing;
+using namespace bothways::core::tests;
 using ::testing::IsEmpty;
 using ::testing::SizeIs;
 
 namespace {
 
-Screening screened(const TraceBuilder& trace)
+Screening settingScreened(const TraceBuilder& trace)
 {
     return screen(studyOf({aRun().device()}), Recordings().add(1, trace));
 }
 
-std::vector<Finding> found(Rule rule, const TraceBuilder& trace)
+std::vector<Finding> foundInSetting(Rule rule, const TraceBuilder& trace)
 {
-    return findingsOf(screened(trace), rule);
+    return findingsOf(settingScreened(trace), rule);
 }
 
 } // namespace
@@ -30,7 +30,7 @@ std::vector<Finding> found(Rule rule, const TraceBuilder& trace)
 TEST(SettingMismatch, SeesTheBladesAwayFromTheSetPoint)
 {
     const auto events =
-        found(Rule::settingMismatch, aHealthyTrace().set("setting", 70.0, 74.0, 16.4));
+        foundInSetting(Rule::settingMismatch, aHealthyTrace().set("setting", 70.0, 74.0, 16.4));
     ASSERT_THAT(events, SizeIs(1));
     EXPECT_NEAR(*events[0].value, -1.6, 1e-9);
     EXPECT_EQ(events[0].limit, 1.0);
@@ -42,21 +42,24 @@ TEST(SettingMismatch, SeesTheBladesAwayFromTheSetPoint)
 
 TEST(SettingMismatch, LeavesTheToleranceItselfAndAShortSwing)
 {
-    EXPECT_THAT(found(Rule::settingMismatch, aHealthyTrace().set("setting", 70.0, 90.0, 19.0)),
-                IsEmpty());
-    EXPECT_THAT(found(Rule::settingMismatch, aHealthyTrace().set("setting", 70.0, 71.9, 16.0)),
-                IsEmpty());
+    EXPECT_THAT(
+        foundInSetting(Rule::settingMismatch, aHealthyTrace().set("setting", 70.0, 90.0, 19.0)),
+        IsEmpty());
+    EXPECT_THAT(
+        foundInSetting(Rule::settingMismatch, aHealthyTrace().set("setting", 70.0, 71.9, 16.0)),
+        IsEmpty());
 }
 
 TEST(SettingMismatch, LooksAtTheLastSecondToo)
 {
     const auto events =
-        found(Rule::settingMismatch, aHealthyTrace().set("setting", 199.4, 300.0, 16.0));
+        foundInSetting(Rule::settingMismatch, aHealthyTrace().set("setting", 199.4, 300.0, 16.0));
     ASSERT_THAT(events, SizeIs(1)) << "0.6 s, but most of the last second";
     EXPECT_EQ(events[0].to_s, 200.0);
     EXPECT_NEAR(*events[0].value, -2.0, 1e-9);
-    EXPECT_THAT(found(Rule::settingMismatch, aHealthyTrace().set("setting", 199.7, 300.0, 16.0)),
-                IsEmpty());
+    EXPECT_THAT(
+        foundInSetting(Rule::settingMismatch, aHealthyTrace().set("setting", 199.7, 300.0, 16.0)),
+        IsEmpty());
 }
 
 TEST(SettingMismatch, ASetPointHoldsUntilTheNext)
@@ -74,16 +77,18 @@ TEST(SettingMismatch, ASetPointHoldsUntilTheNext)
 
 TEST(SettingMismatch, NeedsBothChannels)
 {
-    EXPECT_EQ(whyNot(screened(aHealthyTrace().without("setting")), Rule::settingMismatch)->what,
-              "setting");
-    EXPECT_EQ(whyNot(screened(aHealthyTrace().without("setting_set")), Rule::settingMismatch)->what,
+    EXPECT_EQ(
+        whyNot(settingScreened(aHealthyTrace().without("setting")), Rule::settingMismatch)->what,
+        "setting");
+    EXPECT_EQ(whyNot(settingScreened(aHealthyTrace().without("setting_set")), Rule::settingMismatch)
+                  ->what,
               "setting_set");
 }
 
 TEST(SettingChanged, SeesTheSetPointMoved)
 {
-    const auto events =
-        found(Rule::settingChanged, aHealthyTrace().set("setting_set", 150.0, 300.0, 20.0));
+    const auto events = foundInSetting(Rule::settingChanged,
+                                       aHealthyTrace().set("setting_set", 150.0, 300.0, 20.0));
     ASSERT_THAT(events, SizeIs(1));
     EXPECT_EQ(events[0].value, 2.0);
     EXPECT_NEAR(*events[0].from_s, 150.0, 1e-9);
@@ -93,18 +98,22 @@ TEST(SettingChanged, SeesTheSetPointMoved)
 
 TEST(SettingChanged, FiresAtTheToleranceAndNotBelow)
 {
-    EXPECT_THAT(found(Rule::settingChanged, aHealthyTrace().set("setting_set", 150.0, 300.0, 19.0)),
+    EXPECT_THAT(foundInSetting(Rule::settingChanged,
+                               aHealthyTrace().set("setting_set", 150.0, 300.0, 19.0)),
                 SizeIs(1));
-    EXPECT_THAT(found(Rule::settingChanged, aHealthyTrace().set("setting_set", 150.0, 300.0, 18.9)),
+    EXPECT_THAT(foundInSetting(Rule::settingChanged,
+                               aHealthyTrace().set("setting_set", 150.0, 300.0, 18.9)),
                 IsEmpty());
-    EXPECT_THAT(found(Rule::settingChanged, aHealthyTrace().set("setting_set", 150.0, 150.9, 25.0)),
+    EXPECT_THAT(foundInSetting(Rule::settingChanged,
+                               aHealthyTrace().set("setting_set", 150.0, 150.9, 25.0)),
                 IsEmpty());
 }
 
 TEST(SettingChanged, ComparesWithTheStartNotWithTheApproach)
 {
-    EXPECT_THAT(found(Rule::settingChanged, aHealthyTrace().set("setting_set", -10.0, -0.1, 25.0)),
-                IsEmpty());
+    EXPECT_THAT(
+        foundInSetting(Rule::settingChanged, aHealthyTrace().set("setting_set", -10.0, -0.1, 25.0)),
+        IsEmpty());
 }
 
 TEST(SettingChanged, IsNotCheckedWhereRecordedTooSlowly)
@@ -112,5 +121,6 @@ TEST(SettingChanged, IsNotCheckedWhereRecordedTooSlowly)
     const auto slow = TraceBuilder(0.5, -10.0, 200.0).channel("setting_set", [](double t) {
         return t < 100.0 ? 18.0 : 25.0;
     });
-    EXPECT_EQ(whyNot(screened(slow), Rule::settingChanged)->why, WhyNotChecked::recordedTooSlowly);
+    EXPECT_EQ(whyNot(settingScreened(slow), Rule::settingChanged)->why,
+              WhyNotChecked::recordedTooSlowly);
 }

@@ -15,12 +15,12 @@ using namespace bothways::core;
 
 namespace {
 
-struct Series {
+struct TimedValues {
     const char* name;
     std::vector<double> time_s, values;
 };
 
-std::vector<double> levelsBySorting(const Series& series, double half_s)
+std::vector<double> levelsBySorting(const TimedValues& series, double half_s)
 {
     std::vector<double> levels;
     for (const double at_s : series.time_s) {
@@ -33,16 +33,16 @@ std::vector<double> levelsBySorting(const Series& series, double half_s)
     return levels;
 }
 
-std::vector<Series> allSorts()
+std::vector<TimedValues> allSorts()
 {
     std::mt19937 random(7);
-    std::vector<Series> sorts = {{"noise", {}, {}},        {"slope", {}, {}},
-                                 {"two values", {}, {}},   {"step", {}, {}},
-                                 {"uneven times", {}, {}}, {"one sample", {}, {}}};
+    std::vector<TimedValues> sorts = {{"noise", {}, {}},        {"slope", {}, {}},
+                                      {"two values", {}, {}},   {"step", {}, {}},
+                                      {"uneven times", {}, {}}, {"one sample", {}, {}}};
     for (std::size_t i = 0; i < 1500; ++i) {
         const auto x = static_cast<double>(i);
         const double noise = std::ldexp(random(), -31) - 1.0;
-        for (Series& sort : sorts)
+        for (TimedValues& sort : sorts)
             sort.time_s.push_back(0.1 * x);
         sorts[0].values.push_back(noise);
         sorts[1].values.push_back(x + 0.5 * noise);
@@ -60,7 +60,7 @@ std::vector<Series> allSorts()
 
 TEST(SlidingLevel, LeavesABandWhereSortingEveryWindowSaysSo)
 {
-    for (const Series& series : allSorts()) {
+    for (const TimedValues& series : allSorts()) {
         const std::vector<double> levels = levelsBySorting(series, 2.5);
         const SlidingLevel level(series.time_s, series.values, 2.5);
         for (const auto& [low, high] :
@@ -75,7 +75,7 @@ TEST(SlidingLevel, LeavesABandWhereSortingEveryWindowSaysSo)
 
 TEST(SlidingLevel, ExtremesAreThoseOfSortingEveryWindow)
 {
-    for (const Series& series : allSorts()) {
+    for (const TimedValues& series : allSorts()) {
         const std::vector<double> levels = levelsBySorting(series, 2.5);
         const SlidingLevel level(series.time_s, series.values, 2.5);
         const std::size_t last = levels.size() - 1;
