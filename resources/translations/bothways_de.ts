@@ -168,1134 +168,6 @@ Fahrten %4 und %5: %6</translation>
     </message>
 </context>
 <context>
-    <name>Errors</name>
-    <message>
-        <source>there is no such file; expected %1</source>
-        <translation>die Datei gibt es nicht; erwartet wird %1</translation>
-    </message>
-    <message>
-        <source>is a directory; expected %1</source>
-        <translation>ist ein Ordner; erwartet wird %1</translation>
-    </message>
-    <message>
-        <source>cannot be read (no permission?); expected %1</source>
-        <translation>lässt sich nicht lesen (keine Berechtigung?); erwartet wird %1</translation>
-    </message>
-    <message>
-        <source>cannot be read: %1</source>
-        <translation>lässt sich nicht lesen: %1</translation>
-    </message>
-    <message>
-        <source>is larger than %1 MB; expected %2</source>
-        <translation>ist größer als %1&#xa0;MB; erwartet wird %2</translation>
-    </message>
-    <message>
-        <source>is empty; expected a study</source>
-        <translation>ist leer; erwartet wird eine Studie</translation>
-    </message>
-    <message>
-        <source>is no study; expected a file that Bothways made</source>
-        <translation>ist keine Studie; erwartet wird eine Datei, die Bothways angelegt hat</translation>
-    </message>
-    <message>
-        <source>is read-only; make it writable, or copy it to another place</source>
-        <translation>ist schreibgeschützt; machen Sie die Datei beschreibbar, oder kopieren Sie sie an einen anderen Ort</translation>
-    </message>
-    <message>
-        <source>lies in a folder that is read-only; copy it to another place</source>
-        <translation>liegt in einem schreibgeschützten Ordner; kopieren Sie die Datei an einen anderen Ort</translation>
-    </message>
-    <message>
-        <source>is an SQLite database, but not a study; expected a file that Bothways made</source>
-        <translation>ist eine SQLite-Datenbank, aber keine Studie; erwartet wird eine Datei, die Bothways angelegt hat</translation>
-    </message>
-    <message>
-        <source>was made by a newer Bothways (format %1; this one knows formats up to %2); it is left as it is</source>
-        <translation>stammt von einem neueren Bothways (Format %1; dieses kennt Formate bis %2); die Datei bleibt, wie sie ist</translation>
-    </message>
-    <message>
-        <source>is damaged: it has no format number</source>
-        <translation>ist beschädigt: Die Formatnummer fehlt</translation>
-    </message>
-    <message>
-        <source>is damaged (SQLite finds broken pages); restore it from a copy</source>
-        <translation>ist beschädigt (SQLite findet zerstörte Seiten); stellen Sie die Datei aus einer Kopie wieder her</translation>
-    </message>
-    <message>
-        <source>is damaged: its content is not what Bothways wrote last; restore it from a copy</source>
-        <translation>ist beschädigt: Der Inhalt ist nicht der, den Bothways zuletzt geschrieben hat; stellen Sie die Datei aus einer Kopie wieder her</translation>
-    </message>
-    <message>
-        <source>is damaged: %1 cannot be read; restore it from a copy</source>
-        <translation>ist beschädigt: %1 lässt sich nicht lesen; stellen Sie die Datei aus einer Kopie wieder her</translation>
-    </message>
-    <message>
-        <source>is damaged (%1); restore it from a copy</source>
-        <translation>ist beschädigt (%1); stellen Sie die Datei aus einer Kopie wieder her</translation>
-    </message>
-    <message>
-        <source>the disk is full; nothing was changed</source>
-        <translation>der Datenträger ist voll; nichts wurde geändert</translation>
-    </message>
-    <message>
-        <source>is being written by another program; nothing was changed</source>
-        <translation>wird gerade von einem anderen Programm beschrieben; nichts wurde geändert</translation>
-    </message>
-    <message>
-        <source>is being written by %1; close it there, or open it for reading</source>
-        <translation>wird gerade von %1 beschrieben; schließen Sie die Studie dort, oder öffnen Sie sie nur zum Lesen</translation>
-    </message>
-    <message>
-        <source>%1 (process %2, since %3)</source>
-        <translation>%1 (Prozess %2, seit %3)</translation>
-    </message>
-    <message>
-        <source>another program</source>
-        <translation>einem anderen Programm</translation>
-    </message>
-    <message>
-        <source>is read-only; nothing was changed</source>
-        <translation>ist schreibgeschützt; nichts wurde geändert</translation>
-    </message>
-    <message>
-        <source>cannot be read or written (%1); nothing was changed</source>
-        <translation>lässt sich nicht lesen oder schreiben (%1); nichts wurde geändert</translation>
-    </message>
-    <message>
-        <source>does not take this change (%1); nothing was changed</source>
-        <translation>nimmt diese Änderung nicht an (%1); nichts wurde geändert</translation>
-    </message>
-    <message>
-        <source>is open for reading only; nothing was changed</source>
-        <translation>ist nur zum Lesen geöffnet; nichts wurde geändert</translation>
-    </message>
-    <message>
-        <source>exists already; expected a name that is free</source>
-        <translation>gibt es schon; erwartet wird ein freier Name</translation>
-    </message>
-    <message>
-        <source>has no folder to lie in; expected one that exists</source>
-        <translation>liegt in einem Ordner, den es nicht gibt; erwartet wird ein vorhandener</translation>
-    </message>
-    <message>
-        <source>a study</source>
-        <translation>eine Studie</translation>
-    </message>
-    <message>
-        <source>a run sheet</source>
-        <translation>ein Fahrtenblatt</translation>
-    </message>
-    <message>
-        <source>No such file or directory</source>
-        <translation>Datei oder Ordner nicht gefunden</translation>
-    </message>
-    <message>
-        <source>Permission denied</source>
-        <translation>Zugriff verweigert</translation>
-    </message>
-    <message>
-        <source>No space left on device</source>
-        <translation>kein Platz mehr auf dem Datenträger</translation>
-    </message>
-    <message>
-        <source>Read-only file system</source>
-        <translation>schreibgeschütztes Dateisystem</translation>
-    </message>
-    <message>
-        <source>Input/output error</source>
-        <translation>Ein-/Ausgabefehler</translation>
-    </message>
-    <message>
-        <source>Is a directory</source>
-        <translation>ist ein Ordner</translation>
-    </message>
-    <message>
-        <source>the study has no such run</source>
-        <translation>die Studie hat keine solche Fahrt</translation>
-    </message>
-    <message>
-        <source>the study has no run %1</source>
-        <translation>die Studie hat keine Fahrt %1</translation>
-    </message>
-    <message>
-        <source>a study holds at most %1 runs</source>
-        <translation>eine Studie fasst höchstens %1 Fahrten</translation>
-    </message>
-    <message>
-        <source>run %1 has no consumption and cannot be counted</source>
-        <translation>Fahrt %1 hat keinen Verbrauch und kann nicht gewertet werden</translation>
-    </message>
-    <message>
-        <source>a run cannot be tied to itself</source>
-        <translation>eine Fahrt lässt sich nicht mit sich selbst verbinden</translation>
-    </message>
-    <message>
-        <source>run %1 is tied already; untie it first</source>
-        <translation>Fahrt %1 ist schon verbunden; lösen Sie sie zuerst</translation>
-    </message>
-    <message>
-        <source>run %1 is not tied by hand</source>
-        <translation>Fahrt %1 ist nicht von Hand verbunden</translation>
-    </message>
-    <message>
-        <source>%1 is no rule</source>
-        <translation>%1 ist keine Regel</translation>
-    </message>
-    <message>
-        <source>overruling a finding needs words</source>
-        <translation>einen Befund zurückzuweisen braucht eine Begründung</translation>
-    </message>
-    <message>
-        <source>there is nothing to undo</source>
-        <translation>es gibt nichts rückgängig zu machen</translation>
-    </message>
-    <message>
-        <source>there is nothing to redo</source>
-        <translation>es gibt nichts wiederherzustellen</translation>
-    </message>
-    <message>
-        <source>%1 is impossible; expected %2</source>
-        <translation>%1 ist unmöglich; erwartet wird %2</translation>
-    </message>
-    <message>
-        <source>a number</source>
-        <translation>eine Zahl</translation>
-    </message>
-    <message>
-        <source>a number above 0</source>
-        <translation>eine Zahl über 0</translation>
-    </message>
-    <message>
-        <source>a number above 0 and at most %1</source>
-        <translation>eine Zahl über 0 und höchstens %1</translation>
-    </message>
-    <message>
-        <source>a number from %1 to %2</source>
-        <translation>eine Zahl von %1 bis %2</translation>
-    </message>
-    <message>
-        <source>a number between %1 and %2</source>
-        <translation>eine Zahl zwischen %1 und %2</translation>
-    </message>
-    <message>
-        <source>a whole number from 1 to %1</source>
-        <translation>eine ganze Zahl von 1 bis %1</translation>
-    </message>
-    <message>
-        <source>seconds from the run&apos;s start</source>
-        <translation>Sekunden ab dem Start der Fahrt</translation>
-    </message>
-    <message>
-        <source>an accessory&apos;s name has small letters and no blanks</source>
-        <translation>der Name eines Nebenverbrauchers hat kleine Buchstaben und keine Leerzeichen</translation>
-    </message>
-    <message>
-        <source>expected a whole number from 1 to %1</source>
-        <translation>erwartet wird eine ganze Zahl von 1 bis %1</translation>
-    </message>
-    <message>
-        <source>expected seconds from the run&apos;s start</source>
-        <translation>erwartet werden Sekunden ab dem Start der Fahrt</translation>
-    </message>
-    <message>
-        <source>is empty; a counted run needs its consumption</source>
-        <translation>ist leer; eine gewertete Fahrt braucht ihren Verbrauch</translation>
-    </message>
-    <message>
-        <source>%1 is not above 0; expected a number above 0</source>
-        <translation>%1 liegt nicht über 0; erwartet wird eine Zahl über 0</translation>
-    </message>
-    <message>
-        <source>is not a finite number; expected a number above 0</source>
-        <translation>ist keine endliche Zahl; erwartet wird eine Zahl über 0</translation>
-    </message>
-    <message>
-        <source>%1 is not a finite number; expected %2</source>
-        <translation>%1 ist keine endliche Zahl; erwartet wird %2</translation>
-    </message>
-    <message>
-        <source>is empty; %1 needs a distance</source>
-        <translation>ist leer; %1 braucht eine Strecke</translation>
-    </message>
-    <message>
-        <source>%1 is impossible; expected a consumption from 0.0001 to 1000000 per 100 km</source>
-        <translation>%1 ist unmöglich; erwartet wird ein Verbrauch von 0,0001 bis 1000000 je 100&#xa0;km</translation>
-    </message>
-    <message>
-        <source>is empty; a discarded run needs a rule&apos;s name or &apos;other&apos;</source>
-        <translation>ist leer; eine verworfene Fahrt braucht den Namen einer Regel oder „other“</translation>
-    </message>
-    <message>
-        <source>is empty; the reason &apos;other&apos; needs words</source>
-        <translation>ist leer; der Grund „other“ braucht einen Beleg</translation>
-    </message>
-    <message>
-        <source>%1 is no reason; expected a rule&apos;s name or &apos;other&apos;</source>
-        <translation>%1 ist kein Grund; erwartet wird der Name einer Regel oder „other“</translation>
-    </message>
-    <message>
-        <source>is empty; expected a name</source>
-        <translation>ist leer; erwartet wird ein Name</translation>
-    </message>
-    <message>
-        <source>is not UTF-8 text</source>
-        <translation>ist kein UTF-8-Text</translation>
-    </message>
-    <message>
-        <source>expected seconds and a word for each mark</source>
-        <translation>erwartet werden zu jeder Marke Sekunden und ein Wort</translation>
-    </message>
-    <message>
-        <source>is not a name for a column of one&apos;s own</source>
-        <translation>ist kein Name für eine eigene Spalte</translation>
-    </message>
-    <message>
-        <source>is there twice</source>
-        <translation>kommt zweimal vor</translation>
-    </message>
-    <message>
-        <source>%1 is a third %2; expected %3 or %4</source>
-        <translation>%1 ist ein dritter Wert für %2; erwartet wird %3 oder %4</translation>
-    </message>
-    <message>
-        <source>%1 is given already in the study; expected another number</source>
-        <translation>%1 gibt es schon in der Studie; erwartet wird eine andere Nummer</translation>
-    </message>
-    <message>
-        <source>%1 is given already on line %2; expected another number</source>
-        <translation>%1 gibt es schon in Zeile %2; erwartet wird eine andere Nummer</translation>
-    </message>
-    <message>
-        <source>%1 is given already among these runs; expected another number</source>
-        <translation>%1 gibt es schon unter diesen Fahrten; erwartet wird eine andere Nummer</translation>
-    </message>
-    <message>
-        <source>fuel and kWh cannot be compared; expected one of them in a study</source>
-        <translation>Kraftstoff und kWh lassen sich nicht vergleichen; erwartet wird nur eines von beiden in einer Studie</translation>
-    </message>
-    <message>
-        <source>has no offset from UTC where the other runs have one; expected one like +02:00 or Z on all or on none</source>
-        <translation>hat keinen Abstand zu UTC, wo die anderen Fahrten einen haben; erwartet wird einer wie +02:00 oder Z bei allen oder bei keiner</translation>
-    </message>
-    <message>
-        <source>has an offset from UTC where the other runs have none; expected one on all or on none</source>
-        <translation>hat einen Abstand zu UTC, wo die anderen Fahrten keinen haben; erwartet wird einer bei allen oder bei keiner</translation>
-    </message>
-    <message>
-        <source>%1 is on one run alone; expected on exactly two, an out and a return run</source>
-        <translation>%1 steht bei nur einer Fahrt; erwartet wird es bei genau zweien, einer Hinfahrt und einer Rückfahrt</translation>
-    </message>
-    <message>
-        <source>%1 is on %2 runs; expected on exactly two, an out and a return run</source>
-        <translation>%1 steht bei %2 Fahrten; erwartet wird es bei genau zweien, einer Hinfahrt und einer Rückfahrt</translation>
-    </message>
-    <message>
-        <source>%1 ties two runs in one direction; expected an out and a return run</source>
-        <translation>%1 verbindet zwei Fahrten in einer Richtung; erwartet werden eine Hinfahrt und eine Rückfahrt</translation>
-    </message>
-    <message>
-        <source>%1 ties runs of two blocks; expected two of one block, without a switch or a new day between them</source>
-        <translation>%1 verbindet Fahrten zweier Blöcke; erwartet werden zwei aus einem Block, ohne Wechsel und ohne neuen Tag dazwischen</translation>
-    </message>
-    <message>
-        <source>%1 has a decimal comma; the other numbers of this sheet have a decimal point</source>
-        <translation>%1 hat ein Dezimalkomma; die anderen Zahlen dieses Blatts haben einen Dezimalpunkt</translation>
-    </message>
-    <message>
-        <source>%1 has a decimal point; the other numbers of this sheet have a decimal comma</source>
-        <translation>%1 hat einen Dezimalpunkt; die anderen Zahlen dieses Blatts haben ein Dezimalkomma</translation>
-    </message>
-    <message>
-        <source>%1 is no run number; expected a whole number from 1 to %2</source>
-        <translation>%1 ist keine Fahrtnummer; erwartet wird eine ganze Zahl von 1 bis %2</translation>
-    </message>
-    <message>
-        <source>%1 is unknown; expected &apos;typed&apos; or &apos;trace&apos;</source>
-        <translation>%1 ist unbekannt; erwartet wird „typed“ oder „trace“</translation>
-    </message>
-    <message>
-        <source>%1 is unknown; expected &apos;counted&apos; or &apos;discarded&apos;</source>
-        <translation>%1 ist unbekannt; erwartet wird „counted“ oder „discarded“</translation>
-    </message>
-    <message>
-        <source>%1 does not agree with the consumption; expected the same amount, as a number and a unit</source>
-        <translation>%1 stimmt nicht mit dem Verbrauch überein; erwartet wird dieselbe Menge als Zahl und Einheit</translation>
-    </message>
-    <message>
-        <source>%1 is given for a counted run; expected status &apos;discarded&apos;, or no reason</source>
-        <translation>%1 steht bei einer gewerteten Fahrt; erwartet wird der Status „discarded“ oder kein Grund</translation>
-    </message>
-    <message>
-        <source>is given for a counted run; expected status &apos;discarded&apos;, or none</source>
-        <translation>steht bei einer gewerteten Fahrt; erwartet wird der Status „discarded“ oder nichts</translation>
-    </message>
-    <message>
-        <source>is empty; expected a date and time like 2026-05-09T05:40:00 or a time of day like 05:40</source>
-        <translation>ist leer; erwartet werden Datum und Uhrzeit wie 2026-05-09T05:40:00 oder eine Uhrzeit wie 05:40</translation>
-    </message>
-    <message>
-        <source>%1 is no start; expected a date and time like 2026-05-09T05:40:00 or a time of day like 05:40</source>
-        <translation>%1 ist kein Start; erwartet werden Datum und Uhrzeit wie 2026-05-09T05:40:00 oder eine Uhrzeit wie 05:40</translation>
-    </message>
-    <message>
-        <source>%1 is a time of day where the lines before have a date and time; expected one form throughout</source>
-        <translation>%1 ist eine Uhrzeit, wo die Zeilen davor Datum und Uhrzeit haben; erwartet wird durchweg eine Form</translation>
-    </message>
-    <message>
-        <source>%1 is a date and time where the lines before have a time of day; expected one form throughout</source>
-        <translation>%1 sind Datum und Uhrzeit, wo die Zeilen davor eine Uhrzeit haben; erwartet wird durchweg eine Form</translation>
-    </message>
-    <message>
-        <source>%1 is earlier than the line before; expected times in driving order</source>
-        <translation>%1 ist früher als die Zeile davor; erwartet werden Zeiten in der Reihenfolge des Fahrens</translation>
-    </message>
-    <message>
-        <source>has no name but a value on line %1; expected a name in the header</source>
-        <translation>hat keinen Namen, aber einen Wert in Zeile %1; erwartet wird ein Name in der Kopfzeile</translation>
-    </message>
-    <message>
-        <source>%1 is no list of marks; expected seconds and a word for each, like: 31.2 passing_traffic lorry; 80 gust</source>
-        <translation>%1 ist keine Liste von Marken; erwartet werden Sekunden und je ein Wort, etwa: 31.2 passing_traffic lorry; 80 gust</translation>
-    </message>
-    <message>
-        <source>has a quote that never closes; expected a second one</source>
-        <translation>hat ein Anführungszeichen, das nie schließt; erwartet wird ein zweites</translation>
-    </message>
-    <message>
-        <source>has text after the closing quote; expected the next field (a quote within quotes is written twice)</source>
-        <translation>hat Text nach dem schließenden Anführungszeichen; erwartet wird das nächste Feld (ein Anführungszeichen innerhalb wird doppelt geschrieben)</translation>
-    </message>
-    <message>
-        <source>is beyond the header: %1 fields, expected at most %2 (a comma within a field needs quotes around it)</source>
-        <translation>liegt jenseits der Kopfzeile: %1 Felder, erwartet höchstens %2 (ein Komma in einem Feld braucht Anführungszeichen darum)</translation>
-    </message>
-    <message>
-        <source>is beyond the header: %1 fields, expected at most %2</source>
-        <translation>liegt jenseits der Kopfzeile: %1 Felder, erwartet höchstens %2</translation>
-    </message>
-    <message>
-        <source>is not UTF-8 text; expected the sheet to be saved as UTF-8</source>
-        <translation>ist kein UTF-8-Text; erwartet wird ein als UTF-8 gespeichertes Blatt</translation>
-    </message>
-    <message>
-        <source>is UTF-16 text; expected UTF-8</source>
-        <translation>ist UTF-16-Text; erwartet wird UTF-8</translation>
-    </message>
-    <message>
-        <source>is no text (it holds zero bytes); expected a run sheet in CSV form</source>
-        <translation>ist kein Text (die Datei enthält Nullbytes); erwartet wird ein Fahrtenblatt als CSV</translation>
-    </message>
-    <message>
-        <source>is there twice; expected one of each name</source>
-        <translation>kommt zweimal vor; erwartet wird jeder Name einmal</translation>
-    </message>
-    <message>
-        <source>says the same as &apos;%1&apos;; expected one of the two</source>
-        <translation>sagt dasselbe wie „%1“; erwartet wird eine von beiden</translation>
-    </message>
-    <message>
-        <source>is missing; expected it in the header</source>
-        <translation>fehlt; erwartet wird sie in der Kopfzeile</translation>
-    </message>
-    <message>
-        <source>is a second consumption beside &apos;%1&apos;; expected exactly one</source>
-        <translation>ist ein zweiter Verbrauch neben „%1“; erwartet wird genau einer</translation>
-    </message>
-    <message>
-        <source>needs a distance; expected a column distance_km or distance_mi</source>
-        <translation>braucht eine Strecke; erwartet wird eine Spalte distance_km oder distance_mi</translation>
-    </message>
-    <message>
-        <source>is missing; expected exactly one of l_per_100km, mpg_us, mpg_imp, km_per_l, kwh_per_100km, fuel_l, fuel_gal_us</source>
-        <translation>fehlt; erwartet wird genau eine von l_per_100km, mpg_us, mpg_imp, km_per_l, kwh_per_100km, fuel_l, fuel_gal_us</translation>
-    </message>
-    <message>
-        <source>is empty; expected a header line with the names of the columns</source>
-        <translation>ist leer; erwartet wird eine Kopfzeile mit den Namen der Spalten</translation>
-    </message>
-    <message>
-        <source>has a quote in the header that never closes, or text after one; expected names of columns</source>
-        <translation>hat in der Kopfzeile ein Anführungszeichen, das nie schließt, oder Text danach; erwartet werden Namen von Spalten</translation>
-    </message>
-    <message>
-        <source>is not UTF-8 text; expected a run sheet saved as UTF-8</source>
-        <translation>ist kein UTF-8-Text; erwartet wird ein als UTF-8 gespeichertes Fahrtenblatt</translation>
-    </message>
-    <message>
-        <source>is one run too many; expected at most %1 in a study</source>
-        <translation>ist eine Fahrt zu viel; erwartet werden höchstens %1 in einer Studie</translation>
-    </message>
-    <message>
-        <source>has no baseline %1; expected %2 or %3</source>
-        <translation>hat keine Referenz %1; erwartet wird %2 oder %3</translation>
-    </message>
-    <message>
-        <source>looks like %1; expected a run sheet in CSV form</source>
-        <translation>sieht nach %1 aus; erwartet wird ein Fahrtenblatt als CSV</translation>
-    </message>
-    <message>
-        <source>XML or HTML</source>
-        <translation>XML oder HTML</translation>
-    </message>
-    <message>
-        <source>is no header of a run sheet; expected names of columns like configuration, direction, start, l_per_100km</source>
-        <translation>ist kein Kopf eines Fahrtenblatts; erwartet werden Spaltennamen wie configuration, direction, start, l_per_100km</translation>
-    </message>
-    <message>
-        <source>has %1 numbers that the study has already; without this column the runs are numbered on from its last</source>
-        <translation>hat %1 Nummern, die die Studie schon hat; ohne diese Spalte werden die Fahrten ab deren letzter weiter nummeriert</translation>
-    </message>
-    <message>
-        <source>has times of day; expected a date (YYYY-MM-DD) with them</source>
-        <translation>enthält Uhrzeiten; erwartet wird ein Datum (JJJJ-MM-TT) dazu</translation>
-    </message>
-    <message>
-        <source>&apos;%1&apos; is not %2</source>
-        <translation>„%1“ ist nicht %2</translation>
-    </message>
-    <message>
-        <source>a date and time like 2026-05-09T05:40:00</source>
-        <translation>Datum und Uhrzeit wie 2026-05-09T05:40:00</translation>
-    </message>
-    <message>
-        <source>a time of day like 05:40 or 05:40:30</source>
-        <translation>eine Uhrzeit wie 05:40 oder 05:40:30</translation>
-    </message>
-    <message>
-        <source>a date like 2026-05-09</source>
-        <translation>ein Datum wie 2026-05-09</translation>
-    </message>
-    <message>
-        <source>&apos;%1&apos; is not permitted; expected %2</source>
-        <translation>„%1“ ist nicht erlaubt; erwartet wird %2</translation>
-    </message>
-    <message>
-        <source>petrol, e10, diesel or electric</source>
-        <translation>petrol, e10, diesel oder electric</translation>
-    </message>
-    <message>
-        <source>a date and time like 2026-05-09T05:20, or a time of day where the study has a date</source>
-        <translation>Datum und Uhrzeit wie 2026-05-09T05:20 oder, wo die Studie ein Datum hat, eine Uhrzeit</translation>
-    </message>
-    <message>
-        <source>letters A and B, both of them, like ABA</source>
-        <translation>eine Folge aus A und B, mit beiden, wie ABA</translation>
-    </message>
-    <message>
-        <source>a whole number of pairs a block</source>
-        <translation>eine ganze Zahl von Paaren je Block</translation>
-    </message>
-    <message>
-        <source>the accessory&apos;s name after the point</source>
-        <translation>der Name des Nebenverbrauchers nach dem Punkt</translation>
-    </message>
-    <message>
-        <source>watts and minutes above 0, like 300,10</source>
-        <translation>Watt und Minuten über 0, wie 300,10</translation>
-    </message>
-    <message>
-        <source>the sequence &apos;%1&apos; should be letters A and B, with both in it, like ABA or ABBA</source>
-        <translation>die Folge „%1“ sollte aus A und B bestehen, mit beiden darin, wie ABA oder ABBA</translation>
-    </message>
-    <message>
-        <source>the sequence has %1 letters; at most %2 are permitted</source>
-        <translation>die Folge hat %1 Buchstaben; höchstens %2 sind erlaubt</translation>
-    </message>
-    <message>
-        <source>%1: %2, %3, %4 given; low, middle and high must ascend</source>
-        <translation>%1: %2, %3, %4 angegeben; niedrig, mittel und hoch müssen aufsteigen</translation>
-    </message>
-    <message>
-        <source>a power of %1; more than %2 and less than 1 is needed</source>
-        <translation>eine Trennschärfe von %1; nötig ist mehr als %2 und weniger als 1</translation>
-    </message>
-    <message>
-        <source>alternator efficiency</source>
-        <translation>Wirkungsgrad der Lichtmaschine</translation>
-    </message>
-    <message>
-        <source>marginal engine efficiency</source>
-        <translation>Grenzwirkungsgrad des Motors</translation>
-    </message>
-    <message>
-        <source>generator efficiency</source>
-        <translation>Wirkungsgrad des Generators</translation>
-    </message>
-    <message>
-        <source>drive efficiency</source>
-        <translation>Wirkungsgrad des Antriebs</translation>
-    </message>
-    <message>
-        <source>%1 with %2 pairs a block leaves %3 degrees of freedom; at least %4 are needed, so more pairs</source>
-        <translation>%1 mit %2 Paaren je Block lässt %3 Freiheitsgrade; nötig sind mindestens %4, also mehr Paare</translation>
-    </message>
-    <message>
-        <source>the wanted effect should be more than 0 %</source>
-        <translation>der gesuchte Effekt sollte größer als 0&#xa0;% sein</translation>
-    </message>
-    <message>
-        <source>%1 with %2 pairs a block would still not detect %3 %: want less, or find less noise</source>
-        <translation>%1 mit %2 Paaren je Block würde %3&#xa0;% immer noch nicht nachweisen: Verlangen Sie weniger, oder finden Sie weniger Rauschen</translation>
-    </message>
-    <message>
-        <source>the hours on the road should be more than 0</source>
-        <translation>die Stunden auf der Straße sollten mehr als 0 sein</translation>
-    </message>
-    <message>
-        <source>%1 hours are too few: ABA with 2 pairs a block takes %2</source>
-        <translation>%1 Stunden sind zu wenig: ABA mit 2 Paaren je Block dauert %2</translation>
-    </message>
-    <message>
-        <source>%1; expected a recording in CSV, GPX or NMEA 0183</source>
-        <translation>%1; erwartet wird eine Aufzeichnung in CSV, GPX oder NMEA 0183</translation>
-    </message>
-    <message>
-        <source>there is no such file</source>
-        <translation>die Datei gibt es nicht</translation>
-    </message>
-    <message>
-        <source>is a directory</source>
-        <translation>ist ein Ordner</translation>
-    </message>
-    <message>
-        <source>is XML with &lt;%1&gt; outermost; expected &lt;gpx&gt;</source>
-        <translation>ist XML mit &lt;%1&gt; ganz außen; erwartet wird &lt;gpx&gt;</translation>
-    </message>
-    <message>
-        <source>is no well-formed GPX: %1</source>
-        <translation>ist kein wohlgeformtes GPX: %1</translation>
-    </message>
-    <message>
-        <source>%1 track points and none with a time and a place; expected a recorded track</source>
-        <translation>%1 Wegpunkte und keiner mit Zeit und Ort; erwartet wird ein aufgezeichneter Weg</translation>
-    </message>
-    <message>
-        <source>no track point; expected a recorded track</source>
-        <translation>kein Wegpunkt; erwartet wird ein aufgezeichneter Weg</translation>
-    </message>
-    <message>
-        <source>no sentence with a right checksum; expected NMEA 0183</source>
-        <translation>kein Satz mit richtiger Prüfsumme; erwartet wird NMEA 0183</translation>
-    </message>
-    <message>
-        <source>no RMC or GGA sentence with a time and a position; expected what a receiver with a fix sends</source>
-        <translation>kein RMC- oder GGA-Satz mit Zeit und Position; erwartet wird, was ein Empfänger mit Ortung sendet</translation>
-    </message>
-    <message>
-        <source>stopped before the end; nothing was imported</source>
-        <translation>vor dem Ende angehalten; nichts wurde importiert</translation>
-    </message>
-    <message>
-        <source>expected at least one part of the recording</source>
-        <translation>erwartet wird mindestens ein Teil der Aufzeichnung</translation>
-    </message>
-    <message>
-        <source>the study has no such recording</source>
-        <translation>die Studie hat keine solche Aufzeichnung</translation>
-    </message>
-    <message>
-        <source>the run has no trace</source>
-        <translation>die Fahrt hat keine Aufzeichnung</translation>
-    </message>
-    <message>
-        <source>a chunk of a recording has not as many rows as its times; restore it from a copy</source>
-        <translation>ein Stück einer Aufzeichnung hat nicht so viele Zeilen wie seine Zeiten; stellen Sie die Studie aus einer Kopie wieder her</translation>
-    </message>
-    <message>
-        <source>is empty; expected a recording in CSV</source>
-        <translation>ist leer; erwartet wird eine Aufzeichnung als CSV</translation>
-    </message>
-    <message>
-        <source>is a spreadsheet or an archive; expected a recording in CSV, plain text in UTF-8</source>
-        <translation>ist eine Tabellenkalkulation oder ein Archiv; erwartet wird eine Aufzeichnung als CSV, reiner Text in UTF-8</translation>
-    </message>
-    <message>
-        <source>is text in UTF-16; expected a recording in CSV, plain text in UTF-8</source>
-        <translation>ist Text in UTF-16; erwartet wird eine Aufzeichnung als CSV, reiner Text in UTF-8</translation>
-    </message>
-    <message>
-        <source>is a database; expected a recording in CSV, plain text in UTF-8</source>
-        <translation>ist eine Datenbank; erwartet wird eine Aufzeichnung als CSV, reiner Text in UTF-8</translation>
-    </message>
-    <message>
-        <source>is not text; expected a recording in CSV, plain text in UTF-8</source>
-        <translation>ist kein Text; erwartet wird eine Aufzeichnung als CSV, reiner Text in UTF-8</translation>
-    </message>
-    <message>
-        <source>more than %1 columns; expected %2 at most</source>
-        <translation>mehr als %1 Spalten; erwartet werden höchstens %2</translation>
-    </message>
-    <message>
-        <source>%1 columns; expected %2 at most</source>
-        <translation>%1 Spalten; erwartet werden höchstens %2</translation>
-    </message>
-    <message>
-        <source>a line of more than %1 MB; expected a recording in CSV</source>
-        <translation>eine Zeile von mehr als %1&#xa0;MB; erwartet wird eine Aufzeichnung als CSV</translation>
-    </message>
-    <message>
-        <source>a line of more than %1 KB, or a quote that is never closed; expected a recording in CSV</source>
-        <translation>eine Zeile von mehr als %1 KB oder ein Anführungszeichen, das nie schließt; erwartet wird eine Aufzeichnung als CSV</translation>
-    </message>
-    <message>
-        <source>a quote that is never closed; expected a &apos;&quot;&apos; at its end</source>
-        <translation>ein Anführungszeichen, das nie schließt; erwartet wird ein &quot; am Ende</translation>
-    </message>
-    <message>
-        <source>no header line with a column of time; expected names like &apos;time_s&apos; (seconds) or &apos;time&apos; (date and time), and channels</source>
-        <translation>keine Kopfzeile mit einer Zeitspalte; erwartet werden Namen wie „time_s“ (Sekunden) oder „time“ (Datum und Uhrzeit) und Kanäle</translation>
-    </message>
-    <message>
-        <source>a header and no rows; expected a recording</source>
-        <translation>eine Kopfzeile und keine Zeilen; erwartet wird eine Aufzeichnung</translation>
-    </message>
-    <message>
-        <source>no time that can be read in &apos;%1&apos; and %2 other rows, more than half of all; expected a column of time</source>
-        <translation>keine lesbare Zeit in „%1“ und %2 anderen Zeilen, mehr als der Hälfte; erwartet wird eine Zeitspalte</translation>
-    </message>
-    <message>
-        <source>no row with a time; expected a recording</source>
-        <translation>keine Zeile mit einer Zeit; erwartet wird eine Aufzeichnung</translation>
-    </message>
-    <message>
-        <source>no channel with a number in it; expected one at least</source>
-        <translation>kein Kanal mit einer Zahl darin; erwartet wird mindestens einer</translation>
-    </message>
-    <message>
-        <source>two columns for the channel &apos;%1&apos;</source>
-        <translation>zwei Spalten für den Kanal „%1“</translation>
-    </message>
-    <message>
-        <source>no column of time among %1; expected &apos;time_s&apos; (seconds) or &apos;time&apos; (date and time), or a mapping that names it</source>
-        <translation>keine Zeitspalte unter %1; erwartet wird „time_s“ (Sekunden) oder „time“ (Datum und Uhrzeit) oder eine Zuordnung, die sie nennt</translation>
-    </message>
-    <message>
-        <source>a column of dates and none of the time; expected &apos;time&apos; beside &apos;date&apos;</source>
-        <translation>eine Spalte mit Datum und keine mit Zeit; erwartet wird „time“ neben „date“</translation>
-    </message>
-    <message>
-        <source>column &apos;%1&apos;: &apos;%2&apos; is no time; expected seconds like 12.5, or a date and time like 2026-05-09T05:40:00</source>
-        <translation>Spalte „%1“: „%2“ ist keine Zeit; erwartet werden Sekunden wie 12.5 oder Datum und Uhrzeit wie 2026-05-09T05:40:00</translation>
-    </message>
-    <message>
-        <source>no channel beside the time; expected one at least</source>
-        <translation>kein Kanal neben der Zeit; erwartet wird mindestens einer</translation>
-    </message>
-    <message>
-        <source>run %1 starts at %2, the recording lasts from %3 to %4</source>
-        <translation>Fahrt %1 beginnt um %2, die Aufzeichnung dauert von %3 bis %4</translation>
-    </message>
-    <message>
-        <source>run %1 starts at %2, the recording lasts from %3 to %4; it would fit if the recorder&apos;s clock were %5 fast</source>
-        <translation>Fahrt %1 beginnt um %2, die Aufzeichnung dauert von %3 bis %4; es würde passen, wenn die Uhr des Loggers %5 vorginge</translation>
-    </message>
-    <message>
-        <source>run %1 starts at %2, the recording lasts from %3 to %4; it would fit if the recorder&apos;s clock were %5 slow</source>
-        <translation>Fahrt %1 beginnt um %2, die Aufzeichnung dauert von %3 bis %4; es würde passen, wenn die Uhr des Loggers %5 nachginge</translation>
-    </message>
-    <message>
-        <source>the recording tells the time in UTC and the study in local time; expected the local time&apos;s offset from UTC, like +02:00</source>
-        <translation>die Aufzeichnung nennt die Zeit in UTC und die Studie in Ortszeit; erwartet wird der Abstand der Ortszeit zu UTC, etwa +02:00</translation>
-    </message>
-    <message>
-        <source>the study has no runs to cut by; expected their times</source>
-        <translation>die Studie hat keine Fahrten, nach denen sich schneiden ließe; erwartet werden ihre Zeiten</translation>
-    </message>
-    <message>
-        <source>the recording has no clock; expected marks, positions or speed to cut by</source>
-        <translation>die Aufzeichnung hat keine Uhr; erwartet werden Marken, Positionen oder Geschwindigkeit zum Schneiden</translation>
-    </message>
-    <message>
-        <source>the recording has no clock; expected the date and time of its start</source>
-        <translation>die Aufzeichnung hat keine Uhr; erwartet werden Datum und Uhrzeit ihres Starts</translation>
-    </message>
-    <message>
-        <source>expected the run&apos;s start as a number of seconds</source>
-        <translation>erwartet wird der Start der Fahrt als eine Zahl von Sekunden</translation>
-    </message>
-    <message>
-        <source>expected a run&apos;s start as a number of seconds</source>
-        <translation>erwartet wird der Start einer Fahrt als eine Zahl von Sekunden</translation>
-    </message>
-    <message>
-        <source>column %1</source>
-        <translation>Spalte %1</translation>
-    </message>
-    <message>
-        <source>run %1</source>
-        <translation>Fahrt %1</translation>
-    </message>
-    <message>
-        <source>new run %1</source>
-        <translation>neue Fahrt %1</translation>
-    </message>
-    <message>
-        <source>the study has no configuration %1; expected %2</source>
-        <translation>die Studie hat keine Konfiguration %1; erwartet wird %2</translation>
-    </message>
-    <message>
-        <source>the study has no direction %1; expected %2</source>
-        <translation>die Studie hat keine Richtung %1; erwartet wird %2</translation>
-    </message>
-    <message>
-        <source>the study has no configuration yet</source>
-        <translation>die Studie hat noch keine Konfiguration</translation>
-    </message>
-    <message>
-        <source>the study has no direction yet</source>
-        <translation>die Studie hat noch keine Richtung</translation>
-    </message>
-    <message>
-        <source>expected a new name for configuration %1, on one line</source>
-        <translation>erwartet wird ein neuer Name für die Konfiguration %1, in einer Zeile</translation>
-    </message>
-    <message>
-        <source>expected a new name for direction %1, on one line</source>
-        <translation>erwartet wird ein neuer Name für die Richtung %1, in einer Zeile</translation>
-    </message>
-    <message>
-        <source>both configurations would be %1; expected two names</source>
-        <translation>beide Konfigurationen hießen dann %1; erwartet werden zwei Namen</translation>
-    </message>
-    <message>
-        <source>both directions would be %1; expected two names</source>
-        <translation>beide Richtungen hießen dann %1; erwartet werden zwei Namen</translation>
-    </message>
-    <message>
-        <source>both gates are the same place; expected one at each end of the stretch</source>
-        <translation>beide Tore sind derselbe Ort; erwartet wird eines an jedem Ende der Messstrecke</translation>
-    </message>
-    <message>
-        <source>run %1 is given two parts; expected one</source>
-        <translation>Fahrt %1 bekommt zwei Teile; erwartet wird einer</translation>
-    </message>
-    <message>
-        <source>the gates are %1 m apart and reach %2 m to each side; expected a stretch that is longer than that</source>
-        <translation>die Tore liegen %1&#xa0;m auseinander und reichen %2&#xa0;m nach jeder Seite; erwartet wird eine Messstrecke, die länger ist</translation>
-    </message>
-    <message>
-        <source>the gates reach %1 m to each side; expected more than 0 and at most %2 m</source>
-        <translation>die Tore reichen %1&#xa0;m nach jeder Seite; erwartet werden mehr als 0 und höchstens %2&#xa0;m</translation>
-    </message>
-    <message>
-        <source>the latitude of the start gate is %1; expected degrees from -90 to 90</source>
-        <translation>die Breite des Starttors ist %1; erwartet werden Grad von -90 bis 90</translation>
-    </message>
-    <message>
-        <source>the latitude of the end gate is %1; expected degrees from -90 to 90</source>
-        <translation>die Breite des Endtors ist %1; erwartet werden Grad von -90 bis 90</translation>
-    </message>
-    <message>
-        <source>the longitude of the start gate is %1; expected degrees from -180 to 180</source>
-        <translation>die Länge des Starttors ist %1; erwartet werden Grad von -180 bis 180</translation>
-    </message>
-    <message>
-        <source>the longitude of the end gate is %1; expected degrees from -180 to 180</source>
-        <translation>die Länge des Endtors ist %1; erwartet werden Grad von -180 bis 180</translation>
-    </message>
-</context>
-<context>
-    <name>FindingWords</name>
-    <message>
-        <source>accessory load changed</source>
-        <translation>Verbraucherlast geändert</translation>
-    </message>
-    <message>
-        <source>timed accessory dropped out</source>
-        <translation>Zeitschaltung schaltete ab</translation>
-    </message>
-    <message>
-        <source>over-speed</source>
-        <translation>Überdrehzahl</translation>
-    </message>
-    <message>
-        <source>load lost</source>
-        <translation>Last verloren</translation>
-    </message>
-    <message>
-        <source>drive slipped</source>
-        <translation>Antrieb rutschte</translation>
-    </message>
-    <message>
-        <source>output dropped</source>
-        <translation>Leistung abgefallen</translation>
-    </message>
-    <message>
-        <source>setting not as set</source>
-        <translation>Einstellung weicht ab</translation>
-    </message>
-    <message>
-        <source>setting changed</source>
-        <translation>Einstellung geändert</translation>
-    </message>
-    <message>
-        <source>vibration</source>
-        <translation>Vibration</translation>
-    </message>
-    <message>
-        <source>road speed off target</source>
-        <translation>Zielgeschwindigkeit verfehlt</translation>
-    </message>
-    <message>
-        <source>run interrupted</source>
-        <translation>Fahrt unterbrochen</translation>
-    </message>
-    <message>
-        <source>not yet cruising</source>
-        <translation>noch nicht auf Tempo</translation>
-    </message>
-    <message>
-        <source>wrong distance</source>
-        <translation>falsche Streckenlänge</translation>
-    </message>
-    <message>
-        <source>passing traffic</source>
-        <translation>Verkehr</translation>
-    </message>
-    <message>
-        <source>sensor lost</source>
-        <translation>Sensor ausgefallen</translation>
-    </message>
-    <message>
-        <source>recording ends early</source>
-        <translation>Aufzeichnung endet zu früh</translation>
-    </message>
-    <message>
-        <source>battery not balanced</source>
-        <translation>Batterie nicht ausgeglichen</translation>
-    </message>
-    <message>
-        <source>warming up</source>
-        <translation>Warmlauf</translation>
-    </message>
-    <message>
-        <source>same run twice</source>
-        <translation>Fahrt doppelt</translation>
-    </message>
-    <message>
-        <source>adjusted during the run</source>
-        <translation>während der Fahrt verstellt</translation>
-    </message>
-    <message>
-        <source>other reason</source>
-        <translation>anderer Grund</translation>
-    </message>
-    <message>
-        <source>note</source>
-        <comment>grade of a finding</comment>
-        <translation>Hinweis</translation>
-    </message>
-    <message>
-        <source>doubtful</source>
-        <comment>grade of a finding</comment>
-        <translation>zweifelhaft</translation>
-    </message>
-    <message>
-        <source>spoils the run</source>
-        <comment>grade of a finding</comment>
-        <translation>unbrauchbar</translation>
-    </message>
-    <message>
-        <source>an unknown amount</source>
-        <translation>unbekannt viel</translation>
-    </message>
-    <message>
-        <source>from %1 to %2&#xa0;s</source>
-        <translation>von %1 bis %2&#xa0;s</translation>
-    </message>
-    <message>
-        <source>at %1&#xa0;s</source>
-        <translation>bei %1&#xa0;s</translation>
-    </message>
-    <message>
-        <source>limit %1&#xa0;%2</source>
-        <translation>Grenze %1 %2</translation>
-    </message>
-    <message>
-        <source>an unknown</source>
-        <translation>unbekannt viele</translation>
-    </message>
-    <message>
-        <source>the rotor reached %1&#xa0;rpm and was too fast for %2&#xa0;s, delivering %3&#xa0;W just before</source>
-        <translation>der Rotor erreichte %1&#xa0;U/min und war %2&#xa0;s lang zu schnell; unmittelbar davor gab er %3&#xa0;W ab</translation>
-    </message>
-    <message>
-        <source>the rotor reached %1&#xa0;rpm and was too fast for %2&#xa0;s</source>
-        <translation>der Rotor erreichte %1&#xa0;U/min und war %2&#xa0;s lang zu schnell</translation>
-    </message>
-    <message>
-        <source>the rotor reached %1&#xa0;rpm</source>
-        <translation>der Rotor erreichte %1&#xa0;U/min</translation>
-    </message>
-    <message>
-        <source>road speed was %1&#xa0;% below the target</source>
-        <translation>die Geschwindigkeit lag %1&#xa0;% unter dem Ziel</translation>
-    </message>
-    <message>
-        <source>road speed was %1&#xa0;% above the target</source>
-        <translation>die Geschwindigkeit lag %1&#xa0;% über dem Ziel</translation>
-    </message>
-    <message>
-        <source>stopped or crawled: down to %1</source>
-        <translation>angehalten oder gekrochen: bis hinab auf %1</translation>
-    </message>
-    <message>
-        <source>counting began before the vehicle was cruising: %1&#xa0;% below the target speed</source>
-        <translation>die Messung begann, bevor das Fahrzeug gleichmäßig fuhr: %1&#xa0;% unter der Zielgeschwindigkeit</translation>
-    </message>
-    <message>
-        <source>counting began before the vehicle was cruising: %1&#xa0;% above the target speed</source>
-        <translation>die Messung begann, bevor das Fahrzeug gleichmäßig fuhr: %1&#xa0;% über der Zielgeschwindigkeit</translation>
-    </message>
-    <message>
-        <source>the distance is %1&#xa0;% shorter than the stretch</source>
-        <translation>die Strecke ist %1&#xa0;% kürzer als die Messstrecke</translation>
-    </message>
-    <message>
-        <source>the distance is %1&#xa0;% longer than the stretch</source>
-        <translation>die Strecke ist %1&#xa0;% länger als die Messstrecke</translation>
-    </message>
-    <message>
-        <source>a gust or a passing vehicle: %1 times the usual scatter</source>
-        <translation>eine Böe oder ein vorbeifahrendes Fahrzeug: das %1-Fache der üblichen Streuung</translation>
-    </message>
-    <message>
-        <source>passing traffic was noted</source>
-        <translation>vorbeifahrender Verkehr wurde notiert</translation>
-    </message>
-    <message>
-        <source>no true reading for %1&#xa0;s</source>
-        <translation>%1&#xa0;s lang kein glaubhafter Messwert</translation>
-    </message>
-    <message>
-        <source>the recording stops %1&#xa0;s before the run does</source>
-        <translation>die Aufzeichnung endet %1&#xa0;s vor der Fahrt</translation>
-    </message>
-    <message>
-        <source>the battery ended %1&#xa0;V lower than it began: fuel was borrowed from it</source>
-        <translation>die Batterie endete %1&#xa0;V niedriger, als sie begann: Kraftstoff wurde aus ihr geborgt</translation>
-    </message>
-    <message>
-        <source>the battery ended %1&#xa0;V higher than it began: fuel went into charging it</source>
-        <translation>die Batterie endete %1&#xa0;V höher, als sie begann: Kraftstoff floss in ihre Ladung</translation>
-    </message>
-    <message>
-        <source>began %1&#xa0;min after the cold start; warming up bends the drift, and no design takes that out</source>
-        <translation>begann %1&#xa0;min nach dem Kaltstart; der Warmlauf krümmt die Drift, und kein Versuchsplan rechnet das heraus</translation>
-    </message>
-    <message>
-        <source>same start, direction and consumption as run %1: typed twice?</source>
-        <translation>Start, Richtung und Verbrauch wie bei Fahrt %1: doppelt eingegeben?</translation>
-    </message>
-    <message>
-        <source>something was adjusted during the run</source>
-        <translation>während der Fahrt wurde etwas verstellt</translation>
-    </message>
-    <message>
-        <source>the accessory load was %1&#xa0;W lower than it should be</source>
-        <translation>die Nebenverbraucherlast war %1&#xa0;W niedriger, als sie sein sollte</translation>
-    </message>
-    <message>
-        <source>the accessory load was %1&#xa0;W higher than it should be</source>
-        <translation>die Nebenverbraucherlast war %1&#xa0;W höher, als sie sein sollte</translation>
-    </message>
-    <message>
-        <source>“%1” (%2&#xa0;W) switched itself off</source>
-        <translation>„%1“ (%2&#xa0;W) hat sich selbst abgeschaltet</translation>
-    </message>
-    <message>
-        <source>“%1” (%2&#xa0;W) had switched itself off before the run</source>
-        <translation>„%1“ (%2&#xa0;W) hatte sich schon vor der Fahrt abgeschaltet</translation>
-    </message>
-    <message>
-        <source>a timed accessory</source>
-        <translation>ein Nebenverbraucher mit Zeitschaltung</translation>
-    </message>
-    <message>
-        <source>the device turned without load, up to %1&#xa0;rpm: an open circuit, or the belt is off</source>
-        <translation>das Gerät drehte ohne Last, bis zu %1&#xa0;U/min: ein offener Stromkreis, oder der Riemen ist ab</translation>
-    </message>
-    <message>
-        <source>the drive slipped: the generator was %1&#xa0;% too slow for its rotor</source>
-        <translation>der Antrieb rutschte: der Generator war %1&#xa0;% zu langsam für seinen Rotor</translation>
-    </message>
-    <message>
-        <source>the drive slipped: the generator was %1&#xa0;% too fast for its rotor</source>
-        <translation>der Antrieb rutschte: der Generator war %1&#xa0;% zu schnell für seinen Rotor</translation>
-    </message>
-    <message>
-        <source>output fell by %1&#xa0;% and stayed there</source>
-        <translation>die Abgabeleistung fiel um %1&#xa0;% und blieb dort</translation>
-    </message>
-    <message>
-        <source>the setting was measured %1° below the one set</source>
-        <translation>die gemessene Einstellung lag %1° unter der vorgegebenen</translation>
-    </message>
-    <message>
-        <source>the setting was measured %1° above the one set</source>
-        <translation>die gemessene Einstellung lag %1° über der vorgegebenen</translation>
-    </message>
-    <message>
-        <source>the setting was moved by %1° during the run</source>
-        <translation>die Einstellung wurde während der Fahrt um %1° verändert</translation>
-    </message>
-    <message>
-        <source>vibration up to %1&#xa0;m/s²</source>
-        <translation>Vibration bis %1&#xa0;m/s²</translation>
-    </message>
-    <message>
-        <source>%1 (%2)</source>
-        <extracomment>a finding, and where it was and which limit it broke</extracomment>
-        <translation>%1 (%2)</translation>
-    </message>
-    <message>
-        <source>the run has no recording</source>
-        <translation>die Fahrt hat keine Aufzeichnung</translation>
-    </message>
-    <message>
-        <source>not recorded</source>
-        <translation>nicht aufgezeichnet</translation>
-    </message>
-    <message>
-        <source>no limit is set</source>
-        <translation>keine Grenze gesetzt</translation>
-    </message>
-    <message>
-        <source>not noted</source>
-        <translation>nicht notiert</translation>
-    </message>
-    <message>
-        <source>recorded too slowly</source>
-        <translation>zu langsam aufgezeichnet</translation>
-    </message>
-    <message>
-        <source>the channel does not vary</source>
-        <translation>der Kanal ändert sich nicht</translation>
-    </message>
-    <message>
-        <source>its switch-on time is not noted</source>
-        <translation>sein Einschaltzeitpunkt ist nicht notiert</translation>
-    </message>
-    <message>
-        <source>%1 was not checked: %2</source>
-        <extracomment>a rule, and why it was not checked</extracomment>
-        <translation>%1 – nicht geprüft: %2</translation>
-    </message>
-    <message>
-        <source>%1 was not checked: %2 (%3)</source>
-        <extracomment>a rule, why it was not checked, and what is missing</extracomment>
-        <translation>%1 – nicht geprüft: %2 (%3)</translation>
-    </message>
-    <message>
-        <source>Of %1 runs that reached %2&#xa0;W, %3 oversped (%4 to %5&#xa0;% of such runs, at the study&apos;s confidence). Each time just above that output: that hints at a slipping drive or a current limit. It is a hint, not a fact.</source>
-        <translation>Von %1 Fahrten, die %2&#xa0;W erreichten, ging bei %3 der Rotor über die Drehzahlgrenze (%4 bis %5&#xa0;% solcher Fahrten, auf dem Vertrauensniveau der Studie). Jedes Mal knapp über dieser Leistung: Das deutet auf einen rutschenden Antrieb oder eine Strombegrenzung. Es ist ein Anhaltspunkt, keine Tatsache.</translation>
-    </message>
-    <message>
-        <source>Of %1 runs that reached %2&#xa0;W, %3 oversped (%4 to %5&#xa0;% of such runs, at the study&apos;s confidence). Not each time, so output alone does not explain it.</source>
-        <translation>Von %1 Fahrten, die %2&#xa0;W erreichten, ging bei %3 der Rotor über die Drehzahlgrenze (%4 bis %5&#xa0;% solcher Fahrten, auf dem Vertrauensniveau der Studie). Nicht jedes Mal, also erklärt die Leistung allein es nicht.</translation>
-    </message>
-</context>
-<context>
     <name>Handbook</name>
     <message>
         <source>%1: %2</source>
@@ -1314,370 +186,15 @@ Fahrten %4 und %5: %6</translation>
     </message>
 </context>
 <context>
-    <name>History</name>
-    <message>
-        <source>Study made</source>
-        <translation>Studie angelegt</translation>
-    </message>
-    <message>
-        <source>Run added</source>
-        <translation>Fahrt hinzugefügt</translation>
-    </message>
-    <message>
-        <source>Run changed</source>
-        <translation>Fahrt geändert</translation>
-    </message>
-    <message>
-        <source>Run removed</source>
-        <translation>Fahrt entfernt</translation>
-    </message>
-    <message>
-        <source>Discarded</source>
-        <translation>Verworfen</translation>
-    </message>
-    <message>
-        <source>Counted again</source>
-        <translation>Wieder gewertet</translation>
-    </message>
-    <message>
-        <source>Pair tied</source>
-        <translation>Paar verbunden</translation>
-    </message>
-    <message>
-        <source>Pair untied</source>
-        <translation>Paar gelöst</translation>
-    </message>
-    <message>
-        <source>Study properties</source>
-        <translation>Eigenschaften der Studie</translation>
-    </message>
-    <message>
-        <source>Run sheet imported</source>
-        <translation>Fahrtenblatt importiert</translation>
-    </message>
-    <message>
-        <source>Finding overruled</source>
-        <translation>Befund zurückgewiesen</translation>
-    </message>
-    <message>
-        <source>Verdict looked at</source>
-        <translation>Urteil angesehen</translation>
-    </message>
-    <message>
-        <source>Blind screening</source>
-        <translation>Blinde Sichtung</translation>
-    </message>
-    <message>
-        <source>Undone</source>
-        <translation>Rückgängig gemacht</translation>
-    </message>
-    <message>
-        <source>Done again</source>
-        <translation>Wiederhergestellt</translation>
-    </message>
-    <message>
-        <source>%1: %2</source>
-        <translation>%1: %2</translation>
-    </message>
-    <message>
-        <source>Recording imported</source>
-        <translation>Aufzeichnung importiert</translation>
-    </message>
-    <message>
-        <source>Recording given to a run</source>
-        <translation>Aufzeichnung einer Fahrt zugeordnet</translation>
-    </message>
-    <message>
-        <source>Recording taken from a run</source>
-        <translation>Aufzeichnung von einer Fahrt gelöst</translation>
-    </message>
-    <message>
-        <source>Recording cut into runs</source>
-        <translation>Aufzeichnung in Fahrten geschnitten</translation>
-    </message>
-    <message>
-        <source>Recording dropped</source>
-        <translation>Aufzeichnung entfernt</translation>
-    </message>
-    <message>
-        <source>Renamed</source>
-        <translation>Umbenannt</translation>
-    </message>
-    <message>
-        <source>%1: %2 rows, %3 channels, run %4</source>
-        <translation>%1: %2 Zeilen, %3 Kanäle, Fahrt %4</translation>
-    </message>
-    <message>
-        <source>%1: %2 rows, %3 channels, runs %4</source>
-        <translation>%1: %2 Zeilen, %3 Kanäle, Fahrten %4</translation>
-    </message>
-    <message>
-        <source>%1: %2 rows, %3 channels</source>
-        <translation>%1: %2 Zeilen, %3 Kanäle</translation>
-    </message>
-    <message>
-        <source>%1: %2 runs</source>
-        <translation>%1: %2 Fahrten</translation>
-    </message>
-    <message>
-        <source>run %1</source>
-        <translation>Fahrt %1</translation>
-    </message>
-    <message>
-        <source>runs %1</source>
-        <translation>Fahrten %1</translation>
-    </message>
-</context>
-<context>
-    <name>ImportReport</name>
-    <message>
-        <source>GPX track points: position, speed and distance come from them.</source>
-        <translation>GPX-Wegpunkte: Position, Geschwindigkeit und Strecke stammen aus ihnen.</translation>
-    </message>
-    <message>
-        <source>NMEA sentences: position, speed and distance come from them.</source>
-        <translation>NMEA-Sätze: Position, Geschwindigkeit und Strecke stammen aus ihnen.</translation>
-    </message>
-    <message numerus="yes">
-        <source>%n column(s)</source>
-        <translation>
-            <numerusform>%n Spalte</numerusform>
-            <numerusform>%n Spalten</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>parted by semicolons</source>
-        <translation>durch Semikolon getrennt</translation>
-    </message>
-    <message>
-        <source>parted by tabs</source>
-        <translation>durch Tabulator getrennt</translation>
-    </message>
-    <message>
-        <source>parted by commas</source>
-        <translation>durch Komma getrennt</translation>
-    </message>
-    <message>
-        <source>decimal commas</source>
-        <translation>Dezimalkomma</translation>
-    </message>
-    <message>
-        <source>decimal points</source>
-        <translation>Dezimalpunkt</translation>
-    </message>
-    <message>
-        <source>CSV: %1 %2, %3.</source>
-        <extracomment>number of columns, how they are parted, the decimal sign</extracomment>
-        <translation>CSV: %1 %2, %3.</translation>
-    </message>
-    <message numerus="yes">
-        <source>%n row(s) came in,</source>
-        <translation>
-            <numerusform>%n Zeile eingelesen,</numerusform>
-            <numerusform>%n Zeilen eingelesen,</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%1 long, with %n channel(s).</source>
-        <translation>
-            <numerusform>%1 lang, mit %n Kanal.</numerusform>
-            <numerusform>%1 lang, mit %n Kanälen.</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>The mapping kept for this header was used.</source>
-        <translation>Die für diese Kopfzeile gemerkte Zuordnung wurde benutzt.</translation>
-    </message>
-    <message>
-        <source>Clocks: %1.</source>
-        <translation>Uhren: %1.</translation>
-    </message>
-    <message numerus="yes">
-        <source>%n gap(s), the longest %1 s.</source>
-        <translation>
-            <numerusform>%n Lücke, die längste %1&#xa0;s.</numerusform>
-            <numerusform>%n Lücken, die längste %1&#xa0;s.</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>Left out, as it holds no number: %1.</source>
-        <translation>Weggelassen, weil keine Zahl darin steht: %1.</translation>
-    </message>
-    <message>
-        <source>%1: %2</source>
-        <extracomment>the place of a fault in a file, and the fault</extracomment>
-        <translation>%1: %2</translation>
-    </message>
-    <message numerus="yes">
-        <source>%n row(s) without a readable time left out.</source>
-        <translation>
-            <numerusform>%n Zeile ohne lesbare Zeit weggelassen.</numerusform>
-            <numerusform>%n Zeilen ohne lesbare Zeit weggelassen.</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n row(s) with the time of the row before left out.</source>
-        <translation>
-            <numerusform>%n Zeile mit der Zeit der vorigen Zeile weggelassen.</numerusform>
-            <numerusform>%n Zeilen mit der Zeit der vorigen Zeile weggelassen.</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n row(s) that fell back in time left out.</source>
-        <translation>
-            <numerusform>%n Zeile mit rückwärts springender Zeit weggelassen.</numerusform>
-            <numerusform>%n Zeilen mit rückwärts springender Zeit weggelassen.</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>The clock was set %n time(s); what follows was joined on.</source>
-        <translation>
-            <numerusform>Die Uhr wurde %n-mal gestellt; was folgt, wurde angeschlossen.</numerusform>
-            <numerusform>Die Uhr wurde %n-mal gestellt; was folgt, wurde angeschlossen.</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>The rate of rows changes %n time(s).</source>
-        <translation>
-            <numerusform>Der Takt der Zeilen ändert sich %n-mal.</numerusform>
-            <numerusform>Der Takt der Zeilen ändert sich %n-mal.</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n time(s) without a position.</source>
-        <translation>
-            <numerusform>%n Zeitpunkt ohne Position.</numerusform>
-            <numerusform>%n Zeitpunkte ohne Position.</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n track point(s) that are nowhere on Earth left out.</source>
-        <translation>
-            <numerusform>%n Wegpunkt, der nirgends auf der Erde liegt, weggelassen.</numerusform>
-            <numerusform>%n Wegpunkte, die nirgends auf der Erde liegen, weggelassen.</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n sentence(s) with a wrong checksum left out.</source>
-        <translation>
-            <numerusform>%n Satz mit falscher Prüfsumme weggelassen.</numerusform>
-            <numerusform>%n Sätze mit falscher Prüfsumme weggelassen.</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n empty cell(s).</source>
-        <translation>
-            <numerusform>%n leere Zelle.</numerusform>
-            <numerusform>%n leere Zellen.</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n cell(s) that are no number, taken as empty.</source>
-        <translation>
-            <numerusform>%n Zelle, die keine Zahl ist, als leer genommen.</numerusform>
-            <numerusform>%n Zellen, die keine Zahl sind, als leer genommen.</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n row(s) with too few cells.</source>
-        <translation>
-            <numerusform>%n Zeile mit zu wenigen Zellen.</numerusform>
-            <numerusform>%n Zeilen mit zu wenigen Zellen.</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n row(s) with too many cells.</source>
-        <translation>
-            <numerusform>%n Zeile mit zu vielen Zellen.</numerusform>
-            <numerusform>%n Zeilen mit zu vielen Zellen.</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>The last line is cut short and was left out.</source>
-        <translation>Die letzte Zeile ist abgeschnitten und wurde weggelassen.</translation>
-    </message>
-</context>
-<context>
     <name>NumberWords</name>
-    <message>
-        <source>%1&#xa0;%</source>
-        <translation>%1&#xa0;%</translation>
-    </message>
-    <message>
-        <source>%1&#xa0;% less</source>
-        <extracomment>a change of consumption, as part of a sentence</extracomment>
-        <translation>%1&#xa0;% weniger</translation>
-    </message>
-    <message>
-        <source>%1&#xa0;% more</source>
-        <extracomment>a change of consumption, as part of a sentence</extracomment>
-        <translation>%1&#xa0;% mehr</translation>
-    </message>
-    <message>
-        <source>%1 to %2&#xa0;% less</source>
-        <extracomment>an interval, small to large</extracomment>
-        <translation>%1 bis %2&#xa0;% weniger</translation>
-    </message>
-    <message>
-        <source>%1 to %2&#xa0;% more</source>
-        <extracomment>an interval, small to large</extracomment>
-        <translation>%1 bis %2&#xa0;% mehr</translation>
-    </message>
-    <message>
-        <source>%1&#xa0;% less to %2&#xa0;% more</source>
-        <extracomment>an interval with zero inside it</extracomment>
-        <translation>%1&#xa0;% weniger bis %2&#xa0;% mehr</translation>
-    </message>
-    <message>
-        <source>%1 and %2&#xa0;% less</source>
-        <extracomment>follows the word &quot;between&quot;; small and large</extracomment>
-        <translation>%1 und %2&#xa0;% weniger</translation>
-    </message>
-    <message>
-        <source>%1 and %2&#xa0;% more</source>
-        <extracomment>follows the word &quot;between&quot;; small and large</extracomment>
-        <translation>%1 und %2&#xa0;% mehr</translation>
-    </message>
-    <message>
-        <source>%1&#xa0;% less and %2&#xa0;% more</source>
-        <extracomment>follows the word &quot;between&quot;</extracomment>
-        <translation>%1&#xa0;% weniger und %2&#xa0;% mehr</translation>
-    </message>
     <message>
         <source>%1 to %2&#xa0;%</source>
         <extracomment>an interval in a table, both ends with their sign</extracomment>
         <translation>%1 bis %2&#xa0;%</translation>
     </message>
     <message>
-        <source>p &lt; %1</source>
-        <translation>p &lt; %1</translation>
-    </message>
-    <message>
-        <source>p = %1</source>
-        <translation>p = %1</translation>
-    </message>
-    <message>
         <source>&lt; %1</source>
         <translation>&lt; %1</translation>
-    </message>
-    <message>
-        <source>%1 and %2</source>
-        <extracomment>the last of a list</extracomment>
-        <translation>%1 und %2</translation>
-    </message>
-    <message>
-        <source>, </source>
-        <translation>, </translation>
-    </message>
-    <message>
-        <source>%1 or %2</source>
-        <extracomment>the last of a list of possibilities</extracomment>
-        <translation>%1 oder %2</translation>
-    </message>
-    <message>
-        <source>%1&#xa0;%</source>
-        <comment>stands before the word interval</comment>
-        <translation>%1‑%</translation>
     </message>
 </context>
 <context>
@@ -1897,26 +414,6 @@ Fahrten %4 und %5: %6</translation>
     <message>
         <source>The study has no such accessory.</source>
         <translation>Die Studie kennt diesen Nebenverbraucher nicht.</translation>
-    </message>
-</context>
-<context>
-    <name>RoadsideWords</name>
-    <message>
-        <source>Passing traffic</source>
-        <translation>Verkehr</translation>
-    </message>
-    <message>
-        <source>Gust</source>
-        <translation>Böe</translation>
-    </message>
-    <message>
-        <source>Adjusted</source>
-        <translation>Verstellt</translation>
-    </message>
-    <message>
-        <source>Other</source>
-        <comment>something else that happened during the run</comment>
-        <translation>Anderes</translation>
     </message>
 </context>
 <context>
@@ -2180,22 +677,21 @@ Fahrten %4 und %5: %6</translation>
     </message>
 </context>
 <context>
-    <name>StudyFiles</name>
+    <name>SheetImport</name>
     <message>
-        <source>The file cannot be written: %1</source>
-        <translation>Die Datei kann nicht geschrieben werden: %1</translation>
+        <source>Reading the recordings of %1 …</source>
+        <translation>Die Aufzeichnungen von %1 werden gelesen …</translation>
     </message>
+    <message>
+        <source>Stop</source>
+        <translation>Anhalten</translation>
+    </message>
+</context>
+<context>
+    <name>StudyFiles</name>
     <message>
         <source>Study of %1</source>
         <translation>Studie vom %1</translation>
-    </message>
-    <message>
-        <source>A copy needs another name.</source>
-        <translation>Eine Kopie braucht einen anderen Namen.</translation>
-    </message>
-    <message>
-        <source>The study cannot be read: %1</source>
-        <translation>Die Studie kann nicht gelesen werden: %1</translation>
     </message>
 </context>
 <context>
@@ -2309,42 +805,6 @@ Fahrten %4 und %5: %6</translation>
     <message>
         <source>°C</source>
         <translation>°C</translation>
-    </message>
-    <message>
-        <source>L/100&#xa0;km</source>
-        <translation>l/100&#xa0;km</translation>
-    </message>
-    <message>
-        <source>mpg (US)</source>
-        <translation>mpg (US)</translation>
-    </message>
-    <message>
-        <source>mpg (imp.)</source>
-        <translation>mpg (imp.)</translation>
-    </message>
-    <message>
-        <source>km/L</source>
-        <translation>km/l</translation>
-    </message>
-    <message>
-        <source>kWh/100&#xa0;km</source>
-        <translation>kWh/100&#xa0;km</translation>
-    </message>
-    <message>
-        <source>L</source>
-        <translation>l</translation>
-    </message>
-    <message>
-        <source>gal (US)</source>
-        <translation>gal (US)</translation>
-    </message>
-    <message>
-        <source>rpm</source>
-        <translation>U/min</translation>
-    </message>
-    <message>
-        <source>L/h</source>
-        <translation>l/h</translation>
     </message>
 </context>
 <context>
@@ -2575,647 +1035,6 @@ Fahrten %4 und %5: %6</translation>
     </message>
 </context>
 <context>
-    <name>Words</name>
-    <message>
-        <source>Run %1 counts although a finding says that it is spoiled. Discard, or overrule the finding with a reason, before you go by this.</source>
-        <translation>Fahrt %1 wird gewertet, obwohl sie laut einem Befund unbrauchbar ist. Verwerfen Sie sie, oder weisen Sie den Befund mit Begründung zurück, bevor Sie sich auf dieses Ergebnis stützen.</translation>
-    </message>
-    <message>
-        <source>Runs %1 count although a finding says that they are spoiled. Discard, or overrule the finding with a reason, before you go by this.</source>
-        <translation>Die Fahrten %1 werden gewertet, obwohl sie laut einem Befund unbrauchbar sind. Verwerfen Sie sie, oder weisen Sie den Befund mit Begründung zurück, bevor Sie sich auf dieses Ergebnis stützen.</translation>
-    </message>
-    <message>
-        <source>ordinary scatter</source>
-        <translation>gewöhnliche Streuung</translation>
-    </message>
-    <message>
-        <source>no pair apart</source>
-        <translation>kein Ausreißer</translation>
-    </message>
-    <message>
-        <source>independent pairs</source>
-        <translation>unabhängige Paare</translation>
-    </message>
-    <message>
-        <source>straight drift</source>
-        <translation>geradlinige Drift</translation>
-    </message>
-    <message>
-        <source>equal scatter</source>
-        <translation>gleiche Streuung</translation>
-    </message>
-    <message>
-        <source>baseline stayed</source>
-        <translation>beständige Referenz</translation>
-    </message>
-    <message>
-        <source>steady wind</source>
-        <translation>stetiger Wind</translation>
-    </message>
-    <message>
-        <source>fine display</source>
-        <translation>feine Anzeige</translation>
-    </message>
-    <message>
-        <source>same air</source>
-        <translation>gleiche Luft</translation>
-    </message>
-    <message>
-        <source>holds</source>
-        <comment>a check</comment>
-        <translation>erfüllt</translation>
-    </message>
-    <message>
-        <source>note</source>
-        <comment>a check</comment>
-        <translation>auffällig</translation>
-    </message>
-    <message>
-        <source>not met</source>
-        <comment>a check</comment>
-        <translation>verletzt</translation>
-    </message>
-    <message>
-        <source>not computed</source>
-        <comment>a check</comment>
-        <translation>nicht berechnet</translation>
-    </message>
-    <message numerus="yes">
-        <source>With %n pair(s) none of these checks has much power: passing them proves little.</source>
-        <translation>
-            <numerusform>Bei %n Paar ist keine dieser Prüfungen sehr trennscharf: Sie zu bestehen, beweist wenig.</numerusform>
-            <numerusform>Bei %n Paaren ist keine dieser Prüfungen sehr trennscharf: Sie zu bestehen, beweist wenig.</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>With %n pair(s) these checks see gross faults only.</source>
-        <translation>
-            <numerusform>Bei %n Paar sehen diese Prüfungen nur grobe Mängel.</numerusform>
-            <numerusform>Bei %n Paaren sehen diese Prüfungen nur grobe Mängel.</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>Not computed: it takes a verdict and 3 to 5,000 pairs.</source>
-        <translation>Nicht berechnet: Nötig sind ein Urteil und 3 bis 5.000 Paare.</translation>
-    </message>
-    <message>
-        <source>The residuals look like ordinary scatter (Shapiro–Wilk W = %1, %2).</source>
-        <translation>Die Residuen sehen nach gewöhnlicher Streuung aus (Shapiro–Wilk W = %1, %2).</translation>
-    </message>
-    <message>
-        <source>The residuals are perhaps no ordinary scatter (Shapiro–Wilk W = %1, %2): the interval is rough. Look for a pair that stands apart, and lean on the dealt labels, which need no bell curve.</source>
-        <translation>Die Residuen streuen vielleicht nicht gewöhnlich (Shapiro–Wilk W = %1, %2): Das Intervall ist nur grob. Suchen Sie nach einem abseits liegenden Paar und stützen Sie sich auf das Vertauschen der Zuordnung, das keine Glockenkurve braucht.</translation>
-    </message>
-    <message>
-        <source>The residuals are no ordinary scatter (Shapiro–Wilk W = %1, %2): the interval is rough. Look for a pair that stands apart, and lean on the dealt labels, which need no bell curve.</source>
-        <translation>Die Residuen streuen nicht gewöhnlich (Shapiro–Wilk W = %1, %2): Das Intervall ist nur grob. Suchen Sie nach einem abseits liegenden Paar und stützen Sie sich auf das Vertauschen der Zuordnung, das keine Glockenkurve braucht.</translation>
-    </message>
-    <message>
-        <source>Not computed: it takes a verdict and one degree of freedom to spare.</source>
-        <translation>Nicht berechnet: Nötig sind ein Urteil und ein übriger Freiheitsgrad.</translation>
-    </message>
-    <message>
-        <source>Pair %1 (runs %2 and %3) lies farthest from the fit, %4 times its expected scatter too low</source>
-        <extracomment>%1 pair, %2 and %3 runs, %4 a number</extracomment>
-        <translation>Paar %1 (Fahrten %2 und %3) liegt am weitesten von der Anpassung entfernt, um das %4-Fache seiner erwarteten Streuung zu niedrig</translation>
-    </message>
-    <message>
-        <source>Pair %1 (runs %2 and %3) lies farthest from the fit, %4 times its expected scatter too high</source>
-        <translation>Paar %1 (Fahrten %2 und %3) liegt am weitesten von der Anpassung entfernt, um das %4-Fache seiner erwarteten Streuung zu hoch</translation>
-    </message>
-    <message numerus="yes">
-        <source>%1; among %n pair(s) that is ordinary (%2).</source>
-        <extracomment>%1 the clause &quot;Pair … lies farthest …&quot;</extracomment>
-        <translation>
-            <numerusform>%1; bei %n Paar ist das gewöhnlich (%2).</numerusform>
-            <numerusform>%1; unter %n Paaren ist das gewöhnlich (%2).</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>%1: perhaps too far for chance (%2). Read what was noted for its runs; discard one only for a reason that you would accept if the result went the other way.</source>
-        <extracomment>%1 the clause &quot;Pair … lies farthest …&quot;</extracomment>
-        <translation>%1: vielleicht zu weit für einen Zufall (%2). Lesen Sie, was zu seinen Fahrten notiert wurde; verwerfen Sie eine nur aus einem Grund, den Sie auch beim umgekehrten Ergebnis gelten ließen.</translation>
-    </message>
-    <message>
-        <source>%1: too far for chance (%2). Read what was noted for its runs; discard one only for a reason that you would accept if the result went the other way.</source>
-        <extracomment>%1 the clause &quot;Pair … lies farthest …&quot;</extracomment>
-        <translation>%1: zu weit für einen Zufall (%2). Lesen Sie, was zu seinen Fahrten notiert wurde; verwerfen Sie eine nur aus einem Grund, den Sie auch beim umgekehrten Ergebnis gelten ließen.</translation>
-    </message>
-    <message>
-        <source>Not computed: it takes a verdict and pairs in order of time.</source>
-        <translation>Nicht berechnet: Nötig sind ein Urteil und zeitlich geordnete Paare.</translation>
-    </message>
-    <message>
-        <source>Successive pairs look independent (Durbin–Watson %1, correlation with the next pair %2, %3). In short series this sees little: passing is no proof.</source>
-        <translation>Aufeinanderfolgende Paare wirken unabhängig (Durbin–Watson %1, Korrelation mit dem nächsten Paar %2, %3). In kurzen Reihen sieht diese Prüfung wenig: Sie zu bestehen, ist kein Beweis.</translation>
-    </message>
-    <message>
-        <source>Successive pairs perhaps resemble each other (Durbin–Watson %1, correlation with the next pair %2, %3): they say less than their number, and the interval is too narrow. Go by the companion for neighbours that resemble each other.</source>
-        <translation>Aufeinanderfolgende Paare ähneln einander vielleicht (Durbin–Watson %1, Korrelation mit dem nächsten Paar %2, %3): Sie sagen weniger, als ihre Zahl verspricht, und das Intervall ist zu schmal. Richten Sie sich nach der Gegenprobe für korrelierte Paare.</translation>
-    </message>
-    <message>
-        <source>Pairs perhaps swing to and fro (Durbin–Watson %1, correlation with the next pair %2, %3): something alternates from pair to pair. Look at who drove, the traffic lights, the fuel meter&apos;s rounding.</source>
-        <translation>Die Paare pendeln vielleicht hin und her (Durbin–Watson %1, Korrelation mit dem nächsten Paar %2, %3): Etwas wechselt von Paar zu Paar. Sehen Sie nach, wer fuhr, wie die Ampeln standen und wie die Verbrauchsanzeige rundet.</translation>
-    </message>
-    <message>
-        <source>Successive pairs resemble each other (Durbin–Watson %1, correlation with the next pair %2, %3): they say less than their number, and the interval is too narrow. Go by the companion for neighbours that resemble each other.</source>
-        <translation>Aufeinanderfolgende Paare ähneln einander (Durbin–Watson %1, Korrelation mit dem nächsten Paar %2, %3): Sie sagen weniger, als ihre Zahl verspricht, und das Intervall ist zu schmal. Richten Sie sich nach der Gegenprobe für korrelierte Paare.</translation>
-    </message>
-    <message>
-        <source>Pairs swing to and fro (Durbin–Watson %1, correlation with the next pair %2, %3): something alternates from pair to pair. Look at who drove, the traffic lights, the fuel meter&apos;s rounding.</source>
-        <translation>Die Paare pendeln hin und her (Durbin–Watson %1, Korrelation mit dem nächsten Paar %2, %3): Etwas wechselt von Paar zu Paar. Sehen Sie nach, wer fuhr, wie die Ampeln standen und wie die Verbrauchsanzeige rundet.</translation>
-    </message>
-    <message>
-        <source>Not computed: it takes a closed design and two degrees of freedom to spare.</source>
-        <translation>Nicht berechnet: Nötig sind ein geschlossener Versuchsplan und zwei übrige Freiheitsgrade.</translation>
-    </message>
-    <message>
-        <source>No bend in the drift is seen (F = %1, %2).</source>
-        <translation>In der Drift ist keine Krümmung zu sehen (F = %1, %2).</translation>
-    </message>
-    <message>
-        <source>The drift perhaps bends (F = %1, %2). A straight line does not remove that, so part of it sits in the effect. Was everything warm before the first run? Drive more and shorter blocks.</source>
-        <translation>Die Drift ist vielleicht gekrümmt (F = %1, %2). Eine Gerade rechnet das nicht heraus, ein Teil davon steckt also im Effekt. War vor der ersten Fahrt alles warm? Fahren Sie mehr und kürzere Blöcke.</translation>
-    </message>
-    <message>
-        <source>The drift bends (F = %1, %2). A straight line does not remove that, so part of it sits in the effect. Was everything warm before the first run? Drive more and shorter blocks.</source>
-        <translation>Die Drift ist gekrümmt (F = %1, %2). Eine Gerade rechnet das nicht heraus, ein Teil davon steckt also im Effekt. War vor der ersten Fahrt alles warm? Fahren Sie mehr und kürzere Blöcke.</translation>
-    </message>
-    <message>
-        <source>Not computed: it takes 3 pairs in each configuration.</source>
-        <translation>Nicht berechnet: Nötig sind 3 Paare in jeder Konfiguration.</translation>
-    </message>
-    <message>
-        <source>%1 and %2 scatter alike (F = %3, %4).</source>
-        <translation>%1 und %2 streuen gleich (F = %3, %4).</translation>
-    </message>
-    <message>
-        <source>%1 and %2 perhaps scatter unalike (F = %3, %4): one noise was taken for both, so the interval may be too narrow or too wide. Find what was restless in one of them: settings, a timer, the traffic.</source>
-        <translation>%1 und %2 streuen vielleicht ungleich (F = %3, %4): Für beide wurde dasselbe Rauschen angenommen, das Intervall kann also zu schmal oder zu breit sein. Suchen Sie, was bei einer der beiden unruhig war: Einstellungen, eine Zeitschaltung, der Verkehr.</translation>
-    </message>
-    <message>
-        <source>%1 and %2 scatter unalike (F = %3, %4): one noise was taken for both, so the interval may be too narrow or too wide. Find what was restless in one of them: settings, a timer, the traffic.</source>
-        <translation>%1 und %2 streuen ungleich (F = %3, %4): Für beide wurde dasselbe Rauschen angenommen, das Intervall kann also zu schmal oder zu breit sein. Suchen Sie, was bei einer der beiden unruhig war: Einstellungen, eine Zeitschaltung, der Verkehr.</translation>
-    </message>
-    <message>
-        <source>Not computed: it takes two baseline blocks in one day, and a degree of freedom within blocks.</source>
-        <translation>Nicht berechnet: Nötig sind zwei Referenzblöcke an einem Tag und ein Freiheitsgrad innerhalb der Blöcke.</translation>
-    </message>
-    <message>
-        <source>From the first %1 block to the last the day itself moved: %2 (%3 interval: %4), within the noise.</source>
-        <translation>Vom ersten bis zum letzten Block mit %1 hat sich der Tag selbst verschoben: %2 (%3-Intervall: %4), im Rahmen des Rauschens.</translation>
-    </message>
-    <message>
-        <source>From the first %1 block to the last the day itself moved: %2 (%3 interval: %4). A straight drift is taken out of the effect, a bent one is not.</source>
-        <translation>Vom ersten bis zum letzten Block mit %1 hat sich der Tag selbst verschoben: %2 (%3-Intervall: %4). Eine geradlinige Drift wird aus dem Effekt herausgerechnet, eine gekrümmte nicht.</translation>
-    </message>
-    <message>
-        <source>Not computed: it takes 3 pairs at different times.</source>
-        <translation>Nicht berechnet: Nötig sind 3 Paare zu verschiedenen Zeiten.</translation>
-    </message>
-    <message>
-        <source>Out against return did not shift over time (%1 an hour, %2).</source>
-        <translation>Hin gegen zurück hat sich mit der Zeit nicht verschoben (%1 je Stunde, %2).</translation>
-    </message>
-    <message>
-        <source>Out against return perhaps shifted over time (%1 an hour, %2): the wind turned or rose. Out and back cancels a steady wind only; compare the bracketing, and the wind noted.</source>
-        <translation>Hin gegen zurück hat sich mit der Zeit vielleicht verschoben (%1 je Stunde, %2): Der Wind drehte oder frischte auf. Hin und zurück hebt nur einen stetigen Wind auf; vergleichen Sie die Eingabelung und den notierten Wind.</translation>
-    </message>
-    <message>
-        <source>Out against return shifted over time (%1 an hour, %2): the wind turned or rose. Out and back cancels a steady wind only; compare the bracketing, and the wind noted.</source>
-        <translation>Hin gegen zurück hat sich mit der Zeit verschoben (%1 je Stunde, %2): Der Wind drehte oder frischte auf. Hin und zurück hebt nur einen stetigen Wind auf; vergleichen Sie die Eingabelung und den notierten Wind.</translation>
-    </message>
-    <message>
-        <source>Not computed: it takes a verdict and readings in one unit.</source>
-        <translation>Nicht berechnet: Nötig sind ein Urteil und Ablesungen in einer einzigen Einheit.</translation>
-    </message>
-    <message>
-        <source>The last digit shown is worth %1&#xa0;% of a reading; rounding alone scatters a pair by %2&#xa0;%: fine enough for this noise.</source>
-        <translation>Die letzte angezeigte Stelle macht %1&#xa0;% einer Ablesung aus; das Runden allein streut ein Paar um %2&#xa0;%: fein genug für dieses Rauschen.</translation>
-    </message>
-    <message>
-        <source>The last digit shown is worth %1&#xa0;% of a reading; rounding alone scatters a pair by %2&#xa0;%: too coarse for a noise this small, which may be luck of the rounding. Note litres and distance, or drive a longer stretch.</source>
-        <translation>Die letzte angezeigte Stelle macht %1&#xa0;% einer Ablesung aus; das Runden allein streut ein Paar um %2&#xa0;%: zu grob für ein so kleines Rauschen, das auch glücklich gerundet sein kann. Notieren Sie Liter und Strecke, oder fahren Sie eine längere Messstrecke.</translation>
-    </message>
-    <message>
-        <source>Not computed: it takes temperature, pressure and humidity on paired runs of both configurations.</source>
-        <translation>Nicht berechnet: Nötig sind Temperatur, Luftdruck und Luftfeuchte bei gepaarten Fahrten beider Konfigurationen.</translation>
-    </message>
-    <message>
-        <source>By the air alone, %1 would have used %2 (density) and %3 (wind).</source>
-        <translation>Allein durch die Luft hätte %1 %2 (Dichte) und %3 (Wind) verbraucht.</translation>
-    </message>
-    <message>
-        <source>By the density of the air alone, %1 would have used %2.</source>
-        <translation>Allein durch die Luftdichte hätte %1 %2 verbraucht.</translation>
-    </message>
-    <message>
-        <source>By the wind alone, %1 would have used %2.</source>
-        <translation>Allein durch den Wind hätte %1 %2 verbraucht.</translation>
-    </message>
-    <message>
-        <source>That is too much beside this interval. No correction is made; drive again in air that keeps still.</source>
-        <translation>Das ist zu viel neben diesem Intervall. Korrigiert wird nicht; fahren Sie noch einmal, wenn die Luft ruhig bleibt.</translation>
-    </message>
-    <message>
-        <source>That is little beside the interval. No correction is made.</source>
-        <translation>Das ist wenig neben dem Intervall. Korrigiert wird nicht.</translation>
-    </message>
-    <message>
-        <source>%1 %2</source>
-        <extracomment>two sentences after one another</extracomment>
-        <translation>%1 %2</translation>
-    </message>
-    <message>
-        <source>The density formula is used outside its range, so take it as approximate.</source>
-        <translation>Die Formel für die Luftdichte wird außerhalb ihres Bereichs benutzt; nehmen Sie den Wert als Näherung.</translation>
-    </message>
-    <message>
-        <source>What these runs could have shown is not known without a verdict.</source>
-        <translation>Was diese Fahrten hätten zeigen können, ist ohne Urteil nicht bekannt.</translation>
-    </message>
-    <message>
-        <source>An effect of %1&#xa0;% would have been found by such a day %2 times in 100; one pair scatters by %3&#xa0;%.</source>
-        <translation>Einen Effekt von %1&#xa0;% hätte ein solcher Tag in %2 von 100 Fällen gefunden; ein Paar streut um %3&#xa0;%.</translation>
-    </message>
-    <message>
-        <source>Leaving pairs out one by one needs a verdict.</source>
-        <translation>Einzelne Paare wegzulassen, setzt ein Urteil voraus.</translation>
-    </message>
-    <message numerus="yes">
-        <source>Without any one of the %n pair(s) the effect stays between %1; the verdict does not stay.</source>
-        <translation>
-            <numerusform>Lässt man das %n Paar weg, liegt der Effekt zwischen %1; das Urteil bleibt nicht bestehen.</numerusform>
-            <numerusform>Lässt man je eines der %n Paare weg, bleibt der Effekt zwischen %1; das Urteil bleibt nicht bestehen.</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>Without any one of the %n pair(s) the effect stays between %1; the verdict stays, too.</source>
-        <translation>
-            <numerusform>Lässt man das %n Paar weg, liegt der Effekt zwischen %1; auch das Urteil bleibt bestehen.</numerusform>
-            <numerusform>Lässt man je eines der %n Paare weg, bleibt der Effekt zwischen %1; auch das Urteil bleibt bestehen.</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>No run was discarded, so the discards did not choose this result.</source>
-        <translation>Keine Fahrt wurde verworfen; das Verwerfen hat dieses Ergebnis also nicht ausgesucht.</translation>
-    </message>
-    <message numerus="yes">
-        <source>%n run(s) discarded; none can be put back.</source>
-        <translation>
-            <numerusform>%n Fahrt verworfen; sie kann nicht wieder gewertet werden.</numerusform>
-            <numerusform>%n Fahrten verworfen; keine kann wieder gewertet werden.</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>With every discarded run put back: %1 (%2 interval: %3), verdict: %4.</source>
-        <translation>Mit allen verworfenen Fahrten: %1 (%2-Intervall: %3), Urteil: %4.</translation>
-    </message>
-    <message>
-        <source>With every discarded run put back there is no verdict.</source>
-        <translation>Mit allen verworfenen Fahrten gibt es kein Urteil.</translation>
-    </message>
-    <message>
-        <source>Put back singly, %1 of them would have moved the effect up and %2 down.</source>
-        <translation>Einzeln wieder gewertet, hätten %1 von ihnen den Effekt nach oben und %2 nach unten verschoben.</translation>
-    </message>
-    <message>
-        <source>bracketing</source>
-        <translation>Eingabelung</translation>
-    </message>
-    <message>
-        <source>single runs</source>
-        <translation>Einzelfahrten</translation>
-    </message>
-    <message>
-        <source>block means</source>
-        <translation>Blockmittel</translation>
-    </message>
-    <message>
-        <source>dealing the labels</source>
-        <translation>Vertauschen der Zuordnung</translation>
-    </message>
-    <message>
-        <source>allowing for correlated pairs</source>
-        <translation>korrelierte Paare</translation>
-    </message>
-    <message>
-        <source>Dealing the labels again over the pairs asks how often chance alone would look like this; not to be had from these runs.</source>
-        <translation>Das Vertauschen der Zuordnung fragt, wie oft der Zufall allein so aussähe, wenn man die Konfigurationen neu auf die Paare verteilt; mit diesen Fahrten nicht zu gewinnen.</translation>
-    </message>
-    <message>
-        <source>Dealing the labels again over the pairs asks how often chance alone would look like this: %1, over all %2 deals. The labels were not drawn by lot, so this p is exact only if pairs could be swapped where there is no effect.</source>
-        <translation>Das Vertauschen der Zuordnung fragt, wie oft der Zufall allein so aussähe, wenn man die Konfigurationen neu auf die Paare verteilt: %1, über alle %2 Verteilungen. Die Zuordnung wurde nicht ausgelost; dieses p ist deshalb nur dann exakt, wenn die Paare ohne Effekt austauschbar wären.</translation>
-    </message>
-    <message>
-        <source>Dealing the labels again over the pairs asks how often chance alone would look like this: %1, over %2 random deals. The labels were not drawn by lot, so this p holds only if pairs could be swapped where there is no effect.</source>
-        <translation>Das Vertauschen der Zuordnung fragt, wie oft der Zufall allein so aussähe, wenn man die Konfigurationen neu auf die Paare verteilt: %1, über %2 zufällige Verteilungen. Die Zuordnung wurde nicht ausgelost; dieses p gilt deshalb nur dann, wenn die Paare ohne Effekt austauschbar wären.</translation>
-    </message>
-    <message>
-        <source>With so few deals no p below %1 is possible.</source>
-        <translation>Bei so wenigen Verteilungen ist kein p unter %1 möglich.</translation>
-    </message>
-    <message>
-        <source>Bracketing compares each device block with the line between its two neighbouring baseline blocks</source>
-        <translation>Die Eingabelung vergleicht jeden Geräteblock mit der Geraden zwischen seinen beiden benachbarten Referenzblöcken</translation>
-    </message>
-    <message>
-        <source>Single runs, unpaired ones too, with the direction as a term of its own</source>
-        <translation>Einzelfahrten, auch ungepaarte, mit der Richtung als eigenem Term</translation>
-    </message>
-    <message>
-        <source>Block means: few numbers, but the only way that stays honest when something besides the device changes at a switch</source>
-        <translation>Blockmittel: wenige Zahlen, aber der einzige Weg, der ehrlich bleibt, wenn sich beim Wechsel noch etwas anderes ändert als das Gerät</translation>
-    </message>
-    <message>
-        <source>Allowing for pairs that resemble their neighbours widens the interval to where such noise would put it</source>
-        <translation>Rücksicht auf Paare, die ihren Nachbarn ähneln, weitet das Intervall so, wie es einem solchen Rauschen entspricht</translation>
-    </message>
-    <message>
-        <source>%1; not to be had from these runs.</source>
-        <extracomment>%1 what the companion is</extracomment>
-        <translation>%1; mit diesen Fahrten nicht zu gewinnen.</translation>
-    </message>
-    <message>
-        <source>%1: %2 (%3 interval: %4).</source>
-        <extracomment>%1 what the companion is, %2 effect, %3 as &quot;95 %&quot;, %4 as &quot;0.4 to 2.0 % less&quot;</extracomment>
-        <translation>%1: %2 (%3-Intervall: %4).</translation>
-    </message>
-    <message>
-        <source>Screening left out: %1.</source>
-        <translation>Die Sichtung ließ weg: %1.</translation>
-    </message>
-    <message>
-        <source>Consumption is taken relative to the control vehicle that drove in step.</source>
-        <translation>Der Verbrauch ist auf das Kontrollfahrzeug bezogen, das im Gleichschritt mitfuhr.</translation>
-    </message>
-    <message>
-        <source>The control vehicle is not used: some counted runs lack its consumption.</source>
-        <translation>Das Kontrollfahrzeug wird nicht benutzt: Bei einigen gewerteten Fahrten fehlt sein Verbrauch.</translation>
-    </message>
-    <message>
-        <source>A pair tied by hand is set aside: %1.</source>
-        <translation>Ein von Hand gebildetes Paar ruht: %1.</translation>
-    </message>
-    <message>
-        <source>Runs are given in more than one unit; they were converted before anything else.</source>
-        <translation>Die Fahrten sind in mehr als einer Einheit angegeben; sie wurden vor allem anderen umgerechnet.</translation>
-    </message>
-    <message>
-        <source>The sheet has times of day only; %1 was taken as its date.</source>
-        <translation>Das Blatt enthält nur Uhrzeiten; als Datum wurde %1 angenommen.</translation>
-    </message>
-    <message>
-        <source>The sheet was read with %1.</source>
-        <translation>Das Blatt wurde gelesen mit: %1.</translation>
-    </message>
-    <message>
-        <source>Consumption taken from the recording: run %1.</source>
-        <translation>Verbrauch aus der Aufzeichnung übernommen: Fahrt %1.</translation>
-    </message>
-    <message>
-        <source>No consumption, neither typed nor recorded, so not used: run %1.</source>
-        <translation>Kein Verbrauch, weder eingegeben noch aufgezeichnet, also nicht benutzt: Fahrt %1.</translation>
-    </message>
-    <message>
-        <source>Block %1 has so many runs within reach of one another that its pairs were chosen by a short cut.</source>
-        <translation>In Block %1 liegen so viele Fahrten in Reichweite voneinander, dass seine Paare auf einem abgekürzten Weg gebildet wurden.</translation>
-    </message>
-    <message>
-        <source>The air was outside the range of the density formula (15 to 27&#xa0;°C, 600 to 1,100&#xa0;hPa): take its density as approximate.</source>
-        <translation>Die Luft lag außerhalb des Bereichs der Dichteformel (15 bis 27&#xa0;°C, 600 bis 1.100&#xa0;hPa): Nehmen Sie ihre Dichte als Näherung.</translation>
-    </message>
-    <message>
-        <source>“%1”</source>
-        <extracomment>a configuration&apos;s own name, in a sentence</extracomment>
-        <translation>„%1“</translation>
-    </message>
-    <message>
-        <source>the baseline</source>
-        <translation>Referenz</translation>
-    </message>
-    <message>
-        <source>the device</source>
-        <translation>Gerät</translation>
-    </message>
-    <message>
-        <source>less</source>
-        <comment>verdict</comment>
-        <translation>weniger</translation>
-    </message>
-    <message>
-        <source>more</source>
-        <comment>verdict</comment>
-        <translation>mehr</translation>
-    </message>
-    <message>
-        <source>no difference as large as the margin</source>
-        <translation>kein relevanter Unterschied</translation>
-    </message>
-    <message>
-        <source>cannot tell</source>
-        <translation>nicht entscheidbar</translation>
-    </message>
-    <message>
-        <source>no verdict</source>
-        <translation>kein Urteil</translation>
-    </message>
-    <message>
-        <source>%1 used %2&#xa0;% less energy than %3 (%4 interval: %5).</source>
-        <extracomment>%1 device, %3 baseline, %4 as &quot;95 %&quot;, %5 as &quot;0.4 to 2.0 % less&quot;</extracomment>
-        <translation>%1 verbrauchte %2&#xa0;% weniger Energie als %3 (%4-Intervall: %5).</translation>
-    </message>
-    <message>
-        <source>%1 used %2&#xa0;% more energy than %3 (%4 interval: %5).</source>
-        <translation>%1 verbrauchte %2&#xa0;% mehr Energie als %3 (%4-Intervall: %5).</translation>
-    </message>
-    <message>
-        <source>%1 used %2&#xa0;% less fuel than %3 (%4 interval: %5).</source>
-        <extracomment>%1 device, %3 baseline, %4 as &quot;95 %&quot;, %5 as &quot;0.4 to 2.0 % less&quot;</extracomment>
-        <translation>%1 verbrauchte %2&#xa0;% weniger Kraftstoff als %3 (%4-Intervall: %5).</translation>
-    </message>
-    <message>
-        <source>%1 used %2&#xa0;% more fuel than %3 (%4 interval: %5).</source>
-        <translation>%1 verbrauchte %2&#xa0;% mehr Kraftstoff als %3 (%4-Intervall: %5).</translation>
-    </message>
-    <message>
-        <source>That is %1 in place of %2 %3.</source>
-        <extracomment>%1 and %2 consumptions, %3 their unit</extracomment>
-        <translation>Das sind %1 statt %2 %3.</translation>
-    </message>
-    <message>
-        <source>The average of %1 was %2.</source>
-        <extracomment>%1 baseline&apos;s name, %2 its consumption with the unit</extracomment>
-        <translation>Der Mittelwert von %1 betrug %2.</translation>
-    </message>
-    <message>
-        <source>No difference as large as %1&#xa0;% between %2 and %3: the effect lies between %4 (%5 interval).</source>
-        <translation>Kein Unterschied von %1&#xa0;% oder mehr zwischen %2 und %3: Der Effekt liegt zwischen %4 (%5-Intervall).</translation>
-    </message>
-    <message>
-        <source>These runs cannot tell %1 from %2: the effect lies between %3 (%4 interval).</source>
-        <translation>Anhand dieser Fahrten lässt sich %1 nicht von %2 unterscheiden: Der Effekt liegt zwischen %3 (%4-Intervall).</translation>
-    </message>
-    <message>
-        <source>They could have shown %1&#xa0;% or more; more pairs alone would hardly show %2&#xa0;% at this noise.</source>
-        <translation>Sie hätten %1&#xa0;% oder mehr zeigen können; mehr Paare allein würden %2&#xa0;% bei diesem Rauschen kaum sichtbar machen.</translation>
-    </message>
-    <message>
-        <source>They could have shown %1&#xa0;% or more; such a day can show %2&#xa0;%, so driving it once more is worth while.</source>
-        <translation>Sie hätten %1&#xa0;% oder mehr zeigen können; ein solcher Tag kann %2&#xa0;% zeigen, es lohnt sich also, ihn noch einmal zu fahren.</translation>
-    </message>
-    <message numerus="yes">
-        <source>They could have shown %1&#xa0;% or more; %n more pair(s) a block would show %2&#xa0;%.</source>
-        <translation>
-            <numerusform>Sie hätten %1&#xa0;% oder mehr zeigen können; mit %n weiteren Paar je Block wären %2&#xa0;% nachweisbar.</numerusform>
-            <numerusform>Sie hätten %1&#xa0;% oder mehr zeigen können; mit %n weiteren Paaren je Block wären %2&#xa0;% nachweisbar.</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>No verdict: there are no runs yet.</source>
-        <translation>Kein Urteil: Es gibt noch keine Fahrten.</translation>
-    </message>
-    <message>
-        <source>No verdict: every run is discarded.</source>
-        <translation>Kein Urteil: Alle Fahrten sind verworfen.</translation>
-    </message>
-    <message>
-        <source>No verdict: only %1 has runs that count. The comparison needs the other configuration, too.</source>
-        <translation>Kein Urteil: Nur %1 hat Fahrten, die zählen. Der Vergleich braucht auch die andere Konfiguration.</translation>
-    </message>
-    <message>
-        <source>No verdict: by their times, drift and effect cannot be told apart in these pairs. Check the start times, or drive another block.</source>
-        <translation>Kein Urteil: Nach ihren Zeiten lassen sich Drift und Effekt bei diesen Paaren nicht trennen. Prüfen Sie die Startzeiten, oder fahren Sie einen weiteren Block.</translation>
-    </message>
-    <message>
-        <source>No verdict: the readings agree to the last digit, so there is no noise to judge by. Were they copied, or is the display too coarse?</source>
-        <translation>Kein Urteil: Die Ablesungen stimmen bis zur letzten Stelle überein; es gibt also kein Rauschen, an dem sich messen ließe. Wurden sie kopiert, oder ist die Anzeige zu grob?</translation>
-    </message>
-    <message numerus="yes">
-        <source>No verdict: effect and drift use up all %n pair(s), and nothing is left to judge the noise by. Drive one pair more.</source>
-        <translation>
-            <numerusform>Kein Urteil: Effekt und Drift verbrauchen das %n Paar, und nichts bleibt, um das Rauschen zu beurteilen. Fahren Sie ein Paar mehr.</numerusform>
-            <numerusform>Kein Urteil: Effekt und Drift verbrauchen alle %n Paare, und nichts bleibt, um das Rauschen zu beurteilen. Fahren Sie ein Paar mehr.</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>No verdict: there are %1 pairs of %2 and %3 of %4, and each needs at least 2, out and back in one block.</source>
-        <translation>Kein Urteil: Paare mit %2: %1, Paare mit %4: %3. Jede Konfiguration braucht mindestens 2, hin und zurück in einem Block.</translation>
-    </message>
-    <message numerus="yes">
-        <source>%n counted run(s) have no partner within %1 minutes.</source>
-        <translation>
-            <numerusform>%n gewertete Fahrt hat keinen Partner innerhalb von %1 Minuten.</numerusform>
-            <numerusform>%n gewertete Fahrten haben keinen Partner innerhalb von %1 Minuten.</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>one switch only</source>
-        <translation>nur ein Wechsel</translation>
-    </message>
-    <message>
-        <source>fragile</source>
-        <translation>nicht robust</translation>
-    </message>
-    <message>
-        <source>sensitive</source>
-        <translation>empfindlich</translation>
-    </message>
-    <message>
-        <source>assumption not met</source>
-        <translation>Annahme verletzt</translation>
-    </message>
-    <message>
-        <source>smaller than the margin</source>
-        <translation>unter der Relevanzschwelle</translation>
-    </message>
-    <message>
-        <source>interim</source>
-        <translation>vorläufig</translation>
-    </message>
-    <message>
-        <source>One switch only: whatever else changed over the day (wind, warmth, traffic) cannot be told from the effect. Go back to the first configuration and drive it again.</source>
-        <translation>Nur ein Wechsel: Was sich über den Tag sonst noch änderte (Wind, Wärme, Verkehr), lässt sich nicht vom Effekt trennen. Kehren Sie zur ersten Konfiguration zurück und fahren Sie sie noch einmal.</translation>
-    </message>
-    <message>
-        <source>An assumption is not met (%1): read that check before you trust the interval.</source>
-        <translation>Eine Annahme ist verletzt (%1): Lesen Sie diese Prüfung, bevor Sie dem Intervall trauen.</translation>
-    </message>
-    <message>
-        <source>There is an effect, but it is smaller than the %1&#xa0;% that you care about.</source>
-        <translation>Es gibt einen Effekt, aber er ist kleiner als die %1&#xa0;%, auf die es Ihnen ankommt.</translation>
-    </message>
-    <message>
-        <source>Interim: the plan is not driven to its end. Stopping at the first “less” or “more” gives some 15&#xa0;% false alarms where 5&#xa0;% are promised.</source>
-        <translation>Vorläufig: Der Plan ist nicht zu Ende gefahren. Wer beim ersten „weniger“ oder „mehr“ aufhört, hat etwa 15&#xa0;% Fehlalarme, wo 5&#xa0;% versprochen sind.</translation>
-    </message>
-    <message>
-        <source>%1 (%2)</source>
-        <comment>companion and what it says</comment>
-        <translation>%1 (%2)</translation>
-    </message>
-    <message>
-        <source>%1 (their interval leaves the estimate out)</source>
-        <translation>%1 (deren Intervall lässt den Schätzwert außerhalb)</translation>
-    </message>
-    <message>
-        <source>Fragile: another honest way to the same number disagrees: %1.</source>
-        <translation>Nicht robust: Ein anderer ehrlicher Weg zur selben Zahl widerspricht: %1.</translation>
-    </message>
-    <message>
-        <source>%1 (%2)</source>
-        <comment>pair number and verdict without it</comment>
-        <translation>%1 (%2)</translation>
-    </message>
-    <message>
-        <source>Sensitive: leaving out a single pair changes the verdict.</source>
-        <translation>Empfindlich: Ein einziges Paar wegzulassen, ändert das Urteil.</translation>
-    </message>
-    <message numerus="yes">
-        <source>Sensitive: leaving out a single pair changes the verdict for %1 of the %n pair(s).</source>
-        <translation>
-            <numerusform>Empfindlich: Ein einziges Paar wegzulassen, ändert das Urteil bei %1 von %n Paar.</numerusform>
-            <numerusform>Empfindlich: Ein einziges Paar wegzulassen, ändert das Urteil bei %1 von %n Paaren.</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>Sensitive: the verdict hangs on single pairs. It changes when pair %1 is left out.</source>
-        <translation>Empfindlich: Das Urteil hängt an einzelnen Paaren. Es ändert sich ohne Paar %1.</translation>
-    </message>
-    <message numerus="yes">
-        <source>%n pair(s)</source>
-        <translation>
-            <numerusform>%n Paar</numerusform>
-            <numerusform>%n Paare</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n block(s)</source>
-        <translation>
-            <numerusform>%n Block</numerusform>
-            <numerusform>%n Blöcken</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n counted run(s)</source>
-        <translation>
-            <numerusform>%n gewerteten Fahrt</numerusform>
-            <numerusform>%n gewerteten Fahrten</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>%1 from %2 in %3; none discarded.</source>
-        <translation>%1 aus %2 in %3; keine verworfen.</translation>
-    </message>
-    <message numerus="yes">
-        <source>%1 from %2 in %3; %n discarded.</source>
-        <translation>
-            <numerusform>%1 aus %2 in %3; %n verworfen.</numerusform>
-            <numerusform>%1 aus %2 in %3; %n verworfen.</numerusform>
-        </translation>
-    </message>
-</context>
-<context>
     <name>bothways::app::BigButton</name>
     <message>
         <source>Enter</source>
@@ -3294,14 +1113,6 @@ Fahrten %4 und %5: %6</translation>
         <source>A unit, or factor and offset to ours: *0.5556-17.78</source>
         <translation>Eine Einheit, oder Faktor und Versatz zu unserer: *0.5556-17.78</translation>
     </message>
-    <message>
-        <source>&apos;%1&apos; is no unit that is known here; expected one of the list, or a factor and an offset such as *0.5556-17.78</source>
-        <translation>„%1“ ist keine hier bekannte Einheit; erwartet wird eine der Liste, oder ein Faktor und ein Versatz wie *0.5556-17.78</translation>
-    </message>
-    <message>
-        <source>column %1</source>
-        <translation>Spalte %1</translation>
-    </message>
 </context>
 <context>
     <name>bothways::app::ChecksPage</name>
@@ -3329,7 +1140,6 @@ Fahrten %4 und %5: %6</translation>
     </message>
     <message>
         <source>%1: %2</source>
-        <extracomment>the name of a check, and its state</extracomment>
         <translation>%1: %2</translation>
     </message>
 </context>
@@ -3455,8 +1265,8 @@ Fahrten %4 und %5: %6</translation>
         <translation>Studien zum Vergleich hinzufügen</translation>
     </message>
     <message>
-        <source>Studies (*.bothways)</source>
-        <translation>Studien (*.bothways)</translation>
+        <source>Studies and run sheets (*.bothways *.csv);;All files (*)</source>
+        <translation>Studien und Fahrtenblätter (*.bothways *.csv);;Alle Dateien (*)</translation>
     </message>
 </context>
 <context>
@@ -3500,10 +1310,6 @@ Fahrten %4 und %5: %6</translation>
     <message>
         <source>%1: %2</source>
         <translation>%1: %2</translation>
-    </message>
-    <message>
-        <source>no verdict</source>
-        <translation>kein Urteil</translation>
     </message>
     <message>
         <source>together</source>
@@ -3621,16 +1427,8 @@ Fahrten %4 und %5: %6</translation>
         <translation>Es wird gesucht, wo die Tore durchfahren werden …</translation>
     </message>
     <message>
-        <source>This recording has no positions: the channels lat_deg and lon_deg are missing. Cut it in another way.</source>
-        <translation>Diese Aufzeichnung hat keine Positionen: die Kanäle lat_deg und lon_deg fehlen. Schneiden Sie sie auf andere Weise.</translation>
-    </message>
-    <message>
         <source>Type where the gates at the two ends of the stretch are.</source>
         <translation>Geben Sie ein, wo die Tore an den beiden Enden der Strecke sind.</translation>
-    </message>
-    <message>
-        <source>The drive never leads through one of these gates and on to the other.</source>
-        <translation>Die Aufzeichnung führt nirgends durch eines dieser Tore und weiter zum anderen.</translation>
     </message>
 </context>
 <context>
@@ -3990,15 +1788,6 @@ Fahrten %4 und %5: %6</translation>
     <message>
         <source>longitude, °</source>
         <translation>Länge, °</translation>
-    </message>
-    <message>
-        <source>Type where the gates at the two ends of the stretch are.</source>
-        <translation>Geben Sie ein, wo die Tore an den beiden Enden der Strecke sind.</translation>
-    </message>
-    <message>
-        <source>%1: “%2” is no number; expected degrees like 47.5061, south and west with a minus.</source>
-        <extracomment>the name of a field (latitude of the start gate), what was typed</extracomment>
-        <translation>%1: „%2“ ist keine Zahl; erwartet wurden Grade wie 47,5061, Süd und West mit Minus.</translation>
     </message>
 </context>
 <context>
@@ -4420,21 +2209,6 @@ Fahrten %4 und %5: %6</translation>
         <translation>Alles, was Sie eingeben, wird sofort in %1 gespeichert.</translation>
     </message>
     <message>
-        <source>plan %1, %2 pairs a block</source>
-        <translation>Plan %1, %2 Paare je Block</translation>
-    </message>
-    <message>
-        <source>%1 (%2)</source>
-        <translation>%1 (%2)</translation>
-    </message>
-    <message numerus="yes">
-        <source>There are %n more.</source>
-        <translation>
-            <numerusform>Es gibt %n weitere Stelle.</numerusform>
-            <numerusform>Es gibt %n weitere Stellen.</numerusform>
-        </translation>
-    </message>
-    <message>
         <source>&amp;Undo</source>
         <translation>&amp;Rückgängig</translation>
     </message>
@@ -4832,14 +2606,6 @@ Fahrten %4 und %5: %6</translation>
         <translation>Noch keine</translation>
     </message>
     <message>
-        <source>Studies (*.bothways);;All files (*)</source>
-        <translation>Studien (*.bothways);;Alle Dateien (*)</translation>
-    </message>
-    <message>
-        <source>Run sheets (*.csv *.txt *.tsv);;All files (*)</source>
-        <translation>Fahrtenblätter (*.csv *.txt *.tsv);;Alle Dateien (*)</translation>
-    </message>
-    <message>
         <source>Open a study</source>
         <translation>Studie öffnen</translation>
     </message>
@@ -4850,53 +2616,6 @@ Fahrten %4 und %5: %6</translation>
     <message>
         <source>Import a run sheet</source>
         <translation>Fahrtenblatt importieren</translation>
-    </message>
-    <message numerus="yes">
-        <source>%n run(s) came from %1.</source>
-        <translation>
-            <numerusform>%n Fahrt kam aus %1.</numerusform>
-            <numerusform>%n Fahrten kamen aus %1.</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>Export the run sheet</source>
-        <translation>Fahrtenblatt exportieren</translation>
-    </message>
-    <message>
-        <source>The run sheet is in %1.</source>
-        <translation>Das Fahrtenblatt ist in %1.</translation>
-    </message>
-    <message>
-        <source>Web page (*.html)</source>
-        <translation>Webseite (*.html)</translation>
-    </message>
-    <message>
-        <source>%1 cannot be written: %2.</source>
-        <translation>%1 kann nicht geschrieben werden: %2.</translation>
-    </message>
-    <message>
-        <source>The page is in %1.</source>
-        <translation>Die Seite ist in %1.</translation>
-    </message>
-    <message>
-        <source>Save the report</source>
-        <translation>Bericht speichern</translation>
-    </message>
-    <message>
-        <source>Save the run card</source>
-        <translation>Fahrtenkarte speichern</translation>
-    </message>
-    <message>
-        <source>run card</source>
-        <translation>Fahrtenkarte</translation>
-    </message>
-    <message>
-        <source>Save a copy of the study</source>
-        <translation>Kopie der Studie speichern</translation>
-    </message>
-    <message>
-        <source>A copy is in %1.</source>
-        <translation>Eine Kopie ist in %1.</translation>
     </message>
     <message>
         <source>Keys</source>
@@ -4963,38 +2682,6 @@ Erstellt mit Qt %1, QCustomPlot, SQLite, SQLiteCpp, Boost, Eigen, fast_float, fm
         <translation>Damit weitermachen</translation>
     </message>
     <message>
-        <source>PDF on A4 paper (*.pdf)</source>
-        <translation>PDF auf A4-Papier (*.pdf)</translation>
-    </message>
-    <message>
-        <source>PDF on Letter paper (*.pdf)</source>
-        <translation>PDF auf Letter-Papier (*.pdf)</translation>
-    </message>
-    <message>
-        <source>Save the report as PDF</source>
-        <translation>Bericht als PDF speichern</translation>
-    </message>
-    <message>
-        <source>The report is in %1.</source>
-        <translation>Der Bericht ist in %1.</translation>
-    </message>
-    <message>
-        <source>The report could not be printed on %1.</source>
-        <translation>Der Bericht konnte auf %1 nicht gedruckt werden.</translation>
-    </message>
-    <message>
-        <source>Studies to take the noise from</source>
-        <translation>Studien, aus denen das Rauschen übernommen wird</translation>
-    </message>
-    <message>
-        <source>Studies and run sheets (*.bothways *.csv);;All files (*)</source>
-        <translation>Studien und Fahrtenblätter (*.bothways *.csv);;Alle Dateien (*)</translation>
-    </message>
-    <message>
-        <source>There is no verdict in %1, so the noise of a pair is not known from it.</source>
-        <translation>In %1 gibt es kein Urteil; das Rauschen eines Paars ist daraus also nicht bekannt.</translation>
-    </message>
-    <message>
         <source>Recordings</source>
         <translation>Aufzeichnungen</translation>
     </message>
@@ -5047,6 +2734,18 @@ Erstellt mit Qt %1, QCustomPlot, SQLite, SQLiteCpp, Boost, Eigen, fast_float, fm
     <message>
         <source>Close the message</source>
         <translation>Die Meldung schließen</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <extracomment>what went wrong, and where</extracomment>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message numerus="yes">
+        <source>There are %n more.</source>
+        <translation>
+            <numerusform>Es gibt %n weitere Stelle.</numerusform>
+            <numerusform>Es gibt %n weitere Stellen.</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -5335,6 +3034,15 @@ Erstellt mit Qt %1, QCustomPlot, SQLite, SQLiteCpp, Boost, Eigen, fast_float, fm
     <message>
         <source>An effect of %1 % would be shown by %2 of 100 such days.</source>
         <translation>Einen Effekt von %1&#xa0;% würden %2 von 100 solchen Tagen zeigen.</translation>
+    </message>
+</context>
+<context>
+    <name>bothways::app::Preferences</name>
+    <message>
+        <source>en</source>
+        <comment>language of these texts</comment>
+        <extracomment>not a word: the tag of the language that these texts are in, like de</extracomment>
+        <translation>de</translation>
     </message>
 </context>
 <context>
@@ -5627,6 +3335,65 @@ Erstellt mit Qt %1, QCustomPlot, SQLite, SQLiteCpp, Boost, Eigen, fast_float, fm
     </message>
 </context>
 <context>
+    <name>bothways::app::ReportDesk</name>
+    <message>
+        <source>%1 cannot be written: %2.</source>
+        <translation>%1 kann nicht geschrieben werden: %2.</translation>
+    </message>
+    <message>
+        <source>Web page (*.html)</source>
+        <translation>Webseite (*.html)</translation>
+    </message>
+    <message>
+        <source>The page is in %1.</source>
+        <translation>Die Seite ist in %1.</translation>
+    </message>
+    <message>
+        <source>Save the report</source>
+        <translation>Bericht speichern</translation>
+    </message>
+    <message>
+        <source>PDF on A4 paper (*.pdf)</source>
+        <translation>PDF auf A4-Papier (*.pdf)</translation>
+    </message>
+    <message>
+        <source>PDF on Letter paper (*.pdf)</source>
+        <translation>PDF auf Letter-Papier (*.pdf)</translation>
+    </message>
+    <message>
+        <source>Save the report as PDF</source>
+        <translation>Bericht als PDF speichern</translation>
+    </message>
+    <message>
+        <source>The report is in %1.</source>
+        <translation>Der Bericht ist in %1.</translation>
+    </message>
+    <message>
+        <source>The report could not be printed on %1.</source>
+        <translation>Der Bericht konnte auf %1 nicht gedruckt werden.</translation>
+    </message>
+    <message>
+        <source>Save the run card</source>
+        <translation>Fahrtenkarte speichern</translation>
+    </message>
+    <message>
+        <source>run card</source>
+        <translation>Fahrtenkarte</translation>
+    </message>
+    <message>
+        <source>Studies to take the noise from</source>
+        <translation>Studien, aus denen das Rauschen übernommen wird</translation>
+    </message>
+    <message>
+        <source>Studies and run sheets (*.bothways *.csv);;All files (*)</source>
+        <translation>Studien und Fahrtenblätter (*.bothways *.csv);;Alle Dateien (*)</translation>
+    </message>
+    <message>
+        <source>There is no verdict in %1, so the noise of a pair is not known from it.</source>
+        <translation>In %1 gibt es kein Urteil; das Rauschen eines Paars ist daraus also nicht bekannt.</translation>
+    </message>
+</context>
+<context>
     <name>bothways::app::ResultPage</name>
     <message>
         <source>Spoiled runs count</source>
@@ -5689,10 +3456,6 @@ Erstellt mit Qt %1, QCustomPlot, SQLite, SQLiteCpp, Boost, Eigen, fast_float, fm
     <message>
         <source>The result is being computed anew.</source>
         <translation>Das Ergebnis wird neu berechnet.</translation>
-    </message>
-    <message>
-        <source>The answer is hidden until the discards are settled, so that it cannot choose the runs.</source>
-        <translation>Die Antwort ist bis zum Ende der Sichtung verborgen, damit sie nicht die Fahrten aussucht.</translation>
     </message>
     <message>
         <source>There is no result yet.</source>
@@ -6220,6 +3983,40 @@ Erstellt mit Qt %1, QCustomPlot, SQLite, SQLiteCpp, Boost, Eigen, fast_float, fm
     <message>
         <source>%1   –   %2</source>
         <translation>%1   –   %2</translation>
+    </message>
+</context>
+<context>
+    <name>bothways::app::StudyJobs</name>
+    <message>
+        <source>Studies (*.bothways);;All files (*)</source>
+        <translation>Studien (*.bothways);;Alle Dateien (*)</translation>
+    </message>
+    <message>
+        <source>Run sheets (*.csv *.txt *.tsv);;All files (*)</source>
+        <translation>Fahrtenblätter (*.csv *.txt *.tsv);;Alle Dateien (*)</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n run(s) came from %1.</source>
+        <translation>
+            <numerusform>%n Fahrt kam aus %1.</numerusform>
+            <numerusform>%n Fahrten kamen aus %1.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Export the run sheet</source>
+        <translation>Fahrtenblatt exportieren</translation>
+    </message>
+    <message>
+        <source>The run sheet is in %1.</source>
+        <translation>Das Fahrtenblatt ist in %1.</translation>
+    </message>
+    <message>
+        <source>Save a copy of the study</source>
+        <translation>Kopie der Studie speichern</translation>
+    </message>
+    <message>
+        <source>A copy is in %1.</source>
+        <translation>Eine Kopie ist in %1.</translation>
     </message>
 </context>
 <context>

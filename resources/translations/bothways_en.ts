@@ -12,117 +12,19 @@
     </message>
 </context>
 <context>
-    <name>ImportReport</name>
+    <name>RunRowWords</name>
     <message numerus="yes">
-        <source>%n column(s)</source>
+        <source>%n pair(s)</source>
         <translation>
-            <numerusform>%n column</numerusform>
-            <numerusform>%n columns</numerusform>
+            <numerusform>%n pair</numerusform>
+            <numerusform>%n pairs</numerusform>
         </translation>
     </message>
     <message numerus="yes">
-        <source>%n row(s) came in,</source>
+        <source>%n discarded</source>
         <translation>
-            <numerusform>%n row came in,</numerusform>
-            <numerusform>%n rows came in,</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%1 long, with %n channel(s).</source>
-        <translation>
-            <numerusform>%1 long, with %n channel.</numerusform>
-            <numerusform>%1 long, with %n channels.</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n gap(s), the longest %1 s.</source>
-        <translation>
-            <numerusform>%n gap, the longest %1 s.</numerusform>
-            <numerusform>%n gaps, the longest %1 s.</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n row(s) without a readable time left out.</source>
-        <translation>
-            <numerusform>%n row without a readable time left out.</numerusform>
-            <numerusform>%n rows without a readable time left out.</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n row(s) with the time of the row before left out.</source>
-        <translation>
-            <numerusform>%n row with the time of the row before left out.</numerusform>
-            <numerusform>%n rows with the time of the row before left out.</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n row(s) that fell back in time left out.</source>
-        <translation>
-            <numerusform>%n row that fell back in time left out.</numerusform>
-            <numerusform>%n rows that fell back in time left out.</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>The clock was set %n time(s); what follows was joined on.</source>
-        <translation>
-            <numerusform>The clock was set %n time; what follows was joined on.</numerusform>
-            <numerusform>The clock was set %n times; what follows was joined on.</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>The rate of rows changes %n time(s).</source>
-        <translation>
-            <numerusform>The rate of rows changes %n time.</numerusform>
-            <numerusform>The rate of rows changes %n times.</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n time(s) without a position.</source>
-        <translation>
-            <numerusform>%n time without a position.</numerusform>
-            <numerusform>%n times without a position.</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n track point(s) that are nowhere on Earth left out.</source>
-        <translation>
-            <numerusform>%n track point that is nowhere on Earth left out.</numerusform>
-            <numerusform>%n track points that are nowhere on Earth left out.</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n sentence(s) with a wrong checksum left out.</source>
-        <translation>
-            <numerusform>%n sentence with a wrong checksum left out.</numerusform>
-            <numerusform>%n sentences with a wrong checksum left out.</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n empty cell(s).</source>
-        <translation>
-            <numerusform>%n empty cell.</numerusform>
-            <numerusform>%n empty cells.</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n cell(s) that are no number, taken as empty.</source>
-        <translation>
-            <numerusform>%n cell that is no number, taken as empty.</numerusform>
-            <numerusform>%n cells that are no number, taken as empty.</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n row(s) with too few cells.</source>
-        <translation>
-            <numerusform>%n row with too few cells.</numerusform>
-            <numerusform>%n rows with too few cells.</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n row(s) with too many cells.</source>
-        <translation>
-            <numerusform>%n row with too many cells.</numerusform>
-            <numerusform>%n rows with too many cells.</numerusform>
+            <numerusform>%n discarded</numerusform>
+            <numerusform>%n discarded</numerusform>
         </translation>
     </message>
 </context>
@@ -140,108 +42,6 @@
         <translation>
             <numerusform>%n of them does not count, for a reason that was written down:</numerusform>
             <numerusform>%n of them do not count, for a reason that was written down:</numerusform>
-        </translation>
-    </message>
-</context>
-<context>
-    <name>Words</name>
-    <message numerus="yes">
-        <source>With %n pair(s) none of these checks has much power: passing them proves little.</source>
-        <translation>
-            <numerusform>With %n pair none of these checks has much power: passing them proves little.</numerusform>
-            <numerusform>With %n pairs none of these checks has much power: passing them proves little.</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>With %n pair(s) these checks see gross faults only.</source>
-        <translation>
-            <numerusform>With %n pair these checks see gross faults only.</numerusform>
-            <numerusform>With %n pairs these checks see gross faults only.</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%1; among %n pair(s) that is ordinary (%2).</source>
-        <extracomment>%1 the clause &quot;Pair … lies farthest …&quot;</extracomment>
-        <translation>
-            <numerusform>%1; among %n pair that is ordinary (%2).</numerusform>
-            <numerusform>%1; among %n pairs that is ordinary (%2).</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>Without any one of the %n pair(s) the effect stays between %1; the verdict does not stay.</source>
-        <translation>
-            <numerusform>Without any one of the %n pair the effect stays between %1; the verdict does not stay.</numerusform>
-            <numerusform>Without any one of the %n pairs the effect stays between %1; the verdict does not stay.</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>Without any one of the %n pair(s) the effect stays between %1; the verdict stays, too.</source>
-        <translation>
-            <numerusform>Without any one of the %n pair the effect stays between %1; the verdict stays, too.</numerusform>
-            <numerusform>Without any one of the %n pairs the effect stays between %1; the verdict stays, too.</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n run(s) discarded; none can be put back.</source>
-        <translation>
-            <numerusform>%n run discarded; it cannot be put back.</numerusform>
-            <numerusform>%n runs discarded; none can be put back.</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>They could have shown %1&#xa0;% or more; %n more pair(s) a block would show %2&#xa0;%.</source>
-        <translation>
-            <numerusform>They could have shown %1&#xa0;% or more; %n more pair a block would show %2&#xa0;%.</numerusform>
-            <numerusform>They could have shown %1&#xa0;% or more; %n more pairs a block would show %2&#xa0;%.</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>No verdict: effect and drift use up all %n pair(s), and nothing is left to judge the noise by. Drive one pair more.</source>
-        <translation>
-            <numerusform>No verdict: effect and drift use up all %n pair, and nothing is left to judge the noise by. Drive one pair more.</numerusform>
-            <numerusform>No verdict: effect and drift use up all %n pairs, and nothing is left to judge the noise by. Drive one pair more.</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n counted run(s) have no partner within %1 minutes.</source>
-        <translation>
-            <numerusform>%n counted run has no partner within %1 minutes.</numerusform>
-            <numerusform>%n counted runs have no partner within %1 minutes.</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>Sensitive: leaving out a single pair changes the verdict for %1 of the %n pair(s).</source>
-        <translation>
-            <numerusform>Sensitive: leaving out a single pair changes the verdict for %1 of the %n pair.</numerusform>
-            <numerusform>Sensitive: leaving out a single pair changes the verdict for %1 of the %n pairs.</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n pair(s)</source>
-        <translation>
-            <numerusform>%n pair</numerusform>
-            <numerusform>%n pairs</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n block(s)</source>
-        <translation>
-            <numerusform>%n block</numerusform>
-            <numerusform>%n blocks</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n counted run(s)</source>
-        <translation>
-            <numerusform>%n counted run</numerusform>
-            <numerusform>%n counted runs</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%1 from %2 in %3; %n discarded.</source>
-        <translation>
-            <numerusform>%1 from %2 in %3; %n discarded.</numerusform>
-            <numerusform>%1 from %2 in %3; %n discarded.</numerusform>
         </translation>
     </message>
 </context>
@@ -336,13 +136,6 @@
 <context>
     <name>bothways::app::MainWindow</name>
     <message numerus="yes">
-        <source>There are %n more.</source>
-        <translation>
-            <numerusform>There is %n more.</numerusform>
-            <numerusform>There are %n more.</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
         <source>%n run(s)</source>
         <translation>
             <numerusform>%n run</numerusform>
@@ -364,17 +157,20 @@
         </translation>
     </message>
     <message numerus="yes">
-        <source>%n run(s) came from %1.</source>
-        <translation>
-            <numerusform>%n run came from %1.</numerusform>
-            <numerusform>%n runs came from %1.</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
         <source>%n part(s) of the recording became runs.</source>
         <translation>
             <numerusform>%n part of the recording became a run.</numerusform>
             <numerusform>%n parts of the recording became runs.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>bothways::app::MessageBar</name>
+    <message numerus="yes">
+        <source>There are %n more.</source>
+        <translation>
+            <numerusform>There is %n more.</numerusform>
+            <numerusform>There are %n more.</numerusform>
         </translation>
     </message>
 </context>
@@ -389,19 +185,12 @@
     </message>
 </context>
 <context>
-    <name>RunRowWords</name>
+    <name>bothways::app::StudyJobs</name>
     <message numerus="yes">
-        <source>%n pair(s)</source>
+        <source>%n run(s) came from %1.</source>
         <translation>
-            <numerusform>%n pair</numerusform>
-            <numerusform>%n pairs</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n discarded</source>
-        <translation>
-            <numerusform>%n discarded</numerusform>
-            <numerusform>%n discarded</numerusform>
+            <numerusform>%n run came from %1.</numerusform>
+            <numerusform>%n runs came from %1.</numerusform>
         </translation>
     </message>
 </context>

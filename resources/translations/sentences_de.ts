@@ -4,10 +4,6 @@
 <context>
     <name>Sentences</name>
     <message>
-        <source></source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source> (limit {} {})</source>
         <translation> (Grenze {} {})</translation>
     </message>
@@ -102,6 +98,10 @@
     <message>
         <source>&apos;{}&apos; is no reason; expected one of {}</source>
         <translation>„{}“ ist kein Grund; erwartet wird einer von {}</translation>
+    </message>
+    <message>
+        <source>&apos;{}&apos; is no unit that is known here; expected one of the list, or a factor and an offset such as *0.5556-17.78</source>
+        <translation>&apos;{}&apos; ist keine hier bekannte Einheit; erwartet wird eine der Liste, oder ein Faktor und ein Versatz wie *0.5556-17.78</translation>
     </message>
     <message>
         <source>&apos;{}&apos; is not COLUMN=CHANNEL[,FACTOR[,OFFSET]]</source>
@@ -405,6 +405,14 @@ einen Effekt gibt, wie groß er ist und wie sicher. DATEI ist eine Studie
         <translation>SPALTEN</translation>
     </message>
     <message>
+        <source>CSV: {} column {}, {}.</source>
+        <translation>CSV: {} Spalte, {}, {}.</translation>
+    </message>
+    <message>
+        <source>CSV: {} columns {}, {}.</source>
+        <translation>CSV: {} Spalten, {}, {}.</translation>
+    </message>
+    <message>
         <source>Caution: a straight drift is taken out, a curved one (an engine that is not warm yet) is not.</source>
         <translation>Vorsicht: Eine geradlinige Drift wird herausgerechnet, eine gekrümmte (ein noch nicht warmer Motor) nicht.</translation>
     </message>
@@ -621,6 +629,10 @@ Wer fährt, fährt; wer mitfährt, tippt.</translation>
         <translation>Vom ersten bis zum letzten Block mit {} hat sich der Tag selbst verschoben: {} ({}-Intervall: {}). Eine geradlinige Drift wird aus dem Effekt herausgerechnet, eine gekrümmte nicht.</translation>
     </message>
     <message>
+        <source>GPX track points: position, speed and distance come from them.</source>
+        <translation>GPX-Wegpunkte: Position, Geschwindigkeit und Strecke stammen aus ihnen.</translation>
+    </message>
+    <message>
         <source>Give back the runs (CSV, JSON) or the pairs (CSV)</source>
         <translation>Die Fahrten (CSV, JSON) oder die Paare (CSV) ausgeben</translation>
     </message>
@@ -802,6 +814,10 @@ Wer fährt, fährt; wer mitfährt, tippt.</translation>
     <message>
         <source>NEW</source>
         <translation>NEU</translation>
+    </message>
+    <message>
+        <source>NMEA sentences: position, speed and distance come from them.</source>
+        <translation>NMEA-Sätze: Position, Geschwindigkeit und Strecke stammen aus ihnen.</translation>
     </message>
     <message>
         <source>NUMBER</source>
@@ -1719,6 +1735,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>ein Verbrauch von {} l/100 km (--consumption)</translation>
     </message>
     <message>
+        <source>a copy needs another name</source>
+        <translation>eine Kopie braucht einen anderen Namen</translation>
+    </message>
+    <message>
         <source>a database</source>
         <translation>eine Datenbank</translation>
     </message>
@@ -2159,6 +2179,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>Prüfung</translation>
     </message>
     <message>
+        <source>clocks: {}</source>
+        <translation>Uhren: {}</translation>
+    </message>
+    <message>
         <source>closed design</source>
         <translation>geschlossener Versuchsplan</translation>
     </message>
@@ -2281,6 +2305,14 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>dealing the labels</source>
         <translation>Vertauschen der Zuordnung</translation>
+    </message>
+    <message>
+        <source>decimal commas</source>
+        <translation>Dezimalkomma</translation>
+    </message>
+    <message>
+        <source>decimal points</source>
+        <translation>Dezimalpunkt</translation>
     </message>
     <message>
         <source>default {}</source>
@@ -2902,6 +2934,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>Vertauschen der Zuordnung</translation>
     </message>
     <message>
+        <source>left out, as it holds no number: {}</source>
+        <translation>weggelassen, weil keine Zahl darin steht: {}</translation>
+    </message>
+    <message>
         <source>less</source>
         <comment>verdict</comment>
         <translation>weniger</translation>
@@ -3359,6 +3395,18 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>pairs in order of time, days side by side</source>
         <translation>Paare in zeitlicher Folge, Tage nebeneinander</translation>
+    </message>
+    <message>
+        <source>parted by commas</source>
+        <translation>durch Komma getrennt</translation>
+    </message>
+    <message>
+        <source>parted by semicolons</source>
+        <translation>durch Semikolon getrennt</translation>
+    </message>
+    <message>
+        <source>parted by tabs</source>
+        <translation>durch Tabulator getrennt</translation>
     </message>
     <message>
         <source>passing traffic</source>
@@ -3962,6 +4010,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>die Länge des Starttors ist {}; erwartet werden Grad von -180 bis 180</translation>
     </message>
     <message>
+        <source>the mapping kept for this header was used</source>
+        <translation>die für diese Kopfzeile gemerkte Zuordnung wurde benutzt</translation>
+    </message>
+    <message>
         <source>the property &apos;{}&apos;</source>
         <translation>die Eigenschaft „{}“</translation>
     </message>
@@ -4178,6 +4230,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>two columns for the channel &apos;{}&apos;</source>
         <translation>zwei Spalten für den Kanal „{}“</translation>
+    </message>
+    <message>
+        <source>type where the gates at the two ends of the stretch are</source>
+        <translation>geben Sie ein, wo die Tore an den beiden Enden der Strecke sind</translation>
     </message>
     <message>
         <source>undecided</source>
@@ -4402,12 +4458,28 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>{} zwischen den Spalten und Dezimalpunkten</translation>
     </message>
     <message>
+        <source>{} cell that is no number, taken as empty</source>
+        <translation>{} Zelle, die keine Zahl ist, als leer genommen</translation>
+    </message>
+    <message>
+        <source>{} cells that are no number, taken as empty</source>
+        <translation>{} Zellen, die keine Zahl sind, als leer genommen</translation>
+    </message>
+    <message>
         <source>{} change of the clock</source>
         <translation>{} Umstellung der Uhr</translation>
     </message>
     <message>
+        <source>{} change of the rate of rows</source>
+        <translation>{}-mal ändert sich der Takt der Zeilen</translation>
+    </message>
+    <message>
         <source>{} changes of the clock</source>
         <translation>{} Umstellungen der Uhr</translation>
+    </message>
+    <message>
+        <source>{} changes of the rate of rows</source>
+        <translation>{}-mal ändert sich der Takt der Zeilen</translation>
     </message>
     <message>
         <source>{} channels</source>
@@ -4453,6 +4525,14 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>{} frozen at one value{} while the vehicle&apos;s speed moved</source>
         <translation>{} auf einem Wert eingefroren{}, während sich die Geschwindigkeit des Fahrzeugs änderte</translation>
+    </message>
+    <message>
+        <source>{} gap, the longest {} s</source>
+        <translation>{} Lücke, die längste {} s</translation>
+    </message>
+    <message>
+        <source>{} gaps, the longest {} s</source>
+        <translation>{} Lücken, die längste {} s</translation>
     </message>
     <message>
         <source>{} has a decimal comma; the other numbers of this sheet have a decimal point</source>
@@ -4655,6 +4735,30 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>{} braucht {}</translation>
     </message>
     <message>
+        <source>{} row with too few cells</source>
+        <translation>{} Zeile mit zu wenigen Zellen</translation>
+    </message>
+    <message>
+        <source>{} row with too many cells</source>
+        <translation>{} Zeile mit zu vielen Zellen</translation>
+    </message>
+    <message>
+        <source>{} row without a readable time left out</source>
+        <translation>{} Zeile ohne lesbare Zeit weggelassen</translation>
+    </message>
+    <message>
+        <source>{} rows with too few cells</source>
+        <translation>{} Zeilen mit zu wenigen Zellen</translation>
+    </message>
+    <message>
+        <source>{} rows with too many cells</source>
+        <translation>{} Zeilen mit zu vielen Zellen</translation>
+    </message>
+    <message>
+        <source>{} rows without a readable time left out</source>
+        <translation>{} Zeilen ohne lesbare Zeit weggelassen</translation>
+    </message>
+    <message>
         <source>{} run is discarded; none of them can be put back.</source>
         <translation>{} Fahrt ist verworfen; sie kann nicht wieder gewertet werden.</translation>
     </message>
@@ -4665,6 +4769,14 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>{} runs, {} counted, {} discarded; {} pairs in {} blocks.</source>
         <translation>Fahrten: {}, davon {} gewertet und {} verworfen; Paare: {}, Blöcke: {}.</translation>
+    </message>
+    <message>
+        <source>{} sentence with a wrong checksum left out</source>
+        <translation>{} Satz mit falscher Prüfsumme weggelassen</translation>
+    </message>
+    <message>
+        <source>{} sentences with a wrong checksum left out</source>
+        <translation>{} Sätze mit falscher Prüfsumme weggelassen</translation>
     </message>
     <message>
         <source>{} ties runs of two blocks; expected two of one block, without a switch or a new day between them</source>
@@ -4683,12 +4795,20 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>{} Zeit, die rückwärts lief</translation>
     </message>
     <message>
+        <source>{} time without a position</source>
+        <translation>{} Zeitpunkt ohne Position</translation>
+    </message>
+    <message>
         <source>{} times given twice</source>
         <translation>{} doppelte Zeiten</translation>
     </message>
     <message>
         <source>{} times that went backwards</source>
         <translation>{} Zeiten, die rückwärts liefen</translation>
+    </message>
+    <message>
+        <source>{} times without a position</source>
+        <translation>{} Zeitpunkte ohne Position</translation>
     </message>
     <message>
         <source>{} to {} less</source>
@@ -4704,8 +4824,16 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>{} bis {}</translation>
     </message>
     <message>
+        <source>{} track point that is nowhere on Earth left out</source>
+        <translation>{} Wegpunkt, der nirgends auf der Erde liegt, weggelassen</translation>
+    </message>
+    <message>
         <source>{} track points and none with a time and a place; expected a recorded track</source>
         <translation>{} Wegpunkte und keiner mit Zeit und Ort; erwartet wird ein aufgezeichneter Weg</translation>
+    </message>
+    <message>
+        <source>{} track points that are nowhere on Earth left out</source>
+        <translation>{} Wegpunkte, die nirgends auf der Erde liegen, weggelassen</translation>
     </message>
     <message>
         <source>{} used {} energy than {} ({} interval: {}){}.</source>
@@ -4836,6 +4964,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>{}: {}, {}, {} given; low, middle and high must ascend</source>
         <translation>{}: {} / {} / {} angegeben; niedrig, mittel und hoch müssen aufsteigen</translation>
+    </message>
+    <message>
+        <source>{}: “{}” is no number; expected degrees like 47.5061, south and west with a minus</source>
+        <translation>{}: „{}“ ist keine Zahl; erwartet werden Grad wie 47,5061, Süd und West mit Minus</translation>
     </message>
     <message>
         <source>{}; among {} pairs that is ordinary ({}).</source>

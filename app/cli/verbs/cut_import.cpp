@@ -4,6 +4,7 @@
 
 #include "app/cli/options.h"
 #include "app/wording/numbers.h"
+#include "app/wording/recordings.h"
 #include "core/study/limits.h"
 #include "storage/recordings/cut.h"
 #include "storage/recordings/recordings.h"
@@ -65,8 +66,9 @@ Result<Parts> partsOf(const Language& in, const core::RunTrace& trace,
                       const storage::RecordingInfo& recording, const core::Study& study,
                       const CutOrder& order, std::ostream& out)
 {
-    const auto lacks = [&](core::Text<0> what) {
-        return Error{ErrorCode::badInput, what, recording.name};
+    using app::wording::NoCut;
+    const auto lacks = [&](NoCut what) {
+        return Error{ErrorCode::badInput, app::wording::whyNoCut(what), recording.name};
     };
     Parts parts;
     switch (order.way) {
@@ -74,21 +76,21 @@ Result<Parts> partsOf(const Language& in, const core::RunTrace& trace,
     case CutWay::marks:
         parts = core::cutByMarks(trace, study);
         if (parts.empty())
-            return lacks("the recording has no mark that begins with \"start\""_t);
+            return lacks(NoCut::noMarks);
         break;
     case CutWay::position:
         if (!trace.samples("lat_deg") || !trace.samples("lon_deg"))
-            return lacks("the recording has no positions; expected channels lat_deg and lon_deg"_t);
+            return lacks(NoCut::noPositions);
         parts = core::cutByPosition(trace, *order.gates);
         if (parts.empty())
-            return lacks("the drive never leads through one of the gates and on to the other"_t);
+            return lacks(NoCut::gatesNotPassed);
         break;
     case CutWay::speed: {
         if (!trace.samples("road_speed_kmh"))
-            return lacks("the recording has no speed; expected a channel road_speed_kmh"_t);
+            return lacks(NoCut::noSpeed);
         auto cut = core::cutByTarget(trace, study);
         if (cut.parts.empty())
-            return lacks("no speed was held for a minute"_t);
+            return lacks(NoCut::noSpeedHeld);
         if (cut.heldLongest_kmh)
             printHeldSpeed(in, *cut.heldLongest_kmh, study, out);
         parts = std::move(cut.parts);

@@ -5,6 +5,7 @@
 #include "app/cli/options.h"
 #include "app/cli/warnings.h"
 #include "app/wording/numbers.h"
+#include "app/wording/recordings.h"
 #include "storage/recordings/recordings.h"
 #include "storage/recordings/trace_import.h"
 #include "storage/sheet/run_columns.h"
@@ -148,22 +149,9 @@ Result<storage::TraceReport> importRecording(storage::StudyFile& file, const Rec
 std::string whatWasMet(const Language& in, const storage::TraceReport& report,
                        const std::string& name)
 {
-    const auto number = [&in](long long n) { return app::grouped(in, static_cast<double>(n)); };
-    std::string text = in.sayCount(report.rows, "imported {}: {} row, {} s, channels {}"_t,
-                                   "imported {}: {} rows, {} s, channels {}"_t, name,
-                                   number(report.rows), app::grouped(in, report.length_s),
-                                   fmt::format("{}", fmt::join(report.channels, ", "))) +
-                       "\n";
-    const auto met = [&](long long n, core::Text<1> one, core::Text<1> many) {
-        if (n > 0)
-            text += "  " + in.sayCount(n, one, many, number(n)) + "\n";
-    };
-    met(report.missing_cells, "{} empty cell"_t, "{} empty cells"_t);
-    met(report.repeated_times, "{} time given twice"_t, "{} times given twice"_t);
-    met(report.backward_times, "{} time that went backwards"_t, "{} times that went backwards"_t);
-    met(report.clock_changes, "{} change of the clock"_t, "{} changes of the clock"_t);
-    if (report.half_last_line)
-        text += "  " + in.say("the last line is cut short and was left out"_t) + "\n";
+    std::string text = app::wording::imported(in, name, report) + "\n";
+    for (const std::string& met : app::wording::whatWasMet(in, report))
+        text += "  " + met + "\n";
     return text;
 }
 

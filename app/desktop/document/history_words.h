@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "app/wording/language.h"
 #include "storage/study/study_file.h"
 
 #include <QDateTime>
@@ -10,12 +11,13 @@
 namespace bothways::app {
 
 /// A kind of change in words: "Run added".
-[[nodiscard]] QString historyKind(const std::string& kind);
-/// What was changed, in the user's language where the stored words are of a known form: "run 9: …".
-/// The names of columns, and whatever else was kept, stay as they are.
-[[nodiscard]] QString historyDetail(const storage::HistoryEntry& entry);
-/// "Run 9 discarded: overspeed, 3410 rpm"-like line for menus, no longer than `most` characters.
-[[nodiscard]] QString historyLine(const storage::HistoryEntry& entry, int most = 60);
+[[nodiscard]] QString historyKind(const Language& in, const std::string& kind);
+/// What was changed: "run 9: …". Names of columns, and lines of earlier versions, stay as they are.
+[[nodiscard]] QString historyDetail(const Language& in, const storage::HistoryEntry& entry);
+/// Both, for menus: "Discarded: run 9: overspeed, rotor 3410 rpm", no longer than `most`
+/// characters.
+[[nodiscard]] QString historyLine(const Language& in, const storage::HistoryEntry& entry,
+                                  int most = 60);
 /// The moment in local time.
 [[nodiscard]] QDateTime historyTime(const storage::HistoryEntry& entry);
 

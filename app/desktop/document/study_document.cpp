@@ -281,11 +281,11 @@ bool StudyDocument::unpairRun(core::RunId run)
     return change([&] { return d->file.unpair(run); });
 }
 
-bool StudyDocument::setProperties(const core::StudyProperties& properties, const QString& detail)
+bool StudyDocument::setProperties(const core::StudyProperties& properties)
 {
     d->tried.reset();
     d->settle.stop();
-    return finish(d->file.setProperties(properties, detail.toStdString()));
+    return finish(d->file.setProperties(properties, {}));
 }
 
 bool StudyDocument::rename(const std::vector<storage::Renaming>& renamings)
@@ -378,11 +378,8 @@ void StudyDocument::settleOptions()
     core::StudyProperties properties = d->study.properties;
     std::tie(properties.margin_pct, properties.confidence) = *d->tried;
     d->tried.reset();
-    if (properties == d->study.properties)
-        return;
-    const QString detail =
-        QString("margin %1 %, confidence %2").arg(properties.margin_pct).arg(properties.confidence);
-    setProperties(properties, detail);
+    if (properties != d->study.properties)
+        setProperties(properties);
 }
 
 void StudyDocument::stopComputing()

@@ -82,7 +82,7 @@ public:
     bool countRuns(const std::vector<core::RunId>& runs);
     bool pairRuns(core::RunId one, core::RunId other);
     bool unpairRun(core::RunId run);
-    bool setProperties(const core::StudyProperties& properties, const QString& detail);
+    bool setProperties(const core::StudyProperties& properties);
     /// Configurations and directions, in all runs at once.
     bool rename(const std::vector<storage::Renaming>& renamings);
     bool importRuns(const core::Study& sheet, const QString& sourceName);

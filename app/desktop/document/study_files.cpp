@@ -18,10 +18,15 @@ struct StudyFiles {
     Q_DECLARE_TR_FUNCTIONS(StudyFiles)
 };
 
-core::Error fileError(const QString& message, const QString& file)
+core::Error fileError(core::Message message, const QString& file)
 {
-    return {core::ErrorCode::studyFile, core::Message::verbatim(message.toStdString()),
-            file.toStdString()};
+    return {core::ErrorCode::studyFile, std::move(message), file.toStdString()};
+}
+
+/// As Qt names what the system answered.
+core::Message problemOf(const QFileDevice& device)
+{
+    return core::Message::verbatim(device.errorString().toStdString());
 }
 
 core::Outcome writeWhole(const QString& file, const QByteArray& bytes)
@@ -29,8 +34,7 @@ core::Outcome writeWhole(const QString& file, const QByteArray& bytes)
     QSaveFile target(file);
     if (!target.open(QIODevice::WriteOnly) || target.write(bytes) != bytes.size() ||
         !target.commit())
-        return fileError(StudyFiles::tr("The file cannot be written: %1").arg(target.errorString()),
-                         file);
+        return fileError(core::message("cannot be written: {}"_t, problemOf(target)), file);
     return core::Done{};
 }
 
@@ -77,11 +81,10 @@ core::Outcome exportSheet(const core::Study& study, const QString& file)
 core::Outcome copyStudy(const QString& study, const QString& file)
 {
     if (QFileInfo(study) == QFileInfo(file))
-        return fileError(StudyFiles::tr("A copy needs another name."), file);
+        return fileError("a copy needs another name"_t, file);
     QFile source(study);
     if (!source.open(QIODevice::ReadOnly))
-        return fileError(StudyFiles::tr("The study cannot be read: %1").arg(source.errorString()),
-                         study);
+        return fileError(core::message("cannot be read: {}"_t, problemOf(source)), study);
     return writeWhole(file, source.readAll());
 }
 

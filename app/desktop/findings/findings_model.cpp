@@ -119,7 +119,8 @@ QString FindingsModel::answerText(const core::Finding& finding) const
     }
     const core::Run* run = m_document.runByNumber(finding.run);
     if (run && run->discard)
-        return tr("run discarded: %1").arg(FindingWords::reasonName(run->discard->reason));
+        return tr("run discarded: %1")
+            .arg(shown(wording::reasonName(m_preferences.spoken(), run->discard->reason)));
     return tr("open");
 }
 
@@ -135,8 +136,9 @@ QVariant FindingsModel::data(const QModelIndex& index, int role) const
         return {};
     switch (index.column()) {
     case runColumn: return role == Qt::DisplayRole ? QVariant(finding.run) : QVariant();
-    case gradeColumn: return FindingWords::gradeName(finding.grade);
-    case findingColumn: return FindingWords(units).finding(finding);
+    case gradeColumn: return shown(wording::gradeName(units.language, finding.grade));
+    case findingColumn:
+        return shown(wording::findingWords(units.language, finding, unitsOf(units)));
     case answerColumn: return answerText(finding);
     default: return {};
     }

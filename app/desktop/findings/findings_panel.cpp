@@ -123,14 +123,13 @@ QLayout* FindingsPanel::buildAnswers()
 void FindingsPanel::takeResult()
 {
     const auto result = m_document.result();
-    const UnitsShown units = m_preferences.units(m_document.isElectric());
-    const FindingWords words(units);
     m_pattern->setVisible(result && result->screening.pattern);
     m_notChecked->setVisible(result && !result->screening.not_checked.empty());
     if (!result)
         return;
     if (result->screening.pattern)
-        m_pattern->setText(words.pattern(*result->screening.pattern));
+        m_pattern->setText(
+            shown(wording::patternSentence(m_preferences.spoken(), *result->screening.pattern)));
     std::set<core::Rule> rules;
     for (const core::NotChecked& missing : result->screening.not_checked)
         rules.insert(missing.rule);
@@ -165,8 +164,9 @@ void FindingsPanel::showMenu(const QPoint& at)
         return;
     QMenu menu(this);
     menu.setObjectName("findingMenu");
+    const core::Rule rule = m_model->findingAt(index.row()).rule;
     menu.addAction(tr("What the rule looks at: %1")
-                       .arg(FindingWords::ruleName(m_model->findingAt(index.row()).rule)),
+                       .arg(shown(wording::ruleName(m_preferences.spoken(), rule))),
                    m_help, &QToolButton::click);
     menu.exec(m_view->viewport()->mapToGlobal(at));
 }

@@ -39,12 +39,12 @@ NotCheckedDialog::NotCheckedDialog(const std::vector<core::NotChecked>& list,
     setObjectName("notCheckedDialog");
     setAttribute(Qt::WA_DeleteOnClose);
     setWindowTitle(tr("Not checked"));
-    const FindingWords words(units);
+    const Language& in = units.language;
     std::map<std::pair<QString, QString>, std::vector<int>> runs;
     std::map<QString, QString> topics;
     for (const core::NotChecked& missing : list) {
-        const QString rule = FindingWords::ruleName(missing.rule);
-        runs[{rule, words.notChecked(missing)}].push_back(missing.run);
+        const QString rule = shown(wording::ruleName(in, missing.rule));
+        runs[{rule, shown(wording::whyNotChecked(in, missing))}].push_back(missing.run);
         topics[rule] = helpTopic(missing.rule);
     }
 

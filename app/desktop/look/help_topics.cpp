@@ -80,6 +80,11 @@ void askForHelp(QWidget& widget)
     QCoreApplication::sendEvent(&widget, &wanted);
 }
 
+void setHelpAbout(QToolButton& button, const QString& about)
+{
+    button.setAccessibleName(QCoreApplication::translate("Help", "Handbook: %1").arg(about));
+}
+
 QToolButton* helpButton(const QString& topic, const QString& about)
 {
     auto* button = new QToolButton;
@@ -87,7 +92,7 @@ QToolButton* helpButton(const QString& topic, const QString& about)
     button->setText(QStringLiteral("?"));
     button->setAutoRaise(true);
     button->setToolTip(QCoreApplication::translate("Help", "What this means (handbook)"));
-    button->setAccessibleName(QCoreApplication::translate("Help", "Handbook: %1").arg(about));
+    setHelpAbout(*button, about);
     button->setCursor(Qt::PointingHandCursor);
     setHelpTopic(*button, topic);
     QObject::connect(button, &QToolButton::clicked, button, [button] { askForHelp(*button); });

@@ -30,5 +30,7 @@ void setHelpTopic(QWidget& widget, const QString& topic);
 void askForHelp(QWidget& widget);
 /// A small "?" beside what the topic explains. F1 on it does the same.
 [[nodiscard]] QToolButton* helpButton(const QString& topic, const QString& about);
+/// What a screen reader says the button is about.
+void setHelpAbout(QToolButton& button, const QString& about);
 
 } // namespace bothways::app

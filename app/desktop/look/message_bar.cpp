@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/look/message_bar.h"
 
+#include "app/desktop/look/said.h"
 #include "app/desktop/look/shapes.h"
 #include "app/desktop/look/theme.h"
 
@@ -66,6 +67,16 @@ void MessageBar::say(Kind kind, const QString& sentence, const QString& action,
     show();
     QAccessibleEvent event(m_sentence, QAccessible::Alert);
     QAccessible::updateAccessibility(&event);
+}
+
+void MessageBar::say(const Language& in, const core::Error& error)
+{
+    QString sentence = sentenceOf(in, error);
+    if (!error.where.empty()) //: what went wrong, and where
+        sentence = tr("%1 (%2)").arg(sentence, placeOf(in, error));
+    if (!error.others.empty())
+        sentence += u' ' + tr("There are %n more.", nullptr, static_cast<int>(error.others.size()));
+    say(Kind::problem, sentence);
 }
 
 QString MessageBar::sentence() const

@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "app/wording/language.h"
+
 #include <QFrame>
 
 #include <functional>
@@ -24,6 +26,8 @@ public:
     /// The same with a button; `done` is called when it is pressed.
     void say(Kind kind, const QString& sentence, const QString& action,
              const std::function<void()>& done);
+    /// What went wrong, where, and how much more of it there is.
+    void say(const Language& in, const core::Error& error);
     [[nodiscard]] QString sentence() const;
 
 protected:

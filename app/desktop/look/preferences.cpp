@@ -116,7 +116,19 @@ UnitsShown Preferences::units(bool electric) const
     units.electric = electric;
     units.locale = QLocale();
     units.locale.setNumberOptions(QLocale::OmitGroupSeparator);
+    units.language = spoken();
     return units;
+}
+
+Language Preferences::spoken() const
+{
+    //: not a word: the tag of the language that these texts are in, like de
+    const QString tag = tr("en", "language of these texts");
+    Language language = Language::named(tag.toStdString()).value_or(Language::english());
+    const QLocale locale;
+    language.setNumbers(
+        {locale.decimalPoint().toStdString(), locale.groupSeparator().toStdString()});
+    return language;
 }
 
 ConsumptionUnit Preferences::consumptionUnit() const
@@ -198,8 +210,7 @@ QString Preferences::language() const
 
 void Preferences::setLanguage(const QString& language)
 {
-    if (write(kLanguage, language))
-        emit languageChanged();
+    write(kLanguage, language);
 }
 
 bool Preferences::moreFields() const

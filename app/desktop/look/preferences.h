@@ -33,6 +33,9 @@ public:
 
     /// How numbers are shown. `electric` is the study's to say.
     [[nodiscard]] UnitsShown units(bool electric = false) const;
+    /// In which the window speaks, with the locale's numbers: that of the texts that are installed.
+    /// Another language() holds from the next start on.
+    [[nodiscard]] Language spoken() const;
 
     [[nodiscard]] core::ConsumptionUnit consumptionUnit() const;
     void setConsumptionUnit(core::ConsumptionUnit unit);
@@ -67,7 +70,6 @@ public:
 signals:
     void unitsChanged();
     void appearanceChanged(); ///< theme or size of text
-    void languageChanged();
     void recentFilesChanged();
 
 private:

@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/look/units_shown.h"
 
+#include "app/desktop/look/said.h"
+#include "app/wording/units.h"
 #include "core/recording/trace_consumption.h"
 
 #include <cmath>
@@ -104,14 +106,6 @@ QString UnitsShown::consumptionWithUnit(double l_per_100km, int decimals) const
     return tr("%1\u00a0%2").arg(consumptionText(l_per_100km, decimals), consumptionUnit());
 }
 
-QString UnitsShown::consumptionDifference(double a_l_per_100km, double b_l_per_100km) const
-{
-    const ConsumptionUnit unit = consumptionInForce();
-    const double difference =
-        core::fromLPer100km(b_l_per_100km, unit) - core::fromLPer100km(a_l_per_100km, unit);
-    return tr("%1\u00a0%2").arg(signedNumber(difference, usualDecimals(unit)), consumptionUnit());
-}
-
 QString UnitsShown::consumptionText(const core::Run& run) const
 {
     if (!run.consumption)
@@ -188,29 +182,14 @@ QString UnitsShown::temperatureUnit() const
     return temperature == TemperatureUnit::fahrenheit ? tr("°F") : tr("°C");
 }
 
-QString UnitsShown::signShown(const QString& sign)
+QString UnitsShown::signShown(std::string_view sign) const
 {
-    if (sign == u"rpm")
-        return tr("rpm");
-    if (sign == u"L/h")
-        return tr("L/h");
-    if (sign == u"L")
-        return tr("L");
-    return sign;
+    return shown(wording::signText(language, sign));
 }
 
-QString UnitsShown::unitText(ConsumptionUnit unit)
+QString UnitsShown::unitText(ConsumptionUnit unit) const
 {
-    switch (unit) {
-    case ConsumptionUnit::lPer100km: return tr("L/100\u00a0km");
-    case ConsumptionUnit::mpgUs: return tr("mpg (US)");
-    case ConsumptionUnit::mpgImp: return tr("mpg (imp.)");
-    case ConsumptionUnit::kmPerL: return tr("km/L");
-    case ConsumptionUnit::kwhPer100km: return tr("kWh/100\u00a0km");
-    case ConsumptionUnit::fuelL: return tr("L");
-    case ConsumptionUnit::fuelGalUs: return tr("gal (US)");
-    }
-    return {};
+    return shown(wording::unitText(language, unit));
 }
 
 std::optional<TypedNumber> UnitsShown::parseNumber(const QString& text)

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "app/wording/language.h"
 #include "core/study/study.h"
 #include "core/study/units.h"
 
@@ -10,6 +11,7 @@
 #include <QString>
 
 #include <optional>
+#include <string_view>
 
 namespace bothways::app {
 
@@ -22,7 +24,8 @@ struct TypedNumber {
     int decimals = 0; ///< digits after the decimal sign
 };
 
-/// Numbers on the screen, both ways: in the units and the locale of the person who reads them.
+/// Numbers on the screen, both ways: in the units and the locale of the person who reads them, and
+/// the language in which sentences are said to that person.
 ///
 /// A value: copy it, compare it. Texts without a unit are for cells and fields whose header names
 /// it; those with one are for sentences. A value that is not finite is shown as an en dash.
@@ -36,6 +39,7 @@ public:
     TemperatureUnit temperature = TemperatureUnit::celsius;
     bool electric = false; ///< the study's litres are kWh: consumption is kWh/100 km throughout
     QLocale locale = QLocale::c();
+    Language language = Language::english();
 
     /// The unit in force: `consumption`, or kWh/100 km where `electric`.
     [[nodiscard]] core::ConsumptionUnit consumptionInForce() const;
@@ -50,8 +54,6 @@ public:
 
     [[nodiscard]] QString consumptionText(double l_per_100km, int decimals = -1) const;
     [[nodiscard]] QString consumptionWithUnit(double l_per_100km, int decimals = -1) const;
-    /// A difference of two consumptions, b - a in the unit shown, with sign and unit.
-    [[nodiscard]] QString consumptionDifference(double a_l_per_100km, double b_l_per_100km) const;
     /// A run's own: digit by digit as given where it was given in the unit shown; empty where the
     /// run has none.
     [[nodiscard]] QString consumptionText(const core::Run& run) const;
@@ -69,9 +71,9 @@ public:
     [[nodiscard]] QString speedUnit() const;
     [[nodiscard]] QString windUnit() const;
     [[nodiscard]] QString temperatureUnit() const;
-    [[nodiscard]] static QString unitText(core::ConsumptionUnit unit);
+    [[nodiscard]] QString unitText(core::ConsumptionUnit unit) const;
     /// A unit's sign as files and limits have it ("rpm", "L/h"), as the user's language writes it.
-    [[nodiscard]] static QString signShown(const QString& sign);
+    [[nodiscard]] QString signShown(std::string_view sign) const;
 
     /// Reads a number with either decimal sign, blanks ignored. One comma or one point is always
     /// the decimal sign, so "8.41" is the same number under every locale. Nothing where the text

@@ -71,7 +71,8 @@ void ChecksPage::addLine(QBoxLayout& column, CheckKind kind)
     texts->addWidget(line.name);
     texts->addWidget(line.sentence);
     row->addLayout(texts, 1);
-    row->addWidget(helpButton(helpTopic(kind), Words::checkName(kind)), 0, Qt::AlignTop);
+    line.help = helpButton(helpTopic(kind), {}); // named when there is a language
+    row->addWidget(line.help, 0, Qt::AlignTop);
     setHelpTopic(*line.sentence, helpTopic(kind));
     column.addLayout(row);
     m_lines.emplace(kind, line);
@@ -102,7 +103,10 @@ void ChecksPage::refresh()
         line.mark->show(state, theme());
         parts::enlarge(*line.name, 1.0, true);
         //: the name of a check, and its state
-        line.name->setText(tr("%1: %2").arg(Words::checkName(kind), Words::stateName(state)));
+        const QString name = shown(wording::checkName(words.language(), kind));
+        line.name->setText(
+            tr("%1: %2").arg(name, shown(wording::stateWords(words.language(), state))));
+        setHelpAbout(*line.help, name);
         line.sentence->setText(words.check(kind));
     }
     for (PlotView* plot : {m_quantiles, m_residuals, m_spread, m_baseline, m_direction}) {

@@ -8,6 +8,7 @@
 #include <map>
 
 class QBoxLayout;
+class QToolButton;
 
 namespace bothways::app {
 
@@ -31,6 +32,7 @@ private:
         CheckMark* mark = nullptr;
         QLabel* name = nullptr;
         QLabel* sentence = nullptr;
+        QToolButton* help = nullptr;
     };
     PlotView* addGroup(QBoxLayout& column, std::initializer_list<CheckKind> kinds,
                        const char* plotName);

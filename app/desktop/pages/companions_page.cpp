@@ -151,7 +151,7 @@ void CompanionsPage::showCompanions(const Words& words)
                        row.df ? numbers.shortest(std::round(10.0 * *row.df) / 10.0) : tr("–"),
                        true);
         parts::setCell(*m_table, line, 4, row.p ? numbers.pAlone(*row.p) : tr("–"), true);
-        parts::setCell(*m_table, line, 5, row.cls ? Words::className(*row.cls) : tr("–"));
+        parts::setCell(*m_table, line, 5, row.cls ? words.className(*row.cls) : tr("–"));
         ++line;
     }
     parts::fitToRows(*m_table);
@@ -202,7 +202,7 @@ void CompanionsPage::showRestored(const Words& words)
         parts::setCell(*m_restoredTable, line, 1,
                        row.effect_log ? units().percentFromLog(*row.effect_log, 2) : tr("–"), true);
         parts::setCell(*m_restoredTable, line, 2,
-                       row.possible ? Words::className(row.cls)
+                       row.possible ? words.className(row.cls)
                                     : tr("cannot be put back: no consumption"));
         parts::setCell(*m_restoredTable, line, 3, row.reason);
         parts::setCell(*m_restoredTable, line, 4, row.evidence);

@@ -128,7 +128,7 @@ std::vector<ForestRow> forestRows(const std::vector<CompanionRow>& rows, const W
         //: a companion's name, and its numbers
         line.words = CompanionRows::tr("%1: %2").arg(line.name, line.text);
         if (row.cls)
-            line.words += u'\n' + Words::className(*row.cls);
+            line.words += u'\n' + words.className(*row.cls);
         if (row.wide_low_log && row.wide_high_log)
             line.words +=
                 u'\n' + CompanionRows::tr("thin line: corrected for several settings, %1")
@@ -172,7 +172,7 @@ std::vector<RestoredRow> restoredRows(const ResultSet& result, const Words& word
         const auto run = std::find_if(result.study.runs.begin(), result.study.runs.end(),
                                       [&](const core::Run& r) { return r.number == turn.run; });
         if (run != result.study.runs.end() && run->discard) {
-            row.reason = FindingWords::reasonName(run->discard->reason);
+            row.reason = shown(wording::reasonName(words.language(), run->discard->reason));
             row.evidence = QString::fromStdString(run->discard->evidence);
         }
         rows.push_back(row);
@@ -196,10 +196,10 @@ std::vector<ForestRow> forestRows(const std::vector<RestoredRow>& rows,
         line.differs = row.effect_log && row.cls != analysis.verdict.cls;
         line.text = row.effect_log
                         ? numbersBeside(row.effect_log, row.low_log, row.high_log, numbers)
-                    : row.possible ? Words::className(core::VerdictClass::none)
+                    : row.possible ? words.className(core::VerdictClass::none)
                                    : CompanionRows::tr("has no consumption");
         line.words = CompanionRows::tr("%1: %2").arg(line.name, line.text) + u'\n' +
-                     Words::className(row.cls);
+                     words.className(row.cls);
         if (!row.reason.isEmpty())
             line.words += u'\n' + CompanionRows::tr("discarded: %1").arg(row.reason);
         forest.push_back(line);

@@ -54,8 +54,6 @@ ComparePage::ComparePage(QWidget* parent) : QWidget(parent)
         if (m_table->currentRow() >= 0)
             emit removeAsked(m_table->currentRow());
     });
-    connect(m_table, &QTableWidget::cellActivated, this,
-            [this](int row, int) { emit studyActivated(row); });
     connect(m_table, &QTableWidget::itemSelectionChanged, this,
             [this] { m_remove->setEnabled(!m_table->selectedItems().isEmpty()); });
     refresh();
@@ -170,9 +168,10 @@ void ComparePage::showForest()
             row.high_pct = core::pctFromLog(headline.high_log);
             row.text = textOf(headline.effect_log, headline.low_log, headline.high_log);
             row.words = tr("%1: %2").arg(row.name, row.text) + u'\n' +
-                        Words::className(m_studies[i].result->analysis.verdict.cls);
+                        shown(wording::classWords(m_units.language,
+                                                  m_studies[i].result->analysis.verdict.cls));
         } else {
-            row.text = tr("no verdict");
+            row.text = shown(wording::classWords(m_units.language, core::VerdictClass::none));
         }
         content.rows.push_back(row);
     }
@@ -212,7 +211,8 @@ void ComparePage::showTable()
         parts::setCell(*m_table, row, 2, QString::fromStdString(analysis.device));
         parts::setCell(*m_table, row, 3,
                        numbers.fixed(static_cast<double>(analysis.pairs.size()), 0), true);
-        parts::setCell(*m_table, row, 7, Words::className(analysis.verdict.cls));
+        parts::setCell(*m_table, row, 7,
+                       shown(wording::classWords(m_units.language, analysis.verdict.cls)));
         if (!analysis.headline) {
             for (const int column : {4, 5, 6})
                 parts::setCell(*m_table, row, column, tr("–"), true);

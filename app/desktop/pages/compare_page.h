@@ -43,8 +43,7 @@ public:
 
 signals:
     void addAsked();
-    void removeAsked(int study);    ///< its place in the list
-    void studyActivated(int study); ///< double click or Enter
+    void removeAsked(int study); ///< its place in the list
 
 protected:
     void changeEvent(QEvent* event) override;

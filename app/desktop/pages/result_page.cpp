@@ -147,12 +147,14 @@ void ResultPage::showQualifiers()
     const core::Analysis& analysis = result()->analysis;
     const Words words(analysis, units());
     if (!result()->spoiled.empty())
-        m_qualifiers->addWidget(reservation(QStringLiteral("spoiledRuns"),
-                                            words.spoiledRuns(result()->spoiled),
-                                            QStringLiteral("rules"), tr("Spoiled runs count")));
+        m_qualifiers->addWidget(
+            reservation(QStringLiteral("spoiledRuns"),
+                        shown(wording::spoiledRunsSentence(words.language(), result()->spoiled)),
+                        QStringLiteral("rules"), tr("Spoiled runs count")));
     for (const core::Qualifier qualifier : analysis.verdict.qualifiers)
-        m_qualifiers->addWidget(reservation(QStringLiteral("qualifier"), words.qualifier(qualifier),
-                                            helpTopic(qualifier), Words::qualifierName(qualifier)));
+        m_qualifiers->addWidget(reservation(
+            QStringLiteral("qualifier"), words.qualifier(qualifier), helpTopic(qualifier),
+            shown(wording::qualifierName(words.language(), qualifier))));
 }
 
 /// A mark, the sentence, and the way to the handbook.

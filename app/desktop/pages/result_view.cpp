@@ -77,12 +77,6 @@ void ResultView::setTheme(const Theme& theme)
     update();
 }
 
-void ResultView::setHidden(bool hidden)
-{
-    m_hidden = hidden;
-    update();
-}
-
 void ResultView::setRecomputing(bool recomputing)
 {
     m_recomputing = recomputing && m_result;
@@ -95,13 +89,10 @@ void ResultView::update()
 {
     if (m_content == nullptr)
         return;
-    const bool shown = m_result && !m_hidden;
-    m_content->setVisible(shown);
-    m_nothing->setVisible(!shown);
-    m_nothing->setText(m_hidden ? tr("The answer is hidden until the discards are settled, so that "
-                                     "it cannot choose the runs.")
-                                : tr("There is no result yet."));
-    if (shown)
+    m_content->setVisible(m_result != nullptr);
+    m_nothing->setVisible(!m_result);
+    m_nothing->setText(tr("There is no result yet."));
+    if (m_result)
         refresh();
 }
 

@@ -29,8 +29,6 @@ public:
     void setTheme(const Theme& theme);
     /// Greys the page while what it shows is being computed anew. It stays readable.
     void setRecomputing(bool recomputing);
-    /// Blind screening: says only that the answer is hidden.
-    void setHidden(bool hidden);
 
     [[nodiscard]] bool isRecomputing() const { return m_recomputing; }
     [[nodiscard]] const ResultSet* result() const { return m_result.get(); }
@@ -55,7 +53,6 @@ private:
     UnitsShown m_units;
     Theme m_theme = Theme::light();
     bool m_recomputing = false;
-    bool m_hidden = false;
     QWidget* m_content = nullptr;
     QLabel* m_nothing = nullptr;
     QWidget* m_veil = nullptr;

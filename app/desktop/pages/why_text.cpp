@@ -103,10 +103,11 @@ private:
         QList<QStringList> rows;
         for (const core::Run& run : m_study.runs)
             if (run.discard)
-                rows << QStringList{whole(run.number), QString::fromStdString(run.configuration),
-                                    m_words.units().consumptionText(run),
-                                    FindingWords::reasonName(run.discard->reason),
-                                    QString::fromStdString(run.discard->evidence)};
+                rows << QStringList{
+                    whole(run.number), QString::fromStdString(run.configuration),
+                    m_words.units().consumptionText(run),
+                    shown(wording::reasonName(m_words.language(), run.discard->reason)),
+                    QString::fromStdString(run.discard->evidence)};
         if (rows.isEmpty()) {
             paragraph(tr("None was discarded."));
             return;
@@ -186,7 +187,7 @@ private:
                 numbers << whole(run);
             paragraph(tr("Counted runs without a partner within %1 minutes: %2.")
                           .arg(m_numbers.shortest(m_analysis.options.max_gap_min),
-                               m_numbers.joined(numbers)));
+                               listed(m_words.language(), numbers)));
         }
     }
 

@@ -2,8 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/planning/ledger_page.h"
 
-#include "app/desktop/look/error_words.h"
 #include "app/desktop/look/page_parts.h"
+#include "app/desktop/look/said.h"
 #include "app/desktop/planning/form_parts.h"
 #include "app/desktop/planning/ledger_flow.h"
 #include "app/desktop/plots/plot_parts.h"
@@ -289,7 +289,8 @@ void LedgerPage::recompute()
         widget->setVisible(good);
     if (!good) {
         m_ledger.reset();
-        m_answer->setText(tr("No ledger: %1.").arg(translated(ledger.error().message.english())));
+        m_answer->setText(
+            tr("No ledger: %1.").arg(said(m_numbers.units().language, ledger.error().message)));
         parts::setSentence(*m_watts, {});
         parts::setSentence(*m_accessory, {});
         return;

@@ -2,8 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/planning/plan_page.h"
 
-#include "app/desktop/look/error_words.h"
 #include "app/desktop/look/page_parts.h"
+#include "app/desktop/look/said.h"
 #include "app/desktop/planning/form_parts.h"
 #include "app/desktop/planning/power_plot.h"
 #include "core/study/units.h"
@@ -269,7 +269,7 @@ void PlanPage::recompute()
     m_tie->setEnabled(plan && m_result);
     if (!plan) {
         m_plan.reset();
-        showFault(translated(plan.error().message.english()));
+        showFault(said(m_numbers.units().language, plan.error().message));
         return;
     }
     m_plan = plan.value();
@@ -348,7 +348,7 @@ void PlanPage::showSequences()
         return;
     m_sequences->setRowCount(0);
     if (!*answer) {
-        m_sequencesState->setText(translated(answer->error().message.english()));
+        m_sequencesState->setText(said(m_numbers.units().language, answer->error().message));
         parts::fitToRows(*m_sequences);
         return;
     }

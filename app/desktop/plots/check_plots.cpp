@@ -36,7 +36,7 @@ bool hasResiduals(const core::Analysis& analysis)
 QString pairWords(const core::Pair& pair, const QString& value, const Words& words)
 {
     return CheckPlots::tr("pair %1 (%2), runs %3 and %4\n%5")
-        .arg(words.units().number(pair.number, 0), Words::quoted(pair.configuration),
+        .arg(words.units().number(pair.number, 0), words.quoted(pair.configuration),
              words.units().number(pair.out_run, 0), words.units().number(pair.return_run, 0),
              value);
 }

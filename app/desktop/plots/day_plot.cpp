@@ -141,7 +141,7 @@ private:
             if (block.device)
                 parts::addColumnBand(m_plot, from, to, m_plot.theme().block_tint);
             QCPItemText* name = parts::addText(
-                m_plot, {0.5 * (from + to), 0.0}, Words::quoted(block.configuration),
+                m_plot, {0.5 * (from + to), 0.0}, m_words.quoted(block.configuration),
                 m_plot.theme().series(block.device), Qt::AlignHCenter | Qt::AlignTop);
             name->position->setTypeY(QCPItemPosition::ptAxisRectRatio);
             name->position->setCoords(0.5 * (from + to), 0.01);
@@ -181,7 +181,7 @@ private:
             const double x = m_clock.place(pair.time_h);
             QString text =
                 tr("pair %1, %2, %3\nruns %4 and %5: %6")
-                    .arg(m_words.units().number(pair.number, 0), Words::quoted(pair.configuration),
+                    .arg(m_words.units().number(pair.number, 0), m_words.quoted(pair.configuration),
                          m_clock.clock(x), m_words.units().number(pair.out_run, 0),
                          m_words.units().number(pair.return_run, 0), valueText(pair));
             if (pair.mixed_setting)
@@ -248,11 +248,12 @@ private:
                      : tr("no consumption");
         const QString head =
             tr("run %1, %2, %3, %4\n%5")
-                .arg(m_words.units().number(run.number, 0), Words::quoted(run.configuration),
+                .arg(m_words.units().number(run.number, 0), m_words.quoted(run.configuration),
                      QString::fromStdString(run.direction), m_clock.clock(x), value);
         if (!run.discard)
             return head + u'\n' + tr("counted, but without a partner");
-        const QString reason = FindingWords::reasonName(run.discard->reason);
+        const QString reason =
+            app::shown(wording::reasonName(m_words.language(), run.discard->reason));
         if (run.discard->evidence.empty())
             return head + u'\n' + tr("discarded: %1").arg(reason);
         return head + u'\n' +

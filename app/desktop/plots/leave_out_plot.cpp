@@ -65,9 +65,9 @@ void LeaveOneOutPlot::show(const core::Analysis& analysis, const Words& words)
             readings.push_back({nullptr, static_cast<double>(turn.pair), effect,
                                 tr("without pair %1 (%2): %3\n%4")
                                     .arg(words.units().number(turn.pair, 0),
-                                         pair ? Words::quoted(pair->configuration) : QString(),
+                                         pair ? words.quoted(pair->configuration) : QString(),
                                          words.units().percentFromLog(*turn.effect_log, decimals),
-                                         Words::className(turn.cls)),
+                                         words.className(turn.cls)),
                                 pair ? pair->out_run : 0});
         }
     QSharedPointer<QCPAxisTickerFixed> ticker(new QCPAxisTickerFixed);

@@ -43,9 +43,9 @@ ChannelShown channelShown(const std::string& name, const std::string& unit, cons
     if (name == "output_w")
         return {withUnit(TraceChannels::tr("output"), QStringLiteral("W"))};
     if (name == "rotor_rpm")
-        return {withUnit(TraceChannels::tr("rotor speed"), UnitsShown::signShown("rpm"))};
+        return {withUnit(TraceChannels::tr("rotor speed"), units.signShown("rpm"))};
     if (name == "generator_rpm")
-        return {withUnit(TraceChannels::tr("generator speed"), UnitsShown::signShown("rpm"))};
+        return {withUnit(TraceChannels::tr("generator speed"), units.signShown("rpm"))};
     if (name == "accessory_w")
         return {withUnit(TraceChannels::tr("accessory load"), QStringLiteral("W"))};
     if (name == "setting")
@@ -53,9 +53,9 @@ ChannelShown channelShown(const std::string& name, const std::string& unit, cons
     if (name == "setting_set")
         return {withUnit(TraceChannels::tr("setting as set"), QStringLiteral("°"))};
     if (name == "fuel_rate_l_per_h")
-        return {withUnit(TraceChannels::tr("fuel rate"), UnitsShown::signShown("L/h"))};
+        return {withUnit(TraceChannels::tr("fuel rate"), units.signShown("L/h"))};
     if (name == "fuel_used_l")
-        return {withUnit(TraceChannels::tr("fuel used"), UnitsShown::signShown("L"))};
+        return {withUnit(TraceChannels::tr("fuel used"), units.signShown("L"))};
     if (name == "yaw_deg_per_s")
         return {withUnit(TraceChannels::tr("yaw rate"), QStringLiteral("°/s"))};
     if (name == "vibration_ms2")

@@ -269,10 +269,8 @@ void TracePlot::readAt(std::optional<double> place)
 {
     m_cursor = place;
     placeCursor();
-    if (place) {
+    if (place)
         setAccessibleDescription(readingTexts().join(u'\n'));
-        emit cursorMoved(*place);
-    }
 }
 
 QString TracePlot::placeText(double place) const

@@ -95,7 +95,6 @@ public:
 
 signals:
     void bandActivated(int key);
-    void cursorMoved(double place);
 
 protected:
     void hover(const QPointF& at) override;

@@ -68,6 +68,17 @@ constexpr const char* kChannels[] = {
     "rotor_rpm",      "generator_rpm",   "setting",  "setting_set", "vibration_ms2",
     "wind_ms",        "yaw_deg_per_s",   "battery_v"};
 
+core::Error unknownUnit(const std::string& column, const QString& typed)
+{
+    core::Place where;
+    where.column = column;
+    return {core::ErrorCode::badInput,
+            core::message("'{}' is no unit that is known here; expected one of the list, or a "
+                          "factor and an offset such as *0.5556-17.78"_t,
+                          typed.toStdString()),
+            where};
+}
+
 /// "*0.5556-17.78", as parseMapping() reads it back.
 QString scaleText(double factor, double offset)
 {
@@ -202,14 +213,7 @@ core::Result<std::vector<storage::ChannelMapping>> ChannelMappingTable::mapping(
                 text.prepend(u'*');
             const auto typed = storage::parseMapping("x=y" + text.toStdString());
             if (!typed || typed.value().channel != "y")
-                return core::Error{
-                    core::ErrorCode::badInput,
-                    core::Message::verbatim(
-                        tr("'%1' is no unit that is known here; expected one of the "
-                           "list, or a factor and an offset such as *0.5556-17.78")
-                            .arg(unitBox(row)->currentText())
-                            .toStdString()),
-                    tr("column %1").arg(QString::fromStdString(one.column)).toStdString()};
+                return unknownUnit(one.column, unitBox(row)->currentText());
             one.factor = typed.value().factor;
             one.offset = typed.value().offset;
         }

@@ -4,10 +4,11 @@
 
 #include "app/desktop/document/study_document.h"
 #include "app/desktop/look/preferences.h"
+#include "app/desktop/look/said.h"
 #include "app/desktop/recordings/clock_row.h"
 #include "app/desktop/recordings/cut_table.h"
 #include "app/desktop/recordings/gate_row.h"
-#include "app/desktop/recordings/import_report_words.h"
+#include "app/wording/recordings.h"
 #include "storage/recordings/cut.h"
 #include "storage/recordings/recordings.h"
 
@@ -151,7 +152,7 @@ void CutDialog::takeMaterial()
     }
     const Material read = m_reading.result();
     if (!*read) {
-        say(faultWords(read->error()));
+        say(sentenceWithPlace(m_preferences.spoken(), read->error()));
         return;
     }
     m_material = std::make_unique<CutMaterial>(std::move(*read).take());
@@ -184,7 +185,7 @@ void CutDialog::takeGates()
     const auto typed = m_gates->fence();
     if (!typed) {
         m_table->setParts({}, m_document.study(), {}, m_preferences.units());
-        say(faultWords(typed.error()));
+        say(sentenceWithPlace(m_preferences.spoken(), typed.error()));
         return;
     }
     m_fence = typed.value();
@@ -206,14 +207,21 @@ void CutDialog::takeGatesFromPart()
 
 QString CutDialog::nothingWords() const
 {
-    if (way() != CutWay::position)
-        return tr("Nothing in the recording to cut by in this way.");
-    if (!m_material->hasPositions())
-        return tr("This recording has no positions: the channels lat_deg and lon_deg are missing. "
-                  "Cut it in another way.");
-    if (!m_material->fence)
-        return tr("Type where the gates at the two ends of the stretch are.");
-    return tr("The drive never leads through one of these gates and on to the other.");
+    using wording::NoCut;
+    const auto because = [this](NoCut why) {
+        return asSentence(said(m_preferences.spoken(), wording::whyNoCut(why)));
+    };
+    switch (way()) {
+    case CutWay::times: break;
+    case CutWay::marks: return because(NoCut::noMarks);
+    case CutWay::speed: return because(m_material->speed ? NoCut::noSpeedHeld : NoCut::noSpeed);
+    case CutWay::position:
+        if (!m_material->hasPositions())
+            return because(NoCut::noPositions);
+        return m_material->fence ? because(NoCut::gatesNotPassed)
+                                 : tr("Type where the gates at the two ends of the stretch are.");
+    }
+    return tr("Nothing in the recording to cut by in this way.");
 }
 
 void CutDialog::takeWay()
@@ -225,7 +233,7 @@ void CutDialog::takeWay()
                       m_preferences.units(m_document.isElectric()));
     m_gates->setPartChosen(m_table->chosenPart().has_value());
     if (way() == CutWay::times && m_material->timesFault)
-        say(faultWords(*m_material->timesFault));
+        say(sentenceWithPlace(m_preferences.spoken(), *m_material->timesFault));
     else if (m_material->by(way()).empty())
         say(nothingWords());
 }
@@ -261,7 +269,7 @@ void CutDialog::makeRuns()
 {
     const auto wanted = cuts();
     if (!wanted) {
-        say(faultWords(wanted.error()));
+        say(sentenceWithPlace(m_preferences.spoken(), wanted.error()));
         return;
     }
     core::Outcome outcome = core::Done{};
@@ -270,7 +278,7 @@ void CutDialog::makeRuns()
     const bool made = m_document.cutRecording(m_recording.id, wanted.value());
     disconnect(catcher);
     if (!made) {
-        say(outcome ? QString() : faultWords(outcome.error()));
+        say(outcome ? QString() : sentenceWithPlace(m_preferences.spoken(), outcome.error()));
         return;
     }
     emit runsMade(static_cast<int>(wanted.value().size()));

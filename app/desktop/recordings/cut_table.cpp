@@ -166,11 +166,6 @@ void CutTable::setTimes(int row, double from_s, double to_s)
     m_filling = false;
 }
 
-void CutTable::setWanted(int row, bool wanted)
-{
-    item(row, wantedColumn)->setCheckState(wanted ? Qt::Checked : Qt::Unchecked);
-}
-
 std::vector<CutTable::Part> CutTable::wantedParts() const
 {
     std::vector<Part> parts;

@@ -47,7 +47,6 @@ public:
     void setParts(std::vector<core::CutProposal> parts, const core::Study& study,
                   const std::vector<core::CutProposal>& byTimes, const UnitsShown& units);
     void setTimes(int row, double from_s, double to_s);
-    void setWanted(int row, bool wanted);
     [[nodiscard]] std::vector<Part> wantedParts() const;
     [[nodiscard]] std::vector<CutBand> bands() const;
     /// Of the line that is chosen, as it stands there; nothing where none is.

@@ -123,13 +123,12 @@ void GateRow::setFence(const std::optional<core::Geofence>& fence)
 
 core::Result<core::Geofence> GateRow::fence() const
 {
-    const auto bad = [](const QString& sentence) {
-        return core::Error{
-            core::ErrorCode::badInput, core::Message::verbatim(sentence.toStdString()), {}};
+    const auto bad = [](core::Message sentence) {
+        return core::Error{core::ErrorCode::badInput, std::move(sentence), {}};
     };
     if (std::all_of(m_fields.begin(), m_fields.end(),
                     [](const QLineEdit* field) { return field->text().trimmed().isEmpty(); }))
-        return bad(tr("Type where the gates at the two ends of the stretch are."));
+        return bad("type where the gates at the two ends of the stretch are"_t);
     core::Geofence fence;
     fence.radius_m = m_radius->value();
     double* const values[] = {&fence.start_lat_deg, &fence.start_lon_deg, &fence.end_lat_deg,
@@ -137,10 +136,10 @@ core::Result<core::Geofence> GateRow::fence() const
     for (std::size_t i = 0; i < fields; ++i) {
         const auto typed = UnitsShown::parseNumber(m_fields[i]->text());
         if (!typed)
-            //: the name of a field (latitude of the start gate), what was typed
-            return bad(tr("%1: “%2” is no number; expected degrees like 47.5061, south and west "
-                          "with a minus.")
-                           .arg(m_fields[i]->accessibleName(), m_fields[i]->text()));
+            return bad(core::message("{}: “{}” is no number; expected degrees like 47.5061, south "
+                                     "and west with a minus"_t,
+                                     m_fields[i]->accessibleName().toStdString(),
+                                     m_fields[i]->text().toStdString()));
         *values[i] = typed->value;
     }
     if (const auto outcome = core::checkFence(fence); !outcome)

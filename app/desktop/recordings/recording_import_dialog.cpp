@@ -4,9 +4,10 @@
 
 #include "app/desktop/document/study_document.h"
 #include "app/desktop/look/preferences.h"
+#include "app/desktop/look/said.h"
 #include "app/desktop/recordings/channel_mapping_table.h"
 #include "app/desktop/recordings/clock_row.h"
-#include "app/desktop/recordings/import_report_words.h"
+#include "app/wording/recordings.h"
 #include "storage/loggers/trace_report.h"
 #include "storage/recordings/trace_import.h"
 
@@ -145,12 +146,12 @@ void RecordingImportDialog::takePreview(const RecordingImport::Preview& preview)
     m_readable = static_cast<bool>(preview);
     if (!preview) {
         m_form->setText(tr("This file cannot be taken for a recording."));
-        say(faultWords(preview.error()), true);
+        say(sentenceWithPlace(m_preferences.spoken(), preview.error()), true);
         follow();
         return;
     }
     const storage::TracePreview& found = preview.value();
-    QString form = formWords(found);
+    QString form = shown(wording::recordingForm(m_preferences.spoken(), found));
     if (found.mapping_kept)
         form +=
             u' ' + tr("What the columns are is kept from an earlier recording with this header.");
@@ -160,7 +161,7 @@ void RecordingImportDialog::takePreview(const RecordingImport::Preview& preview)
     if (const auto offered = m_mapping->mapping())
         m_offered = offered.value();
     if (found.fault)
-        say(faultWords(*found.fault), true);
+        say(sentenceWithPlace(m_preferences.spoken(), *found.fault), true);
     follow();
 }
 
@@ -168,7 +169,7 @@ void RecordingImportDialog::start()
 {
     const auto mapping = m_mapping->mapping();
     if (!mapping) {
-        say(faultWords(mapping.error()), true);
+        say(sentenceWithPlace(m_preferences.spoken(), mapping.error()), true);
         return;
     }
     storage::TraceImportOptions options;
@@ -191,17 +192,31 @@ void RecordingImportDialog::takeReport(const RecordingImport::Report& report)
         if (report.error().code == core::ErrorCode::stopped)
             say(tr("Stopped: the study is as it was."), false);
         else
-            say(faultWords(report.error()) + u' ' + tr("The study is as it was."), true);
+            say(sentenceWithPlace(m_preferences.spoken(), report.error()) + u' ' +
+                    tr("The study is as it was."),
+                true);
         follow();
         return;
     }
     m_done = true;
     m_recording = report.value().recording;
     m_progress->setValue(m_progress->maximum());
-    say(reportWords(report.value(), m_preferences.units(m_document.isElectric())).join(u'\n'),
-        false);
+    say(reportWords(report.value()), false);
     follow();
     m_document.takeForeignChange(core::Done{});
+}
+
+/// What the import brought, and a line for whatever was odd in the recording.
+QString RecordingImportDialog::reportWords(const storage::TraceReport& report) const
+{
+    const Language in = m_preferences.spoken();
+    QStringList lines{
+        shown(wording::imported(in, QFileInfo(m_file).fileName().toStdString(), report))};
+    lines += shown(wording::whatWasMet(in, report));
+    lines += shown(wording::whatElseWasMet(in, report));
+    for (QString& line : lines)
+        line = asSentence(line);
+    return lines.join(u'\n');
 }
 
 void RecordingImportDialog::say(const QString& words, bool problem)

@@ -43,6 +43,7 @@ private:
     void takePreview(const RecordingImport::Preview& preview);
     void start();
     void takeReport(const RecordingImport::Report& report);
+    [[nodiscard]] QString reportWords(const storage::TraceReport& report) const;
     void say(const QString& words, bool problem);
     void follow();
 

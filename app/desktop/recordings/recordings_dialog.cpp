@@ -6,7 +6,7 @@
 #include "app/desktop/findings/not_checked_dialog.h"
 #include "app/desktop/look/preferences.h"
 #include "app/desktop/look/recorded_words.h"
-#include "app/desktop/recordings/import_report_words.h"
+#include "app/desktop/look/said.h"
 #include "core/study/clock.h"
 #include "storage/recordings/recording_room.h"
 
@@ -42,7 +42,7 @@ RecordingsDialog::RecordingsDialog(StudyDocument& document, Preferences& prefere
         const UnitsShown units = m_preferences.units();
         m_words->setText(
             *freed ? tr("The study file is %1 smaller.").arg(sizeText(freed->value(), units))
-                   : faultWords(freed->error()));
+                   : sentenceWithPlace(units.language, freed->error()));
         m_document.takeForeignChange(core::Done{});
         follow();
     });
@@ -183,7 +183,7 @@ void RecordingsDialog::askToCompact()
         return;
     const auto freeable = storage::freeableBytes(*connection);
     if (!freeable) {
-        m_words->setText(faultWords(freeable.error()));
+        m_words->setText(sentenceWithPlace(m_preferences.spoken(), freeable.error()));
         return;
     }
     if (freeable.value() == 0) {

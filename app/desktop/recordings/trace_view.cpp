@@ -215,13 +215,6 @@ void TraceView::showRuns(const std::vector<int>& runs)
     emit shownRunsChanged();
 }
 
-void TraceView::setChannelShown(const QString& channel, bool shown)
-{
-    for (int i = 0; i < m_channelList->count(); ++i)
-        if (m_channelList->item(i)->data(kNameRole).toString() == channel)
-            m_channelList->item(i)->setCheckState(shown ? Qt::Checked : Qt::Unchecked);
-}
-
 double TraceView::perMetre() const
 {
     constexpr double kKmPerMetre = 0.001;
@@ -299,7 +292,7 @@ TraceStrip TraceView::stripOf(const QString& channel) const
 void TraceView::addBandsAndMarks(TracePlot::Content& content)
 {
     m_shownFindings.clear();
-    const FindingWords words(m_units);
+    const Language& in = m_units.language;
     const bool several = shownRuns().size() > 1;
     forChecked(*m_runList, [&](int i, const QListWidgetItem&) {
         const auto at = static_cast<std::size_t>(i);
@@ -314,10 +307,11 @@ void TraceView::addBandsAndMarks(TracePlot::Content& content)
             band.from = placeOf(at, *finding.from_s);
             band.to = placeOf(at, finding.to_s.value_or(*finding.from_s));
             band.grade = finding.grade;
-            const QString name = FindingWords::ruleName(finding.rule);
+            const QString name = shown(wording::ruleName(in, finding.rule));
             //: a run and a finding in it
             band.label = several ? tr("%1: %2").arg(runName, name) : name;
-            band.words = tr("%1: %2").arg(runName, words.finding(finding));
+            band.words = tr("%1: %2").arg(
+                runName, shown(wording::findingWords(in, finding, unitsOf(m_units))));
             band.key = static_cast<int>(m_shownFindings.size());
             m_shownFindings.push_back(finding);
             content.bands.push_back(band);
@@ -339,10 +333,9 @@ QString TraceView::sentence() const
     QStringList runs;
     for (const int run : shownRuns())
         runs << m_units.number(run, 0);
-    const NumberWords numbers(m_units);
     return tr("Recording of run %1 with %n finding(s).", nullptr,
               static_cast<int>(m_shownFindings.size()))
-        .arg(numbers.joined(runs));
+        .arg(listed(m_units.language, runs));
 }
 
 void TraceView::refresh()

@@ -50,7 +50,6 @@ public:
     /// Shows the run of a finding and the place of it, with air around.
     void showFinding(const core::Finding& finding);
     void setAxis(TraceAxis axis);
-    void setChannelShown(const QString& channel, bool shown);
 
     [[nodiscard]] std::vector<int> shownRuns() const;
     [[nodiscard]] QStringList shownChannels() const;

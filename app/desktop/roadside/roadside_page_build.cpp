@@ -152,7 +152,7 @@ QWidget* RoadsidePage::buildRunning()
     const auto mark = [&](const char* name, const char* word, Qt::Key key, int row, int column) {
         BigButton* made = button(Kind::plain, name, key, page, [this, word] { markAt(word); });
         made->setMost(0.06);
-        made->setWords(RoadsideWords::mark(word));
+        made->setWords(shown(wording::markName(m_preferences.spoken(), word)));
         made->setGroup(group);
         grid->addWidget(made, row, column);
     };
@@ -276,7 +276,7 @@ QWidget* RoadsidePage::buildDiscard()
     for (const core::Rule rule : kReasons) {
         const std::string reason(core::ruleName(rule));
         add("reason_" + QByteArray::fromStdString(reason),
-            capitalised(FindingWords::ruleName(rule)),
+            capitalised(shown(wording::ruleName(m_preferences.spoken(), rule))),
             Qt::Key(place == 9 ? Qt::Key_0 : Qt::Key_1 + place),
             [this, reason] { discardFor(reason); });
     }

@@ -3,8 +3,10 @@
 #include "app/desktop/roadside/roadside_page.h"
 
 #include "app/desktop/look/preferences.h"
+#include "app/desktop/look/said.h"
 #include "app/desktop/roadside/big_label.h"
 #include "app/desktop/roadside/roadside_words.h"
+#include "app/wording/findings.h"
 
 #include <algorithm>
 
@@ -133,14 +135,14 @@ void RoadsidePage::refreshTyping()
         parts.insert(1, RoadsideWords::text(run.setting));
     QStringList marks;
     for (const core::Mark& mark : run.marks)
-        marks +=
-            tr("%1 at %2 s")
-                .arg(RoadsideWords::mark(mark.word), m_preferences.units().fieldText(mark.at_s, 0));
+        marks += tr("%1 at %2 s")
+                     .arg(shown(wording::markName(m_preferences.spoken(), mark.word)),
+                          m_preferences.units().fieldText(mark.at_s, 0));
     QString summary = parts.join(QString::fromUtf8(" · "));
     if (!marks.isEmpty())
         summary += u'\n' + marks.mid(std::max<qsizetype>(0, marks.size() - 3)).join("; ");
     m_summary->setWords(summary);
-    const QString unit = UnitsShown::unitText(m_session.unit());
+    const QString unit = m_preferences.units().unitText(m_session.unit());
     m_display->setWords(run.typed.isEmpty() ? QString(QChar(0x2013)) : run.typed);
     m_display->setAccessibleDescription(tr("%1 %2").arg(run.typed, unit));
     find("unit")->setWords(unit, tr("Unit"));

@@ -3,8 +3,10 @@
 #include "app/desktop/roadside/roadside_session.h"
 
 #include "app/desktop/look/preferences.h"
+#include "app/desktop/look/said.h"
 #include "app/desktop/roadside/roadside_words.h"
 #include "app/desktop/runs/questions.h"
+#include "app/wording/findings.h"
 #include "core/effect/prepared_study.h"
 #include "storage/sheet/run_sheet.h"
 
@@ -165,7 +167,7 @@ QString RoadsideSession::mark(std::string_view word)
     const std::int64_t moment_ms = now_ms();
     if (moment_ms - m_draft.run->start_ms < kDoublePress_ms)
         return tr("The run has only just begun.");
-    remember(tr("mark “%1”").arg(RoadsideWords::mark(word)));
+    remember(tr("mark “%1”").arg(shown(wording::markName(m_preferences.spoken(), word))));
     m_draft.run->marks.push_back({second(moment_ms), std::string(word), {}});
     keep();
     return {};
@@ -228,7 +230,7 @@ QString RoadsideSession::changeUnit()
     if (m_state != State::ended)
         return tr("No run is waiting for its number.");
     if (!m_document || m_document->isElectric())
-        return tr("This study is in %1.").arg(UnitsShown::unitText(unit()));
+        return tr("This study is in %1.").arg(m_preferences.units().unitText(unit()));
     const auto* const first = std::begin(core::kConsumptionUnits);
     const auto* const last = std::end(core::kConsumptionUnits);
     const auto* next = std::find(first, last, m_draft.run->unit);
@@ -331,7 +333,7 @@ QString RoadsideSession::save()
                   "Choose another unit, or set the stretch.");
     const auto faults = storage::faultsOf(m_document->study(), run);
     if (!faults.empty())
-        return RoadsideWords::sentence(faults.front());
+        return sentenceOf(m_preferences.spoken(), faults.front());
     if (m_questions.isEmpty()) {
         const UnitsShown units = m_preferences.units(m_document->isElectric());
         for (const Question& question : questionsAbout(m_document->study(), run, units))
@@ -374,7 +376,8 @@ QString RoadsideSession::discard(const core::Discard& why)
             run.consumption.reset();
         run.discard = why;
         const auto faults = storage::faultsOf(m_document->study(), run);
-        return faults.empty() ? write(run, words) : RoadsideWords::sentence(faults.front());
+        return faults.empty() ? write(run, words)
+                              : sentenceOf(m_preferences.spoken(), faults.front());
     }
     const core::RunId last = m_document->study().runs.back().id;
     const QString wrong =
@@ -414,7 +417,7 @@ QString RoadsideSession::order(const std::function<bool(StudyDocument&)>& job)
     QString why;
     const auto listening = QObject::connect(
         m_document, &StudyDocument::failed, m_document,
-        [&why](const core::Error& error) { why = RoadsideWords::sentence(error); });
+        [&](const core::Error& error) { why = sentenceOf(m_preferences.spoken(), error); });
     const bool done = job(*m_document);
     QObject::disconnect(listening);
     if (done)
@@ -536,7 +539,7 @@ void RoadsideSession::restore()
     m_draft.run->end_ms.reset();
     m_state = State::running;
     for (const core::Mark& mark : kept->run->marks) {
-        remember(tr("mark “%1”").arg(RoadsideWords::mark(mark.word)));
+        remember(tr("mark “%1”").arg(shown(wording::markName(m_preferences.spoken(), mark.word))));
         m_draft.run->marks.push_back(mark);
     }
     if (kept->run->end_ms) {

@@ -2,9 +2,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/roadside/roadside_words.h"
 
-#include "app/desktop/look/error_words.h"
-#include "app/desktop/runs/run_tags.h"
-
 #include <algorithm>
 #include <cmath>
 
@@ -21,28 +18,10 @@ QString RoadsideWords::clock(double seconds)
     return QString("%1:%2:%3").arg(hours).arg(minutes, 2, QChar(u'0')).arg(rest);
 }
 
-QString RoadsideWords::mark(std::string_view word)
-{
-    if (word == kTrafficMark)
-        return tr("Passing traffic");
-    if (word == "gust")
-        return tr("Gust");
-    if (word == kAdjustedMark)
-        return tr("Adjusted");
-    if (word == "other")
-        return tr("Other", "something else that happened during the run");
-    return readable(std::string(word));
-}
-
 QString RoadsideWords::readable(std::string name)
 {
     std::replace(name.begin(), name.end(), '_', ' ');
     return QString::fromStdString(name);
-}
-
-QString RoadsideWords::sentence(const core::Error& error)
-{
-    return sentenceOf(error);
 }
 
 } // namespace bothways::app

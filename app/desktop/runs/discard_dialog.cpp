@@ -31,8 +31,8 @@ QString capitalised(const QString& text)
 
 } // namespace
 
-DiscardDialog::DiscardDialog(const std::vector<int>& runs, const std::vector<core::Rule>& proposed,
-                             QWidget* parent)
+DiscardDialog::DiscardDialog(const Language& in, const std::vector<int>& runs,
+                             const std::vector<core::Rule>& proposed, QWidget* parent)
     : QDialog(parent),
       m_reason(new QComboBox(this)),
       m_words(new QLineEdit(this)),
@@ -54,7 +54,7 @@ DiscardDialog::DiscardDialog(const std::vector<int>& runs, const std::vector<cor
     m_reason->setMaxVisibleItems(25);
     const auto add = [&](core::Rule rule) {
         if (m_reason->findData(nameOf(rule)) < 0)
-            m_reason->addItem(capitalised(FindingWords::ruleName(rule)), nameOf(rule));
+            m_reason->addItem(capitalised(shown(wording::ruleName(in, rule))), nameOf(rule));
     };
     for (const core::Rule rule : proposed)
         add(rule);

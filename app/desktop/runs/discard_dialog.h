@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "app/wording/language.h"
 #include "core/study/rule.h"
 #include "core/study/study.h"
 
@@ -22,8 +23,8 @@ class DiscardDialog final : public QDialog {
 public:
     /// @param runs      their numbers, for the sentence at the top
     /// @param proposed  what screening found in them; the first is chosen to begin with
-    DiscardDialog(const std::vector<int>& runs, const std::vector<core::Rule>& proposed,
-                  QWidget* parent = nullptr);
+    DiscardDialog(const Language& in, const std::vector<int>& runs,
+                  const std::vector<core::Rule>& proposed, QWidget* parent = nullptr);
 
     [[nodiscard]] core::Discard discard() const;
 

@@ -82,7 +82,7 @@ QString otherReading(const core::Run& run, double usual, const UnitsShown& units
         reading.unit = unit;
         if (unit != run.consumption->unit && unit != core::ConsumptionUnit::kwhPer100km &&
             fits(reading))
-            return Questions::tr("In %1 it would fit.").arg(UnitsShown::unitText(unit));
+            return Questions::tr("In %1 it would fit.").arg(units.unitText(unit));
     }
     return {};
 }

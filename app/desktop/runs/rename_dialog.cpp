@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/runs/rename_dialog.h"
 
+#include "app/desktop/look/said.h"
+
 #include <QDialogButtonBox>
 #include <QFormLayout>
 #include <QLabel>
@@ -10,8 +12,11 @@
 
 namespace bothways::app {
 
-RenameDialog::RenameDialog(const core::Study& study, Apply apply, QWidget* parent)
-    : QDialog(parent), m_apply(std::move(apply)), m_problem(new QLabel(this))
+RenameDialog::RenameDialog(Language in, const core::Study& study, Apply apply, QWidget* parent)
+    : QDialog(parent),
+      m_language(std::move(in)),
+      m_apply(std::move(apply)),
+      m_problem(new QLabel(this))
 {
     setObjectName("renameDialog");
     setWindowTitle(tr("Names in all runs"));
@@ -62,7 +67,7 @@ void RenameDialog::accept()
             changed.push_back({field.what, field.from, to});
     if (!changed.empty())
         if (const core::Outcome renamed = m_apply(changed); !renamed) {
-            m_problem->setText(QString::fromStdString(renamed.error().message.english()));
+            m_problem->setText(sentenceOf(m_language, renamed.error()));
             m_problem->show();
             return;
         }

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "app/wording/language.h"
 #include "core/study/study.h"
 #include "storage/study/renaming.h"
 
@@ -23,7 +24,7 @@ class RenameDialog final : public QDialog {
 
 public:
     using Apply = std::function<core::Outcome(const std::vector<storage::Renaming>&)>;
-    RenameDialog(const core::Study& study, Apply apply, QWidget* parent = nullptr);
+    RenameDialog(Language in, const core::Study& study, Apply apply, QWidget* parent = nullptr);
 
     void accept() override;
 
@@ -35,6 +36,7 @@ private:
     };
     void addField(QFormLayout* form, storage::NameOf what, const std::string& name);
 
+    Language m_language;
     Apply m_apply;
     std::vector<Field> m_fields;
     QLabel* m_problem = nullptr;

@@ -275,7 +275,7 @@ QString fieldUnit(RunField field, const UnitsShown& units)
     case Kind::duration: return RunFields::tr("min:s");
     case Kind::consumption: return units.consumptionUnit();
     case Kind::timers: return RunFields::tr("s from start");
-    default: return UnitsShown::signShown(QString::fromUtf8(info(field).unit));
+    default: return units.signShown(info(field).unit);
     }
 }
 

@@ -3,8 +3,8 @@
 #include "app/desktop/runs/run_form.h"
 
 #include "app/desktop/document/study_document.h"
-#include "app/desktop/look/error_words.h"
 #include "app/desktop/look/preferences.h"
+#include "app/desktop/look/said.h"
 #include "app/desktop/look/shapes.h"
 #include "app/desktop/look/theme.h"
 #include "app/desktop/runs/questions.h"
@@ -39,12 +39,11 @@ RunField fieldOf(Question::About about)
     return RunField::notes;
 }
 
-/// The field that a fault of storage names: "column 'distance_km'".
+/// The field that a fault of storage names by its column.
 RunField fieldOf(const core::Error& fault)
 {
     for (const RunField field : allRunFields())
-        if (fault.where.english().find('\'' + fieldName(field).toStdString() + '\'') !=
-            std::string::npos)
+        if (fault.where.column == fieldName(field).toStdString())
             return field;
     return RunField::consumption;
 }
@@ -305,7 +304,7 @@ bool RunForm::save()
     if (!faults.empty()) {
         const RunField field = fieldOf(faults.front());
         review();
-        showFault(field, translated(faults.front().message.english()));
+        showFault(field, said(m_preferences.spoken(), faults.front().message));
         focusField(field);
         return false;
     }
@@ -356,7 +355,7 @@ void RunForm::commitEdit(RunField field)
         return;
     const auto faults = storage::faultsOf(m_document.study(), run);
     if (!faults.empty()) {
-        showFault(field, translated(faults.front().message.english()));
+        showFault(field, said(m_preferences.spoken(), faults.front().message));
         return;
     }
     m_document.updateRun(run);

@@ -102,8 +102,9 @@ void RunForm::buildAtTheEnd()
     m_unit = new QComboBox(this);
     m_unit->setObjectName("consumptionUnit");
     m_unit->setAccessibleName(tr("Unit of the consumption"));
+    const UnitsShown units = m_preferences.units();
     for (const core::ConsumptionUnit unit : kEntryUnits)
-        m_unit->addItem(UnitsShown::unitText(unit), static_cast<int>(unit));
+        m_unit->addItem(units.unitText(unit), static_cast<int>(unit));
     m_unit->setFocusPolicy(Qt::ClickFocus); // chosen once, not on the way from field to field
     addField(RunField::consumption, false, 2, m_unit);
     addField(RunField::distance, false);

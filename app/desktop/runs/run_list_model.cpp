@@ -2,9 +2,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/runs/run_list_model.h"
 
-#include "app/desktop/look/error_words.h"
 #include "app/desktop/look/preferences.h"
 #include "app/desktop/look/recorded_words.h"
+#include "app/desktop/look/said.h"
 #include "app/desktop/look/words.h"
 #include "app/desktop/runs/questions.h"
 #include "app/desktop/runs/run_tags.h"
@@ -142,7 +142,8 @@ QString RunListModel::reason(const RunRow& row) const
 {
     if (!row.run.discard)
         return {};
-    const QString name = FindingWords::reasonName(row.run.discard->reason);
+    const QString name =
+        shown(wording::reasonName(m_preferences.spoken(), row.run.discard->reason));
     const QString evidence = QString::fromStdString(row.run.discard->evidence);
     if (evidence.isEmpty())
         return name;
@@ -220,10 +221,12 @@ QString RunListModel::toolTip(const RunRow& row, int column) const
     }
     if (column == stateColumn || column == numberColumn)
         for (const auto& [finding, answer] : row.findings) {
-            const QString sentence = FindingWords(units).finding(finding);
+            const QString sentence =
+                shown(wording::findingWords(units.language, finding, unitsOf(units)));
             lines += answer == Answer::overruled
                          ? tr("%1 (overruled: %2)").arg(sentence, m_document.answerWords(finding))
-                         : tr("%1: %2").arg(FindingWords::gradeName(finding.grade), sentence);
+                         : tr("%1: %2").arg(
+                               shown(wording::gradeName(units.language, finding.grade)), sentence);
         }
     if (column == pairColumn && row.pair > 0)
         for (const BracketPiece& piece : row.brackets)
@@ -343,7 +346,7 @@ bool RunListModel::setData(const QModelIndex& index, const QVariant& value, int 
     if (fault.isEmpty()) {
         const auto faults = storage::faultsOf(m_document.study(), run);
         if (!faults.empty())
-            fault = translated(faults.front().message.english());
+            fault = said(units.language, faults.front().message);
     }
     if (!fault.isEmpty()) {
         emit refused(tr("Run %1 was left as it is. %2").arg(run.number).arg(fault));

@@ -3,6 +3,7 @@
 #include "app/desktop/runs/study_page.h"
 
 #include "app/desktop/document/study_document.h"
+#include "app/desktop/look/preferences.h"
 #include "app/desktop/runs/discard_dialog.h"
 #include "app/desktop/runs/run_form.h"
 #include "app/desktop/runs/run_list_model.h"
@@ -51,6 +52,7 @@ StudyPage::StudyPage(StudyDocument& document, Preferences& preferences, Clock cl
                      QWidget* parent)
     : QWidget(parent),
       m_document(document),
+      m_preferences(preferences),
       m_model(new RunListModel(document, preferences, this)),
       m_list(new RunListView(this)),
       m_form(new RunForm(document, preferences, std::move(clock), this))
@@ -154,7 +156,8 @@ void StudyPage::discardRuns()
     std::vector<int> numbers;
     for (const core::Run& run : runs)
         numbers.push_back(run.number);
-    auto* dialog = new DiscardDialog(numbers, openRules(m_document, runs), this);
+    auto* dialog =
+        new DiscardDialog(m_preferences.spoken(), numbers, openRules(m_document, runs), this);
     dialog->setAttribute(Qt::WA_DeleteOnClose);
     connect(dialog, &QDialog::accepted, this,
             [this, dialog, ids = idsOf(runs)] { m_document.discardRuns(ids, dialog->discard()); });

@@ -54,6 +54,7 @@ private:
     void scrollToCurrent();
 
     StudyDocument& m_document;
+    const Preferences& m_preferences;
     RunListModel* m_model;
     RunListView* m_list;
     RunForm* m_form;

@@ -5,7 +5,7 @@
 #include "app/answer/input.h"
 #include "app/desktop/document/paths.h"
 #include "app/desktop/document/study_files.h"
-#include "app/desktop/look/error_words.h"
+#include "app/desktop/look/said.h"
 
 #include <QDate>
 #include <QFileDialog>
@@ -17,7 +17,7 @@ namespace bothways::app {
 
 CompareDialog::CompareDialog(ComparedStudy open, const Theme& theme, const UnitsShown& units,
                              QWidget* parent)
-    : QDialog(parent), m_page(new ComparePage), m_problem(new QLabel)
+    : QDialog(parent), m_language(units.language), m_page(new ComparePage), m_problem(new QLabel)
 {
     setObjectName("compareDialog");
     setWindowTitle(tr("Compare studies"));
@@ -44,7 +44,7 @@ CompareDialog::CompareDialog(ComparedStudy open, const Theme& theme, const Units
 void CompareDialog::addFile(const QString& file)
 {
     const auto say = [this](const core::Error& error) {
-        m_problem->setText(describedHere(error));
+        m_problem->setText(describedHere(m_language, error));
         m_problem->show();
     };
     m_problem->hide();

@@ -28,6 +28,7 @@ public:
 private:
     void chooseFiles();
 
+    Language m_language;
     std::vector<ComparedStudy> m_studies;
     ComparePage* m_page = nullptr;
     QLabel* m_problem = nullptr;

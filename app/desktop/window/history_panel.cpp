@@ -13,8 +13,11 @@
 
 namespace bothways::app {
 
-HistoryModel::HistoryModel(StudyDocument& document, QObject* parent)
-    : QAbstractTableModel(parent), m_document(document), m_entries(document.history())
+HistoryModel::HistoryModel(StudyDocument& document, Language in, QObject* parent)
+    : QAbstractTableModel(parent),
+      m_document(document),
+      m_language(std::move(in)),
+      m_entries(document.history())
 {
     connect(&document, &StudyDocument::studyChanged, this, &HistoryModel::takeStudy);
 }
@@ -61,15 +64,15 @@ QVariant HistoryModel::data(const QModelIndex& index, int role) const
         return font;
     }
     if (role == Qt::ToolTipRole)
-        return entry.undone ? tr("%1 (undone)").arg(historyLine(entry, 2000))
-                            : historyLine(entry, 2000);
+        return entry.undone ? tr("%1 (undone)").arg(historyLine(m_language, entry, 2000))
+                            : historyLine(m_language, entry, 2000);
     if (role != Qt::DisplayRole)
         return {};
     switch (index.column()) {
     case whenColumn: return QLocale().toString(historyTime(entry), QLocale::ShortFormat);
-    case kindColumn: return historyKind(entry.kind);
+    case kindColumn: return historyKind(m_language, entry.kind);
     case detailColumn: {
-        const QString detail = historyDetail(entry);
+        const QString detail = historyDetail(m_language, entry);
         return entry.undone ? tr("%1 (undone)").arg(detail) : detail;
     }
     default: return {};
@@ -88,7 +91,7 @@ QVariant HistoryModel::headerData(int section, Qt::Orientation orientation, int 
     }
 }
 
-HistoryPanel::HistoryPanel(StudyDocument& document, QWidget* parent)
+HistoryPanel::HistoryPanel(StudyDocument& document, Language in, QWidget* parent)
     : QWidget(parent), m_view(new HintedTableView(this))
 {
     setObjectName("historyPanel");
@@ -97,7 +100,7 @@ HistoryPanel::HistoryPanel(StudyDocument& document, QWidget* parent)
     box->addWidget(m_view);
     m_view->setObjectName("historyList");
     m_view->setAccessibleName(tr("What changed when, newest first"));
-    m_view->setModel(new HistoryModel(document, this));
+    m_view->setModel(new HistoryModel(document, std::move(in), this));
     m_view->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
     m_view->horizontalHeader()->setSectionResizeMode(HistoryModel::detailColumn,
                                                      QHeaderView::Stretch);

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "app/wording/language.h"
 #include "storage/study/study_file.h"
 
 #include <QAbstractTableModel>
@@ -20,7 +21,7 @@ public:
     // Plain enumeration: Qt speaks int.
     enum Column { whenColumn, kindColumn, detailColumn, columns };
 
-    explicit HistoryModel(StudyDocument& document, QObject* parent = nullptr);
+    HistoryModel(StudyDocument& document, Language in, QObject* parent = nullptr);
 
     [[nodiscard]] int rowCount(const QModelIndex& parent = {}) const override;
     [[nodiscard]] int columnCount(const QModelIndex& parent = {}) const override;
@@ -32,6 +33,7 @@ private:
     void takeStudy();
 
     StudyDocument& m_document;
+    Language m_language;
     std::vector<storage::HistoryEntry> m_entries; ///< oldest first, as in the file
 };
 
@@ -39,7 +41,7 @@ class HistoryPanel final : public QWidget {
     Q_OBJECT
 
 public:
-    explicit HistoryPanel(StudyDocument& document, QWidget* parent = nullptr);
+    HistoryPanel(StudyDocument& document, Language in, QWidget* parent = nullptr);
 
 private:
     HintedTableView* m_view;

@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/window/import_problems_dialog.h"
 
-#include "app/desktop/look/error_words.h"
+#include "app/desktop/look/said.h"
 
 #include <QClipboard>
 #include <QDialogButtonBox>
@@ -18,9 +18,9 @@ namespace bothways::app {
 namespace {
 
 /// "FILE:14: column 'x'" without the file, which is the same for all.
-QString placeOf(const core::Error& error, const QString& file)
+QString placeInFile(const Language& in, const core::Error& error, const QString& file)
 {
-    QString place = app::placeOf(error);
+    QString place = placeOf(in, error);
     for (const QString& name : {file, QFileInfo(file).fileName()})
         if (place.startsWith(name))
             place = place.mid(name.size());
@@ -31,8 +31,8 @@ QString placeOf(const core::Error& error, const QString& file)
 
 } // namespace
 
-ImportProblemsDialog::ImportProblemsDialog(const QString& file, const core::Error& error,
-                                           QWidget* parent)
+ImportProblemsDialog::ImportProblemsDialog(const Language& in, const QString& file,
+                                           const core::Error& error, QWidget* parent)
     : QDialog(parent)
 {
     setObjectName("importProblems");
@@ -58,8 +58,8 @@ ImportProblemsDialog::ImportProblemsDialog(const QString& file, const core::Erro
     list->verticalHeader()->hide();
     list->horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
     const auto fill = [&](int row, const core::Error& fault) {
-        list->setItem(row, 0, new QTableWidgetItem(placeOf(fault, file)));
-        list->setItem(row, 1, new QTableWidgetItem(translated(fault.message.english())));
+        list->setItem(row, 0, new QTableWidgetItem(placeInFile(in, fault, file)));
+        list->setItem(row, 1, new QTableWidgetItem(said(in, fault.message)));
     };
     fill(0, error);
     for (int row = 1; row < count; ++row)
@@ -76,8 +76,9 @@ ImportProblemsDialog::ImportProblemsDialog(const QString& file, const core::Erro
     auto* again = buttons->addButton(tr("Import again"), QDialogButtonBox::ActionRole);
     again->setObjectName("importAgain");
     box->addWidget(buttons);
-    connect(copy, &QPushButton::clicked, this,
-            [text = describedHere(error)] { QGuiApplication::clipboard()->setText(text); });
+    connect(copy, &QPushButton::clicked, this, [text = QString::fromStdString(in.describe(error))] {
+        QGuiApplication::clipboard()->setText(text);
+    });
     connect(again, &QPushButton::clicked, this, [this, file] {
         close();
         emit importAgain(file);

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "app/wording/language.h"
 #include "core/base/result.h"
 
 #include <QDialog>
@@ -14,7 +15,8 @@ class ImportProblemsDialog final : public QDialog {
     Q_OBJECT
 
 public:
-    ImportProblemsDialog(const QString& file, const core::Error& error, QWidget* parent = nullptr);
+    ImportProblemsDialog(const Language& in, const QString& file, const core::Error& error,
+                         QWidget* parent = nullptr);
 
 signals:
     void importAgain(const QString& file);

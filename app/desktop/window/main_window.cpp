@@ -10,7 +10,6 @@
 #include "app/desktop/findings/findings_panel.h"
 #include "app/desktop/help/help_desk.h"
 #include "app/desktop/help/help_window.h"
-#include "app/desktop/look/error_words.h"
 #include "app/desktop/look/message_bar.h"
 #include "app/desktop/look/preferences.h"
 #include "app/desktop/pages/result_page.h"
@@ -21,7 +20,9 @@
 #include "app/desktop/runs/run_list_view.h"
 #include "app/desktop/runs/study_page.h"
 #include "app/desktop/window/history_panel.h"
+#include "app/desktop/window/report_desk.h"
 #include "app/desktop/window/result_tabs.h"
+#include "app/desktop/window/study_jobs.h"
 
 #include <QAction>
 #include <QCloseEvent>
@@ -125,7 +126,7 @@ void MainWindow::showStudy()
     m_stack->setCurrentWidget(m_page);
     m_findings = new FindingsPanel(*m_document, m_preferences, m_findingsDock);
     m_findingsDock->setWidget(m_findings);
-    m_historyDock->setWidget(new HistoryPanel(*m_document, m_historyDock));
+    m_historyDock->setWidget(new HistoryPanel(*m_document, m_preferences.spoken(), m_historyDock));
     m_recordings = new RecordingsPanel(*m_document, m_preferences, m_recordingsDock);
     m_recordingsDock->setWidget(m_recordings);
     m_result = new ResultTabs(m_resultStack);
@@ -187,17 +188,16 @@ void MainWindow::connectStudy()
     connect(&m_preferences, &Preferences::unitsChanged, m_result, [this] { dressResult(); });
     connect(&m_preferences, &Preferences::appearanceChanged, m_result, [this] { dressResult(); });
     connect(m_result, &ResultTabs::runActivated, m_page, &StudyPage::showRun);
-    connect(m_result->plan(), &PlanPage::runCardRequested, this, &MainWindow::chooseRunCard);
-    connect(m_result->plan(), &PlanPage::noiseStudiesRequested, this,
-            &MainWindow::chooseNoiseStudies);
-    connect(
-        m_result->plan(), &PlanPage::tieRequested, this, [this](const core::PlannedStudy& plan) {
-            core::StudyProperties properties = m_document->study().properties;
-            properties.plan = plan;
-            m_document->setProperties(properties, tr("plan %1, %2 pairs a block")
-                                                      .arg(QString::fromStdString(plan.sequence))
-                                                      .arg(plan.pairs_per_block));
-        });
+    PlanPage* plan = m_result->plan();
+    connect(plan, &PlanPage::runCardRequested, this,
+            [this](const core::Plan& card) { m_reports->chooseRunCard(*m_document, card); });
+    connect(plan, &PlanPage::noiseStudiesRequested, this,
+            [this, plan] { m_reports->chooseNoiseStudies(*plan); });
+    connect(plan, &PlanPage::tieRequested, this, [this](const core::PlannedStudy& tied) {
+        core::StudyProperties properties = m_document->study().properties;
+        properties.plan = tied;
+        m_document->setProperties(properties);
+    });
 }
 
 std::vector<QDockWidget*> MainWindow::docks() const
@@ -281,12 +281,7 @@ void MainWindow::takeBusy(bool busy)
 
 void MainWindow::say(const core::Error& error)
 {
-    QString sentence = sentenceOf(error);
-    if (!error.where.empty())
-        sentence = tr("%1 (%2)").arg(sentence, placeOf(error));
-    if (!error.others.empty())
-        sentence += u' ' + tr("There are %n more.", nullptr, static_cast<int>(error.others.size()));
-    m_messages->say(MessageBar::Kind::problem, sentence);
+    m_messages->say(m_preferences.spoken(), error);
 }
 
 /// Menus, buttons and the line at the bottom, as the study and the selection are.
@@ -302,12 +297,13 @@ void MainWindow::follow()
         m_tally->clear();
         return;
     }
+    const Language in = m_preferences.spoken();
     const auto undoable = m_document->undoable();
     const auto redoable = m_document->redoable();
     undo->setEnabled(undoable.has_value());
     redo->setEnabled(redoable.has_value());
-    undo->setText(undoable ? tr("&Undo: %1").arg(historyLine(*undoable)) : tr("&Undo"));
-    redo->setText(redoable ? tr("&Redo: %1").arg(historyLine(*redoable)) : tr("&Redo"));
+    undo->setText(undoable ? tr("&Undo: %1").arg(historyLine(in, *undoable)) : tr("&Undo"));
+    redo->setText(redoable ? tr("&Redo: %1").arg(historyLine(in, *redoable)) : tr("&Redo"));
     undo->setToolTip(undo->text().remove(u'&'));
     redo->setToolTip(redo->text().remove(u'&'));
 
@@ -384,7 +380,7 @@ bool MainWindow::showPage(const QString& name)
     else if (name == "recordings.list")
         listRecordings();
     else if (name.startsWith("properties"))
-        editProperties(name.mid(11));
+        m_jobs->editProperties(*m_document, name.mid(11));
     else if (m_result->showPage(name + "Page")) {
         m_resultDock->show();
         m_resultDock->raise();

@@ -22,15 +22,15 @@ class QToolButton;
 
 namespace bothways::app {
 
-struct ReportInput;
-
 class FindingsPanel;
 class HelpDesk;
 class MessageBar;
 class Preferences;
 class RecordingsPanel;
+class ReportDesk;
 class ResultTabs;
 class RoadsidePage;
+class StudyJobs;
 class StudyPage;
 
 /// The window: the start page, or one open study with its list, result, findings and history.
@@ -113,13 +113,6 @@ private:
     void chooseStudy();
     void chooseNewStudy();
     void chooseSheet();
-    void chooseExport();
-    void chooseCopy();
-    void renameInAllRuns();
-    /// What the document says of the job; shown nowhere else.
-    core::Outcome tried(const std::function<bool()>& job);
-    void compareStudies();
-    void editProperties(const QString& page = {});
     void editPreferences();
     void nextFinding();
     void closeRoadside();
@@ -127,22 +120,11 @@ private:
     void showKeys();
     void showAbout();
     void setBlind(bool blind);
-    void showSheetFaults(const QString& file, const core::Error& error);
 
     // main_window_recordings.cpp
     void connectRecordings();
     void chooseRecording();
     void listRecordings();
-
-    // main_window_report.cpp
-    void chooseReport();
-    void chooseReportPdf();
-    void printReport();
-    void chooseRunCard(const core::Plan& plan);
-    void chooseNoiseStudies();
-    [[nodiscard]] std::optional<ReportInput> reportInput() const;
-    void writePage(const QString& title, const QString& name, const QByteArray& html);
-    void writeWhole(const QString& path, const QByteArray& bytes, const QString& news);
 
     Preferences& m_preferences;
     Clock m_clock;
@@ -154,6 +136,8 @@ private:
     ResultTabs* m_result = nullptr;
     RoadsidePage* m_roadside = nullptr;
     MessageBar* m_messages = nullptr;
+    ReportDesk* m_reports = nullptr;
+    StudyJobs* m_jobs = nullptr;
     QStackedWidget* m_stack = nullptr;
     QStackedWidget* m_resultStack = nullptr;
     QDockWidget* m_resultDock = nullptr;

@@ -7,7 +7,9 @@
 #include "app/desktop/look/preferences.h"
 #include "app/desktop/runs/run_tags.h"
 #include "app/desktop/runs/study_page.h"
+#include "app/desktop/window/report_desk.h"
 #include "app/desktop/window/start_page.h"
+#include "app/desktop/window/study_jobs.h"
 
 #include <QAction>
 #include <QActionGroup>
@@ -34,6 +36,9 @@ void MainWindow::build()
     box->setContentsMargins(4, 4, 4, 4);
     box->setSpacing(4);
     m_messages = new MessageBar(centre);
+    m_reports = new ReportDesk(*this, *m_messages, m_preferences, m_clock);
+    m_jobs = new StudyJobs(*this, *m_messages, m_preferences, m_clock);
+    connect(m_jobs, &StudyJobs::importWanted, this, &MainWindow::importSheet);
     m_stack = new QStackedWidget(centre);
     m_stack->setObjectName("centre");
     box->addWidget(m_messages);
@@ -191,12 +196,16 @@ void MainWindow::buildFileMenu()
     add(menu, "importRecording", tr("Import a re&cording…"), tr("Ctrl+Shift+I"),
         [this] { chooseRecording(); });
     add(menu, "listRecordings", tr("All recordin&gs…"), {}, [this] { listRecordings(); });
-    add(menu, "export", tr("&Export the run sheet…"), tr("Ctrl+E"), [this] { chooseExport(); });
-    add(menu, "report", tr("Save the &report…"), tr("Ctrl+R"), [this] { chooseReport(); });
-    add(menu, "reportPdf", tr("Save the report as P&DF…"), {}, [this] { chooseReportPdf(); });
+    add(menu, "export", tr("&Export the run sheet…"), tr("Ctrl+E"),
+        [this] { m_jobs->chooseExport(*m_document); });
+    add(menu, "report", tr("Save the &report…"), tr("Ctrl+R"),
+        [this] { m_reports->chooseReport(*m_document); });
+    add(menu, "reportPdf", tr("Save the report as P&DF…"), {},
+        [this] { m_reports->chooseReportPdf(*m_document); });
     add(menu, "printReport", tr("&Print the report…"), QKeySequence::Print,
-        [this] { printReport(); });
-    add(menu, "copyStudy", tr("Save a &copy…"), QKeySequence::SaveAs, [this] { chooseCopy(); });
+        [this] { m_reports->printReport(*m_document); });
+    add(menu, "copyStudy", tr("Save a &copy…"), QKeySequence::SaveAs,
+        [this] { m_jobs->chooseCopy(*m_document); });
     menu->addSeparator();
     add(menu, "closeStudy", tr("&Close the study"), QKeySequence::Close, [this] { closeStudy(); });
     add(
@@ -262,11 +271,15 @@ void MainWindow::buildTagMenu(QMenu* menu)
 void MainWindow::buildStudyMenu()
 {
     QMenu* menu = menuBar()->addMenu(tr("&Study"));
-    add(menu, "properties", tr("&Properties…"), tr("Alt+Return"), [this] { editProperties(); });
-    add(menu, "limits", tr("&Limits of the rules…"), {}, [this] { editProperties("limitsPage"); });
-    add(menu, "plan", tr("P&lan…"), {}, [this] { editProperties("planPage"); });
-    add(menu, "rename", tr("&Names in all runs…"), {}, [this] { renameInAllRuns(); });
-    add(menu, "compare", tr("&Compare studies…"), {}, [this] { compareStudies(); });
+    const auto properties = [this](const char* page) {
+        return [this, page] { m_jobs->editProperties(*m_document, page); };
+    };
+    add(menu, "properties", tr("&Properties…"), tr("Alt+Return"), properties(""));
+    add(menu, "limits", tr("&Limits of the rules…"), {}, properties("limitsPage"));
+    add(menu, "plan", tr("P&lan…"), {}, properties("planPage"));
+    add(menu, "rename", tr("&Names in all runs…"), {},
+        [this] { m_jobs->renameInAllRuns(*m_document); });
+    add(menu, "compare", tr("&Compare studies…"), {}, [this] { m_jobs->compare(*m_document); });
     menu->addSeparator();
     QAction* blind = add(menu, "blind", tr("&Hide consumption until the discards are settled"),
                          tr("Ctrl+B"), [this] { setBlind(!m_document->isBlind()); });

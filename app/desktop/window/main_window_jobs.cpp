@@ -2,28 +2,21 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/window/main_window.h"
 
-#include "app/desktop/document/paths.h"
-#include "app/desktop/document/sheet_import.h"
 #include "app/desktop/document/study_files.h"
 #include "app/desktop/findings/findings_panel.h"
 #include "app/desktop/look/message_bar.h"
 #include "app/desktop/look/preferences.h"
 #include "app/desktop/roadside/roadside_page.h"
-#include "app/desktop/runs/rename_dialog.h"
 #include "app/desktop/runs/run_list_view.h"
 #include "app/desktop/runs/study_page.h"
-#include "app/desktop/window/compare_dialog.h"
-#include "app/desktop/window/import_problems_dialog.h"
 #include "app/desktop/window/preferences_dialog.h"
-#include "app/desktop/window/study_properties_dialog.h"
-#include "core/study/properties.h"
+#include "app/desktop/window/study_jobs.h"
 
 #include <QAction>
 #include <QApplication>
 #include <QDialogButtonBox>
 #include <QDockWidget>
 #include <QFileDialog>
-#include <QFileInfo>
 #include <QHeaderView>
 #include <QMenu>
 #include <QMenuBar>
@@ -42,16 +35,6 @@ QFileDialog* makeDialog(QWidget* parent, const QString& title, const QString& fi
     dialog->setObjectName("fileDialog");
     dialog->setAttribute(Qt::WA_DeleteOnClose);
     return dialog;
-}
-
-QString studyFilter()
-{
-    return MainWindow::tr("Studies (*.bothways);;All files (*)");
-}
-
-QString sheetFilter()
-{
-    return MainWindow::tr("Run sheets (*.csv *.txt *.tsv);;All files (*)");
 }
 
 } // namespace
@@ -81,129 +64,16 @@ void MainWindow::chooseSheet()
 {
     QFileDialog* dialog = makeDialog(this, tr("Import a run sheet"), sheetFilter());
     dialog->setFileMode(QFileDialog::ExistingFile);
-    connect(dialog, &QFileDialog::fileSelected, this, [this](const QString& file) {
-        m_document ? importSheet(file) : static_cast<void>(openFile(file));
-    });
+    connect(dialog, &QFileDialog::fileSelected, this, &MainWindow::importSheet);
     dialog->open();
 }
 
 void MainWindow::importSheet(const QString& file)
 {
-    if (!m_document) {
+    if (m_document)
+        m_jobs->importSheet(*m_document, file);
+    else
         openFile(file);
-        return;
-    }
-    const core::Study& study = m_document->study();
-    const auto sheet =
-        storage::readRunSheet(toPath(file), sheetOptions(study, m_clock().date()), &study);
-    if (!sheet) {
-        showSheetFaults(file, sheet.error());
-        return;
-    }
-    const QString name = QFileInfo(file).fileName();
-    core::Study together = study;
-    const auto& added = sheet.value().study.runs;
-    together.runs.insert(together.runs.end(), added.begin(), added.end());
-    if (const core::Outcome known = core::checkBaseline(together); !known) {
-        say({known.error().code, known.error().message, name.toStdString()});
-        return;
-    }
-    if (app::importSheet(*m_document, sheet.value().study, file, this))
-        m_messages->say(MessageBar::Kind::news,
-                        tr("%n run(s) came from %1.", nullptr,
-                           static_cast<int>(sheet.value().study.runs.size()))
-                            .arg(name));
-}
-
-void MainWindow::showSheetFaults(const QString& file, const core::Error& error)
-{
-    if (error.others.empty() && error.code != core::ErrorCode::badInput) {
-        say(error);
-        return;
-    }
-    auto* dialog = new ImportProblemsDialog(file, error, this);
-    connect(dialog, &ImportProblemsDialog::importAgain, this, &MainWindow::importSheet);
-    dialog->show();
-}
-
-void MainWindow::chooseExport()
-{
-    QFileDialog* dialog = makeDialog(this, tr("Export the run sheet"), sheetFilter());
-    dialog->setAcceptMode(QFileDialog::AcceptSave);
-    dialog->setDefaultSuffix("csv");
-    connect(dialog, &QFileDialog::fileSelected, this, [this](const QString& file) {
-        const core::Outcome written = exportSheet(m_document->study(), file);
-        if (!written)
-            say(written.error());
-        else
-            m_messages->say(MessageBar::Kind::news, tr("The run sheet is in %1.").arg(file));
-    });
-    dialog->open();
-}
-
-void MainWindow::compareStudies()
-{
-    const auto result = m_document->result();
-    if (!result)
-        return;
-    const QString name = QString::fromStdString(result->study.properties.name);
-    auto* dialog = new CompareDialog(
-        {name.isEmpty() ? QFileInfo(m_document->path()).completeBaseName() : name, result},
-        Theme::of(palette()), m_preferences.units(m_document->isElectric()), this);
-    dialog->setAttribute(Qt::WA_DeleteOnClose);
-    dialog->open();
-}
-
-void MainWindow::chooseCopy()
-{
-    QFileDialog* dialog = makeDialog(this, tr("Save a copy of the study"), studyFilter());
-    dialog->setAcceptMode(QFileDialog::AcceptSave);
-    dialog->setDefaultSuffix(QString(kEnding).mid(1));
-    connect(dialog, &QFileDialog::fileSelected, this, [this](const QString& file) {
-        m_document->settleOptions();
-        const core::Outcome copied = copyStudy(m_document->path(), file);
-        if (!copied)
-            say(copied.error());
-        else
-            m_messages->say(MessageBar::Kind::news, tr("A copy is in %1.").arg(file));
-    });
-    dialog->open();
-}
-
-void MainWindow::editProperties(const QString& page)
-{
-    m_document->settleOptions();
-    auto* dialog = new StudyPropertiesDialog(
-        m_document->study(), m_preferences.units(m_document->isElectric()),
-        [this](const core::StudyProperties& properties) {
-            return tried([&] { return m_document->setProperties(properties, {}); });
-        },
-        this);
-    dialog->setAttribute(Qt::WA_DeleteOnClose);
-    dialog->showPage(page);
-    dialog->open();
-}
-
-core::Outcome MainWindow::tried(const std::function<bool()>& job)
-{
-    core::Outcome outcome = core::Done{};
-    const auto catcher = connect(m_document.get(), &StudyDocument::failed, this,
-                                 [&outcome](const core::Error& error) { outcome = error; });
-    job();
-    disconnect(catcher);
-    return outcome;
-}
-
-void MainWindow::renameInAllRuns()
-{
-    auto* dialog = new RenameDialog(
-        m_document->study(),
-        [this](const std::vector<storage::Renaming>& renamings) {
-            return tried([&] { return m_document->rename(renamings); });
-        },
-        this);
-    dialog->setAttribute(Qt::WA_DeleteOnClose);
-    dialog->open();
 }
 
 void MainWindow::editPreferences()

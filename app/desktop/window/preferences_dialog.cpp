@@ -58,11 +58,12 @@ PreferencesDialog::PreferencesDialog(Preferences& preferences, QWidget* parent) 
     setWindowTitle(tr("Preferences"));
     auto* form = new QFormLayout(this);
     using core::ConsumptionUnit;
+    const UnitsShown units = preferences.units();
     std::vector<std::pair<QString, ConsumptionUnit>> shown, entered;
     for (const ConsumptionUnit unit : core::kConsumptionUnits) {
-        entered.emplace_back(UnitsShown::unitText(unit), unit);
+        entered.emplace_back(units.unitText(unit), unit);
         if (!core::needsDistance(unit) && unit != ConsumptionUnit::kwhPer100km)
-            shown.emplace_back(UnitsShown::unitText(unit), unit);
+            shown.emplace_back(units.unitText(unit), unit);
     }
     addChoice(*form, tr("Show consumption in"), "consumptionShown", shown,
               preferences.consumptionUnit(),

@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/window/study_properties_dialog.h"
 
-#include "app/desktop/look/error_words.h"
+#include "app/desktop/look/said.h"
 #include "app/desktop/look/words.h"
 #include "core/study/limits.h"
 #include "core/study/properties.h"
@@ -232,7 +232,7 @@ QWidget* StudyPropertiesDialog::makeLimitsPage()
         const int row = m_limits->rowCount();
         m_limits->insertRow(row);
         const std::string name(limit.name);
-        auto* rule = fixedItem(FindingWords::ruleName(limit.rule));
+        auto* rule = fixedItem(shown(wording::ruleName(m_units.language, limit.rule)));
         rule->setData(Qt::UserRole, text(name));
         m_limits->setItem(row, 0, rule);
         m_limits->setItem(row, 1, fixedItem(limitWords(limit.name)));
@@ -245,9 +245,7 @@ QWidget* StudyPropertiesDialog::makeLimitsPage()
         m_limits->setItem(
             row, 3,
             fixedItem(limit.byDefault ? m_units.fieldText(*limit.byDefault, 6) : tr("none")));
-        m_limits->setItem(row, 4,
-                          fixedItem(UnitsShown::signShown(QString::fromUtf8(
-                              limit.unit.data(), static_cast<qsizetype>(limit.unit.size())))));
+        m_limits->setItem(row, 4, fixedItem(m_units.signShown(limit.unit)));
     }
     m_limits->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
     m_limits->horizontalHeader()->setSectionResizeMode(0, QHeaderView::Stretch);
@@ -380,10 +378,10 @@ void StudyPropertiesDialog::showPage(const QString& objectName)
 
 void StudyPropertiesDialog::showFault(const core::Error& error)
 {
-    m_fault->setText(describedHere(error));
+    m_fault->setText(describedHere(m_units.language, error));
     m_fault->show();
     const auto field = std::find_if(m_fields.begin(), m_fields.end(), [&](const Field& candidate) {
-        return candidate.property == error.where.english();
+        return candidate.property == error.where.file;
     });
     if (field == m_fields.end())
         return;

@@ -154,7 +154,7 @@ TEST_F(DocumentTest, LooksAtAPlannedStudyAreOnRecordOnceEach)
     EXPECT_FALSE(hasLine("look")) << "no plan, no record";
     core::StudyProperties properties = document->study().properties;
     properties.plan = core::PlannedStudy{"ABA", 4, 1.0, 0.95};
-    ASSERT_TRUE(document->setProperties(properties, {}));
+    ASSERT_TRUE(document->setProperties(properties));
     settle(*document);
     document->recordLook();
     document->recordLook();

@@ -7,6 +7,10 @@
 
 #include <gmock/gmock.h>
 
+#include <cmath>
+
+// Sentences themselves are tested where they are made (tests/app/wording). Here: that the window
+// says those, in its units, and that no line ends between a number and its unit.
 using namespace bothways;
 using namespace bothways::app;
 using bothways::test::AnalysisBuilder;
@@ -14,248 +18,58 @@ using core::VerdictClass;
 
 namespace {
 
-/// A text with its no-break spaces made plain, so that expectations can be read.
-QString plain(QString text)
+/// With its no-break spaces to be seen.
+std::string seen(QString text)
 {
-    return text.replace(QChar(0x00a0), u' ');
+    return text.replace(QChar(QChar::Nbsp), u'_').toStdString();
 }
 
-QString verdictOf(const core::Analysis& analysis, const UnitsShown& units = {})
+TEST(WordsOfTheVerdict, AreThoseOfTheCommandLineWithFixedSpaces)
 {
-    return plain(Words(analysis, units).verdict());
+    const core::Analysis analysis = AnalysisBuilder();
+    const Words words(analysis, {});
+    EXPECT_EQ(words.verdict().replace(QChar(QChar::Nbsp), u' ').toStdString(),
+              wording::shortVerdict(Language::english(), analysis));
+    EXPECT_EQ(seen(words.verdict()),
+              "B used 1.20_% less fuel than A (95_% interval: 0.50_% to 1.90_% less).");
 }
 
-TEST(WordsOfTheVerdict, SayHowMuchLess)
+TEST(WordsOfTheVerdict, UseTheDecimalSignOfTheLanguage)
 {
-    EXPECT_EQ(verdictOf(AnalysisBuilder()),
-              "B used 1.20 % less fuel than A (95 % interval: 0.50 to 1.90 % less).");
+    UnitsShown units;
+    units.language.setNumbers({",", "."});
+    EXPECT_THAT(seen(Words(AnalysisBuilder(), units).verdict()),
+                ::testing::HasSubstr("1,20_% less"));
 }
 
-TEST(WordsOfTheVerdict, SayHowMuchMore)
+TEST(WordsInUnits, AreInTheUnitsOfTheReader)
 {
-    EXPECT_EQ(verdictOf(AnalysisBuilder().interval(2.6, 3.3, 4.1).cls(VerdictClass::more)),
-              "B used 3.30 % more fuel than A (95 % interval: 2.60 to 4.10 % more).");
+    UnitsShown units;
+    EXPECT_EQ(seen(Words(AnalysisBuilder(), units).inUnits()),
+              "That is 8.220 in place of 8.320_L/100_km.");
+    units.consumption = core::ConsumptionUnit::mpgUs; // 235.2146 / 8.32 = 28.27; / 8.220 = 28.61
+    EXPECT_EQ(seen(Words(AnalysisBuilder(), units).inUnits()),
+              "That is 28.61 in place of 28.27_mpg (US).");
 }
 
-TEST(WordsOfTheVerdict, SpeakOfEnergyWithElectricDrive)
+TEST(WordsInUnits, AreOfEnergyWithElectricDrive)
 {
     AnalysisBuilder builder;
     builder.raw().electric = true;
-    EXPECT_THAT(verdictOf(builder).toStdString(), ::testing::HasSubstr("less energy than A"));
-    EXPECT_THAT(plain(Words(builder, {}).inUnits()).toStdString(),
-                ::testing::HasSubstr("kWh/100 km"));
+    EXPECT_THAT(seen(Words(builder, {}).inUnits()), ::testing::HasSubstr("_kWh/100_km"));
 }
 
-TEST(WordsOfTheVerdict, SayThatNoDifferenceIsAsLargeAsTheMargin)
+TEST(WordsOfFindings, AreInTheUnitsOfTheReader)
 {
-    EXPECT_EQ(verdictOf(AnalysisBuilder().interval(-0.5, 0.1, 0.7).cls(VerdictClass::equivalent)),
-              "No difference as large as 1 % between B and A: the effect lies between 0.38 % less "
-              "and 0.58 % more (90 % interval).");
-}
-
-TEST(WordsOfTheVerdict, SayThatTheRunsCannotTell)
-{
-    EXPECT_EQ(verdictOf(AnalysisBuilder().interval(-0.06, 0.81, 1.69).cls(VerdictClass::undecided)),
-              "These runs cannot tell B from A: the effect lies between 0.06 % less and 1.69 % "
-              "more (95 % interval).");
-}
-
-TEST(WordsOfTheVerdict, ShowOnWhichSideOfZeroAnEndLies)
-{
-    EXPECT_EQ(verdictOf(AnalysisBuilder().interval(-2.4, -1.2, -0.003)),
-              "B used 1.2 % less fuel than A (95 % interval: 0.003 to 2.4 % less).");
-}
-
-TEST(WordsOfTheVerdict, NameWhatIsMissingForEveryReason)
-{
-    const auto missing = [](core::NoVerdict reason) {
-        return verdictOf(AnalysisBuilder().without(reason)).toStdString();
-    };
-    using ::testing::StartsWith;
-    EXPECT_THAT(missing(core::NoVerdict::noRuns), StartsWith("No verdict: every run is discarded"));
-    EXPECT_THAT(missing(core::NoVerdict::oneConfiguration),
-                StartsWith("No verdict: only A has runs that count"));
-    EXPECT_THAT(missing(core::NoVerdict::tooFewPairs), StartsWith("No verdict: effect and drift"));
-    EXPECT_THAT(missing(core::NoVerdict::noTimeSpread), StartsWith("No verdict: by their times"));
-    EXPECT_THAT(missing(core::NoVerdict::noVariation),
-                StartsWith("No verdict: the readings agree"));
-}
-
-TEST(WordsOfTheVerdict, CountThePairsThatAreThereWhenTheyAreTooFew)
-{
-    AnalysisBuilder builder;
-    builder.without(core::NoVerdict::tooFewPairs);
-    builder.raw().pairs.resize(4); // three of A, one of B
-    EXPECT_THAT(verdictOf(builder).toStdString(), ::testing::HasSubstr("3 pairs of A and 1 of B"));
-}
-
-TEST(WordsOfTheVerdict, QuoteNamesLongerThanALetter)
-{
-    AnalysisBuilder builder;
-    builder.raw().device = "roof box";
-    EXPECT_THAT(verdictOf(builder).toStdString(), ::testing::StartsWith("“roof box” used"));
-}
-
-TEST(WordsOfTheVerdict, UseTheLocalesDecimalSign)
-{
-    UnitsShown german;
-    german.locale = QLocale(QLocale::German, QLocale::Germany);
-    EXPECT_EQ(verdictOf(AnalysisBuilder(), german),
-              "B used 1,20 % less fuel than A (95 % interval: 0,50 to 1,90 % less).");
-}
-
-TEST(WordsInUnits, TurnTheEffectIntoConsumption)
-{
-    EXPECT_EQ(plain(Words(AnalysisBuilder(), {}).inUnits()),
-              "That is 8.220 in place of 8.320 L/100 km.");
-}
-
-TEST(WordsInUnits, GoUpInMilesAGallonWhenConsumptionGoesDown)
-{
-    UnitsShown units;
-    units.consumption = core::ConsumptionUnit::mpgUs; // 235.2146 / 8.32 = 28.27; / 8.220 = 28.61
-    EXPECT_EQ(plain(Words(AnalysisBuilder(), units).inUnits()),
-              "That is 28.61 in place of 28.27 mpg (US).");
-}
-
-TEST(WordsInUnits, AreSilentWithAControlVehicle)
-{
-    AnalysisBuilder builder;
-    builder.raw().notes.push_back({core::NoteKind::controlUsed, {}});
-    EXPECT_EQ(Words(builder, {}).inUnits(), "");
-}
-
-TEST(WordsOnWhatItTakes, AreSilentUnlessUndecided)
-{
-    EXPECT_EQ(Words(AnalysisBuilder(), {}).whatItWouldTake(), "");
-}
-
-TEST(WordsOnWhatItTakes, TellTheThreeCasesApart)
-{
-    const auto take = [](std::optional<int> more) {
-        return plain(Words(AnalysisBuilder().cls(VerdictClass::undecided).morePairs(more), {})
-                         .whatItWouldTake())
-            .toStdString();
-    };
-    using ::testing::HasSubstr;
-    EXPECT_THAT(take(3), HasSubstr("They could have shown 1.2 % or more; 3 more"));
-    EXPECT_THAT(take(0), HasSubstr("driving it once more is worth while"));
-    EXPECT_THAT(take({}), HasSubstr("more pairs alone would hardly show 1 %"));
-}
-
-TEST(WordsOfQualifiers, NameTheCompanionThatDisagrees)
-{
-    AnalysisBuilder builder;
-    core::Interval runs;
-    runs.cls = VerdictClass::undecided;
-    builder.raw().companions.runs = runs;
-    builder.raw().verdict.fragile_by = {core::Companion::runs};
-    EXPECT_EQ(Words(builder, {}).qualifier(core::Qualifier::fragile),
-              "Fragile: another honest way to the same number disagrees: single runs (cannot "
-              "tell).");
-}
-
-TEST(WordsOfQualifiers, NameThePairsThatDecide)
-{
-    AnalysisBuilder builder;
-    core::LeaveOneOut turns;
-    for (int pair = 1; pair <= 9; ++pair)
-        turns.turns.push_back(
-            {pair, -0.01, pair == 3 || pair == 7 ? VerdictClass::undecided : VerdictClass::less});
-    builder.raw().leave_one_out = turns;
-    EXPECT_EQ(Words(builder, {}).qualifier(core::Qualifier::sensitive),
-              "Sensitive: the verdict hangs on single pairs. It changes when pair 3 (cannot tell) "
-              "or 7 (cannot tell) is left out.");
-}
-
-TEST(WordsOfQualifiers, NameTheChecksThatFail)
-{
-    AnalysisBuilder builder;
-    builder.raw().checks.order.state = core::CheckState::fails;
-    builder.raw().checks.air.state = core::CheckState::fails;
-    EXPECT_THAT(Words(builder, {}).qualifier(core::Qualifier::assumptions).toStdString(),
-                ::testing::HasSubstr("(independent pairs and same air)"));
-}
-
-TEST(WordsOfQualifiers, HaveASentenceForEachOfThem)
-{
-    const core::Analysis analysis = AnalysisBuilder();
-    const Words words(analysis, {});
-    for (const core::Qualifier qualifier :
-         {core::Qualifier::openDesign, core::Qualifier::fragile, core::Qualifier::sensitive,
-          core::Qualifier::assumptions, core::Qualifier::smallerThanMargin,
-          core::Qualifier::interim}) {
-        EXPECT_TRUE(words.qualifier(qualifier).endsWith(u'.'))
-            << words.qualifier(qualifier).toStdString();
-        EXPECT_FALSE(Words::qualifierName(qualifier).isEmpty());
-    }
-}
-
-TEST(WordsOfChecks, SayThatAnEmptyCheckIsNotComputed)
-{
-    const core::Analysis analysis = AnalysisBuilder();
-    const Words words(analysis, {});
-    for (const CheckKind kind : kCheckKinds)
-        EXPECT_TRUE(words.check(kind).startsWith(QLatin1String("Not computed:")))
-            << words.check(kind).toStdString();
-}
-
-TEST(WordsOfChecks, GrowFirmerFromNoteToFailure)
-{
-    AnalysisBuilder builder;
-    core::Check& normal = builder.raw().checks.normal;
-    normal.statistic = 0.8;
-    normal.p = 0.03;
-    normal.state = core::CheckState::note;
-    EXPECT_THAT(Words(builder, {}).check(CheckKind::normal).toStdString(),
-                ::testing::HasSubstr("perhaps"));
-    normal.p = 0.004;
-    normal.state = core::CheckState::fails;
-    EXPECT_THAT(Words(builder, {}).check(CheckKind::normal).toStdString(),
-                ::testing::Not(::testing::HasSubstr("perhaps")));
-}
-
-TEST(WordsOfChecks, TellResemblanceFromSwinging)
-{
-    AnalysisBuilder builder;
-    core::OrderCheck& order = builder.raw().checks.order;
-    order.statistic = 0.7;
-    order.p = 0.002;
-    order.lag1 = 0.6;
-    order.state = core::CheckState::fails;
-    EXPECT_THAT(Words(builder, {}).check(CheckKind::order).toStdString(),
-                ::testing::HasSubstr("resemble each other"));
-    order.lag1 = -0.6;
-    EXPECT_THAT(Words(builder, {}).check(CheckKind::order).toStdString(),
-                ::testing::HasSubstr("swing to and fro"));
-}
-
-TEST(WordsOfFindings, AreSentencesForEveryRuleWithAndWithoutNumbers)
-{
-    const FindingWords words{UnitsShown{}};
-    for (const core::Rule rule : core::allRules()) {
-        core::Finding bare;
-        bare.rule = rule;
-        core::Finding full = bare;
-        full.value = -12.5;
-        full.limit = 10.0;
-        full.unit = "W";
-        full.from_s = 61.2;
-        full.to_s = 63.0;
-        full.detail = "windscreen";
-        full.length_s = 1.8;
-        full.output_w = 812.0;
-        for (const core::Finding& finding : {bare, full}) {
-            const QString text = words.finding(finding);
-            EXPECT_GT(text.size(), 10) << core::ruleName(rule);
-            EXPECT_FALSE(test::hasNonsense(text)) << text.toStdString();
-        }
-        EXPECT_THAT(words.finding(full).toStdString(), ::testing::HasSubstr("61.2"));
-        EXPECT_FALSE(FindingWords::ruleName(rule).isEmpty());
-        EXPECT_EQ(FindingWords::reasonName(std::string(core::ruleName(rule))),
-                  FindingWords::ruleName(rule));
-    }
-    EXPECT_EQ(FindingWords::reasonName("other"), "other reason");
+    core::Finding crawled;
+    crawled.rule = core::Rule::interrupted;
+    crawled.value = 16.09344;
+    UnitsShown miles;
+    miles.distance = DistanceUnit::miles;
+    EXPECT_THAT(seen(shown(wording::findingWords(miles.language, crawled, unitsOf(miles)))),
+                ::testing::HasSubstr("down to 10_mph"));
+    EXPECT_THAT(seen(shown(wording::findingWords({}, crawled, unitsOf({})))),
+                ::testing::HasSubstr("down to 16_km/h"));
 }
 
 TEST(WordsOfNumbers, NeverShowWhatIsNoNumber)
@@ -272,8 +86,6 @@ TEST(WordsOfNumbers, GiveAnIntervalTwoSignificantDigits)
 {
     EXPECT_EQ(NumberWords::decimalsOfRange(std::log(0.98), std::log(1.02)), 1); // half width 2 %
     EXPECT_EQ(NumberWords::decimalsOfRange(std::log(0.995), std::log(1.005)), 2);
-    EXPECT_EQ(NumberWords::decimalsFor(12.0), 0);
-    EXPECT_EQ(NumberWords::decimalsFor(0.0), 2);
 }
 
 TEST(WordsOfNumbers, RoundSmallProbabilitiesToASign)
@@ -281,8 +93,15 @@ TEST(WordsOfNumbers, RoundSmallProbabilitiesToASign)
     const NumberWords words{UnitsShown{}};
     EXPECT_EQ(words.p(0.0637), "p = 0.064");
     EXPECT_EQ(words.p(1e-7), "p < 0.001");
-    EXPECT_EQ(words.significant(3410.0), "3400");
-    EXPECT_EQ(words.joined({"A", "B", "C"}), "A, B and C");
+    EXPECT_EQ(words.pAlone(1e-7), "< 0.001");
+    EXPECT_EQ(words.significant(3410.0), "3400") << "cells have no signs between thousands";
+}
+
+TEST(WordsOfNumbers, ShowOnWhichSideOfZeroAnEndLies)
+{
+    const NumberWords words{UnitsShown{}};
+    EXPECT_EQ(seen(words.signedRange(std::log(0.976), std::log(0.99997), 1)),
+              "\u22122.4 to \u22120.003_%");
 }
 
 } // namespace

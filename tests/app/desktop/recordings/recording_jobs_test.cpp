@@ -90,7 +90,7 @@ TEST_F(RecordingJobsTest, ADriveIsCutByTheTimesOfTheRunsInOneStep)
     ASSERT_NE(dialog, nullptr);
     ASSERT_TRUE(waitFor([&] { return dialog->isReady(); }));
     EXPECT_EQ(dialog->table().rowCount(), 4) << "four runs of the sheet start in the recording";
-    dialog->table().setWanted(3, false);
+    dialog->table().item(3, CutTable::wantedColumn)->setCheckState(Qt::Unchecked);
     click("makeRuns");
     EXPECT_EQ(document().assignedTraces().size(), 3U);
     EXPECT_EQ(study().runs.size(), 8U) << "they were there";
@@ -129,7 +129,7 @@ TEST_F(RecordingJobsTest, PartsAreDraggedAndNudgedOnThePlotAndBecomeNewRuns)
 
     paint(*dialog, "recording_cut");
     for (const int row : {0, 2, 3})
-        dialog->table().setWanted(row, false);
+        dialog->table().item(row, CutTable::wantedColumn)->setCheckState(Qt::Unchecked);
     auto* becomes =
         qobject_cast<QComboBox*>(dialog->table().cellWidget(1, CutTable::becomesColumn));
     becomes->setCurrentIndex(1); // a new run of the second configuration

@@ -11,6 +11,7 @@
 #include "app/desktop/runs/run_list_view.h"
 #include "app/desktop/runs/study_page.h"
 #include "tests/app/desktop/support/desktop_fixture.h"
+#include "tests/app/desktop/support/ticks.h"
 
 #include <gmock/gmock.h>
 
@@ -159,7 +160,7 @@ TEST_F(RecordingsTest, TheFirstStripsAreThoseThatTheShownRunHasUntilSomebodyChoo
     selectRun(20);
     EXPECT_EQ(view().shownChannels(),
               QStringList({"road_speed_kmh", "output_w", "rotor_rpm", "accessory_w", "setting"}));
-    view().setChannelShown("battery_v", true);
+    test::tickChannel(view(), "battery_v", true);
     const QStringList chosen = view().shownChannels();
     selectRun(1);
     EXPECT_EQ(view().shownChannels(), chosen);
@@ -168,7 +169,7 @@ TEST_F(RecordingsTest, TheFirstStripsAreThoseThatTheShownRunHasUntilSomebodyChoo
 TEST_F(RecordingsTest, AnEditElsewhereLeavesWhatIsShown)
 {
     selectRun(20);
-    view().setChannelShown("wind_ms", true);
+    test::tickChannel(view(), "wind_ms", true);
     const QStringList channels = view().shownChannels();
     core::Run run = *window->document()->runByNumber(3);
     run.notes = "a note";

@@ -5,6 +5,7 @@
 #include "app/desktop/plots/trace_channels.h"
 #include "app/desktop/plots/trace_scatter.h"
 #include "tests/app/desktop/support/page_fixture.h"
+#include "tests/app/desktop/support/ticks.h"
 
 #include <gmock/gmock.h>
 
@@ -112,9 +113,9 @@ TEST_F(TraceViewTest, ShowsTheFirstRunThatHasARecording)
 TEST_F(TraceViewTest, HidesAndShowsChannels)
 {
     const int before = view.plot().axisRectCount();
-    view.setChannelShown(QStringLiteral("output_w"), false);
+    test::tickChannel(view, QStringLiteral("output_w"), false);
     EXPECT_EQ(view.plot().axisRectCount(), before - 1);
-    view.setChannelShown(QStringLiteral("output_w"), true);
+    test::tickChannel(view, QStringLiteral("output_w"), true);
     EXPECT_EQ(view.plot().axisRectCount(), before);
 }
 
@@ -206,9 +207,9 @@ TEST_F(TraceViewTest, SetsOneChannelAgainstAnother)
 
 TEST_F(TraceViewTest, GivesTheSamplesInViewAsNumbers)
 {
-    view.setChannelShown(QStringLiteral("coolant"), false);
+    test::tickChannel(view, QStringLiteral("coolant"), false);
     for (const QString& channel : view.shownChannels())
-        view.setChannelShown(channel, channel == QLatin1String("rotor_rpm"));
+        test::tickChannel(view, channel, channel == QLatin1String("rotor_rpm"));
     view.plot().showStretch(120.0, 122.0);
     const PlotNumbers numbers = view.plot().numbers();
     EXPECT_NEAR(static_cast<double>(numbers.rows().size()), seen().size() * kRate_hz, 2.0);

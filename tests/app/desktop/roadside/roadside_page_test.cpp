@@ -134,7 +134,7 @@ TEST_F(RoadsidePageTest, TheWarningOfATimerGoesOnWithTheClock)
     core::StudyProperties properties = study().properties;
     properties.limits = {{"stretch.km", 5.0}, {"road_speed.target_kmh", 90.0}}; // 200 s a run
     properties.timed_accessories = {{"windscreen", 600.0, 10.0}};
-    ASSERT_TRUE(window->document()->setProperties(properties, "timer"));
+    ASSERT_TRUE(window->document()->setProperties(properties));
     key(Qt::Key_F2);
     const auto comesToSay = [&](const char* words) {
         return QTest::qWaitFor([&] { return page->notice().contains(words); }, 3000);
@@ -295,7 +295,7 @@ TEST_P(RoadsideLooksTest, NothingIsCutInAnyState)
         properties.baseline = "Ausgangszustand";
         properties.timed_accessories.front().name = "Windschutzscheibenheizung";
     }
-    ASSERT_TRUE(window->document()->setProperties(properties, "plan"));
+    ASSERT_TRUE(window->document()->setProperties(properties));
     check("ready");
     key(Qt::Key_F2);
     passSeconds(450);

@@ -1,0 +1,36 @@
+// Copyright (C) 2026 The Bothways developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "app/wording/language.h"
+#include "core/base/result.h"
+
+#include <QString>
+#include <QStringList>
+
+#include <vector>
+
+/// Sentences that the window shares with the command line and the report, as the window shows them.
+namespace bothways::app {
+
+/// With a no-break space between a number and its unit: no line ends between them.
+[[nodiscard]] QString withFixedSpaces(QString text);
+/// What app/wording said.
+[[nodiscard]] QString shown(const std::string& words);
+[[nodiscard]] QStringList shown(const std::vector<std::string>& sentences);
+
+[[nodiscard]] QString said(const Language& in, const core::Message& message);
+/// "A, B and C".
+[[nodiscard]] QString listed(const Language& in, const QStringList& parts);
+/// With a capital letter and a full stop.
+[[nodiscard]] QString asSentence(QString phrase);
+/// The message as a sentence of its own: capital letter, full stop. Without its place.
+[[nodiscard]] QString sentenceOf(const Language& in, const core::Error& error);
+/// "morning.csv:14: column 'start'".
+[[nodiscard]] QString placeOf(const Language& in, const core::Error& error);
+/// As a sentence with its place: "Logger.csv:14: …"; of the first fault alone.
+[[nodiscard]] QString sentenceWithPlace(const Language& in, const core::Error& error);
+/// "WHERE: MESSAGE", one line a fault.
+[[nodiscard]] QString describedHere(const Language& in, const core::Error& error);
+
+} // namespace bothways::app

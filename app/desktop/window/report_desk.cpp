@@ -1,0 +1,205 @@
+// Copyright (C) 2026 The Bothways developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/desktop/window/report_desk.h"
+
+#include "app/answer/input.h"
+#include "app/desktop/document/paths.h"
+#include "app/desktop/document/study_document.h"
+#include "app/desktop/document/study_files.h"
+#include "app/desktop/look/message_bar.h"
+#include "app/desktop/look/preferences.h"
+#include "app/desktop/planning/plan_page.h"
+#include "app/desktop/printing/report_pages.h"
+#include "app/output/report_html.h"
+#include "app/output/run_card.h"
+#include "app/wording/findings.h"
+#include "app/wording/history.h"
+#include "storage/sheet/study_digest.h"
+#include "storage/study/library_versions.h"
+#include "storage/study/study_file.h"
+
+#include <QFileDialog>
+#include <QFileInfo>
+#include <QLocale>
+#include <QPainter>
+#include <QPrintDialog>
+#include <QPrinter>
+#include <QSaveFile>
+
+#include <algorithm>
+
+namespace bothways::app {
+namespace {
+
+/// The size of paper that a printer of this user is likely to hold.
+QPageSize::PageSizeId usualPaper()
+{
+    return QLocale().measurementSystem() == QLocale::ImperialUSSystem ? QPageSize::Letter
+                                                                      : QPageSize::A4;
+}
+
+} // namespace
+
+ReportDesk::ReportDesk(QWidget& window, MessageBar& messages, const Preferences& preferences,
+                       Clock clock)
+    : QObject(&window),
+      m_window(window),
+      m_messages(messages),
+      m_preferences(preferences),
+      m_clock(std::move(clock))
+{
+}
+
+QFileDialog* ReportDesk::saveDialog(const QString& title, const QString& filter,
+                                    const QString& name) const
+{
+    auto* dialog = new QFileDialog(&m_window, title, studyFolder(), filter);
+    dialog->setObjectName("fileDialog");
+    dialog->setAttribute(Qt::WA_DeleteOnClose);
+    dialog->setAcceptMode(QFileDialog::AcceptSave);
+    dialog->setDefaultSuffix(QFileInfo(name).suffix());
+    dialog->selectFile(name);
+    return dialog;
+}
+
+std::optional<ReportInput> ReportDesk::inputOf(const StudyDocument& document) const
+{
+    const auto result = document.result();
+    if (!result || document.isBlind())
+        return std::nullopt;
+    const Language in = m_preferences.spoken();
+    std::vector<std::string> lines;
+    for (const storage::HistoryEntry& entry : document.history())
+        lines.push_back(entry.at + " " + wording::historyLine(in, entry) +
+                        (entry.undone ? " " + in.say("(undone)"_t) : ""));
+    return ReportInput{
+        result->study,
+        result->analysis,
+        result->screening,
+        std::move(lines),
+        storage::sha256OfStudy(result->study),
+        QFileInfo(document.path()).fileName().toStdString(),
+        wording::shownUnitOf(result->study),
+        ReportInput::programAndLibraries(storage::libraryVersions() + ", Qt " + qVersion()),
+        wording::spoiledRunsSentence(
+            in, result->analysis,
+            storage::withoutOverruled(result->screening, document.overruled())),
+        in};
+}
+
+void ReportDesk::writeWhole(const QString& path, const QByteArray& bytes, const QString& news)
+{
+    // Whole or not at all: written beside the target, then put in its place.
+    QSaveFile file(path);
+    if (!file.open(QIODevice::WriteOnly) || file.write(bytes) != bytes.size() || !file.commit())
+        m_messages.say(MessageBar::Kind::problem,
+                       tr("%1 cannot be written: %2.").arg(path, file.errorString()));
+    else
+        m_messages.say(MessageBar::Kind::news, news.arg(path));
+}
+
+void ReportDesk::writePage(const QString& title, const QString& name, const QByteArray& html)
+{
+    QFileDialog* dialog = saveDialog(title, tr("Web page (*.html)"), name);
+    connect(dialog, &QFileDialog::fileSelected, this, [this, html](const QString& path) {
+        writeWhole(path, html, tr("The page is in %1."));
+    });
+    dialog->open();
+}
+
+void ReportDesk::chooseReport(const StudyDocument& document)
+{
+    if (const auto input = inputOf(document))
+        writePage(tr("Save the report"), QFileInfo(document.path()).completeBaseName() + ".html",
+                  QByteArray::fromStdString(reportHtml(*input)));
+}
+
+void ReportDesk::chooseReportPdf(const StudyDocument& document)
+{
+    const auto input = inputOf(document);
+    if (!input)
+        return;
+    const QString a4 = tr("PDF on A4 paper (*.pdf)"), letter = tr("PDF on Letter paper (*.pdf)");
+    QFileDialog* dialog =
+        saveDialog(tr("Save the report as PDF"),
+                   usualPaper() == QPageSize::A4 ? a4 + ";;" + letter : letter + ";;" + a4,
+                   QFileInfo(document.path()).completeBaseName() + ".pdf");
+    // Made now, from what is shown now: `result` keeps alive what the input refers to.
+    connect(
+        dialog, &QFileDialog::fileSelected, this,
+        [this, dialog, letter, input = *input, result = document.result()](const QString& path) {
+            const QPageSize size(dialog->selectedNameFilter() == letter ? QPageSize::Letter
+                                                                        : QPageSize::A4);
+            writeWhole(path, reportPdf(ReportPages(input, size), size), tr("The report is in %1."));
+        });
+    dialog->open();
+}
+
+void ReportDesk::printReport(const StudyDocument& document)
+{
+    const auto input = inputOf(document);
+    if (!input)
+        return;
+    auto printer = std::make_shared<QPrinter>(QPrinter::HighResolution);
+    printer->setPageSize(QPageSize(usualPaper()));
+    printer->setDocName(document.name());
+    auto* dialog = new QPrintDialog(printer.get(), &m_window);
+    dialog->setObjectName("printDialog");
+    dialog->setAttribute(Qt::WA_DeleteOnClose);
+    connect(dialog, qOverload<>(&QDialog::accepted), this,
+            [this, printer, input = *input, result = document.result()] {
+                if (!printReportOn(*printer, input))
+                    m_messages.say(
+                        MessageBar::Kind::problem,
+                        tr("The report could not be printed on %1.").arg(printer->printerName()));
+            });
+    dialog->open();
+}
+
+void ReportDesk::chooseRunCard(const StudyDocument& document, const core::Plan& plan)
+{
+    RunCardInput asked = runCardOf(document.study(), plan);
+    asked.language = m_preferences.spoken();
+    const core::Result<std::string> card = runCardHtml(asked);
+    if (!card)
+        m_messages.say(m_preferences.spoken(), card.error());
+    else
+        writePage(tr("Save the run card"), tr("run card") + ".html",
+                  QByteArray::fromStdString(card.value()));
+}
+
+void ReportDesk::chooseNoiseStudies(PlanPage& page)
+{
+    auto* dialog = new QFileDialog(&page, tr("Studies to take the noise from"), studyFolder(),
+                                   tr("Studies and run sheets (*.bothways *.csv);;All files (*)"));
+    dialog->setObjectName("fileDialog");
+    dialog->setAttribute(Qt::WA_DeleteOnClose);
+    dialog->setFileMode(QFileDialog::ExistingFiles);
+    connect(dialog, &QFileDialog::filesSelected, this,
+            [this, &page](const QStringList& files) { takeNoise(page, files); });
+    dialog->open();
+}
+
+void ReportDesk::takeNoise(PlanPage& page, const QStringList& files)
+{
+    std::vector<core::Noise> noises;
+    QStringList names;
+    for (const QString& file : files) {
+        const auto input =
+            readInput(toPath(file), {{}, m_clock().date().toString(Qt::ISODate).toStdString()});
+        if (!input)
+            return m_messages.say(m_preferences.spoken(), input.error());
+        const core::Analysis analysis = answerTo(input.value())->analysis;
+        const QString name = QFileInfo(file).completeBaseName();
+        if (!analysis.headline)
+            return m_messages.say(MessageBar::Kind::problem,
+                                  tr("There is no verdict in %1, so the noise of a pair is not "
+                                     "known from it.")
+                                      .arg(name));
+        noises.push_back({analysis.headline->s, analysis.headline->df});
+        names.append(name);
+    }
+    page.setNoise(core::pooledNoise(noises), names);
+}
+
+} // namespace bothways::app

@@ -1,0 +1,168 @@
+// Copyright (C) 2026 The Bothways developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/desktop/window/study_jobs.h"
+
+#include "app/desktop/document/paths.h"
+#include "app/desktop/document/sheet_import.h"
+#include "app/desktop/document/study_files.h"
+#include "app/desktop/look/message_bar.h"
+#include "app/desktop/look/preferences.h"
+#include "app/desktop/runs/rename_dialog.h"
+#include "app/desktop/window/compare_dialog.h"
+#include "app/desktop/window/import_problems_dialog.h"
+#include "app/desktop/window/study_properties_dialog.h"
+#include "core/study/properties.h"
+
+#include <QFileDialog>
+#include <QFileInfo>
+
+namespace bothways::app {
+namespace {
+
+/// Does it, and gives what the document said of it.
+core::Outcome tried(StudyDocument& document, const std::function<bool()>& job)
+{
+    core::Outcome outcome = core::Done{};
+    const auto catcher =
+        QObject::connect(&document, &StudyDocument::failed, &document,
+                         [&outcome](const core::Error& error) { outcome = error; });
+    job();
+    QObject::disconnect(catcher);
+    return outcome;
+}
+
+} // namespace
+
+QString studyFilter()
+{
+    return StudyJobs::tr("Studies (*.bothways);;All files (*)");
+}
+
+QString sheetFilter()
+{
+    return StudyJobs::tr("Run sheets (*.csv *.txt *.tsv);;All files (*)");
+}
+
+StudyJobs::StudyJobs(QWidget& window, MessageBar& messages, const Preferences& preferences,
+                     Clock clock)
+    : QObject(&window),
+      m_window(window),
+      m_messages(messages),
+      m_preferences(preferences),
+      m_clock(std::move(clock))
+{
+}
+
+QFileDialog* StudyJobs::saveDialog(const QString& title, const QString& filter,
+                                   const QString& suffix) const
+{
+    auto* dialog = new QFileDialog(&m_window, title, studyFolder(), filter);
+    dialog->setObjectName("fileDialog");
+    dialog->setAttribute(Qt::WA_DeleteOnClose);
+    dialog->setAcceptMode(QFileDialog::AcceptSave);
+    dialog->setDefaultSuffix(suffix);
+    return dialog;
+}
+
+void StudyJobs::say(const core::Outcome& outcome, const QString& news)
+{
+    if (!outcome)
+        m_messages.say(m_preferences.spoken(), outcome.error());
+    else
+        m_messages.say(MessageBar::Kind::news, news);
+}
+
+void StudyJobs::importSheet(StudyDocument& document, const QString& file)
+{
+    const core::Study& study = document.study();
+    const auto sheet =
+        storage::readRunSheet(toPath(file), sheetOptions(study, m_clock().date()), &study);
+    if (!sheet) {
+        showSheetFaults(file, sheet.error());
+        return;
+    }
+    const QString name = QFileInfo(file).fileName();
+    core::Study together = study;
+    const auto& added = sheet.value().study.runs;
+    together.runs.insert(together.runs.end(), added.begin(), added.end());
+    if (const core::Outcome known = core::checkBaseline(together); !known) {
+        m_messages.say(m_preferences.spoken(),
+                       {known.error().code, known.error().message, name.toStdString()});
+        return;
+    }
+    const auto count = static_cast<int>(added.size());
+    if (app::importSheet(document, sheet.value().study, file, &m_window))
+        m_messages.say(MessageBar::Kind::news,
+                       tr("%n run(s) came from %1.", nullptr, count).arg(name));
+}
+
+void StudyJobs::showSheetFaults(const QString& file, const core::Error& error)
+{
+    if (error.others.empty() && error.code != core::ErrorCode::badInput) {
+        m_messages.say(m_preferences.spoken(), error);
+        return;
+    }
+    auto* dialog = new ImportProblemsDialog(m_preferences.spoken(), file, error, &m_window);
+    connect(dialog, &ImportProblemsDialog::importAgain, this, &StudyJobs::importWanted);
+    dialog->show();
+}
+
+void StudyJobs::chooseExport(const StudyDocument& document)
+{
+    QFileDialog* dialog = saveDialog(tr("Export the run sheet"), sheetFilter(), "csv");
+    connect(dialog, &QFileDialog::fileSelected, &document, [this, &document](const QString& file) {
+        say(exportSheet(document.study(), file), tr("The run sheet is in %1.").arg(file));
+    });
+    dialog->open();
+}
+
+void StudyJobs::chooseCopy(StudyDocument& document)
+{
+    QFileDialog* dialog = saveDialog(tr("Save a copy of the study"), studyFilter(), "bothways");
+    connect(dialog, &QFileDialog::fileSelected, &document, [this, &document](const QString& file) {
+        document.settleOptions();
+        say(copyStudy(document.path(), file), tr("A copy is in %1.").arg(file));
+    });
+    dialog->open();
+}
+
+void StudyJobs::compare(const StudyDocument& document)
+{
+    const auto result = document.result();
+    if (!result)
+        return;
+    const QString name = QString::fromStdString(result->study.properties.name);
+    auto* dialog = new CompareDialog(
+        {name.isEmpty() ? QFileInfo(document.path()).completeBaseName() : name, result},
+        Theme::of(m_window.palette()), m_preferences.units(document.isElectric()), &m_window);
+    dialog->setAttribute(Qt::WA_DeleteOnClose);
+    dialog->open();
+}
+
+void StudyJobs::editProperties(StudyDocument& document, const QString& page)
+{
+    document.settleOptions();
+    auto* dialog = new StudyPropertiesDialog(
+        document.study(), m_preferences.units(document.isElectric()),
+        [&document](const core::StudyProperties& properties) {
+            return tried(document, [&] { return document.setProperties(properties); });
+        },
+        &m_window);
+    dialog->setAttribute(Qt::WA_DeleteOnClose);
+    dialog->showPage(page);
+    dialog->open();
+}
+
+void StudyJobs::renameInAllRuns(StudyDocument& document)
+{
+    auto* dialog = new RenameDialog(
+        m_preferences.spoken(), document.study(),
+        [&document](const std::vector<storage::Renaming>& renamings) {
+            return tried(document, [&] { return document.rename(renamings); });
+        },
+        &m_window);
+    dialog->setAttribute(Qt::WA_DeleteOnClose);
+    dialog->open();
+}
+
+} // namespace bothways::app

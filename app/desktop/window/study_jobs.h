@@ -1,0 +1,56 @@
+// Copyright (C) 2026 The Bothways developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "app/desktop/document/run_draft.h"
+#include "core/base/result.h"
+
+#include <QObject>
+
+#include <functional>
+
+class QFileDialog;
+class QWidget;
+
+namespace bothways::app {
+
+class MessageBar;
+class Preferences;
+class StudyDocument;
+
+/// Jobs on an open study that ask something first: run sheets in and out, copies, its properties,
+/// its names, other studies beside it. Says what became of them.
+class StudyJobs final : public QObject {
+    Q_OBJECT
+
+public:
+    StudyJobs(QWidget& window, MessageBar& messages, const Preferences& preferences, Clock clock);
+
+    void importSheet(StudyDocument& document, const QString& file);
+    void chooseExport(const StudyDocument& document);
+    void chooseCopy(StudyDocument& document);
+    /// @param page  to begin with: "limitsPage"
+    void editProperties(StudyDocument& document, const QString& page = {});
+    void renameInAllRuns(StudyDocument& document);
+    void compare(const StudyDocument& document);
+
+signals:
+    void importWanted(const QString& file); ///< of a sheet that was mended
+
+private:
+    [[nodiscard]] QFileDialog* saveDialog(const QString& title, const QString& filter,
+                                          const QString& suffix) const;
+    void showSheetFaults(const QString& file, const core::Error& error);
+    void say(const core::Outcome& outcome, const QString& news);
+
+    QWidget& m_window;
+    MessageBar& m_messages;
+    const Preferences& m_preferences;
+    Clock m_clock;
+};
+
+/// What files are called in a file dialog.
+[[nodiscard]] QString studyFilter();
+[[nodiscard]] QString sheetFilter();
+
+} // namespace bothways::app

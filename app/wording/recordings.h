@@ -1,0 +1,31 @@
+// Copyright (C) 2026 The Bothways developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "app/wording/language.h"
+#include "storage/loggers/trace_report.h"
+
+#include <string>
+#include <vector>
+
+/// What a recording is, what its import met, and why it cannot be cut.
+namespace bothways::app::wording {
+
+/// "CSV: 7 columns parted by semicolons, decimal commas.": what a recording looks like.
+[[nodiscard]] std::string recordingForm(const Language& in, const storage::TracePreview& preview);
+
+/// "imported run_01.csv: 1,355 rows, 226 s, channels road_speed_kmh, output_w".
+[[nodiscard]] std::string imported(const Language& in, const std::string& recording,
+                                   const storage::TraceReport& report);
+/// What was odd in it, a phrase each: "3 empty cells".
+[[nodiscard]] std::vector<std::string> whatWasMet(const Language& in,
+                                                  const storage::TraceReport& report);
+/// What else was odd, or done to take it in: for a reader with room for more lines.
+[[nodiscard]] std::vector<std::string> whatElseWasMet(const Language& in,
+                                                      const storage::TraceReport& report);
+
+/// Why a recording cannot be cut into runs.
+enum class NoCut { noMarks, noPositions, gatesNotPassed, noSpeed, noSpeedHeld };
+[[nodiscard]] core::Message whyNoCut(NoCut why);
+
+} // namespace bothways::app::wording
