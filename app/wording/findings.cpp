@@ -1,5 +1,6 @@
 // Copyright (C) 2026 The Bothways developers
 // SPDX-License-Identifier: GPL-3.0-or-later
+// Long: a sentence for each rule, side by side, so that they read alike.
 #include "app/wording/findings.h"
 
 #include "app/wording/numbers.h"

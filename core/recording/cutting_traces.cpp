@@ -1,5 +1,6 @@
 // Copyright (C) 2026 The Bothways developers
 // SPDX-License-Identifier: GPL-3.0-or-later
+// Long: the ways to cut a recording that look at its samples, side by side.
 #include "core/recording/cutting.h"
 #include "core/recording/geodesic.h"
 #include "core/study/limits.h"

@@ -106,6 +106,7 @@ double LeastSquaresFit::s() const
     return df > 0 ? std::sqrt(rss / df) : 0.0;
 }
 
+// Long: the steps of one decomposition, which share its matrices.
 LeastSquaresFit leastSquares(const Columns& x, std::span<const double> y,
                              const LeastSquaresOptions& options)
 {

@@ -54,6 +54,34 @@ Outcome placeRun(FinishedRecording& recording, TraceReport& report, const core::
     return Done{};
 }
 
+/// What was given, else what is kept for this header; empty where neither is.
+Result<std::vector<ChannelMapping>> mappingFor(StudyFile::Private& database, const TraceFile& trace,
+                                               const TraceImportOptions& options)
+{
+    if (!options.mapping.empty())
+        return options.mapping;
+    return database.guarded<std::vector<ChannelMapping>>(
+        [&]() -> Result<std::vector<ChannelMapping>> {
+            return keptMapping(*database.database, trace.headerKey());
+        });
+}
+
+/// Without its channels and its place in a run.
+FinishedRecording finished(const TraceReport& report, const std::string& name,
+                           const TraceImportOptions& options)
+{
+    FinishedRecording recording;
+    recording.name = name;
+    recording.format = report.format;
+    recording.first = report.first;
+    recording.from_s = report.from_s;
+    recording.to_s = report.to_s;
+    recording.rows = report.rows;
+    recording.cuts = options.cuts;
+    recording.detail = forHistory(report, name, options.run);
+    return recording;
+}
+
 } // namespace
 
 Result<TraceReport> importTrace(StudyFile& study, const std::filesystem::path& file,
@@ -72,19 +100,10 @@ Result<TraceReport> importTrace(StudyFile& study, const std::filesystem::path& f
     if (!opened)
         return opened.error();
     TraceFile& trace = *opened.value();
-    bool kept = false;
-    std::vector<ChannelMapping> mapping = options.mapping;
-    if (mapping.empty()) {
-        const auto found = database.guarded<std::vector<ChannelMapping>>(
-            [&]() -> Result<std::vector<ChannelMapping>> {
-                return keptMapping(*database.database, trace.headerKey());
-            });
-        if (!found)
-            return found.error();
-        mapping = found.value();
-        kept = !mapping.empty();
-    }
-    if (const Outcome planned = trace.plan(mapping); !planned)
+    const auto mapping = mappingFor(database, trace, options);
+    if (!mapping)
+        return mapping.error();
+    if (const Outcome planned = trace.plan(mapping.value()); !planned)
         return planned.error();
 
     auto writer = TraceWriter::begin(database);
@@ -100,17 +119,9 @@ Result<TraceReport> importTrace(StudyFile& study, const std::filesystem::path& f
     if (!described)
         return described.error();
     TraceReport report = std::move(described.value().report);
-    report.mapping_kept = kept;
-    FinishedRecording recording;
-    recording.name = file.filename().string();
-    recording.format = report.format;
-    recording.first = report.first;
-    recording.from_s = report.from_s;
-    recording.to_s = report.to_s;
-    recording.rows = report.rows;
+    report.mapping_kept = options.mapping.empty() && !mapping.value().empty();
+    FinishedRecording recording = finished(report, file.filename().string(), options);
     recording.channels = std::move(described.value().channels);
-    recording.cuts = options.cuts;
-    recording.detail = forHistory(report, recording.name, options.run);
     if (run)
         if (const Outcome placed = placeRun(recording, report, *run, options.clock, file.string());
             !placed)

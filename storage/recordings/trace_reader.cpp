@@ -101,6 +101,7 @@ Result<core::SampleTimes> TraceReader::times()
     });
 }
 
+// Long: one pass over the chunks, with what it keeps between two of them.
 core::Samples TraceReader::read(const StoredChannel& channel)
 {
     load();

@@ -1,5 +1,6 @@
 // Copyright (C) 2026 The Bothways developers
 // SPDX-License-Identifier: GPL-3.0-or-later
+// Long: all that must hold for a run, and for runs together, in one place.
 #include "storage/sheet/run_rules.h"
 
 #include "core/base/decimal_text.h"

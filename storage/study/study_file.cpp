@@ -1,5 +1,6 @@
 // Copyright (C) 2026 The Bothways developers
 // SPDX-License-Identifier: GPL-3.0-or-later
+// Long: one class: each change of a study is one short function here.
 #include "storage/study/study_file.h"
 
 #include "core/study/properties.h"

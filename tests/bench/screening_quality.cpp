@@ -57,6 +57,7 @@ void tell(const char* what, std::uint64_t seed, double hz, Rule rule, int run, d
                core::ruleName(rule), run, from, to, detail);
 }
 
+// Long: one day, fault by fault.
 void scoreDay(std::uint64_t seed, std::map<Rule, Score>& scores, bool verbose)
 {
     const MadeDay day = bench::madeDay(seed);

@@ -98,6 +98,7 @@ void CompanionsPage::refresh()
     showRestored(words);
 }
 
+// Long: one table, a row after the other.
 void CompanionsPage::showCompanions(const Words& words)
 {
     const core::Analysis& analysis = result()->analysis;

@@ -33,6 +33,7 @@ constexpr double kCap = 0.09; // half the height of an interval's ends
 
 } // namespace
 
+// Long: one picture, drawn from the back to the front.
 void EffectPlot::show(const core::Analysis& analysis, const Words& words)
 {
     clearPicture();

@@ -19,6 +19,7 @@ const core::Pair* pairOf(const core::Analysis& analysis, int number)
 
 } // namespace
 
+// Long: one picture, drawn from the back to the front.
 void LeaveOneOutPlot::show(const core::Analysis& analysis, const Words& words)
 {
     clearPicture();

@@ -1,5 +1,6 @@
 // Copyright (C) 2026 The Bothways developers
 // SPDX-License-Identifier: GPL-3.0-or-later
+// Long: one widget with its wheel, mouse, keys and cursor, which share their state.
 #include "app/desktop/plots/plot_view.h"
 
 #include "app/desktop/plots/plot_parts.h"

@@ -1,5 +1,6 @@
 // Copyright (C) 2026 The Bothways developers
 // SPDX-License-Identifier: GPL-3.0-or-later
+// Long: one picture: its strips, bands and marks are laid out together.
 #include "app/desktop/plots/trace_plot.h"
 
 #include "app/desktop/plots/plot_parts.h"

@@ -1,5 +1,6 @@
 // Copyright (C) 2026 The Bothways developers
 // SPDX-License-Identifier: GPL-3.0-or-later
+// Long: one view: what its two lists, two pictures and keys do to each other.
 #include "app/desktop/recordings/trace_view.h"
 
 #include "app/desktop/look/words.h"

@@ -1,5 +1,6 @@
 // Copyright (C) 2026 The Bothways developers
 // SPDX-License-Identifier: GPL-3.0-or-later
+// Long: one page, state by state, in the order in which a run meets them.
 #include "app/desktop/look/preferences.h"
 #include "app/desktop/look/words.h"
 #include "app/desktop/roadside/big_label.h"

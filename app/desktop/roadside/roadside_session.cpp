@@ -1,5 +1,6 @@
 // Copyright (C) 2026 The Bothways developers
 // SPDX-License-Identifier: GPL-3.0-or-later
+// Long: one machine of states, told from the start of a run to its end.
 #include "app/desktop/roadside/roadside_session.h"
 
 #include "app/desktop/look/preferences.h"

@@ -1,5 +1,6 @@
 // Copyright (C) 2026 The Bothways developers
 // SPDX-License-Identifier: GPL-3.0-or-later
+// Long: one form: what a key in one field does to the others.
 #include "app/desktop/runs/run_form.h"
 
 #include "app/desktop/document/study_document.h"

@@ -1,5 +1,6 @@
 // Copyright (C) 2026 The Bothways developers
 // SPDX-License-Identifier: GPL-3.0-or-later
+// Long: the window joins all panels; its jobs, desks and menus are classes and files of their own.
 #include "app/desktop/window/main_window.h"
 
 #include "app/desktop/document/history_words.h"

@@ -1,5 +1,6 @@
 // Copyright (C) 2026 The Bothways developers
 // SPDX-License-Identifier: GPL-3.0-or-later
+// Long: one dialog of four pages that check each other.
 #include "app/desktop/window/study_properties_dialog.h"
 
 #include "app/desktop/look/said.h"

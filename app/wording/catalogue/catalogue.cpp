@@ -105,7 +105,8 @@ private:
         m_at = std::min(m_at + 1, m_source.size());
         if (m_source.substr(m_at, 2) == "_t" &&
             !(std::isalnum(static_cast<unsigned char>(ahead(2))) || ahead(2) == '_')) {
-            m_texts.push_back(std::move(*m_run));
+            if (!m_run->empty()) // operator""_t itself
+                m_texts.push_back(std::move(*m_run));
             m_run.reset();
             m_at += 2;
         }

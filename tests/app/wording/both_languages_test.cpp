@@ -1,5 +1,6 @@
 // Copyright (C) 2026 The Bothways developers
 // SPDX-License-Identifier: GPL-3.0-or-later
+// Long: every kind of sentence once, in both languages.
 #include "app/output/analysis_text.h"
 #include "app/output/report_html.h"
 #include "app/output/run_card.h"

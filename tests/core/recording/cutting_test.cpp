@@ -1,5 +1,6 @@
 // Copyright (C) 2026 The Bothways developers
 // SPDX-License-Identifier: GPL-3.0-or-later
+// Long: every way to cut, over the same made drive.
 #include "core/recording/cutting.h"
 #include "core/study/clock.h"
 

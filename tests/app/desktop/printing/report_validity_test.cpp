@@ -75,6 +75,7 @@ const QMap<QString, QSet<QString>>& parents()
 
 /// What breaks a rule; empty when nothing does. Well-formedness (each tag closed, attributes quoted
 /// and single, entities known) is XML's, judged by Qt's reader.
+// Long: one walk through the page, a question at each element.
 QStringList faultsOf(const QString& html)
 {
     QStringList faults;

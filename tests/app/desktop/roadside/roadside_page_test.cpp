@@ -264,6 +264,7 @@ void keepPicture(RoadsidePage& page, const std::string& name)
 
 class RoadsideLooksTest : public RoadsidePageTest, public testing::WithParamInterface<Look> {};
 
+// Long: one run through every state, a look at each.
 TEST_P(RoadsideLooksTest, NothingIsCutInAnyState)
 {
     ASSERT_NE(page, nullptr);

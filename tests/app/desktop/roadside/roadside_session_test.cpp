@@ -1,5 +1,6 @@
 // Copyright (C) 2026 The Bothways developers
 // SPDX-License-Identifier: GPL-3.0-or-later
+// Long: one session after another, told as they are driven.
 #include "app/desktop/roadside/roadside_session.h"
 #include "app/desktop/roadside/roadside_words.h"
 #include "storage/study/study_file.h"

@@ -1,5 +1,6 @@
 // Copyright (C) 2026 The Bothways developers
 // SPDX-License-Identifier: GPL-3.0-or-later
+// Long: journeys through the whole window; what they share is their fixture.
 #include "app/desktop/findings/findings_model.h"
 #include "app/desktop/findings/findings_panel.h"
 #include "app/desktop/look/appearance.h"
