@@ -63,11 +63,11 @@ bool fulfils(const PlannedStudy& plan, int designBlocks, int baselinePairs, int 
 std::vector<Companion> disagreeing(const Headline& headline, VerdictClass headlineClass,
                                    const Companions& companions)
 {
-    constexpr double kLeastDf = 2.0;
+    constexpr double kLeastCompanionDf = 2.0;
     const double alpha = 1.0 - headline.confidence;
     const double enough = alpha * (1.0 + 1e-12); // 1 - 0.9 is a little less than 0.1
     const auto otherClass = [&](const Interval* companion) {
-        return companion && companion->df >= kLeastDf && companion->cls != headlineClass;
+        return companion && companion->df >= kLeastCompanionDf && companion->cls != headlineClass;
     };
     const auto get = [](const auto& companion) { return companion ? &*companion : nullptr; };
     std::vector<Companion> names;
@@ -76,7 +76,7 @@ std::vector<Companion> disagreeing(const Headline& headline, VerdictClass headli
     if (otherClass(get(companions.runs)))
         names.push_back(Companion::runs);
     if (const auto& blocks = companions.blocks;
-        blocks && blocks->df >= kLeastDf &&
+        blocks && blocks->df >= kLeastCompanionDf &&
         (headline.effect_log < blocks->low_log || headline.effect_log > blocks->high_log))
         names.push_back(Companion::blocks);
     if (const auto& labels = companions.labels;

@@ -22,10 +22,10 @@ using Total = std::optional<double> (*)(const Channel&, double duration_s);
 /// What is not recorded cannot be summed up: near either end of the run there must be a sample.
 bool coversRun(const Channel& channel, double duration_s)
 {
-    constexpr double kNever = std::numeric_limits<double>::infinity();
+    constexpr double kEndless = std::numeric_limits<double>::infinity();
     const SampleTimes& times = channel.owner->time_s;
-    const double before_s = channel.begin > 0 ? -times[channel.begin - 1] : kNever;
-    const double after_s = channel.end < times.size() ? times[channel.end] - duration_s : kNever;
+    const double before_s = channel.begin > 0 ? -times[channel.begin - 1] : kEndless;
+    const double after_s = channel.end < times.size() ? times[channel.end] - duration_s : kEndless;
     const double most_s = rules::longestGap_s(channel.interval_s) + kTimeGrace_s;
     return channel.size() >= 2 && std::min(before_s, times[channel.begin]) <= most_s &&
            std::min(after_s, duration_s - times[channel.end - 1]) <= most_s;
