@@ -6,6 +6,7 @@
 #include "app/desktop/document/study_files.h"
 #include "storage/recordings/sheet_import.h"
 
+#include <QCoreApplication>
 #include <QEventLoop>
 #include <QFile>
 #include <QFileInfo>

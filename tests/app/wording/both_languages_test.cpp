@@ -25,9 +25,9 @@
 namespace bothways::app::wording {
 namespace {
 
+using bothways::tests::AnAnalysis;
 using core::Analysis;
 using core::CheckState;
-using testing::AnAnalysis;
 using ::testing::HasSubstr;
 using ::testing::Not;
 
@@ -353,7 +353,9 @@ TEST_F(BothLanguages, HaveASentenceForEveryNote)
           core::NoteKind::mixedUnits, core::NoteKind::dateAssumed, core::NoteKind::sheetDialect,
           core::NoteKind::densityOutsideRange, core::NoteKind::consumptionFromTrace,
           core::NoteKind::consumptionLacking, core::NoteKind::pairingNotExact})
-        expectBoth([&](const Language& in) { return noteSentence(in, {kind, "3"}); });
+        expectBoth([&](const Language& in) {
+            return noteSentence(in, {kind, core::Message::verbatim("3")});
+        });
 }
 
 TEST_F(BothLanguages, AskAboutOddRuns)
@@ -435,7 +437,7 @@ Analysis exampleAnswer()
         0};
     analysis.unpaired = {9};
     analysis.days = 2;
-    analysis.notes.push_back({core::NoteKind::mixedUnits, ""});
+    analysis.notes.push_back({core::NoteKind::mixedUnits, {}});
     return analysis;
 }
 

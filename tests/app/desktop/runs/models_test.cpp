@@ -241,7 +241,7 @@ TEST_F(ModelTest, TheAnswerNamesSpoiledRunsUntilTheirFindingsAreAnswered)
 
 TEST_F(ModelTest, TheHistoryGrowsAtTheTopAndStrikesWhatIsUndone)
 {
-    HistoryModel model(*document);
+    HistoryModel model(*document, Language::english());
     const Tester tester(&model, Tester::FailureReportingMode::Fatal);
     add(aRun().at_min(0));
     const int before = model.rowCount();
