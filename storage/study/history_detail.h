@@ -14,7 +14,7 @@
 /// said is in history_message.h.
 ///
 /// In the column `detail` they are "/1" (the version of the form) and a JSON array, whose first
-/// element says what the others are:
+/// element says what the others are (written without the blanks that stand here):
 ///
 ///     /1["runs", 3, 4]                                          counted again, tied, untied, ...
 ///     /1["facts", [9, "off", "out", "2026-03-14T09:10:00", "5.42", "l_per_100km"], ...]

@@ -205,7 +205,7 @@ TEST_F(GermanStudy, IsSpokenOfInEveryStep)
     EXPECT_EQ(done({"set", m_study, "margin=2"}), "gesetzt: margin=2\n");
     EXPECT_EQ(done({"set", m_study}), "margin=2\noverspeed.rpm=3200\n");
     EXPECT_EQ(done({"add", m_study, "start=2026-05-09T12:00", "l_per_100km=8.4"}),
-              "Fahrt 21 hinzugefügt: A, return, 2026-05-09T12:00:00\n");
+              "Fahrt 21 hinzugefügt: A, out, 2026-05-09T12:00:00\n");
     EXPECT_EQ(inGerman({"export", m_study, "--to", m_folder / "day.csv"}).err,
               "21 Fahrten nach " + (m_folder / "day.csv") + " geschrieben\n");
     const Ran applied = inGerman({"screen", m_study, "--apply"});

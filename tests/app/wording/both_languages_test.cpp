@@ -399,7 +399,8 @@ core::Study exampleDay()
     core::Study study;
     study.properties.name = "day";
     study.properties.limits["overspeed.rpm"] = 3200.5;
-    study.properties.timed_accessories.push_back({"heated_windscreen", 180.5, 7.5});
+    // Whole numbers: a property stands in the report as it is typed, with a point.
+    study.properties.timed_accessories.push_back({"heated_windscreen", 180.0, 7.0});
     for (int i = 0; i < 18; ++i) {
         core::Run run;
         run.number = i + 1;

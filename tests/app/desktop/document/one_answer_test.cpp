@@ -24,9 +24,7 @@ using Json = nlohmann::ordered_json;
 /// digest, and no notes about how the sheet was read.
 Json comparable(Json answer)
 {
-    answer.erase("sha256");
-    if (answer.contains("input"))
-        answer["input"].erase("sha256");
+    answer.erase("input_sha256");
     Json notes = Json::array();
     if (answer.contains("notes"))
         for (const Json& note : answer["notes"])

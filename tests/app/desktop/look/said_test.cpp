@@ -66,20 +66,20 @@ TEST_F(DesktopTest, ErrorsAreSaidInGermanWithTheirValues)
                                "morning.csv");
     ASSERT_FALSE(sheet);
     const QString all = describedHere(in, sheet.error());
-    EXPECT_TRUE(all.contains("'400' ist unmöglich; erwartet wird eine Zahl von 0 bis"))
+    EXPECT_TRUE(all.contains("„400“ ist unmöglich; erwartet wird eine Zahl von 0 bis"))
         << all.toStdString();
-    EXPECT_TRUE(all.contains("'noon' ist kein Start; erwartet werden Datum und Uhrzeit wie"))
+    EXPECT_TRUE(all.contains("„noon“ ist kein Start; erwartet werden Datum und Uhrzeit wie"))
         << all.toStdString();
-    EXPECT_TRUE(all.contains("'{0} km' ist keine endliche Zahl; erwartet wird"))
+    EXPECT_TRUE(all.contains("„{0} km“ ist keine endliche Zahl; erwartet wird"))
         << all.toStdString();
     EXPECT_FALSE(all.contains("expected")) << all.toStdString();
     core::LedgerOptions ledger;
     std::swap(ledger.generator.low, ledger.generator.high);
     EXPECT_EQ(
         said(in, core::makeLedger(ledger).error().message).toStdString(),
-        "Wirkungsgrad des Generators: 0,8, 0,7, 0,6 angegeben; niedrig, mittel und hoch müssen "
+        "Wirkungsgrad des Generators: 0,8 / 0,7 / 0,6 angegeben; niedrig, mittel und hoch müssen "
         "aufsteigen");
-    EXPECT_TRUE(all.startsWith("morning.csv:1: Spalte 'start': enthält Uhrzeiten;"))
+    EXPECT_TRUE(all.startsWith("morning.csv:1: Spalte „start“: enthält Uhrzeiten;"))
         << all.toStdString();
 }
 
@@ -89,14 +89,14 @@ TEST_F(DesktopTest, TheHistoryIsToldInGerman)
     const auto told = [&](const char* kind, const char* detail) {
         return historyLine(preferences.spoken(), {0, {}, kind, detail, false}, 200).toStdString();
     };
-    EXPECT_EQ(told("edit_run", R"(/1["edit", [9, "duration_s", "211", "213"]])"),
-              "Fahrt geändert: Fahrt 9: duration_s '211' -> '213'");
-    EXPECT_EQ(told("pair", R"(/1["runs", 3, 4])"), "Paar verbunden: Fahrten 3, 4");
-    EXPECT_EQ(told("undo", R"(pair /1["runs", 3, 4])"),
+    EXPECT_EQ(told("edit_run", R"(/1["edit",[9,"duration_s","211","213"]])"),
+              "Fahrt geändert: Fahrt 9: Dauer (s) '211' -> '213'");
+    EXPECT_EQ(told("pair", R"(/1["runs",3,4])"), "Paar verbunden: Fahrten 3, 4");
+    EXPECT_EQ(told("undo", R"(pair /1["runs",3,4])"),
               "Rückgängig gemacht: Paar verbunden: Fahrten 3, 4");
-    EXPECT_EQ(told("import", R"(/1["sheet", "morning.csv", 12])"),
+    EXPECT_EQ(told("import", R"(/1["sheet","morning.csv",12])"),
               "Fahrtenblatt importiert: morning.csv: 12 Fahrten");
-    EXPECT_EQ(told("import_trace", R"(/1["recording", "run_28.csv", 1355, 6, 28])"),
+    EXPECT_EQ(told("import_trace", R"(/1["recording","run_28.csv",1355,6,28])"),
               "Aufzeichnung importiert: run_28.csv: 1355 Zeilen, 6 Kanäle, Fahrt 28");
     EXPECT_EQ(told("pair", "runs 3, 4"), "Paar verbunden: runs 3, 4") << "of an earlier version";
 }
