@@ -90,7 +90,7 @@ TEST_F(DesktopTest, TheHistoryIsToldInGerman)
         return historyLine(preferences.spoken(), {0, {}, kind, detail, false}, 200).toStdString();
     };
     EXPECT_EQ(told("edit_run", R"(/1["edit",[9,"duration_s","211","213"]])"),
-              "Fahrt geändert: Fahrt 9: Dauer (s) '211' -> '213'");
+              "Fahrt geändert: Fahrt 9: Dauer (s) „211“ → „213“");
     EXPECT_EQ(told("pair", R"(/1["runs",3,4])"), "Paar verbunden: Fahrten 3, 4");
     EXPECT_EQ(told("undo", R"(pair /1["runs",3,4])"),
               "Rückgängig gemacht: Paar verbunden: Fahrten 3, 4");
