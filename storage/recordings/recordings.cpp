@@ -365,6 +365,7 @@ Result<std::int64_t> compact(StudyFile& study)
         constexpr const char* kOrphans =
             "SELECT id FROM trace_data WHERE state = 'complete' AND id NOT IN "
             "(SELECT id FROM recording)";
+        database.exec(fmt::format("DELETE FROM chunk_sum WHERE data IN ({})", kOrphans));
         database.exec(fmt::format("DELETE FROM chunk WHERE data IN ({})", kOrphans));
         database.exec(fmt::format("DELETE FROM trace_data WHERE id IN ({})", kOrphans));
         return Done{};

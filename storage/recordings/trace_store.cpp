@@ -3,6 +3,7 @@
 #include "storage/recordings/trace_store.h"
 
 #include "storage/recordings/recording_cuts.h"
+#include "storage/study/recording_sums.h"
 #include "storage/study/study_rows.h"
 #include "storage/study/unfinished_traces.h"
 
@@ -99,9 +100,12 @@ void insertMarks(SQLite::Database& database, std::int64_t id,
 
 struct TraceWriter::Insert {
     SQLite::Statement row;
+    SQLite::Statement sum;
     explicit Insert(SQLite::Database& database)
         : row(database, "INSERT INTO chunk (data, place, first_row, rows, samples, minimum, "
-                        "maximum, bytes) VALUES (?, ?, ?, ?, ?, ?, ?, ?)")
+                        "maximum, bytes) VALUES (?, ?, ?, ?, ?, ?, ?, ?)"),
+          sum(database,
+              "INSERT INTO chunk_sum (data, place, first_row, sha256) VALUES (?, ?, ?, ?)")
     {
     }
 };
@@ -168,6 +172,14 @@ void TraceWriter::insert(std::int64_t place, std::int64_t firstRow, const Encode
     row.bindNoCopy(8, chunk.bytes.data(), static_cast<int>(chunk.bytes.size()));
     row.exec();
     row.reset();
+    SQLite::Statement& sum = m_insert->sum;
+    sum.bind(1, m_data);
+    sum.bind(2, place);
+    sum.bind(3, firstRow);
+    sum.bind(4,
+             sumOfChunk({reinterpret_cast<const char*>(chunk.bytes.data()), chunk.bytes.size()}));
+    sum.exec();
+    sum.reset();
     m_batchBytes += chunk.bytes.size();
 }
 
@@ -217,10 +229,7 @@ Result<core::RecordingId> TraceWriter::finish(const FinishedRecording& recording
             if (recording.run)
                 assignRunTrace(database, *recording.run, core::RecordingId{m_data},
                                recording.offset_s);
-            SQLite::Statement state(database,
-                                    "UPDATE trace_data SET state = 'complete' WHERE id = ?");
-            state.bind(1, m_data);
-            state.exec();
+            completeRecording(database, m_data);
             return recording.cuts ? cutInto(database, recording, detail) : Done{};
         });
     if (!done)

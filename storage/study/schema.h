@@ -16,7 +16,7 @@ namespace bothways::storage {
 /// "BWay". On disk: never change it.
 inline constexpr int kApplicationId = 0x42576179;
 /// The version that this program writes. A file with a higher one is refused.
-inline constexpr int kSchemaVersion = 1;
+inline constexpr int kSchemaVersion = 2;
 
 /// Makes the tables in an empty database, with application_id and user_version.
 void createSchema(SQLite::Database& database);

@@ -14,7 +14,8 @@ using core::Done;
 void removeTraceData(SQLite::Database& database, std::int64_t data)
 {
     for (const char* sql :
-         {"DELETE FROM chunk WHERE data = ?", "DELETE FROM trace_data WHERE id = ?"}) {
+         {"DELETE FROM chunk_sum WHERE data = ?", "DELETE FROM chunk WHERE data = ?",
+          "DELETE FROM trace_data WHERE id = ?"}) {
         SQLite::Statement row(database, sql);
         row.bind(1, data);
         row.exec();

@@ -1,0 +1,141 @@
+// Copyright (C) 2026 The Bothways developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "storage/study/recording_sums.h"
+
+#include "storage/bytes/sha256.h"
+
+#include <SQLiteCpp/Database.h>
+#include <SQLiteCpp/Statement.h>
+
+#include <array>
+#include <bit>
+#include <vector>
+
+namespace bothways::storage {
+namespace {
+
+struct RecordingSum {
+    std::int64_t chunks = 0;
+    std::string sha256;
+};
+
+/// Eight bytes, low byte first, on every machine.
+void addWord(Sha256& hash, std::uint64_t word)
+{
+    std::array<char, 8> bytes{};
+    for (std::size_t i = 0; i < bytes.size(); ++i)
+        bytes[i] = static_cast<char>(word >> (8 * i) & 0xFFU);
+    hash.add({bytes.data(), bytes.size()});
+}
+
+/// A bound that is not there is no number: a word before it says which.
+void addBound(Sha256& hash, const SQLite::Column& bound)
+{
+    addWord(hash, bound.isNull() ? 0 : 1);
+    addWord(hash, bound.isNull() ? 0 : std::bit_cast<std::uint64_t>(bound.getDouble()));
+}
+
+RecordingSum sumOfRecording(SQLite::Database& database, std::int64_t data)
+{
+    SQLite::Statement chunks(
+        database, "SELECT c.place, c.first_row, c.rows, c.samples, c.minimum, c.maximum, s.sha256 "
+                  "FROM chunk AS c LEFT JOIN chunk_sum AS s ON s.data = c.data AND "
+                  "s.place = c.place AND s.first_row = c.first_row "
+                  "WHERE c.data = ? ORDER BY c.place, c.first_row");
+    chunks.bind(1, data);
+    RecordingSum sum;
+    Sha256 hash;
+    while (chunks.executeStep()) {
+        ++sum.chunks;
+        for (int i = 0; i < 4; ++i)
+            addWord(hash, static_cast<std::uint64_t>(chunks.getColumn(i).getInt64()));
+        addBound(hash, chunks.getColumn(4));
+        addBound(hash, chunks.getColumn(5));
+        const std::string bytes = chunks.getColumn(6).getString();
+        addWord(hash, bytes.size());
+        hash.add(bytes);
+    }
+    sum.sha256 = hash.hex();
+    return sum;
+}
+
+} // namespace
+
+std::string sumOfChunk(std::string_view bytes)
+{
+    return sha256(bytes);
+}
+
+void completeRecording(SQLite::Database& database, std::int64_t data)
+{
+    const RecordingSum sum = sumOfRecording(database, data);
+    SQLite::Statement row(database, "UPDATE trace_data SET state = 'complete', chunks = ?, "
+                                    "sha256 = ? WHERE id = ?");
+    row.bind(1, sum.chunks);
+    row.bind(2, sum.sha256);
+    row.bind(3, data);
+    row.exec();
+}
+
+bool hasRecordingSums(SQLite::Database& database)
+{
+    SQLite::Statement row(database, "PRAGMA user_version");
+    row.executeStep();
+    return row.getColumn(0).getInt() >= 2;
+}
+
+bool recordingFits(SQLite::Database& database, std::int64_t data)
+{
+    if (!hasRecordingSums(database))
+        return true;
+    SQLite::Statement kept(database,
+                           "SELECT chunks, sha256 FROM trace_data WHERE id = ? AND state = "
+                           "'complete'");
+    kept.bind(1, data);
+    if (!kept.executeStep())
+        return false;
+    const RecordingSum sum = sumOfRecording(database, data);
+    return sum.chunks == kept.getColumn(0).getInt64() &&
+           sum.sha256 == kept.getColumn(1).getString();
+}
+
+std::string chunkSum(SQLite::Database& database, std::int64_t data, std::int64_t place,
+                     std::int64_t firstRow)
+{
+    if (!hasRecordingSums(database))
+        return {};
+    SQLite::Statement row(database, "SELECT sha256 FROM chunk_sum WHERE data = ? AND place = ? "
+                                    "AND first_row = ?");
+    row.bind(1, data);
+    row.bind(2, place);
+    row.bind(3, firstRow);
+    return row.executeStep() ? row.getColumn(0).getString() : std::string();
+}
+
+void sumOldRecordings(SQLite::Database& database)
+{
+    {
+        SQLite::Statement chunks(database, "SELECT data, place, first_row, bytes FROM chunk");
+        SQLite::Statement sum(
+            database, "INSERT INTO chunk_sum (data, place, first_row, sha256) VALUES (?, ?, ?, ?)");
+        while (chunks.executeStep()) {
+            for (int i = 0; i < 3; ++i)
+                sum.bind(i + 1, chunks.getColumn(i).getInt64());
+            const SQLite::Column bytes = chunks.getColumn(3);
+            sum.bind(4, sumOfChunk({static_cast<const char*>(bytes.getBlob()),
+                                    static_cast<std::size_t>(bytes.getBytes())}));
+            sum.exec();
+            sum.reset();
+        }
+    }
+    std::vector<std::int64_t> complete;
+    {
+        SQLite::Statement rows(database, "SELECT id FROM trace_data WHERE state = 'complete'");
+        while (rows.executeStep())
+            complete.push_back(rows.getColumn(0).getInt64());
+    }
+    for (const std::int64_t data : complete)
+        completeRecording(database, data);
+}
+
+} // namespace bothways::storage
