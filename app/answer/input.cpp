@@ -126,9 +126,10 @@ Result<Input> readInput(const std::filesystem::path& path, const InputOptions& o
     return read;
 }
 
-std::shared_ptr<const ResultSet> answerTo(const Input& input)
+std::shared_ptr<const ResultSet> answerTo(const Input& input, std::stop_token stop)
 {
     AnswerOptions options;
+    options.stop = std::move(stop);
     options.analysis = core::AnalysisOptions::of(input.study.properties);
     return answer(input, options);
 }

@@ -8,6 +8,7 @@
 
 #include <filesystem>
 #include <memory>
+#include <stop_token>
 #include <string>
 #include <utility>
 #include <vector>
@@ -41,6 +42,8 @@ struct InputOptions {
                                             const InputOptions& options);
 
 /// The answer to what was read, with the options that its properties ask for.
-[[nodiscard]] std::shared_ptr<const ResultSet> answerTo(const Input& input);
+/// @return  null where it was asked to stop
+[[nodiscard]] std::shared_ptr<const ResultSet> answerTo(const Input& input,
+                                                        std::stop_token stop = {});
 
 } // namespace bothways::app

@@ -5,6 +5,8 @@
 #include "app/output/text_layout.h"
 #include "app/wording/findings.h"
 #include "app/wording/numbers.h"
+#include "app/wording/plan.h"
+#include "app/wording/pooled.h"
 #include "app/wording/verdict.h"
 #include "core/study/units.h"
 
@@ -70,21 +72,6 @@ std::string findingLine(const Language& in, const core::Finding& finding, const 
     return line + "\n";
 }
 
-/// What a sequence of this kind does not see.
-std::string planCaution(const Language& in, const std::string& sequence)
-{
-    if (sequence == "AB" || sequence == "BA")
-        return in.say("Caution: one switch only. Whatever drifts over the day is taken for an "
-                      "effect, and more pairs do not help."_t);
-    if (sequence == "ABBA")
-        return in.say("Caution: short on the road, but the design that a curved drift (an engine "
-                      "that is not warm yet) fools most."_t);
-    if (sequence == "ABA")
-        return in.say("Caution: a straight drift is taken out, a curved one (an engine that is not "
-                      "warm yet) is not."_t);
-    return {};
-}
-
 std::string paragraph(const std::string& sentence)
 {
     return sentence.empty() ? sentence : wrapped("  " + sentence, 2) + "\n";
@@ -128,11 +115,7 @@ std::string planText(const Language& in, const core::Plan& plan,
                      std::span<const NoiseOfStudy> noises)
 {
     std::string text =
-        in.sayCount(plan.pairs_per_block, "{} with {} pair a block: {}, {} h on the road, {} km."_t,
-                    "{} with {} pairs a block: {}, {} h on the road, {} km."_t, plan.sequence,
-                    grouped(in, plan.pairs_per_block), counted(in, plan.pairs, "pair"_t, "pairs"_t),
-                    fixed(in, plan.road_hours, 1), grouped(in, plan.distance_km)) +
-        "\n";
+        wording::planSentence(in, plan, in.say("{} km"_t, grouped(in, plan.distance_km))) + "\n";
     const auto line = [&](const std::string& what, const std::string& value) {
         text += "  " + padded(what, 24) + value + "\n";
     };
@@ -146,22 +129,18 @@ std::string planText(const Language& in, const core::Plan& plan,
          in.say("plus or minus {}"_t, sized(in, plan.half_width_log)));
     line(in.say("found {} times in 100"_t, shortest(in, 100.0 * plan.options.power)),
          in.say("an effect of {} or more"_t, sized(in, plan.detectable_log)));
-    if (plan.s_upper80)
-        text += paragraph(in.say("The noise was measured on few pairs and may well be {}; then the "
-                                 "interval is plus or minus {} and {} or more is found."_t,
-                                 sized(in, *plan.s_upper80),
-                                 sized(in, plan.half_width_upper80_log.value_or(0.0)),
-                                 sized(in, plan.detectable_upper80_log.value_or(0.0))));
-    return text + paragraph(planCaution(in, plan.sequence));
+    return text + paragraph(wording::uncertainNoise(in, plan)) +
+           paragraph(wording::planCaution(in, plan.sequence));
 }
 
 std::string plansText(const Language& in, std::span<const core::Plan> plans,
                       std::span<const core::SequenceWeakness> weakness)
 {
-    TextTable table({in.say("sequence"_t), in.say("pairs"_t), in.say("hours"_t), "km",
-                     in.say("finds"_t), in.say("still day"_t), in.say("straight drift##of a day"_t),
-                     in.say("curved drift"_t), in.say("changes at switches"_t),
-                     in.say("pairs alike"_t)});
+    std::vector<std::string> heads = {in.say("sequence"_t), in.say("pairs"_t), in.say("hours"_t),
+                                      "km", in.say("finds"_t)};
+    for (std::string& head : wording::weaknessHeads(in))
+        heads.push_back(std::move(head));
+    TextTable table(std::move(heads));
     for (std::size_t i = 0; i < plans.size() && i < weakness.size(); ++i) {
         const core::Plan& plan = plans[i];
         std::vector<std::string> row = {plan.sequence, in.say("{} a block"_t, plan.pairs_per_block),
@@ -172,15 +151,7 @@ std::string plansText(const Language& in, std::span<const core::Plan> plans,
             row.push_back(in.say("{} %"_t, fixed(in, 100.0 * coverage, 0)));
         table.add(std::move(row));
     }
-    return table.text(0) + "\n" +
-           wrapped(in.say("Finds: the smallest effect that would be found with the power asked "
-                          "for. The last five columns: how often an interval that promises the "
-                          "confidence asked for keeps it, simulated with a fixed seed: on a still "
-                          "day; with a drift of 1 % an hour; with one that bends by 1 % an hour "
-                          "squared; when each switch changes the level by some 0.5 %; when a pair "
-                          "resembles the one before (0.6)."_t),
-                   0) +
-           "\n";
+    return table.text(0) + "\n" + wrapped(wording::weaknessExplained(in), 0) + "\n";
 }
 
 std::string ledgerText(const Language& in, const core::Ledger& ledger,
@@ -227,26 +198,9 @@ std::string pooledText(const Language& in, std::span<const StudyRow> studies,
                    shortest(in, row.effect->df), wording::classWords(in, row.cls)});
     }
     std::string text = table.text(0);
-    if (!pooled)
-        return text + "\n" + in.say("Nothing to pool: it takes two studies with an effect."_t) +
-               "\n";
-    const double low = pctFromLog(pooled->low_log);
-    const double high = pctFromLog(pooled->high_log);
-    const int decimals = decimalsFor(0.5 * (high - low));
-    text += "\n" +
-            wrapped(in.say("Pooled, if they ask the same question: {} ({} interval: {}; {})."_t,
-                           change(in, pctFromLog(pooled->effect_log), decimals),
-                           intervalPercent(in, confidence), changeRange(in, low, high, decimals),
-                           pText(in, pooled->p)),
-                    0) +
-            "\n";
-    text +=
-        wrapped(in.say("Between the studies the true effect scatters by {} % (I² = {} %). With "
-                       "few studies neither is known well, and a study left in the drawer is "
-                       "in no table."_t,
-                       significant(in, 100.0 * pooled->tau), significant(in, 100.0 * pooled->i2)),
-                0) +
-        "\n";
+    text += "\n" + wrapped(wording::pooledSentence(in, pooled, confidence), 0) + "\n";
+    if (pooled)
+        text += wrapped(wording::pooledCaution(in, pooled), 0) + "\n";
     return text;
 }
 

@@ -1268,24 +1268,16 @@ Fahrten %4 und %5: %6</translation>
         <source>Studies and run sheets (*.bothways *.csv);;All files (*)</source>
         <translation>Studien und Fahrtenblätter (*.bothways *.csv);;Alle Dateien (*)</translation>
     </message>
+    <message numerus="yes">
+        <source>Reading %n study(s)…</source>
+        <translation>
+            <numerusform>Lese %n Studie …</numerusform>
+            <numerusform>Lese %n Studien …</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>bothways::app::ComparePage</name>
-    <message>
-        <source>Two studies with a verdict are needed before they can be pooled.</source>
-        <translation>Zum Zusammenfassen sind zwei Studien mit Urteil nötig.</translation>
-    </message>
-    <message>
-        <source>Taken together the studies give %1 (%2 interval: %3; %4).</source>
-        <translation>Zusammengenommen ergeben die Studien %1 (%2-Intervall: %3; %4).</translation>
-    </message>
-    <message numerus="yes">
-        <source>This is honest only where the studies ask the same question of the same device, and where none was left out for its answer. Between the studies the effect varies by %1&#xa0;% (standard deviation); %2&#xa0;% of what separates them is more than their own noise. The studies count as a sample of all such days: random effects, DerSimonian–Laird, with the Hartung–Knapp interval on %n degree(s) of freedom.</source>
-        <translation>
-            <numerusform>Ehrlich ist das nur, wenn die Studien dieselbe Frage an dasselbe Gerät stellen und keine wegen ihrer Antwort weggelassen wurde. Zwischen den Studien schwankt der Effekt um %1&#xa0;% (Standardabweichung); %2&#xa0;% dessen, was sie trennt, ist mehr als ihr eigenes Rauschen. Die Studien gelten als Stichprobe aller solchen Tage: zufällige Effekte, DerSimonian–Laird, mit dem Intervall nach Hartung–Knapp bei %n Freiheitsgrad.</numerusform>
-            <numerusform>Ehrlich ist das nur, wenn die Studien dieselbe Frage an dasselbe Gerät stellen und keine wegen ihrer Antwort weggelassen wurde. Zwischen den Studien schwankt der Effekt um %1&#xa0;% (Standardabweichung); %2&#xa0;% dessen, was sie trennt, ist mehr als ihr eigenes Rauschen. Die Studien gelten als Stichprobe aller solchen Tage: zufällige Effekte, DerSimonian–Laird, mit dem Intervall nach Hartung–Knapp bei %n Freiheitsgraden.</numerusform>
-        </translation>
-    </message>
     <message>
         <source>&amp;Add a study…</source>
         <translation>Studie &amp;hinzufügen…</translation>
@@ -2866,32 +2858,8 @@ Erstellt mit Qt %1, QCustomPlot, SQLite, SQLiteCpp, Boost, Eigen, fast_float, fm
         <translation>Was in die Stunden passt und wogegen es schwach ist</translation>
     </message>
     <message>
-        <source>Per cent of the intervals that held the truth in simulated days without an effect: with nothing else going on; with a drift of 1 % an hour; with a curved drift of 1 % an hour squared, as a warm-up makes; with a level of its own for each block (0.5 %); with successive pairs that resemble each other (autocorrelation 0.6). Lower than the confidence asked for is worse.</source>
-        <translation>Prozent der Intervalle, die in simulierten Tagen ohne Effekt die Wahrheit enthielten: ohne Störung; mit einer Drift von 1&#xa0;% je Stunde; mit einer gekrümmten Drift von 1&#xa0;% je Stunde im Quadrat, wie sie ein Warmlauf erzeugt; mit einem eigenen Niveau je Block (0,5&#xa0;%); mit aufeinanderfolgenden Paaren, die einander ähneln (Autokorrelation 0,6). Weniger als das verlangte Vertrauensniveau ist schlechter.</translation>
-    </message>
-    <message>
         <source>No plan: %1.</source>
         <translation>Kein Plan: %1.</translation>
-    </message>
-    <message>
-        <source>%1 with one pair a block</source>
-        <translation>%1 mit einem Paar je Block</translation>
-    </message>
-    <message>
-        <source>%1 with %2 pairs a block</source>
-        <translation>%1 mit %2 Paaren je Block</translation>
-    </message>
-    <message>
-        <source>%1: %2 pairs, %3 hours on the road, %4. The interval will reach %5 % to either side; an effect of %6 % or more would be shown by %7 of 100 such days.</source>
-        <translation>%1: %2 Paare, %3 Stunden auf der Straße, %4. Das Intervall wird nach beiden Seiten %5&#xa0;% weit reichen; einen Effekt von %6&#xa0;% oder mehr würden %7 von 100 solchen Tagen zeigen.</translation>
-    </message>
-    <message>
-        <source>The noise of %1 % is itself uncertain. At its upper 80 % limit of %2 %, the day would show %3 % or more.</source>
-        <translation>Das Rauschen von %1&#xa0;% ist selbst unsicher. An seiner oberen 80-%-Grenze von %2&#xa0;% würde der Tag %3&#xa0;% oder mehr zeigen.</translation>
-    </message>
-    <message>
-        <source>One switch only: a drift of the day cannot be told from the effect.</source>
-        <translation>Nur ein Wechsel: Eine Drift des Tages lässt sich nicht vom Effekt trennen.</translation>
     </message>
     <message>
         <source>Simulating days…</source>
@@ -2910,30 +2878,6 @@ Erstellt mit Qt %1, QCustomPlot, SQLite, SQLiteCpp, Boost, Eigen, fast_float, fm
         <translation>Stunden</translation>
     </message>
     <message>
-        <source>shows, %</source>
-        <translation>zeigt, %</translation>
-    </message>
-    <message>
-        <source>nothing else</source>
-        <translation>keine Störung</translation>
-    </message>
-    <message>
-        <source>straight drift</source>
-        <translation>gerade Drift</translation>
-    </message>
-    <message>
-        <source>curved drift</source>
-        <translation>gekrümmte Drift</translation>
-    </message>
-    <message>
-        <source>block changes</source>
-        <translation>Blocksprünge</translation>
-    </message>
-    <message>
-        <source>correlated</source>
-        <translation>korreliert</translation>
-    </message>
-    <message>
         <source>Noise of several studies…</source>
         <translation>Rauschen mehrerer Studien…</translation>
     </message>
@@ -2948,6 +2892,14 @@ Erstellt mit Qt %1, QCustomPlot, SQLite, SQLiteCpp, Boost, Eigen, fast_float, fm
         <source>, </source>
         <comment>between names of studies</comment>
         <translation>, </translation>
+    </message>
+    <message>
+        <source>The interval will reach %1 % to either side; an effect of %2 % or more would be shown by %3 of 100 such days.</source>
+        <translation>Das Intervall wird nach beiden Seiten %1&#xa0;% weit reichen; einen Effekt von %2&#xa0;% oder mehr würden %3 von 100 solchen Tagen zeigen.</translation>
+    </message>
+    <message>
+        <source>finds, %</source>
+        <translation>findet, %</translation>
     </message>
 </context>
 <context>
@@ -3391,6 +3343,22 @@ Erstellt mit Qt %1, QCustomPlot, SQLite, SQLiteCpp, Boost, Eigen, fast_float, fm
     <message>
         <source>There is no verdict in %1, so the noise of a pair is not known from it.</source>
         <translation>In %1 gibt es kein Urteil; das Rauschen eines Paars ist daraus also nicht bekannt.</translation>
+    </message>
+    <message numerus="yes">
+        <source>Reading %n study(s)…</source>
+        <translation>
+            <numerusform>Lese %n Studie …</numerusform>
+            <numerusform>Lese %n Studien …</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>The plan takes its noise from %1.</source>
+        <translation>Der Plan nimmt sein Rauschen aus %1.</translation>
+    </message>
+    <message>
+        <source>, </source>
+        <comment>between names of studies</comment>
+        <translation>, </translation>
     </message>
 </context>
 <context>

@@ -63,12 +63,12 @@
     </message>
 </context>
 <context>
-    <name>bothways::app::ComparePage</name>
+    <name>bothways::app::CompareDialog</name>
     <message numerus="yes">
-        <source>This is honest only where the studies ask the same question of the same device, and where none was left out for its answer. Between the studies the effect varies by %1&#xa0;% (standard deviation); %2&#xa0;% of what separates them is more than their own noise. The studies count as a sample of all such days: random effects, DerSimonian–Laird, with the Hartung–Knapp interval on %n degree(s) of freedom.</source>
+        <source>Reading %n study(s)…</source>
         <translation>
-            <numerusform>This is honest only where the studies ask the same question of the same device, and where none was left out for its answer. Between the studies the effect varies by %1&#xa0;% (standard deviation); %2&#xa0;% of what separates them is more than their own noise. The studies count as a sample of all such days: random effects, DerSimonian–Laird, with the Hartung–Knapp interval on %n degree of freedom.</numerusform>
-            <numerusform>This is honest only where the studies ask the same question of the same device, and where none was left out for its answer. Between the studies the effect varies by %1&#xa0;% (standard deviation); %2&#xa0;% of what separates them is more than their own noise. The studies count as a sample of all such days: random effects, DerSimonian–Laird, with the Hartung–Knapp interval on %n degrees of freedom.</numerusform>
+            <numerusform>Reading %n study…</numerusform>
+            <numerusform>Reading %n studies…</numerusform>
         </translation>
     </message>
 </context>
@@ -181,6 +181,16 @@
         <translation>
             <numerusform>Pooled from %1 (%n degree of freedom).</numerusform>
             <numerusform>Pooled from %1 (%n degrees of freedom).</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>bothways::app::ReportDesk</name>
+    <message numerus="yes">
+        <source>Reading %n study(s)…</source>
+        <translation>
+            <numerusform>Reading %n study…</numerusform>
+            <numerusform>Reading %n studies…</numerusform>
         </translation>
     </message>
 </context>

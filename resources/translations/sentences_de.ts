@@ -4647,6 +4647,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>{} ist unbekannt; erwartet wird „typed“ oder „trace“</translation>
     </message>
     <message>
+        <source>{} km</source>
+        <translation>{} km</translation>
+    </message>
+    <message>
         <source>{} km/h</source>
         <translation>{} km/h</translation>
     </message>
@@ -4844,8 +4848,8 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>{} verbrauchte {} Kraftstoff als {} ({}-Intervall: {}){}.</translation>
     </message>
     <message>
-        <source>{} with {} pair a block: {}, {} h on the road, {} km.</source>
-        <translation>{} mit {} Paar je Block: {}, {} h auf der Straße, {} km.</translation>
+        <source>{} with {} pair a block: {}, {} h on the road, {}.</source>
+        <translation>{} mit {} Paar je Block: {}, {} h auf der Straße, {}.</translation>
     </message>
     <message>
         <source>{} with {} pairs a block leaves {} degrees of freedom; at least {} are needed, so more pairs</source>
@@ -4860,8 +4864,8 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>{} mit {} Paaren je Block: Paare: {}, {} h auf der Straße, {} km. Bei einem Rauschen von {} % je Paar kann dieser Tag {} % oder mehr zeigen.</translation>
     </message>
     <message>
-        <source>{} with {} pairs a block: {}, {} h on the road, {} km.</source>
-        <translation>{} mit {} Paaren je Block: {}, {} h auf der Straße, {} km.</translation>
+        <source>{} with {} pairs a block: {}, {} h on the road, {}.</source>
+        <translation>{} mit {} Paaren je Block: {}, {} h auf der Straße, {}.</translation>
     </message>
     <message>
         <source>{} {}</source>

@@ -5,6 +5,7 @@
 #include "app/desktop/look/page_parts.h"
 #include "app/desktop/look/words.h"
 #include "app/desktop/plots/forest_plot.h"
+#include "app/wording/pooled.h"
 #include "core/study/units.h"
 
 #include <QEvent>
@@ -105,35 +106,18 @@ void ComparePage::pool()
 
 QString ComparePage::pooledSentence() const
 {
-    if (!m_pooled)
-        return tr("Two studies with a verdict are needed before they can be pooled.");
-    const NumberWords numbers(m_units);
-    const int decimals = NumberWords::decimalsOfRange(m_pooled->low_log, m_pooled->high_log);
     const auto first = std::find_if(m_studies.begin(), m_studies.end(), hasHeadline);
-    return tr("Taken together the studies give %1 (%2 interval: %3; %4).")
-        .arg(numbers.change(m_pooled->effect_log, decimals),
-             numbers.percent(first->result->analysis.headline->confidence),
-             numbers.range(m_pooled->low_log, m_pooled->high_log, decimals),
-             numbers.p(m_pooled->p));
+    const double confidence = first == m_studies.end()
+                                  ? core::AnalysisOptions().confidence
+                                  : first->result->analysis.headline->confidence;
+    return shown(wording::pooledSentence(m_units.language, m_pooled, confidence));
 }
 
 void ComparePage::refresh()
 {
-    const NumberWords numbers(m_units);
     parts::enlarge(*m_sentence, 1.25, true);
     parts::setSentence(*m_sentence, pooledSentence());
-    parts::setSentence(
-        *m_caveat,
-        m_pooled ? tr("This is honest only where the studies ask the same question of the same "
-                      "device, and where none was left out for its answer. Between the studies the "
-                      "effect varies by %1\u00a0% (standard deviation); %2\u00a0% of what "
-                      "separates them is more than their own noise. The studies count as a sample "
-                      "of all such days: random effects, DerSimonian–Laird, with the Hartung–Knapp "
-                      "interval on %n degree(s) of freedom.",
-                      nullptr, static_cast<int>(m_pooled->df))
-                       .arg(numbers.significant(core::pctFromLog(m_pooled->tau)),
-                            numbers.fixed(100.0 * m_pooled->i2, 0))
-                 : QString());
+    parts::setSentence(*m_caveat, shown(wording::pooledCaution(m_units.language, m_pooled)));
     m_add->setText(tr("&Add a study…"));
     m_remove->setText(tr("&Take it off the list"));
     m_remove->setEnabled(!m_table->selectedItems().isEmpty());

@@ -6,6 +6,7 @@
 #include "app/desktop/look/said.h"
 #include "app/desktop/planning/form_parts.h"
 #include "app/desktop/planning/power_plot.h"
+#include "app/wording/plan.h"
 #include "core/study/units.h"
 
 #include <QBoxLayout>
@@ -171,14 +172,6 @@ QBoxLayout* PlanPage::makeAnswer()
     m_sequences->horizontalHeader()->setFont(small);
     column->addWidget(m_sequences);
     m_weak = parts::sentence(QStringLiteral("planWeak"));
-    m_weak->setText(
-        tr("Per cent of the intervals that held the truth in simulated days without an effect: "
-           "with nothing else going on; with a drift of 1 % an hour; with a curved drift of 1 % an "
-           "hour "
-           "squared, as a warm-up makes; with a level of its own for each block (0.5 %); with "
-           "successive "
-           "pairs that resemble each other (autocorrelation 0.6). Lower than the confidence asked "
-           "for is worse."));
     column->addWidget(m_weak);
     column->addStretch();
     connect(m_tie, &QPushButton::clicked, this, [this] {
@@ -286,32 +279,18 @@ void PlanPage::showFault(const QString& words)
 void PlanPage::showPlan()
 {
     const core::Plan& plan = *m_plan;
-    const QString sequence = QString::fromStdString(plan.sequence);
-    const QString blocks = plan.pairs_per_block == 1
-                               ? tr("%1 with one pair a block").arg(sequence)
-                               : tr("%1 with %2 pairs a block")
-                                     .arg(sequence, m_numbers.fixed(plan.pairs_per_block, 0));
-    m_answer->setText(tr("%1: %2 pairs, %3 hours on the road, %4. The interval will reach %5 % to "
-                         "either side; an effect of %6 % "
-                         "or more would be shown by %7 of 100 such days.")
-                          .arg(blocks, m_numbers.fixed(plan.pairs, 0),
-                               m_numbers.fixed(plan.road_hours, 1),
-                               m_numbers.units().distanceWithUnit(plan.distance_km, 0),
-                               m_numbers.significant(core::pctFromLog(plan.half_width_log)),
-                               m_numbers.significant(core::pctFromLog(plan.detectable_log)),
-                               m_numbers.fixed(100.0 * plan.options.power, 0)));
-    QString upper;
-    if (plan.s_upper80 && plan.detectable_upper80_log)
-        upper = tr("The noise of %1 % is itself uncertain. At its upper 80 % limit of %2 %, the "
-                   "day would show %3 % "
-                   "or more.")
-                    .arg(m_numbers.significant(100.0 * plan.options.s),
-                         m_numbers.significant(100.0 * *plan.s_upper80),
-                         m_numbers.significant(core::pctFromLog(*plan.detectable_upper80_log)));
-    if (plan.sequence == "AB" || plan.sequence == "BA")
-        upper = tr("One switch only: a drift of the day cannot be told from the effect.") +
-                QLatin1Char(' ') + upper;
-    parts::setSentence(*m_upper, upper.trimmed());
+    const Language& in = m_numbers.units().language;
+    const QString distance = m_numbers.units().distanceWithUnit(plan.distance_km, 0);
+    const QString reach = tr("The interval will reach %1 % to either side; an effect of %2 % or "
+                             "more would be shown by %3 of 100 such days.")
+                              .arg(m_numbers.significant(core::pctFromLog(plan.half_width_log)),
+                                   m_numbers.significant(core::pctFromLog(plan.detectable_log)),
+                                   m_numbers.fixed(100.0 * plan.options.power, 0));
+    m_answer->setText(shown(wording::planSentence(in, plan, distance.toStdString())) +
+                      QLatin1Char(' ') + reach);
+    parts::setSentence(*m_upper, (shown(wording::planCaution(in, plan.sequence)) +
+                                  QLatin1Char(' ') + shown(wording::uncertainNoise(in, plan)))
+                                     .trimmed());
     m_plot->setVisible(true);
     m_plot->show(plan, m_numbers);
 }
@@ -353,9 +332,11 @@ void PlanPage::showSequences()
         return;
     }
     parts::setSentence(*m_sequencesState, {});
-    const QStringList head{tr("sequence"),     tr("pairs a block"), tr("hours"),
-                           tr("shows, %"),     tr("nothing else"),  tr("straight drift"),
-                           tr("curved drift"), tr("block changes"), tr("correlated")};
+    const Language& in = m_numbers.units().language;
+    QStringList head{tr("sequence"), tr("pairs a block"), tr("hours"), tr("finds, %")};
+    for (const std::string& weakness : wording::weaknessHeads(in))
+        head.append(QString::fromStdString(weakness));
+    parts::setSentence(*m_weak, shown(wording::weaknessExplained(in)));
     m_sequences->setColumnCount(static_cast<int>(head.size()));
     QStringList lines = head; // a word a line: nine columns in a narrow page
     m_sequences->setHorizontalHeaderLabels(

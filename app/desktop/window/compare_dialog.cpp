@@ -2,8 +2,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/window/compare_dialog.h"
 
-#include "app/answer/input.h"
-#include "app/desktop/document/paths.h"
 #include "app/desktop/document/study_files.h"
 #include "app/desktop/look/said.h"
 
@@ -17,15 +15,19 @@ namespace bothways::app {
 
 CompareDialog::CompareDialog(ComparedStudy open, const Theme& theme, const UnitsShown& units,
                              QWidget* parent)
-    : QDialog(parent), m_language(units.language), m_page(new ComparePage), m_problem(new QLabel)
+    : QDialog(parent),
+      m_language(units.language),
+      m_reader(new StudiesReader(this)),
+      m_page(new ComparePage),
+      m_state(new QLabel)
 {
     setObjectName("compareDialog");
     setWindowTitle(tr("Compare studies"));
-    m_problem->setObjectName("compareProblem");
-    m_problem->setWordWrap(true);
-    m_problem->hide();
+    m_state->setObjectName("compareState");
+    m_state->setWordWrap(true);
+    m_state->hide();
     auto* box = new QVBoxLayout(this);
-    box->addWidget(m_problem);
+    box->addWidget(m_state);
     box->addWidget(m_page, 1);
     m_page->setTheme(theme);
     m_page->setUnits(units);
@@ -38,22 +40,33 @@ CompareDialog::CompareDialog(ComparedStudy open, const Theme& theme, const Units
         m_studies.erase(m_studies.begin() + study);
         m_page->setStudies(m_studies);
     });
+    connect(m_reader, &StudiesReader::done, this, &CompareDialog::add);
     resize(900, 640);
 }
 
-void CompareDialog::addFile(const QString& file)
+void CompareDialog::addFiles(const QStringList& files)
 {
-    const auto say = [this](const core::Error& error) {
-        m_problem->setText(describedHere(m_language, error));
-        m_problem->show();
-    };
-    m_problem->hide();
-    const auto input =
-        readInput(toPath(file), {{}, QDate::currentDate().toString(Qt::ISODate).toStdString()});
-    if (!input)
-        return say(input.error());
-    m_studies.push_back({QString::fromStdString(input.value().name()), answerTo(input.value())});
+    say(tr("Reading %n study(s)…", nullptr, static_cast<int>(files.size())));
+    m_reader->read(files, QDate::currentDate());
+}
+
+void CompareDialog::add(const std::vector<ReadStudy>& studies)
+{
+    QStringList problems;
+    for (const ReadStudy& study : studies) {
+        if (study.result)
+            m_studies.push_back({study.name, study.result});
+        else if (study.error)
+            problems.append(describedHere(m_language, *study.error));
+    }
     m_page->setStudies(m_studies);
+    say(problems.join(QLatin1Char('\n')));
+}
+
+void CompareDialog::say(const QString& sentence)
+{
+    m_state->setText(sentence);
+    m_state->setVisible(!sentence.isEmpty());
 }
 
 void CompareDialog::chooseFiles()
@@ -62,10 +75,7 @@ void CompareDialog::chooseFiles()
                                    tr("Studies and run sheets (*.bothways *.csv);;All files (*)"));
     dialog->setAttribute(Qt::WA_DeleteOnClose);
     dialog->setFileMode(QFileDialog::ExistingFiles);
-    connect(dialog, &QFileDialog::filesSelected, this, [this](const QStringList& files) {
-        for (const QString& file : files)
-            addFile(file);
-    });
+    connect(dialog, &QFileDialog::filesSelected, this, &CompareDialog::addFiles);
     dialog->open();
 }
 

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "app/desktop/document/studies_reader.h"
 #include "app/desktop/pages/compare_page.h"
 
 #include <QDialog>
@@ -21,17 +22,22 @@ public:
     CompareDialog(ComparedStudy open, const Theme& theme, const UnitsShown& units,
                   QWidget* parent = nullptr);
 
-    /// Reads a study and sets it beside the others; says so where it cannot.
-    void addFile(const QString& file);
+    /// Reads studies and sets them beside the others; says so where it cannot. The window goes on
+    /// meanwhile.
+    void addFiles(const QStringList& files);
+    [[nodiscard]] bool isReading() const { return m_reader->isBusy(); }
     [[nodiscard]] ComparePage* page() const { return m_page; }
 
 private:
     void chooseFiles();
+    void add(const std::vector<ReadStudy>& studies);
+    void say(const QString& sentence);
 
     Language m_language;
+    StudiesReader* m_reader = nullptr;
     std::vector<ComparedStudy> m_studies;
     ComparePage* m_page = nullptr;
-    QLabel* m_problem = nullptr;
+    QLabel* m_state = nullptr; ///< what is being read, or why it cannot be
 };
 
 } // namespace bothways::app

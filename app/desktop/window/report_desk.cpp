@@ -2,8 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/window/report_desk.h"
 
-#include "app/answer/input.h"
-#include "app/desktop/document/paths.h"
+#include "app/desktop/document/studies_reader.h"
 #include "app/desktop/document/study_document.h"
 #include "app/desktop/document/study_files.h"
 #include "app/desktop/look/message_bar.h"
@@ -176,30 +175,44 @@ void ReportDesk::chooseNoiseStudies(PlanPage& page)
     dialog->setAttribute(Qt::WA_DeleteOnClose);
     dialog->setFileMode(QFileDialog::ExistingFiles);
     connect(dialog, &QFileDialog::filesSelected, this,
-            [this, &page](const QStringList& files) { takeNoise(page, files); });
+            [this, &page](const QStringList& files) { readNoise(page, files); });
     dialog->open();
 }
 
-void ReportDesk::takeNoise(PlanPage& page, const QStringList& files)
+void ReportDesk::readNoise(PlanPage& page, const QStringList& files)
+{
+    m_messages.say(MessageBar::Kind::news,
+                   tr("Reading %n study(s)…", nullptr, static_cast<int>(files.size())));
+    auto* reader = new StudiesReader(&page); // what the page does not live to see is not read
+    connect(reader, &StudiesReader::done, &page,
+            [this, &page, reader](const std::vector<ReadStudy>& studies) {
+                reader->deleteLater();
+                takeNoise(page, studies);
+            });
+    reader->read(files, m_clock().date());
+}
+
+void ReportDesk::takeNoise(PlanPage& page, const std::vector<ReadStudy>& studies)
 {
     std::vector<core::Noise> noises;
     QStringList names;
-    for (const QString& file : files) {
-        const auto input =
-            readInput(toPath(file), {{}, m_clock().date().toString(Qt::ISODate).toStdString()});
-        if (!input)
-            return m_messages.say(m_preferences.spoken(), input.error());
-        const core::Analysis analysis = answerTo(input.value())->analysis;
-        const QString name = QFileInfo(file).completeBaseName();
-        if (!analysis.headline)
+    for (const ReadStudy& study : studies) {
+        if (study.error)
+            return m_messages.say(m_preferences.spoken(), *study.error);
+        const auto& headline = study.result->analysis.headline;
+        const QString name = QFileInfo(study.file).completeBaseName();
+        if (!headline)
             return m_messages.say(MessageBar::Kind::problem,
                                   tr("There is no verdict in %1, so the noise of a pair is not "
                                      "known from it.")
                                       .arg(name));
-        noises.push_back({analysis.headline->s, analysis.headline->df});
+        noises.push_back({headline->s, headline->df});
         names.append(name);
     }
     page.setNoise(core::pooledNoise(noises), names);
+    m_messages.say(MessageBar::Kind::news,
+                   tr("The plan takes its noise from %1.")
+                       .arg(names.join(tr(", ", "between names of studies"))));
 }
 
 } // namespace bothways::app

@@ -8,12 +8,14 @@
 #include <QObject>
 
 #include <optional>
+#include <vector>
 
 class QFileDialog;
 class QWidget;
 
 namespace bothways::app {
 
+struct ReadStudy;
 struct ReportInput;
 
 class MessageBar;
@@ -41,7 +43,8 @@ private:
     [[nodiscard]] std::optional<ReportInput> inputOf(const StudyDocument& document) const;
     [[nodiscard]] QFileDialog* saveDialog(const QString& title, const QString& filter,
                                           const QString& name) const;
-    void takeNoise(PlanPage& page, const QStringList& files);
+    void readNoise(PlanPage& page, const QStringList& files);
+    void takeNoise(PlanPage& page, const std::vector<ReadStudy>& studies);
     void writePage(const QString& title, const QString& name, const QByteArray& html);
     void writeWhole(const QString& path, const QByteArray& bytes, const QString& news);
 

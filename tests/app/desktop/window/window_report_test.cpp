@@ -89,12 +89,12 @@ TEST_F(WindowReport, APlanTakesItsNoiseFromSeveralStudies)
     };
     // The same study as a file and as a sheet: the same s with twice the degrees of freedom.
     choose({window->document()->path(), aSheet()});
-    ASSERT_TRUE(page->plan());
+    ASSERT_TRUE(waitFor([&] { return page->plan() && page->plan()->options.s_df.has_value(); }));
     EXPECT_NEAR(page->plan()->options.s, headline.s, 1e-15);
     EXPECT_EQ(page->plan()->options.s_df, 2.0 * headline.df);
     EXPECT_TRUE(page->findChild<QLabel*>("planNoiseFrom")->text().contains("of freedom"));
     choose({path("no_such.bothways")});
-    EXPECT_TRUE(message().contains("no_such.bothways"));
+    EXPECT_TRUE(waitFor([&] { return message().contains("no_such.bothways"); }));
     EXPECT_EQ(page->plan()->options.s_df, 2.0 * headline.df) << "what was taken stays";
 }
 

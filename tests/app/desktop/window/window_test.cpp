@@ -549,11 +549,16 @@ TEST_F(WindowTest, SetsStudiesSideBySideAndPoolsThem)
     auto* dialog = qobject_cast<CompareDialog*>(openDialog("compareDialog"));
     ASSERT_NE(dialog, nullptr);
     EXPECT_FALSE(dialog->page()->pooled());
-    dialog->addFile(window->document()->path());
+    const auto* state = dialog->findChild<QLabel*>("compareState");
+    dialog->addFiles({window->document()->path()});
+    EXPECT_EQ(state->text(), "Reading 1 study…"); // the window goes on meanwhile
+    ASSERT_TRUE(waitFor([&] { return !dialog->isReading(); }));
     EXPECT_EQ(dialog->page()->pooled().has_value(),
               window->document()->result()->analysis.headline.has_value());
-    dialog->addFile("/nowhere/at/all.bothways");
-    EXPECT_TRUE(dialog->findChild<QLabel*>("compareProblem")->text().contains("all.bothways"));
+    EXPECT_FALSE(state->isVisible());
+    dialog->addFiles({"/nowhere/at/all.bothways"});
+    ASSERT_TRUE(waitFor([&] { return !dialog->isReading(); }));
+    EXPECT_TRUE(state->text().contains("all.bothways"));
 }
 
 } // namespace bothways::app::tests

@@ -1,0 +1,84 @@
+// Copyright (C) 2026 The Bothways developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/desktop/document/studies_reader.h"
+
+#include "app/answer/input.h"
+#include "app/desktop/document/paths.h"
+
+#include <QtConcurrent/QtConcurrentRun>
+
+#include <utility>
+
+namespace bothways::app {
+namespace {
+
+ReadStudy readOne(const QString& file, const QDate& today, const std::stop_token& stop)
+{
+    ReadStudy study;
+    study.file = file;
+    const auto input = readInput(toPath(file), {{}, today.toString(Qt::ISODate).toStdString()});
+    if (!input) {
+        study.error = input.error();
+        return study;
+    }
+    study.name = QString::fromStdString(input.value().name());
+    study.result = answerTo(input.value(), stop);
+    return study;
+}
+
+} // namespace
+
+StudiesReader::StudiesReader(QObject* parent) : QObject(parent)
+{
+    connect(&m_watcher, &QFutureWatcherBase::finished, this, &StudiesReader::finished);
+}
+
+StudiesReader::~StudiesReader()
+{
+    disconnect(&m_watcher, nullptr, this, nullptr);
+    stop();
+    m_watcher.waitForFinished();
+}
+
+void StudiesReader::read(const QStringList& files, const QDate& today)
+{
+    m_today = today;
+    m_waiting += files;
+    if (!m_busy && !m_waiting.isEmpty())
+        start();
+}
+
+void StudiesReader::stop()
+{
+    m_waiting.clear();
+    m_stop.request_stop();
+}
+
+void StudiesReader::start()
+{
+    m_stop = std::stop_source();
+    if (!std::exchange(m_busy, true))
+        emit busyChanged(true);
+    m_watcher.setFuture(QtConcurrent::run(
+        [files = std::exchange(m_waiting, {}), today = m_today, stop = m_stop.get_token()] {
+            std::vector<ReadStudy> studies;
+            for (const QString& file : files) {
+                if (stop.stop_requested())
+                    break;
+                studies.push_back(readOne(file, today, stop));
+            }
+            return studies;
+        }));
+}
+
+void StudiesReader::finished()
+{
+    if (!m_stop.stop_requested())
+        emit done(m_watcher.result());
+    if (!m_waiting.isEmpty())
+        return start();
+    m_busy = false;
+    emit busyChanged(false);
+}
+
+} // namespace bothways::app

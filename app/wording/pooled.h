@@ -1,0 +1,22 @@
+// Copyright (C) 2026 The Bothways developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "app/wording/language.h"
+#include "core/answer/pooled.h"
+
+#include <optional>
+#include <string>
+
+/// Several studies taken together.
+namespace bothways::app::wording {
+
+/// What they say together, or that they are too few.
+[[nodiscard]] std::string
+pooledSentence(const Language& in, const std::optional<core::Pooled>& pooled, double confidence);
+/// How far the studies differ, and what a reader should keep in mind; empty where nothing was
+/// pooled.
+[[nodiscard]] std::string pooledCaution(const Language& in,
+                                        const std::optional<core::Pooled>& pooled);
+
+} // namespace bothways::app::wording
