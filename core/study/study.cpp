@@ -124,8 +124,9 @@ std::int64_t midTime_us(const Run& run)
 
 void sortByStart(Study& study)
 {
-    std::stable_sort(study.runs.begin(), study.runs.end(),
-                     [](const Run& a, const Run& b) { return a.start.us < b.start.us; });
+    const auto before = [](const Run& a, const Run& b) { return a.start.us < b.start.us; };
+    if (!std::is_sorted(study.runs.begin(), study.runs.end(), before))
+        std::stable_sort(study.runs.begin(), study.runs.end(), before);
 }
 
 } // namespace bothways::core

@@ -76,5 +76,7 @@ inline constexpr double kLargestConsumption = 1e6;
 
 inline constexpr int kLargestRunNumber = 999'999'999;
 inline constexpr std::size_t kMostRuns = 10'000;
+/// Of a text of a run, in bytes; nobody types as much.
+inline constexpr std::size_t kLongestText = 1'000'000;
 
 } // namespace bothways::storage

@@ -15,6 +15,7 @@
 #include <iterator>
 #include <map>
 #include <set>
+#include <unordered_set>
 
 namespace bothways::storage {
 namespace {
@@ -135,6 +136,8 @@ void checkTexts(const Run& run, Faults& faults)
     faults.addIf(isBlankText(run.direction), "direction", "is empty; expected a name"_t);
     const auto storable = [&](std::string_view column, std::string_view text) {
         faults.addIf(!isStorable(text), column, "is not UTF-8 text"_t);
+        faults.addIf(text.size() > kLongestText, column,
+                     message("is too long; expected at most {} characters"_t, kLongestText));
     };
     storable("configuration", run.configuration);
     storable("direction", run.direction);
@@ -167,14 +170,26 @@ const std::string* spelling(const std::vector<std::string>& known, std::string_v
     return nullptr;
 }
 
-void checkNames(const Study& existing, std::span<const Run> added, std::string_view column,
+/// Runs of a study, without copying them.
+using Runs = std::span<const Run* const>;
+
+/// In order of first appearance, each once.
+std::vector<std::string> namesOf(Runs runs, std::string Run::*field)
+{
+    std::vector<std::string> names;
+    for (const Run* run : runs)
+        if (!spelling(names, run->*field))
+            names.push_back(run->*field);
+    return names;
+}
+
+void checkNames(Runs existing, std::span<const Run> added, std::string_view column,
                 std::string Run::*field, std::vector<RunFault>& faults)
 {
     const bool configuration = field == &Run::configuration;
     const auto third = configuration ? "{} is a third configuration; expected {} or {}"_t
                                      : "{} is a third direction; expected {} or {}"_t;
-    std::vector<std::string> known =
-        configuration ? core::configurations(existing) : core::directions(existing);
+    std::vector<std::string> known = namesOf(existing, field);
     for (std::size_t i = 0; i < added.size(); ++i) {
         const std::string name(csv::trimmed(added[i].*field));
         if (name.empty() || spelling(known, name))
@@ -188,18 +203,26 @@ void checkNames(const Study& existing, std::span<const Run> added, std::string_v
     }
 }
 
-void checkRunNumbers(const Study& existing, std::span<const Run> added, std::span<const int> lines,
+void checkRunNumbers(Runs existing, std::span<const Run> added, std::span<const int> lines,
                      std::vector<RunFault>& faults)
 {
+    if (std::all_of(added.begin(), added.end(), [](const Run& run) { return run.number == 0; }))
+        return;
+    std::unordered_set<int> inStudy;
+    for (const Run* run : existing)
+        inStudy.insert(run->number);
     std::map<int, Message> used; // by number: what to say of another run with it
-    for (const Run& run : existing.runs)
-        used.emplace(
-            run.number,
-            message("{} is given already in the study; expected another number"_t, run.number));
     for (std::size_t i = 0; i < added.size(); ++i) {
         const int number = added[i].number;
         if (number == 0)
             continue;
+        if (inStudy.contains(number)) {
+            faults.push_back({i, "run",
+                              message("{} is given already in the study; expected another "
+                                      "number"_t,
+                                      number)});
+            continue;
+        }
         const Message again =
             i < lines.size()
                 ? message("{} is given already on line {}; expected another number"_t, number,
@@ -211,16 +234,19 @@ void checkRunNumbers(const Study& existing, std::span<const Run> added, std::spa
     }
 }
 
-void checkUnits(const Study& existing, std::span<const Run> added, std::vector<RunFault>& faults)
+void checkUnits(Runs existing, std::span<const Run> added, std::vector<RunFault>& faults)
 {
     std::optional<bool> electric;
     const auto differs = [&electric](const Run& run) {
         if (!run.consumption)
             return false;
         const bool is = run.consumption->unit == core::ConsumptionUnit::kwhPer100km;
-        return electric.value_or((electric = is).value()) != is;
+        if (!electric)
+            electric = is;
+        return *electric != is;
     };
-    std::for_each(existing.runs.begin(), existing.runs.end(), differs);
+    for (const Run* run : existing)
+        static_cast<void>(differs(*run));
     for (std::size_t i = 0; i < added.size(); ++i)
         if (differs(added[i]))
             faults.push_back(
@@ -228,11 +254,11 @@ void checkUnits(const Study& existing, std::span<const Run> added, std::vector<R
                  "fuel and kWh cannot be compared; expected one of them in a study"_t});
 }
 
-void checkOffsets(const Study& existing, std::span<const Run> added, std::vector<RunFault>& faults)
+void checkOffsets(Runs existing, std::span<const Run> added, std::vector<RunFault>& faults)
 {
     std::optional<bool> has;
-    if (!existing.runs.empty())
-        has = existing.runs.front().start.utc_offset_min.has_value();
+    if (!existing.empty())
+        has = existing.front()->start.utc_offset_min.has_value();
     for (std::size_t i = 0; i < added.size(); ++i) {
         if (added[i].start.us == kUnknownStart_us)
             continue;
@@ -252,12 +278,14 @@ void checkOffsets(const Study& existing, std::span<const Run> added, std::vector
 /// The marks of pairs over all runs.
 class PairCheck {
 public:
-    PairCheck(const Study& existing, std::span<const Run> added) : m_added(added)
+    PairCheck(Runs existing, std::span<const Run> added)
+        : m_added(added), m_sorted(existing.begin(), existing.end())
     {
-        for (const Run& run : existing.runs)
-            m_sorted.push_back(&run);
         for (const Run& run : added)
             m_sorted.push_back(&run);
+        if (std::all_of(m_sorted.begin(), m_sorted.end(),
+                        [](const Run* run) { return run->pair_mark.empty(); }))
+            return;
         std::stable_sort(m_sorted.begin(), m_sorted.end(),
                          [](const Run* a, const Run* b) { return a->start.us < b->start.us; });
         for (std::size_t i = 0; i < m_sorted.size(); ++i)
@@ -336,7 +364,23 @@ std::vector<RunFault> ownFaults(const Run& run)
     return faults.take();
 }
 
+std::vector<const Run*> othersIn(const Study& study, core::RunId except)
+{
+    std::vector<const Run*> others;
+    others.reserve(study.runs.size());
+    for (const Run& run : study.runs)
+        if (except == core::RunId{} || run.id != except)
+            others.push_back(&run);
+    return others;
+}
+
 std::vector<RunFault> faultsAmong(const Study& existing, std::span<const Run> added,
+                                  std::span<const int> sheetLines)
+{
+    return faultsAmong(othersIn(existing, {}), added, sheetLines);
+}
+
+std::vector<RunFault> faultsAmong(Runs existing, std::span<const Run> added,
                                   std::span<const int> sheetLines)
 {
     std::vector<RunFault> faults;
@@ -351,9 +395,14 @@ std::vector<RunFault> faultsAmong(const Study& existing, std::span<const Run> ad
 
 Spellings Spellings::of(const Study& study)
 {
-    Spellings known{core::configurations(study), core::directions(study), {}};
-    for (const Run& run : study.runs)
-        for (const auto& [name, value] : run.extra)
+    return of(othersIn(study, {}));
+}
+
+Spellings Spellings::of(Runs runs)
+{
+    Spellings known{namesOf(runs, &Run::configuration), namesOf(runs, &Run::direction), {}};
+    for (const Run* run : runs)
+        for (const auto& [name, value] : run->extra)
             if (!spelling(known.extras, name))
                 known.extras.push_back(name);
     return known;
@@ -404,7 +453,7 @@ void numberRuns(const Study& existing, std::span<Run> added)
     for (Run& run : added) {
         if (run.number == 0) {
             do
-                ++last;
+                last = last < kLargestRunNumber ? last + 1 : 1;
             while (used.contains(last));
             run.number = last;
             used.insert(last);

@@ -38,12 +38,19 @@ inline constexpr std::int64_t kUnknownStart_us = std::numeric_limits<std::int64_
 [[nodiscard]] std::vector<RunFault> faultsAmong(const core::Study& existing,
                                                 std::span<const core::Run> added,
                                                 std::span<const int> sheetLines = {});
+[[nodiscard]] std::vector<RunFault> faultsAmong(std::span<const core::Run* const> existing,
+                                                std::span<const core::Run> added,
+                                                std::span<const int> sheetLines = {});
+
+/// The runs of a study, one left out (none for an identity of 0); nothing is copied.
+[[nodiscard]] std::vector<const core::Run*> othersIn(const core::Study& study, core::RunId except);
 
 /// The names of a study as first written in it.
 struct Spellings {
     std::vector<std::string> configurations, directions;
     std::vector<std::string> extras; ///< names of columns of one's own
     [[nodiscard]] static Spellings of(const core::Study& study);
+    [[nodiscard]] static Spellings of(std::span<const core::Run* const> runs);
 };
 
 /// All faults as one Error: the first, which carries the others.
@@ -55,8 +62,8 @@ struct Spellings {
 /// new are added to `spellings`.
 [[nodiscard]] core::Run normalised(core::Run run, Spellings& spellings);
 
-/// Gives each run without a number the next free one, after the highest of `existing`. `added` must
-/// be in order of start.
+/// Gives each run without a number the next free one, after the highest of `existing`, or the
+/// lowest free one where no number is higher. `added` must be in order of start.
 void numberRuns(const core::Study& existing, std::span<core::Run> added);
 
 /// Where a fault of a run is: "morning.csv: run 3: column 'start'".

@@ -33,9 +33,7 @@ Result<RunSheet> readRunSheet(const std::filesystem::path& file, const SheetOpti
 
 std::vector<Error> faultsOf(const Study& study, const Run& run)
 {
-    Study others = study;
-    std::erase_if(others.runs,
-                  [&](const Run& other) { return run.id != core::RunId{} && other.id == run.id; });
+    const auto others = othersIn(study, run.id);
     Spellings spellings = Spellings::of(others);
     const Run whole = normalised(run, spellings);
     std::vector<RunFault> faults = ownFaults(whole);

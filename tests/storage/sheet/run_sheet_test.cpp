@@ -283,4 +283,13 @@ TEST(RunSheet, ARunTypedByHandIsJudgedLikeALine)
     run = study.runs.at(1);
     run.configuration = "C";
     EXPECT_TRUE(storage::faultsOf(study, run).empty()) << "an edit replaces its own name";
+
+    run = study.runs.at(1);
+    run.consumption->unit = core::ConsumptionUnit::kwhPer100km;
+    run.notes = std::string(1'000'001, 'x');
+    const auto others = storage::faultsOf(study, run);
+    ASSERT_EQ(others.size(), 2u);
+    EXPECT_EQ(others[0].message.english(), "is too long; expected at most 1000000 characters");
+    EXPECT_EQ(others[1].message.english(),
+              "fuel and kWh cannot be compared; expected one of them in a study");
 }
