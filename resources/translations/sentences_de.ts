@@ -1767,8 +1767,8 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>eine Kopfzeile und keine Zeilen; erwartet wird eine Aufzeichnung</translation>
     </message>
     <message>
-        <source>a line of a run that is not there</source>
-        <translation>eine Zeile einer Fahrt, die es nicht gibt</translation>
+        <source>a line in table {}, of a run that is not there,</source>
+        <translation>eine Zeile der Tabelle {} zu einer Fahrt, die es nicht gibt,</translation>
     </message>
     <message>
         <source>a line of more than {} KB, or a quote that is never closed; expected a recording in CSV</source>
@@ -1863,10 +1863,6 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>eine Tabellenkalkulation oder ein Archiv</translation>
     </message>
     <message>
-        <source>a start</source>
-        <translation>ein Start</translation>
-    </message>
-    <message>
         <source>a stretch of {} km; more than 0 is needed, at most 100000</source>
         <translation>eine Messstrecke von {} km; nötig ist mehr als 0, höchstens 100000</translation>
     </message>
@@ -1885,10 +1881,6 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>a track point without a time</source>
         <translation>ein Wegpunkt ohne Zeit</translation>
-    </message>
-    <message>
-        <source>a unit of consumption</source>
-        <translation>eine Einheit des Verbrauchs</translation>
     </message>
     <message>
         <source>a whole number of pairs a block</source>
@@ -2147,6 +2139,14 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>Eingabelung</translation>
     </message>
     <message>
+        <source>cannot be made: the disk is full</source>
+        <translation>lässt sich nicht anlegen: Der Datenträger ist voll</translation>
+    </message>
+    <message>
+        <source>cannot be made: {}</source>
+        <translation>lässt sich nicht anlegen: {}</translation>
+    </message>
+    <message>
         <source>cannot be put back: it has no consumption</source>
         <translation>kann nicht wieder gewertet werden: kein Verbrauch</translation>
     </message>
@@ -2161,6 +2161,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>cannot be read: {}</source>
         <translation>lässt sich nicht lesen: {}</translation>
+    </message>
+    <message>
+        <source>cannot be read: {}; expected a study</source>
+        <translation>lässt sich nicht lesen: {}; erwartet wird eine Studie</translation>
     </message>
     <message>
         <source>cannot be written: {}</source>
@@ -2595,6 +2599,38 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>gehaltene Geschwindigkeit: {} km/h; road_speed.target_kmh zu setzen, wählt sie</translation>
     </message>
     <message>
+        <source>holds a table that Bothways did not make ({}); it is left as it is</source>
+        <translation>enthält eine Tabelle, die nicht von Bothways stammt ({}); die Datei bleibt, wie sie ist</translation>
+    </message>
+    <message>
+        <source>holds a trigger that Bothways did not make ({}); it is left as it is</source>
+        <translation>enthält einen Trigger, der nicht von Bothways stammt ({}); die Datei bleibt, wie sie ist</translation>
+    </message>
+    <message>
+        <source>holds a view that Bothways did not make ({}); it is left as it is</source>
+        <translation>enthält eine Sicht, die nicht von Bothways stammt ({}); die Datei bleibt, wie sie ist</translation>
+    </message>
+    <message>
+        <source>holds an index that Bothways did not make ({}); it is left as it is</source>
+        <translation>enthält einen Index, der nicht von Bothways stammt ({}); die Datei bleibt, wie sie ist</translation>
+    </message>
+    <message>
+        <source>holds more or larger tables than a study has; it is left as it is</source>
+        <translation>enthält mehr oder größere Tabellen, als eine Studie hat; die Datei bleibt, wie sie ist</translation>
+    </message>
+    <message>
+        <source>holds more runs than a study can have ({}); it is left as it is</source>
+        <translation>enthält mehr Fahrten, als eine Studie haben kann ({}); die Datei bleibt, wie sie ist</translation>
+    </message>
+    <message>
+        <source>holds something that Bothways did not make ({}); it is left as it is</source>
+        <translation>enthält etwas, das nicht von Bothways stammt ({}); die Datei bleibt, wie sie ist</translation>
+    </message>
+    <message>
+        <source>holds {} in another form than Bothways made it; it is left as it is</source>
+        <translation>enthält {} in anderer Form, als Bothways es angelegt hat; die Datei bleibt, wie sie ist</translation>
+    </message>
+    <message>
         <source>holds</source>
         <comment>a check</comment>
         <translation>erfüllt</translation>
@@ -2686,6 +2722,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>ist ein Ordner; erwartet wird {}</translation>
     </message>
     <message>
+        <source>is a pipe or a device; expected a study</source>
+        <translation>ist eine Pipe oder ein Gerät; erwartet wird eine Studie</translation>
+    </message>
+    <message>
         <source>is a second consumption beside &apos;{}&apos;; expected exactly one</source>
         <translation>ist ein zweiter Verbrauch neben „{}“; erwartet wird genau einer</translation>
     </message>
@@ -2722,12 +2762,28 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>ist beschädigt: Die Formatnummer fehlt</translation>
     </message>
     <message>
+        <source>is damaged: it holds more than a study of its size can; restore it from a copy</source>
+        <translation>ist beschädigt: Sie enthält mehr, als eine Studie dieser Größe enthalten kann; stellen Sie die Datei aus einer Kopie wieder her</translation>
+    </message>
+    <message>
         <source>is damaged: its content is not what Bothways wrote last; restore it from a copy</source>
         <translation>ist beschädigt: Der Inhalt ist nicht der, den Bothways zuletzt geschrieben hat; stellen Sie die Datei aus einer Kopie wieder her</translation>
     </message>
     <message>
+        <source>is damaged: its tables share pages; restore it from a copy</source>
+        <translation>ist beschädigt: Ihre Tabellen teilen sich Seiten; stellen Sie die Datei aus einer Kopie wieder her</translation>
+    </message>
+    <message>
         <source>is damaged: {} cannot be read; restore it from a copy</source>
         <translation>ist beschädigt: {} lässt sich nicht lesen; stellen Sie die Datei aus einer Kopie wieder her</translation>
+    </message>
+    <message>
+        <source>is damaged: {} is missing in it; restore it from a copy</source>
+        <translation>ist beschädigt: {} fehlt darin; stellen Sie die Datei aus einer Kopie wieder her</translation>
+    </message>
+    <message>
+        <source>is damaged: {} is twice in it; restore it from a copy</source>
+        <translation>ist beschädigt: {} steht zweimal darin; stellen Sie die Datei aus einer Kopie wieder her</translation>
     </message>
     <message>
         <source>is empty; a counted run needs its consumption</source>
@@ -2846,6 +2902,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>kommt zweimal vor; erwartet wird jeder Name einmal</translation>
     </message>
     <message>
+        <source>is too long; expected at most {} characters</source>
+        <translation>ist zu lang; erwartet werden höchstens {} Zeichen</translation>
+    </message>
+    <message>
         <source>is {}; expected a recording in CSV, plain text in UTF-8</source>
         <translation>ist {}; erwartet wird eine Aufzeichnung als CSV, reiner Text in UTF-8</translation>
     </message>
@@ -2953,6 +3013,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>limit</source>
         <translation>Grenze</translation>
+    </message>
+    <message>
+        <source>line {} of the history</source>
+        <translation>Zeile {} des Verlaufs</translation>
     </message>
     <message>
         <source>load lost</source>
@@ -3934,6 +3998,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>die Batterie endete {} V niedriger, als sie begann: Kraftstoff wurde aus ihr geborgt{}</translation>
     </message>
     <message>
+        <source>the change is too large for a study; nothing was changed</source>
+        <translation>die Änderung ist zu groß für eine Studie; nichts wurde geändert</translation>
+    </message>
+    <message>
         <source>the channel does not vary</source>
         <translation>der Kanal ändert sich nicht</translation>
     </message>
@@ -4012,6 +4080,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>the mapping kept for this header was used</source>
         <translation>die für diese Kopfzeile gemerkte Zuordnung wurde benutzt</translation>
+    </message>
+    <message>
+        <source>the memory is full; nothing was changed</source>
+        <translation>der Arbeitsspeicher ist voll; nichts wurde geändert</translation>
     </message>
     <message>
         <source>the property &apos;{}&apos;</source>
@@ -4709,6 +4781,14 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>{} noted by hand{}{}</source>
         <translation>{}, von Hand notiert{}{}</translation>
+    </message>
+    <message>
+        <source>{} of line {} in table {}</source>
+        <translation>{} von Zeile {} der Tabelle {}</translation>
+    </message>
+    <message>
+        <source>{} of run {} in table {}</source>
+        <translation>{} von Fahrt {} der Tabelle {}</translation>
     </message>
     <message>
         <source>{} or {}</source>

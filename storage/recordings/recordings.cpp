@@ -4,6 +4,7 @@
 #include "storage/loggers/trace_report.h"
 #include "storage/recordings/run_traces.h"
 #include "storage/recordings/trace_reader.h"
+#include "storage/study/connection.h"
 #include "storage/study/study_rows.h"
 
 #include <SQLiteCpp/Database.h>
@@ -373,7 +374,7 @@ Result<std::int64_t> compact(StudyFile& study)
     if (!removed)
         return removed.error();
     return d.guarded<std::int64_t>([&]() -> Result<std::int64_t> {
-        d.database->exec("VACUUM");
+        rewriteWithoutGaps(*d.database);
         return std::max<std::int64_t>(before - sizeNow(), 0);
     });
 }

@@ -2,133 +2,205 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "storage/study/hold.h"
 
-#include <fmt/format.h>
+#include "storage/study/process_name.h"
 
 #include <fcntl.h>
-#include <sys/file.h>
 #include <sys/stat.h>
 #include <unistd.h>
 
 #include <array>
 #include <cerrno>
 #include <chrono>
-#include <cstdlib>
-#include <optional>
-#include <regex>
+#include <map>
+#include <mutex>
+#include <string_view>
 #include <thread>
+#include <utility>
+#include <vector>
 
 namespace bothways::storage {
 namespace {
 
 namespace fs = std::filesystem;
+using core::Error;
+using core::ErrorCode;
 
-/// A folder of the user's own that ends with the session; else one below the temporary folder.
-std::optional<fs::path> noteFolder()
+/// Beyond what a file can have: it locks nothing that anybody reads.
+constexpr off_t kOurByte = off_t{1} << 62;
+// SQLite's (os.h there): a writer has kReservedByte, a reader one or all of kSharedFirst on.
+constexpr off_t kReservedByte = 0x40000001, kSharedFirst = 0x40000002, kSharedCount = 510;
+
+/// The files that this process has open, each with its descriptors that wait for being closed.
+class OpenFiles {
+public:
+    using Key = std::pair<dev_t, ino_t>;
+    void add(int descriptor)
+    {
+        const std::lock_guard lock(m_mutex);
+        ++m_files[keyOf(descriptor)].users;
+    }
+    void remove(int descriptor)
+    {
+        const std::lock_guard lock(m_mutex);
+        const auto at = m_files.find(keyOf(descriptor));
+        at->second.idle.push_back(descriptor);
+        if (--at->second.users > 0)
+            return;
+        for (const int idle : at->second.idle)
+            ::close(idle);
+        m_files.erase(at);
+    }
+    bool has(const Key& key)
+    {
+        const std::lock_guard lock(m_mutex);
+        return m_files.contains(key);
+    }
+
+private:
+    struct File {
+        int users = 0;
+        std::vector<int> idle;
+    };
+    static Key keyOf(int descriptor)
+    {
+        struct stat status {};
+        ::fstat(descriptor, &status);
+        return {status.st_dev, status.st_ino};
+    }
+    std::mutex m_mutex;
+    std::map<Key, File> m_files;
+};
+
+OpenFiles& openFiles()
+{
+    static OpenFiles files;
+    return files;
+}
+
+struct flock lockOn(short type, off_t first, off_t count)
+{
+    struct flock lock {};
+    lock.l_type = type;
+    lock.l_whence = SEEK_SET;
+    lock.l_start = first;
+    lock.l_len = count;
+    return lock;
+}
+
+Error notAStudy(const fs::path& file, core::Message message)
+{
+    return {ErrorCode::studyFile, std::move(message), file.string()};
+}
+
+/// What can be said of an open file before SQLite looks at it.
+std::optional<core::Message> refuseContent(int descriptor)
 {
     struct stat status {};
-    const auto isOurs = [&status](const fs::path& folder) {
-        return ::lstat(folder.c_str(), &status) == 0 && S_ISDIR(status.st_mode) &&
-               status.st_uid == ::geteuid() && (status.st_mode & 022U) == 0;
-    };
-    if (const char* runtime = std::getenv("XDG_RUNTIME_DIR"); runtime && isOurs(runtime))
-        return fs::path(runtime);
-    std::error_code problem;
-    const fs::path folder =
-        fs::temp_directory_path(problem) / fmt::format("bothways-{}", ::geteuid());
-    if (problem)
-        return std::nullopt;
-    ::mkdir(folder.c_str(), 0700);
-    if (!isOurs(folder))
-        return std::nullopt;
-    return folder;
+    if (::fstat(descriptor, &status) != 0)
+        return core::message("cannot be read: {}; expected a study"_t, core::systemProblem(errno));
+    if (S_ISDIR(status.st_mode))
+        return "is a directory; expected a study"_t;
+    if (!S_ISREG(status.st_mode))
+        return "is a pipe or a device; expected a study"_t;
+    constexpr std::string_view kHead("SQLite format 3\0", 16);
+    std::array<char, kHead.size()> head{};
+    const ssize_t count = ::pread(descriptor, head.data(), head.size(), 0);
+    if (count == 0)
+        return "is empty; expected a study"_t;
+    if (count < 0)
+        return core::message("cannot be read: {}; expected a study"_t, core::systemProblem(errno));
+    if (std::string_view(head.data(), static_cast<std::size_t>(count)) != kHead)
+        return "is no study; expected a file that Bothways made"_t;
+    return std::nullopt;
 }
 
-std::string readNote(int descriptor)
+core::Message refusalToOpen(int problem, bool writing)
 {
-    std::array<char, 400> text{};
-    const ssize_t count = ::pread(descriptor, text.data(), text.size(), 0);
-    return std::string(text.data(), count > 0 ? static_cast<std::size_t>(count) : 0);
+    if (problem == ENOENT || problem == ENOTDIR)
+        return "there is no such file; expected a study"_t;
+    if (problem == EISDIR)
+        return "is a directory; expected a study"_t;
+    if (problem == ENXIO)
+        return "is a pipe or a device; expected a study"_t;
+    if (problem == EACCES && !writing)
+        return "cannot be read (no permission?); expected a study"_t;
+    if (problem == EACCES || problem == EROFS || problem == EPERM)
+        return "is read-only; make it writable, or copy it to another place"_t;
+    return core::message("cannot be read: {}; expected a study"_t, core::systemProblem(problem));
 }
 
-void writeNote(int descriptor, const std::string& since)
+enum class Lock { taken, held, impossible };
+
+Lock lockOurByte(int descriptor)
 {
-    const std::string note = fmt::format("{} (process {}, since {})",
-                                         ::program_invocation_short_name, ::getpid(), since);
-    if (::ftruncate(descriptor, 0) != 0 || ::pwrite(descriptor, note.data(), note.size(), 0) < 0) {
-        // The lock stands all the same; the holder will only not be named.
+    constexpr int kTries = 10;
+    constexpr auto kPause = std::chrono::milliseconds(50);
+    for (int i = 0; i < kTries; ++i) {
+        struct flock lock = lockOn(F_WRLCK, kOurByte, 1);
+        if (::fcntl(descriptor, F_OFD_SETLK, &lock) == 0)
+            return Lock::taken;
+        if (errno != EAGAIN && errno != EACCES)
+            return Lock::impossible;
+        std::this_thread::sleep_for(kPause);
     }
-}
-
-/// Who wrote a note: what writeNote() writes, taken apart.
-core::Message holderIn(const std::string& note)
-{
-    if (note.empty())
-        return "another program"_t;
-    static const std::regex form(R"((.+) \(process (\d+), since (\S+)\))");
-    std::smatch parts;
-    if (!std::regex_match(note, parts, form))
-        return core::Message::verbatim(note);
-    return core::message("{} (process {}, since {})"_t, parts[1].str(), parts[2].str(),
-                         parts[3].str());
-}
-
-/// True when `descriptor` is still what lies under the name (its last holder may have removed it).
-bool isStillThere(int descriptor, const fs::path& note)
-{
-    struct stat ours {};
-    struct stat there {};
-    return ::fstat(descriptor, &ours) == 0 && ::stat(note.c_str(), &there) == 0 &&
-           ours.st_dev == there.st_dev && ours.st_ino == there.st_ino;
+    return Lock::held;
 }
 
 } // namespace
 
-Hold::Hold(int descriptor, fs::path note) : m_descriptor(descriptor), m_note(std::move(note)) {}
+Hold::Hold(int descriptor, bool locked) : m_descriptor(descriptor), m_locked(locked) {}
 
 Hold::~Hold()
 {
-    ::unlink(m_note.c_str());
-    ::close(m_descriptor);
+    struct flock lock = lockOn(F_UNLCK, kOurByte, 1);
+    ::fcntl(m_descriptor, F_OFD_SETLK, &lock);
+    openFiles().remove(m_descriptor);
 }
 
-core::Result<std::shared_ptr<Hold>> Hold::take(const fs::path& file, const std::string& since)
+core::Result<std::shared_ptr<Hold>> Hold::take(const fs::path& file, bool writing)
 {
-    constexpr int kTries = 10;
-    constexpr auto kPause = std::chrono::milliseconds(50);
-    const std::shared_ptr<Hold> none;
-    struct stat status {};
-    const auto folder = noteFolder();
-    if (!folder || ::stat(file.c_str(), &status) != 0)
-        return none;
-    const fs::path note =
-        *folder / fmt::format("bothways-{}-{}.lock", status.st_dev, status.st_ino);
-
-    std::string holder;
-    for (int i = 0; i < kTries; ++i) {
-        const int descriptor =
-            ::open(note.c_str(), O_RDWR | O_CREAT | O_CLOEXEC | O_NOFOLLOW, 0600);
-        if (descriptor < 0)
-            return none;
-        if (::flock(descriptor, LOCK_EX | LOCK_NB) == 0) {
-            if (isStillThere(descriptor, note)) {
-                writeNote(descriptor, since);
-                return std::shared_ptr<Hold>(new Hold(descriptor, note));
-            }
-            ::close(descriptor);
-            continue;
-        }
-        const bool held = errno == EWOULDBLOCK;
-        holder = readNote(descriptor);
-        ::close(descriptor);
-        if (!held)
-            return none; // a file system without such locks
-        std::this_thread::sleep_for(kPause);
+    // A pipe is not waited for.
+    const int descriptor =
+        ::open(file.c_str(), (writing ? O_RDWR : O_RDONLY) | O_CLOEXEC | O_NONBLOCK | O_NOCTTY);
+    if (descriptor < 0) {
+        const int problem = errno;
+        // What is no study is said before what may not be written.
+        if (writing && problem != ENOENT)
+            if (const auto reading = take(file, false); !reading)
+                return reading.error();
+        return notAStudy(file, refusalToOpen(problem, writing));
     }
-    return core::Error{
-        core::ErrorCode::studyFile,
-        core::message("is being written by {}; close it there, or open it for reading"_t,
-                      holderIn(holder)),
-        file.string()};
+    openFiles().add(descriptor);
+    const std::shared_ptr<Hold> hold(new Hold(descriptor, false));
+    if (auto why = refuseContent(descriptor))
+        return notAStudy(file, *std::move(why));
+    if (!writing)
+        return hold;
+    const Lock lock = lockOurByte(descriptor);
+    if (lock == Lock::held)
+        return notAStudy(
+            file, core::message("is being written by {}; close it there, or open it for reading"_t,
+                                nameOfHolder(descriptor).value_or("another program"_t)));
+    hold->m_locked = lock == Lock::taken;
+    return hold;
+}
+
+std::optional<Hold::Other> Hold::other() const
+{
+    for (const auto& [first, count] :
+         {std::pair{kReservedByte, off_t{1}}, std::pair{kSharedFirst, kSharedCount}}) {
+        struct flock lock = lockOn(F_WRLCK, first, count);
+        if (::fcntl(m_descriptor, F_GETLK, &lock) == 0 && lock.l_type != F_UNLCK)
+            return Other{first == kSharedFirst && lock.l_type == F_RDLCK,
+                         nameOfProcess(lock.l_pid).value_or("another program"_t)};
+    }
+    return std::nullopt;
+}
+
+bool Hold::isOpenHere(const fs::path& file)
+{
+    struct stat status {};
+    return ::stat(file.c_str(), &status) == 0 && openFiles().has({status.st_dev, status.st_ino});
 }
 
 } // namespace bothways::storage

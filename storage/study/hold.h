@@ -6,30 +6,48 @@
 
 #include <filesystem>
 #include <memory>
-#include <string>
+#include <optional>
 
 namespace bothways::storage {
 
-/// Says to other programs on this computer that we write a file. The note (program, process, since
-/// when) lies in the user's runtime folder under the kernel's lock, so that it ends with the
-/// process, however that ends, and leaves neither the study nor its folder touched.
+/// A study's file under our hand, beside SQLite's connections to it: who writes has a lock on the
+/// file itself, so that everybody who sees the file sees the lock, whatever user, session or mount,
+/// and it ends with the process, however that ends.
 ///
-/// It serves to name the holder and to refuse early. What keeps the file whole is SQLite's own
-/// locking, which also covers other users and other computers.
+/// The lock is an open file description lock (fcntl(2)) on one byte far beyond the end and beyond
+/// the bytes that SQLite locks. It serves to refuse early, to name the holder, and to prove that
+/// the owner of unfinished data is gone. What keeps the file whole is SQLite's own locking.
+///
+/// SQLite's locks are the process's own: the kernel drops them when any descriptor of the file is
+/// closed. So ours is closed when the process's last connection to the file is gone, not before.
 class Hold {
 public:
-    /// Waits half a second at most. An Error (studyFile) names the holder. Null where no note can
-    /// be kept (no folder for it): not an error.
+    /// Opens what must be a plain file that begins like a study; waits half a second at most for
+    /// another writer to end. An Error (studyFile) says what is wrong, or names the holder.
     static core::Result<std::shared_ptr<Hold>> take(const std::filesystem::path& file,
-                                                    const std::string& since);
+                                                    bool writing);
     ~Hold();
     Hold(const Hold&) = delete;
     Hold& operator=(const Hold&) = delete;
 
+    /// True when we have the lock: nobody else writes, and none of whom we know did not end. False
+    /// for a reader, and on a file system without such locks.
+    [[nodiscard]] bool isProof() const { return m_locked; }
+
+    /// Who keeps SQLite from its lock now.
+    struct Other {
+        bool reads = false; ///< a reader; else a writer
+        core::Message name;
+    };
+    [[nodiscard]] std::optional<Other> other() const;
+
+    /// True when this process has the file open: then nobody opens and closes it for a look.
+    [[nodiscard]] static bool isOpenHere(const std::filesystem::path& file);
+
 private:
-    Hold(int descriptor, std::filesystem::path note);
+    Hold(int descriptor, bool locked);
     int m_descriptor;
-    std::filesystem::path m_note;
+    bool m_locked;
 };
 
 } // namespace bothways::storage

@@ -6,6 +6,7 @@
 #include "storage/study/study_database.h"
 
 #include <SQLiteCpp/Statement.h>
+#include <SQLiteCpp/Transaction.h>
 
 #include <algorithm>
 
@@ -59,6 +60,8 @@ Result<std::vector<Overruled>> StudyFile::overruled() const
 {
     using List = std::vector<Overruled>;
     return d->guarded<List>([&]() -> Result<List> {
+        const SQLite::Transaction oneState(*d->database);
+        static_cast<void>(d->current(*d->database));
         List list;
         SQLite::Statement rows(*d->database, "SELECT run.run, rule, words FROM overruled "
                                              "JOIN run ON run.id = overruled.run "

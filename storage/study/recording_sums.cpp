@@ -2,12 +2,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "storage/study/recording_sums.h"
 
-#include "storage/bytes/sha256.h"
+#include "storage/study/row_hash.h"
 
 #include <SQLiteCpp/Database.h>
 #include <SQLiteCpp/Statement.h>
 
-#include <array>
 #include <bit>
 #include <vector>
 
@@ -18,15 +17,6 @@ struct RecordingSum {
     std::int64_t chunks = 0;
     std::string sha256;
 };
-
-/// Eight bytes, low byte first, on every machine.
-void addWord(Sha256& hash, std::uint64_t word)
-{
-    std::array<char, 8> bytes{};
-    for (std::size_t i = 0; i < bytes.size(); ++i)
-        bytes[i] = static_cast<char>(word >> (8 * i) & 0xFFU);
-    hash.add({bytes.data(), bytes.size()});
-}
 
 /// A bound that is not there is no number: a word before it says which.
 void addBound(Sha256& hash, const SQLite::Column& bound)

@@ -99,7 +99,7 @@ Outcome rename(StudyFile& file, const std::vector<Renaming>& given)
     const HistoryDetail detail = forHistory(renamings);
     StudyFile::Private& d = file.database();
     return d.change("rename", detail, [&](SQLite::Database& database) -> Outcome {
-        core::Study study = readStudy(database);
+        core::Study& study = d.working(database);
         for (const auto& [what, names] :
              {std::pair{NameOf::configuration, core::configurations(study)},
               std::pair{NameOf::direction, core::directions(study)}})

@@ -213,11 +213,13 @@ constexpr std::array<std::string_view, 10> kUndoable = {
 
 } // namespace
 
-void createSchema(SQLite::Database& database)
+void createSchema(SQLite::Database& database, int version)
 {
     database.exec(fmt::format("PRAGMA application_id = {}", kApplicationId));
     database.exec(kVersion1);
-    migrate(database, 1);
+    database.exec("PRAGMA user_version = 1");
+    if (version > 1)
+        migrate(database, 1);
 }
 
 void migrate(SQLite::Database& database, int from)
@@ -233,20 +235,6 @@ void migrate(SQLite::Database& database, int from)
 std::span<const std::string_view> undoableTables()
 {
     return kUndoable;
-}
-
-void configure(SQLite::Database& database, bool readOnly)
-{
-    database.exec("PRAGMA foreign_keys = ON");
-    database.exec("PRAGMA trusted_schema = OFF"); // the file may come from anybody
-    database.exec("PRAGMA cell_size_check = ON");
-    database.exec("PRAGMA temp_store = MEMORY");
-    if (readOnly) {
-        database.exec("PRAGMA query_only = ON");
-        return;
-    }
-    database.exec("PRAGMA synchronous = FULL");
-    SQLite::Statement(database, "PRAGMA journal_mode = TRUNCATE").executeStep();
 }
 
 } // namespace bothways::storage

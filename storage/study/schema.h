@@ -19,7 +19,8 @@ inline constexpr int kApplicationId = 0x42576179;
 inline constexpr int kSchemaVersion = 2;
 
 /// Makes the tables in an empty database, with application_id and user_version.
-void createSchema(SQLite::Database& database);
+/// @param version  an older one: what such a study has to look like
+void createSchema(SQLite::Database& database, int version = kSchemaVersion);
 
 /// Brings a study of version `from` to kSchemaVersion, one step a version. Within a transaction of
 /// the caller's.
@@ -27,8 +28,5 @@ void migrate(SQLite::Database& database, int from);
 
 /// Tables whose changes a person may take back; parents before children.
 [[nodiscard]] std::span<const std::string_view> undoableTables();
-
-/// Sets what every connection needs: foreign keys, journal, durability.
-void configure(SQLite::Database& database, bool readOnly);
 
 } // namespace bothways::storage

@@ -52,6 +52,30 @@ std::string Session::changeset()
     return size == 0 ? (sqlite3_free(bytes), std::string()) : taken(bytes, size);
 }
 
+std::vector<ChangedRow> Session::changedRows()
+{
+    std::string bytes = changeset();
+    std::vector<ChangedRow> rows;
+    if (bytes.empty())
+        return rows;
+    sqlite3_changeset_iter* iterator = nullptr;
+    check(sqlite3changeset_start(&iterator, static_cast<int>(bytes.size()), bytes.data()), nullptr);
+    while (sqlite3changeset_next(iterator) == SQLITE_ROW) {
+        const char* table = nullptr;
+        int columns = 0;
+        int operation = 0;
+        sqlite3_value* key = nullptr;
+        check(sqlite3changeset_op(iterator, &table, &columns, &operation, nullptr), nullptr);
+        check(operation == SQLITE_INSERT ? sqlite3changeset_new(iterator, 0, &key)
+                                         : sqlite3changeset_old(iterator, 0, &key),
+              nullptr);
+        const bool isNumber = key && sqlite3_value_type(key) == SQLITE_INTEGER;
+        rows.push_back({table, isNumber ? sqlite3_value_int64(key) : 0});
+    }
+    check(sqlite3changeset_finalize(iterator), nullptr);
+    return rows;
+}
+
 std::string inverted(std::string_view changeset)
 {
     int size = 0;

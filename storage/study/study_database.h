@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/study/study.h"
+#include "storage/study/content.h"
 #include "storage/study/history_detail.h"
 #include "storage/study/hold.h"
 #include "storage/study/study_file.h"
@@ -34,8 +35,21 @@ struct StudyFile::Private {
     std::shared_ptr<Hold> hold;
     std::function<std::string()> now; ///< ISO 8601, UTC
     std::unique_ptr<SQLite::Database> database;
+    int version = 0;
+
+    // What was read and checked, as long as nobody else writes. A change keeps it up to date.
+    std::optional<Seal> seal;
+    std::optional<core::Study> known;
 
     ~Private();
+
+    /// Keeps what was read of the database's present state.
+    void remember(Content content);
+    /// What the study says now. Where another program wrote since: reads and checks it again, and
+    /// throws RefusedContent when it is not ours any more. Within a transaction.
+    [[nodiscard]] const core::Study& current(SQLite::Database& db);
+    /// The same for a change that works in it: what is in it is read from the rows afterwards.
+    [[nodiscard]] core::Study& working(SQLite::Database& db);
 
     /// One action of a person: runs `apply` in a transaction with a line of history and the
     /// information for undo, or does nothing of it. `apply` changes rows of undoableTables(); what
@@ -43,7 +57,9 @@ struct StudyFile::Private {
     /// leaves no line. `detail` may be filled in by `apply`.
     [[nodiscard]] Outcome change(std::string_view kind, const HistoryDetail& detail,
                                  const std::function<Outcome(SQLite::Database&)>& apply);
-    /// `work` in a transaction without history: for chunks of traces, mappings, notes.
+    /// `work` in a transaction, without a line of history of its own: for undo, notes, mappings.
+    /// Whatever it changed is read back under the rules for every row, and comes under the seal,
+    /// before it is committed.
     [[nodiscard]] Outcome inTransaction(const std::function<Outcome(SQLite::Database&)>& work);
 
     [[nodiscard]] core::Error error(core::ErrorCode code, core::Message message) const
@@ -56,7 +72,21 @@ struct StudyFile::Private {
     Result<T> guarded(const std::function<Result<T>()>& work) const;
 
 private:
-    [[nodiscard]] core::Error current() const; ///< of the exception being handled
+    /// As SQLite counts them: changes of the tables, and commits of others.
+    struct Stamp {
+        std::int64_t schema = 0;
+        std::int64_t data = 0;
+        friend bool operator==(const Stamp&, const Stamp&) = default;
+    };
+    [[nodiscard]] static Stamp stampOf(SQLite::Database& db);
+    void forget();
+    /// Before the commit.
+    void settle(SQLite::Database& db, const std::vector<ChangedRow>& rows);
+    void readBack(SQLite::Database& db, const std::vector<ChangedRow>& rows);
+    [[nodiscard]] core::Error problem() const; ///< of the exception being handled
+
+    Stamp m_stamp;
+    bool m_worked = false; ///< `known` is not what the rows say
 };
 
 template <class T>
@@ -65,7 +95,7 @@ Result<T> StudyFile::Private::guarded(const std::function<Result<T>()>& work) co
     try {
         return work();
     } catch (...) {
-        return current();
+        return problem();
     }
 }
 
@@ -75,16 +105,9 @@ Result<T> StudyFile::Private::guarded(const std::function<Result<T>()>& work) co
                                 core::Study& study, const core::Run& wanted,
                                 HistoryValue::List& edits);
 
-/// Opens, checks and prepares the database of an existing study.
-[[nodiscard]] Result<std::unique_ptr<SQLite::Database>>
-openDatabase(const std::filesystem::path& file, bool readOnly);
-
-/// Makes a new database with the tables and properties; an Error when the file exists.
-[[nodiscard]] Result<std::unique_ptr<SQLite::Database>>
-createDatabase(const std::filesystem::path& file, const core::StudyProperties& properties,
-               const std::string& now);
-
 /// Now, as ISO 8601 in UTC.
 [[nodiscard]] std::string nowInUtc();
+/// The same of a moment, in seconds from 1970 on.
+[[nodiscard]] std::string asUtc(long long seconds);
 
 } // namespace bothways::storage

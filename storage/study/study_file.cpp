@@ -8,6 +8,7 @@
 #include "storage/sheet/run_rules.h"
 #include "storage/sheet/run_sheet.h"
 #include "storage/study/change_values.h"
+#include "storage/study/opening.h"
 #include "storage/study/study_database.h"
 #include "storage/study/study_rows.h"
 #include "storage/study/unfinished_traces.h"
@@ -109,37 +110,24 @@ Result<StudyFile> StudyFile::create(const std::filesystem::path& file,
     const auto kept = checked(properties);
     if (!kept)
         return kept.error();
-    auto p = std::make_unique<Private>();
-    p->file = file;
-    p->now = nowInUtc;
-    auto database = createDatabase(file, kept.value(), p->now());
-    if (!database)
-        return database.error();
-    p->database = std::move(database).take();
-    auto hold = Hold::take(file, p->now());
-    if (!hold)
-        return hold.error();
-    p->hold = hold.value();
-    return StudyFile(std::move(p));
+    if (const Outcome made = createFile(file, kept.value(), nowInUtc()); !made)
+        return made.error();
+    return open(file);
 }
 
 Result<StudyFile> StudyFile::open(const std::filesystem::path& file, bool readOnly)
 {
+    auto hold = Hold::take(file, !readOnly);
+    if (!hold)
+        return hold.error();
     auto p = std::make_unique<Private>();
     p->file = file;
     p->readOnly = readOnly;
     p->now = nowInUtc;
-    if (!readOnly) {
-        auto hold = Hold::take(file, p->now());
-        if (!hold)
-            return hold.error();
-        p->hold = hold.value();
-    }
-    auto database = openDatabase(file, readOnly);
-    if (!database)
-        return database.error();
-    p->database = std::move(database).take();
-    if (!readOnly)
+    p->hold = hold.value();
+    if (const Outcome opened = openDatabase(*p); !opened)
+        return opened.error();
+    if (!readOnly && p->hold->isProof())
         if (const Outcome tidied = removeUnfinishedTraces(*p); !tidied)
             return tidied.error();
     return StudyFile(std::move(p));
@@ -152,10 +140,8 @@ Result<StudyFile> StudyFile::another() const
     p->readOnly = d->readOnly;
     p->now = d->now;
     p->hold = d->hold;
-    auto database = openDatabase(d->file, d->readOnly);
-    if (!database)
-        return database.error();
-    p->database = std::move(database).take();
+    if (const Outcome opened = openDatabase(*p); !opened)
+        return opened.error();
     return StudyFile(std::move(p));
 }
 
@@ -163,6 +149,8 @@ bool StudyFile::isStudyFile(const std::filesystem::path& file)
 {
     if (file.extension() == ".bothways")
         return true;
+    if (Hold::isOpenHere(file))
+        return true; // and closing a descriptor would drop SQLite's locks
     std::ifstream stream(file, std::ios::binary);
     std::string head(15, '\0');
     stream.read(head.data(), static_cast<std::streamsize>(head.size()));
@@ -183,7 +171,7 @@ Result<Study> StudyFile::study() const
 {
     return d->guarded<Study>([&]() -> Result<Study> {
         const SQLite::Transaction oneState(*d->database);
-        return readStudy(*d->database);
+        return d->current(*d->database);
     });
 }
 
@@ -192,7 +180,7 @@ Result<RunId> StudyFile::addRun(const Run& given)
     RunId id{};
     HistoryDetail detail{"facts"};
     const Outcome outcome = d->change("add_run", detail, [&](SQLite::Database& db) -> Outcome {
-        const Study study = readStudy(db);
+        const Study& study = d->current(db);
         Spellings spellings = Spellings::of(study);
         Run run = normalised(given, spellings);
         run.id = {};
@@ -217,9 +205,7 @@ Outcome changeRun(const StudyFile::Private& d, SQLite::Database& db, Study& stud
     Run* before = find(study, wanted.id);
     if (!before)
         return d.error(ErrorCode::wrongUse, "the study has no such run"_t);
-    Study others = study;
-    std::erase_if(others.runs, [&](const Run& run) { return run.id == wanted.id; });
-    Spellings spellings = Spellings::of(others);
+    Spellings spellings = Spellings::of(othersIn(study, wanted.id));
     Run run = normalised(wanted, spellings);
     if (run.number == 0)
         run.number = before->number;
@@ -243,7 +229,7 @@ Outcome StudyFile::updateRuns(const std::vector<Run>& given)
 {
     HistoryDetail detail{"edit"};
     return d->change("edit_run", detail, [&](SQLite::Database& db) -> Outcome {
-        Study study = readStudy(db);
+        Study& study = d->working(db);
         for (const Run& wanted : given)
             if (Outcome changed = changeRun(*d, db, study, wanted, detail.values); !changed)
                 return changed;
@@ -255,7 +241,7 @@ Outcome StudyFile::removeRuns(const std::vector<RunId>& ids)
 {
     HistoryDetail detail{"facts"};
     return d->change("remove_runs", detail, [&](SQLite::Database& db) -> Outcome {
-        Study study = readStudy(db);
+        Study& study = d->working(db);
         const auto runs = findAll(study, ids, d->file);
         if (!runs)
             return runs.error();
@@ -274,7 +260,7 @@ Outcome StudyFile::discard(const std::vector<RunId>& ids, const core::Discard& w
 {
     HistoryDetail detail{"discard"};
     return d->change("discard", detail, [&](SQLite::Database& db) -> Outcome {
-        Study study = readStudy(db);
+        Study& study = d->working(db);
         const auto runs = findAll(study, ids, d->file);
         if (!runs)
             return runs.error();
@@ -293,7 +279,7 @@ Outcome StudyFile::discardEach(const std::vector<std::pair<RunId, core::Discard>
 {
     HistoryDetail detail{"discard"};
     return d->change("discard", detail, [&](SQLite::Database& db) -> Outcome {
-        Study study = readStudy(db);
+        Study& study = d->working(db);
         for (const auto& [id, why] : runs) {
             Run* run = find(study, id);
             if (!run)
@@ -312,7 +298,7 @@ Outcome StudyFile::count(const std::vector<RunId>& ids)
 {
     HistoryDetail detail{"runs"};
     return d->change("count", detail, [&](SQLite::Database& db) -> Outcome {
-        Study study = readStudy(db);
+        Study& study = d->working(db);
         const auto runs = findAll(study, ids, d->file);
         if (!runs)
             return runs.error();
@@ -335,7 +321,7 @@ Outcome StudyFile::pair(RunId one, RunId other)
 {
     HistoryDetail detail{"runs"};
     return d->change("pair", detail, [&](SQLite::Database& db) -> Outcome {
-        Study study = readStudy(db);
+        Study& study = d->working(db);
         const auto runs = findAll(study, {one, other}, d->file);
         if (!runs)
             return runs.error();
@@ -363,7 +349,7 @@ Outcome StudyFile::unpair(RunId id)
 {
     HistoryDetail detail{"runs"};
     return d->change("unpair", detail, [&](SQLite::Database& db) -> Outcome {
-        Study study = readStudy(db);
+        Study& study = d->working(db);
         Run* run = find(study, id);
         if (!run)
             return d->error(ErrorCode::wrongUse, "the study has no such run"_t);
@@ -386,7 +372,7 @@ Outcome StudyFile::setProperties(const core::StudyProperties& properties, std::s
     HistoryDetail detail;
     return d->change("set", detail, [&](SQLite::Database& db) -> Outcome {
         detail = words.empty() ? HistoryDetail{"properties",
-                                               differences(readStudy(db).properties, kept.value())}
+                                               differences(d->current(db).properties, kept.value())}
                                : HistoryDetail{"words", {words}};
         rewriteProperties(db, kept.value());
         return Done{};
@@ -403,7 +389,7 @@ Outcome StudyFile::importRuns(const Study& sheet, std::string_view sourceName)
             where.column = shownCell(column);
             return where;
         };
-        const auto runs = admitted(readStudy(db), sheet.runs, place);
+        const auto runs = admitted(d->current(db), sheet.runs, place);
         if (!runs)
             return runs.error();
         for (const Run& run : runs.value())

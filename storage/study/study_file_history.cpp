@@ -1,8 +1,9 @@
 // Copyright (C) 2026 The Bothways developers
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "storage/study/history.h"
-#include "storage/study/seal.h"
 #include "storage/study/study_database.h"
+
+#include <SQLiteCpp/Transaction.h>
 
 namespace bothways::storage {
 
@@ -17,7 +18,6 @@ Result<HistoryEntry> StudyFile::undo()
         if (!entry)
             return d->error(ErrorCode::wrongUse, "there is nothing to undo"_t);
         takeBack(db, *entry, d->now());
-        renewSeal(db);
         taken = *entry;
         taken.undone = true;
         return Done{};
@@ -35,7 +35,6 @@ Result<HistoryEntry> StudyFile::redo()
         if (!entry)
             return d->error(ErrorCode::wrongUse, "there is nothing to redo"_t);
         doAgain(db, *entry, d->now());
-        renewSeal(db);
         done = *entry;
         done.undone = false;
         return Done{};
@@ -76,14 +75,17 @@ std::optional<HistoryEntry> StudyFile::nextRedo() const
 Result<std::vector<HistoryEntry>> StudyFile::history() const
 {
     using List = std::vector<HistoryEntry>;
-    return d->guarded<List>([&]() -> Result<List> { return readHistory(*d->database); });
+    return d->guarded<List>([&]() -> Result<List> {
+        const SQLite::Transaction oneState(*d->database);
+        static_cast<void>(d->current(*d->database));
+        return readHistory(*d->database);
+    });
 }
 
 Outcome StudyFile::note(std::string_view kind, std::string_view detail)
 {
     return d->inTransaction([&](SQLite::Database& db) -> Outcome {
         appendNote(db, d->now(), kind, detail);
-        renewSeal(db);
         return Done{};
     });
 }

@@ -5,66 +5,18 @@
 #include "core/study/clock.h"
 #include "core/study/properties.h"
 #include "storage/sheet/run_columns.h"
+#include "storage/study/run_row.h"
 
 #include <SQLiteCpp/Database.h>
 #include <SQLiteCpp/Statement.h>
 #include <fmt/format.h>
-
-#include <array>
-#include <map>
 
 namespace bothways::storage {
 namespace {
 
 using core::Run;
 using core::RunId;
-
-// The columns of table run that are not numbers of numberColumns(), in the order of bindRun().
-enum TextField {
-    number,
-    configuration,
-    setting,
-    direction,
-    start,
-    consumption,
-    consumptionUnit,
-    consumptionDecimals,
-    consumptionSource,
-    status,
-    reason,
-    evidence,
-    pair,
-    accessories,
-    trace,
-    notes,
-    fieldCount
-};
-constexpr std::array<std::string_view, fieldCount> kFields = {"run",
-                                                              "configuration",
-                                                              "setting",
-                                                              "direction",
-                                                              "start",
-                                                              "consumption",
-                                                              "consumption_unit",
-                                                              "consumption_decimals",
-                                                              "consumption_source",
-                                                              "status",
-                                                              "reason",
-                                                              "evidence",
-                                                              "pair",
-                                                              "accessories",
-                                                              "trace",
-                                                              "notes"};
-
-/// Every stored column but the id, in order of binding.
-std::vector<std::string_view> storedColumns()
-{
-    std::vector<std::string_view> names(kFields.begin(), kFields.end());
-    for (const NumberColumn& column : numberColumns())
-        if (column.factor == 1.0)
-            names.push_back(column.name);
-    return names;
-}
+using namespace run_row;
 
 void bindOptional(SQLite::Statement& row, int at, const std::optional<double>& value)
 {
@@ -78,7 +30,7 @@ void bindOptional(SQLite::Statement& row, int at, const std::optional<double>& v
 /// @return  the number of the next parameter
 int bindRun(SQLite::Statement& row, const Run& run)
 {
-    const auto at = [](TextField field) { return static_cast<int>(field) + 1; };
+    const auto at = [](Field field) { return static_cast<int>(field) + 1; };
     row.bind(at(number), run.number);
     row.bind(at(configuration), run.configuration);
     row.bind(at(setting), run.setting);
@@ -158,101 +110,15 @@ void deleteDetails(SQLite::Database& database, RunId id)
                    id);
 }
 
-std::optional<core::Consumption> consumptionOf(const SQLite::Statement& row)
-{
-    if (row.getColumn(consumption).isNull())
-        return std::nullopt;
-    const auto unit = core::unitFromName(row.getColumn(consumptionUnit).getString());
-    if (!unit)
-        throw DamagedRow{"a unit of consumption"_t};
-    return core::Consumption{row.getColumn(consumption).getDouble(), *unit,
-                             row.getColumn(consumptionDecimals).getInt(),
-                             row.getColumn(consumptionSource).getString() == "trace"};
-}
-
-/// The row begins with storedColumns() and ends with the id.
-Run runOf(const SQLite::Statement& row)
-{
-    const auto text = [&row](TextField field) { return row.getColumn(field).getString(); };
-    Run run;
-    run.number = row.getColumn(number).getInt();
-    run.configuration = text(configuration);
-    run.setting = text(setting);
-    run.direction = text(direction);
-    const auto moment = core::parseDateTime(text(start));
-    if (!moment)
-        throw DamagedRow{"a start"_t};
-    run.start = moment.value();
-    run.consumption = consumptionOf(row);
-    if (text(status) == "discarded")
-        run.discard = core::Discard{text(reason), text(evidence)};
-    run.pair_mark = text(pair);
-    run.accessories = text(accessories);
-    run.trace = text(trace);
-    run.notes = text(notes);
-    int next = fieldCount;
-    for (const NumberColumn& column : numberColumns()) {
-        if (column.factor != 1.0)
-            continue;
-        if (const SQLite::Column value = row.getColumn(next++); !value.isNull())
-            run.*column.field = value.getDouble();
-    }
-    run.id = RunId{row.getColumn(next).getInt64()};
-    return run;
-}
-
-void readDetails(SQLite::Database& database, const std::map<std::int64_t, Run*>& runs)
-{
-    const auto ownerOf = [&runs](const SQLite::Statement& row) -> Run& {
-        const auto at = runs.find(row.getColumn(0).getInt64());
-        if (at == runs.end())
-            throw DamagedRow{"a line of a run that is not there"_t};
-        return *at->second;
-    };
-    SQLite::Statement marks(database,
-                            "SELECT run, at_s, word, words FROM mark ORDER BY run, place");
-    while (marks.executeStep())
-        ownerOf(marks).marks.push_back({marks.getColumn(1).getDouble(),
-                                        marks.getColumn(2).getString(),
-                                        marks.getColumn(3).getString()});
-    SQLite::Statement on(database, "SELECT run, accessory, on_s FROM accessory_on");
-    while (on.executeStep())
-        ownerOf(on).accessory_on_s.emplace(on.getColumn(1).getString(),
-                                           on.getColumn(2).getDouble());
-    SQLite::Statement extra(database, "SELECT run, name, value FROM extra ORDER BY run, place");
-    while (extra.executeStep())
-        ownerOf(extra).extra.emplace_back(extra.getColumn(1).getString(),
-                                          extra.getColumn(2).getString());
-}
-
-core::StudyProperties readProperties(SQLite::Database& database)
-{
-    core::StudyProperties properties;
-    SQLite::Statement rows(database, "SELECT name, value FROM property ORDER BY name");
-    while (rows.executeStep()) {
-        const std::string name = rows.getColumn(0).getString();
-        if (!core::setProperty(properties, name, rows.getColumn(1).getString()))
-            throw DamagedRow{core::message("the property '{}'"_t, name)};
-    }
-    return properties;
-}
-
 } // namespace
 
-core::Study readStudy(SQLite::Database& database)
+std::vector<std::string_view> run_row::storedColumns()
 {
-    core::Study study;
-    study.properties = readProperties(database);
-    SQLite::Statement rows(database, fmt::format("SELECT {}, id FROM run ORDER BY id",
-                                                 fmt::join(storedColumns(), ", ")));
-    while (rows.executeStep())
-        study.runs.push_back(runOf(rows));
-    std::map<std::int64_t, Run*> byId;
-    for (Run& run : study.runs)
-        byId.emplace(toColumn(run.id), &run);
-    readDetails(database, byId);
-    core::sortByStart(study);
-    return study;
+    std::vector<std::string_view> names(kFields.begin(), kFields.end());
+    for (const NumberColumn& column : numberColumns())
+        if (column.factor == 1.0)
+            names.push_back(column.name);
+    return names;
 }
 
 RunId insertRun(SQLite::Database& database, const Run& run)

@@ -22,11 +22,17 @@ namespace bothways::storage {
 
 /// A row that no version of this program writes.
 struct DamagedRow {
-    core::Message what;
+    core::Message what; ///< "duration_s of run 9 in table run"
 };
 
-/// Everything, with runs in order of start.
+/// Everything, with runs in order of start. Every value of every row is looked at.
 [[nodiscard]] core::Study readStudy(SQLite::Database& database);
+[[nodiscard]] core::StudyProperties readProperties(SQLite::Database& database);
+/// Throws DamagedRow where the runs cannot be in one study: a third configuration or direction, two
+/// kinds of clock.
+void checkTogether(const core::Study& study);
+/// The run with this id in `study` becomes what its rows say, or goes where there are none.
+void readRunAgain(SQLite::Database& database, core::RunId run, core::Study& study);
 
 /// @return  the identity of the new row; run.id is not looked at
 core::RunId insertRun(SQLite::Database& database, const core::Run& run);

@@ -1,6 +1,7 @@
 // Copyright (C) 2026 The Bothways developers
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "storage/study/study_file.h"
+#include "tests/storage/study/forged_study.h"
 #include "tests/storage/study/random_studies.h"
 #include "tests/storage/study/study_builders.h"
 
@@ -360,9 +361,10 @@ TEST_F(RefusedFiles, IsToldFromARunSheetByItsBeginning)
 TEST_F(RefusedFiles, AnUnfinishedRecordingIsRemovedOnOpening)
 {
     makeStudy();
-    sql("INSERT INTO trace_data (id, state) VALUES (1, 'unfinished'), (2, 'complete');"
-        "INSERT INTO chunk (data, place, first_row, rows, samples, bytes) "
-        "VALUES (1, 0, 0, 1, 1, x'00'), (2, 0, 0, 1, 1, x'00')");
+    tests::forge(path,
+                 "INSERT INTO trace_data (id, state) VALUES (1, 'unfinished'), (2, 'complete');"
+                 "INSERT INTO chunk (data, place, first_row, rows, samples, bytes) "
+                 "VALUES (1, 0, 0, 1, 1, x'00'), (2, 0, 0, 1, 1, x'00')");
     EXPECT_TRUE(StudyFile::open(path, true)) << "a reader leaves it";
     EXPECT_TRUE(StudyFile::open(path));
     SQLite::Database database(path.string());
