@@ -7,6 +7,7 @@
 #include "app/cli/options.h"
 #include "app/cli/verbs/verbs.h"
 #include "app/output/version.h"
+#include "storage/study/study_file.h"
 
 #include <CLI/CLI.hpp>
 #include <fmt/format.h>
@@ -186,6 +187,24 @@ std::optional<int> parse(CLI::App& program, const Words& arguments, Surroundings
     return std::nullopt;
 }
 
+/// While the verb runs, says for whom a study waits.
+class WaitingLine {
+public:
+    explicit WaitingLine(Surroundings& io)
+    {
+        storage::StudyFile::setWaiting([&io, last = std::string()](const core::Message& m) mutable {
+            if (std::string words = io.language.say(m); words != last) {
+                last = std::move(words);
+                io.err << "bothways: " << last << std::endl;
+            }
+            return true;
+        });
+    }
+    ~WaitingLine() { storage::StudyFile::setWaiting({}); }
+    WaitingLine(const WaitingLine&) = delete;
+    WaitingLine& operator=(const WaitingLine&) = delete;
+};
+
 } // namespace
 
 int runProgram(const std::vector<std::string>& given, Surroundings& io)
@@ -204,6 +223,7 @@ int runProgram(const std::vector<std::string>& given, Surroundings& io)
     CLI::App program(in.say(introduction()), "bothways");
     describeProgram(program, in);
     Context context{io};
+    const WaitingLine waiting(io);
     addVerbs(program, arguments, context);
     if (const auto settled = parse(program, arguments, io))
         return *settled;

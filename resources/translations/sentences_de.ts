@@ -2734,12 +2734,20 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>ist eine SQLite-Datenbank, aber keine Studie; erwartet wird eine Datei, die Bothways angelegt hat</translation>
     </message>
     <message>
+        <source>is being read by {}; nothing was changed</source>
+        <translation>wird gerade von {} gelesen; nichts wurde geändert</translation>
+    </message>
+    <message>
         <source>is being written by another program; nothing was changed</source>
         <translation>wird gerade von einem anderen Programm beschrieben; nichts wurde geändert</translation>
     </message>
     <message>
         <source>is being written by {}; close it there, or open it for reading</source>
         <translation>wird gerade von {} beschrieben; schließen Sie die Studie dort, oder öffnen Sie sie nur zum Lesen</translation>
+    </message>
+    <message>
+        <source>is being written by {}; nothing was changed</source>
+        <translation>wird gerade von {} beschrieben; nichts wurde geändert</translation>
     </message>
     <message>
         <source>is beyond the header: {} fields, expected at most {}</source>
@@ -3998,6 +4006,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>die Batterie endete {} V niedriger, als sie begann: Kraftstoff wurde aus ihr geborgt{}</translation>
     </message>
     <message>
+        <source>the change is in the study, but the disk did not confirm it ({}); look whether it stays</source>
+        <translation>die Änderung steht in der Studie, aber der Datenträger hat sie nicht bestätigt ({}); prüfen Sie, ob sie erhalten bleibt</translation>
+    </message>
+    <message>
         <source>the change is too large for a study; nothing was changed</source>
         <translation>die Änderung ist zu groß für eine Studie; nichts wurde geändert</translation>
     </message>
@@ -4340,6 +4352,14 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <source>vibration</source>
         <comment>reason</comment>
         <translation>Vibration</translation>
+    </message>
+    <message>
+        <source>waiting for {}, which reads the study</source>
+        <translation>wartet, weil die Studie von {} gelesen wird</translation>
+    </message>
+    <message>
+        <source>waiting for {}, which writes the study</source>
+        <translation>wartet, weil die Studie von {} beschrieben wird</translation>
     </message>
     <message>
         <source>warming up</source>

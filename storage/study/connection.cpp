@@ -13,7 +13,7 @@ namespace {
 
 namespace fs = std::filesystem;
 
-constexpr int kWait_ms = 2000;
+constexpr int kWait_ms = 2000; // a Waiting takes its place
 constexpr int kStride = 1000;
 /// The longest statement of our schema has some 2,000 bytes.
 constexpr int kLongestSql = 16 << 10;

@@ -58,6 +58,7 @@ Outcome openChecked(StudyFile::Private& study)
 {
     study.database =
         connect(study.file, study.readOnly ? SQLite::OPEN_READONLY : SQLite::OPEN_READWRITE);
+    study.waiting = std::make_unique<Waiting>(*study.database, study.hold);
     if (!study.readOnly && sqlite3_db_readonly(study.database->getHandle(), "main") == 1)
         return study.error(core::ErrorCode::studyFile,
                            "is read-only; make it writable, or copy it to another place"_t);
@@ -119,6 +120,8 @@ Outcome createFile(const fs::path& file, const core::StudyProperties& properties
         return makeNewFile(file, bytesOfNew(properties, now));
     } catch (const SQLite::Exception& e) {
         return explain(e, file);
+    } catch (const std::bad_alloc&) {
+        return bad("the memory is full; nothing was changed"_t);
     }
 }
 

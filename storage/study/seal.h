@@ -56,8 +56,8 @@ void storeSeal(SQLite::Database& database, const std::string& top);
 /// The checksum of one line of the history.
 [[nodiscard]] std::string checksumOfEntry(std::string_view at, std::string_view kind,
                                           std::string_view detail, std::string_view changeset);
-/// True when each line of the history has a state and the checksum of what it says. Ids, states and checksums
-/// are under the seal.
+/// True when each line of the history has a state and the checksum of what it says. Ids, states and
+/// checksums are under the seal.
 [[nodiscard]] bool historyFits(SQLite::Database& database);
 
 } // namespace bothways::storage

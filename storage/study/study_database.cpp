@@ -71,6 +71,9 @@ Error StudyFile::Private::problem() const
     try {
         throw;
     } catch (const SQLite::Exception& problem) {
+        const int code = problem.getErrorCode() & 0xFF;
+        if (waiting && (code == SQLITE_BUSY || code == SQLITE_LOCKED))
+            return bad(file, waiting->refusal());
         return explain(problem, file);
     } catch (const DamagedRow& row) {
         return bad(file, core::message("is damaged: {} cannot be read; restore it from a copy"_t,
@@ -164,21 +167,42 @@ Outcome StudyFile::Private::inTransaction(const std::function<Outcome(SQLite::Da
     if (readOnly)
         return error(ErrorCode::studyFile, "is open for reading only; nothing was changed"_t);
     return guarded<core::Done>([&]() -> Outcome {
+        std::string promised; // the seal that comes with the commit
         try {
             SQLite::Transaction transaction(*database, SQLite::TransactionBehavior::IMMEDIATE);
             static_cast<void>(current(*database));
+            const std::string before = seal->top();
             Session session(database->getHandle(), sealedTables());
             Outcome outcome = work(*database);
             if (outcome) {
                 settle(*database, session.changedRows());
+                if (seal->top() != before)
+                    promised = seal->top();
                 transaction.commit();
             }
             return outcome;
-        } catch (...) {
+        } catch (const SQLite::Exception& problem) {
             forget(); // rolled back, and what we know may be ahead of it
+            if (promised.empty() || !isStored(promised))
+                throw;
+            return error(ErrorCode::studyFile,
+                         core::message("the change is in the study, but the disk did not confirm "
+                                       "it ({}); look whether it stays"_t,
+                                       problem.what()));
+        } catch (...) {
+            forget();
             throw;
         }
     });
+}
+
+bool StudyFile::Private::isStored(const std::string& top) const
+{
+    try {
+        return storedSeal(*database) == top;
+    } catch (const SQLite::Exception&) {
+        return false;
+    }
 }
 
 void StudyFile::Private::settle(SQLite::Database& db, const std::vector<ChangedRow>& rows)

@@ -7,6 +7,7 @@
 #include "storage/study/history_detail.h"
 #include "storage/study/hold.h"
 #include "storage/study/study_file.h"
+#include "storage/study/waiting.h"
 
 #include <SQLiteCpp/Database.h>
 #include <SQLiteCpp/Exception.h>
@@ -34,6 +35,7 @@ struct StudyFile::Private {
     bool readOnly = false;
     std::shared_ptr<Hold> hold;
     std::function<std::string()> now; ///< ISO 8601, UTC
+    std::unique_ptr<Waiting> waiting; ///< outlives the database, which asks it
     std::unique_ptr<SQLite::Database> database;
     int version = 0;
 
@@ -80,6 +82,8 @@ private:
     };
     [[nodiscard]] static Stamp stampOf(SQLite::Database& db);
     void forget();
+    /// True when the file has this seal now: a commit that failed at its very end was done.
+    [[nodiscard]] bool isStored(const std::string& top) const;
     /// Before the commit.
     void settle(SQLite::Database& db, const std::vector<ChangedRow>& rows);
     void readBack(SQLite::Database& db, const std::vector<ChangedRow>& rows);

@@ -145,6 +145,11 @@ Result<StudyFile> StudyFile::another() const
     return StudyFile(std::move(p));
 }
 
+void StudyFile::setWaiting(WaitingSaid said, std::chrono::milliseconds atMost)
+{
+    Waiting::setSaid(std::move(said), atMost);
+}
+
 bool StudyFile::isStudyFile(const std::filesystem::path& file)
 {
     if (file.extension() == ".bothways")

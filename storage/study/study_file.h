@@ -6,6 +6,7 @@
 #include "core/screening/finding.h"
 #include "core/study/study.h"
 
+#include <chrono>
 #include <cstdint>
 #include <filesystem>
 #include <functional>
@@ -34,6 +35,10 @@ struct HistoryEntry {
     bool undone = false;
 };
 
+/// Told while a study waits for another program that has its lock, every other second. False: give
+/// up now.
+using WaitingSaid = std::function<bool(const core::Message&)>;
+
 /// What a finding was answered with.
 struct Overruled {
     int run = 0;
@@ -56,6 +61,10 @@ public:
     /// that another program is writing (with the holder's name where it can be known). Any number
     /// of programs may have it open for reading, and read it between the writer's commits.
     static Result<StudyFile> open(const std::filesystem::path& file, bool readOnly = false);
+    /// How all studies of the program wait for others: for ten seconds at most, and without words,
+    /// until this is called. An action that waited in vain is an Error that says for whom.
+    static void setWaiting(WaitingSaid said,
+                           std::chrono::milliseconds atMost = std::chrono::seconds(10));
     /// True when the file begins like a study, so that a caller can tell it from a run sheet.
     static bool isStudyFile(const std::filesystem::path& file);
 
@@ -64,7 +73,7 @@ public:
     ~StudyFile();
 
     /// A second connection to the same study under the same hold, for another thread. Its changes
-    /// and ours wait for each other, two seconds at most.
+    /// and ours wait for each other.
     [[nodiscard]] Result<StudyFile> another() const;
 
     [[nodiscard]] const std::filesystem::path& path() const;
