@@ -5,6 +5,7 @@
 #include "core/answer/analyse.h"
 #include "core/answer/spoiled_runs.h"
 #include "core/recording/trace_consumption.h"
+#include "core/recording/unreadable_recording.h"
 #include "core/screening/screening.h"
 
 #include <fmt/format.h>
@@ -61,25 +62,35 @@ void addRuns(std::vector<core::Note>& notes, core::NoteKind kind, const std::vec
 
 } // namespace
 
-void takeRecordedConsumption(Material& material)
+core::Outcome takeRecordedConsumption(Material& material)
 {
-    if (std::exchange(material.filled, true))
-        return;
-    const core::ConsumptionTaken filled =
-        core::takeConsumptionFromTraces(material.study, material.traces);
-    addRuns(material.notes, core::NoteKind::consumptionFromTrace, filled.taken);
-    addRuns(material.notes, core::NoteKind::consumptionLacking, filled.lacking);
+    if (material.filled)
+        return core::Done{};
+    const auto filled = core::readingRecordings(
+        [&] { return core::takeConsumptionFromTraces(material.study, material.traces); });
+    if (!filled)
+        return filled.error();
+    material.filled = true;
+    addRuns(material.notes, core::NoteKind::consumptionFromTrace, filled.value().taken);
+    addRuns(material.notes, core::NoteKind::consumptionLacking, filled.value().lacking);
+    return core::Done{};
 }
 
-std::shared_ptr<const ResultSet> answer(Material material, const AnswerOptions& options)
+namespace {
+
+/// Throws where a recording cannot be read.
+core::Result<std::shared_ptr<const ResultSet>> answerFrom(Material material,
+                                                          const AnswerOptions& options)
 {
+    const core::Error stopped{core::ErrorCode::stopped, "stopped before the end"_t, {}};
     auto set = std::make_shared<ResultSet>();
     if (options.recorded)
         set->recorded = recordedConsumption(material, options.stop);
-    takeRecordedConsumption(material);
+    if (const core::Outcome taken = takeRecordedConsumption(material); !taken)
+        return taken.error();
     set->screening = core::screen(material.study, material.traces, options.progress, options.stop);
     if (options.stop.stop_requested())
-        return nullptr;
+        return stopped;
     const core::Screening standing = storage::withoutOverruled(set->screening, material.overruled);
     if (options.apply_screening)
         material.notes.push_back(
@@ -91,7 +102,16 @@ std::shared_ptr<const ResultSet> answer(Material material, const AnswerOptions& 
     set->spoiled = core::spoiledButCounted(set->analysis, standing);
     set->odd = core::oddRuns(material.study);
     set->study = std::move(material.study);
-    return set;
+    return std::shared_ptr<const ResultSet>(std::move(set));
+}
+
+} // namespace
+
+core::Result<std::shared_ptr<const ResultSet>> answer(Material material,
+                                                      const AnswerOptions& options)
+{
+    auto made = core::readingRecordings([&] { return answerFrom(std::move(material), options); });
+    return made ? std::move(made).take() : made.error();
 }
 
 } // namespace bothways::app

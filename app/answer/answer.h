@@ -3,6 +3,7 @@
 #pragma once
 
 #include "app/answer/result_set.h"
+#include "core/base/result.h"
 #include "core/recording/trace.h"
 #include "storage/study/study_file.h"
 
@@ -23,8 +24,8 @@ struct Material {
 };
 
 /// Runs whose driver noted no consumption take it from their recordings, and a note says so. Does
-/// nothing the second time.
-void takeRecordedConsumption(Material& material);
+/// nothing the second time. An Error where a recording cannot be read.
+[[nodiscard]] core::Outcome takeRecordedConsumption(Material& material);
 
 struct AnswerOptions {
     core::AnalysisOptions analysis;
@@ -35,8 +36,8 @@ struct AnswerOptions {
 };
 
 /// The answer, whoever asks: recordings read, runs screened, effect and verdict.
-/// @return  null where it was asked to stop
-[[nodiscard]] std::shared_ptr<const ResultSet> answer(Material material,
-                                                      const AnswerOptions& options);
+/// @return  an Error where a recording cannot be read, or (stopped) where it was asked to stop
+[[nodiscard]] core::Result<std::shared_ptr<const ResultSet>> answer(Material material,
+                                                                    const AnswerOptions& options);
 
 } // namespace bothways::app

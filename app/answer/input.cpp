@@ -63,7 +63,9 @@ Result<Input> readStudy(Input input, const InputOptions& options)
     if (!overruled)
         return overruled.error();
     input.overruled = std::move(overruled).take();
-    input.traces = storage::tracesOf(*input.file);
+    if (const Outcome whole = storage::checkRecordings(*input.file, options.stop); !whole)
+        return whole.error();
+    input.traces = storage::tracesOf(*input.file, options.stop);
     return input;
 }
 
@@ -88,7 +90,7 @@ Result<Input> readSheet(Input input, const InputOptions& options)
     if (sheet.dateAssumed)
         input.notes.push_back(
             {core::NoteKind::dateAssumed, core::Message::verbatim(options.today)});
-    auto traces = storage::tracesOfSheet(input.path, input.study);
+    auto traces = storage::tracesOfSheet(input.path, input.study, options.stop);
     if (!traces)
         return traces.error();
     input.traces = std::move(traces).take();
@@ -122,11 +124,12 @@ Result<Input> readInput(const std::filesystem::path& path, const InputOptions& o
     if (given(options, "baseline"))
         if (const Outcome known = core::checkBaseline(read.value().study); !known)
             return core::Error{core::ErrorCode::wrongUse, known.error().message, path.string()};
-    takeRecordedConsumption(read.value());
+    if (const Outcome taken = takeRecordedConsumption(read.value()); !taken)
+        return taken.error();
     return read;
 }
 
-std::shared_ptr<const ResultSet> answerTo(const Input& input, std::stop_token stop)
+Result<std::shared_ptr<const ResultSet>> answerTo(const Input& input, std::stop_token stop)
 {
     AnswerOptions options;
     options.stop = std::move(stop);

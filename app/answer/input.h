@@ -29,7 +29,8 @@ struct Input : Material {
 struct InputOptions {
     /// For this once in place of the study's own: name and value, as setProperty() takes them.
     std::vector<std::pair<std::string, std::string>> properties;
-    std::string today; ///< YYYY-MM-DD, for sheets with times of day
+    std::string today;         ///< YYYY-MM-DD, for sheets with times of day
+    std::stop_token stop = {}; ///< asked between recordings and inside them
 };
 
 /// Whether a path is meant as a study: by its content, else by its ending.
@@ -37,13 +38,13 @@ struct InputOptions {
 
 /// Reads it whole: the runs, the recordings that a sheet names in its column 'trace' or that the
 /// study holds, overruled findings. Errors are those of the readers; a baseline among the options
-/// that no run has is wrong use.
+/// that no run has is wrong use. Every recording of a study is checked whole, whoever asks and for
+/// what: a study with a damaged one is not answered from what is left.
 [[nodiscard]] core::Result<Input> readInput(const std::filesystem::path& path,
                                             const InputOptions& options);
 
 /// The answer to what was read, with the options that its properties ask for.
-/// @return  null where it was asked to stop
-[[nodiscard]] std::shared_ptr<const ResultSet> answerTo(const Input& input,
-                                                        std::stop_token stop = {});
+[[nodiscard]] core::Result<std::shared_ptr<const ResultSet>> answerTo(const Input& input,
+                                                                      std::stop_token stop = {});
 
 } // namespace bothways::app

@@ -7,6 +7,7 @@
 
 #include <iosfwd>
 #include <optional>
+#include <stop_token>
 #include <string>
 
 /// What every verb is handed: where to write, what day it is. No globals, no clock inside.
@@ -24,9 +25,10 @@ struct Surroundings {
     std::ostream& err; ///< errors, progress
     bool outIsTerminal = false;
     bool errIsTerminal = false;
-    bool colour = false;    ///< `out` is a terminal that may be coloured
-    std::string today = {}; ///< YYYY-MM-DD, for sheets with times of day
-    Language language = {}; ///< that people are spoken to in; JSON and CSV are English
+    bool colour = false;       ///< `out` is a terminal that may be coloured
+    std::string today = {};    ///< YYYY-MM-DD, for sheets with times of day
+    Language language = {};    ///< that people are spoken to in; JSON and CSV are English
+    std::stop_token stop = {}; ///< Ctrl-C and the like: long work ends, with nothing changed
 };
 
 /// What a verb came to; empty until one has run.

@@ -4,6 +4,7 @@
 
 #include "app/cli/warnings.h"
 #include "app/wording/verdict.h"
+#include "core/recording/unreadable_recording.h"
 #include "core/screening/screening.h"
 
 #include <algorithm>
@@ -52,7 +53,7 @@ private:
 Result<Input> readInput(const std::filesystem::path& path, const Overrides& overrides,
                         const Surroundings& io)
 {
-    return app::readInput(path, {overrides.properties, io.today});
+    return app::readInput(path, {overrides.properties, io.today, io.stop});
 }
 
 Result<storage::StudyFile> openForChange(const std::filesystem::path& path)
@@ -101,21 +102,27 @@ Result<std::vector<core::RunId>> runsByNumber(const core::Study& study,
     return ids;
 }
 
-core::Screening screenWithProgress(const Input& input, const Surroundings& io)
+Result<core::Screening> screenWithProgress(const Input& input, const Surroundings& io)
 {
     ProgressLine line(io);
-    return core::screen(input.study, input.traces, line.shown());
+    auto screening = core::readingRecordings(
+        [&] { return core::screen(input.study, input.traces, line.shown(), io.stop); });
+    if (screening && io.stop.stop_requested())
+        return Error{ErrorCode::stopped, "stopped before the end"_t, {}};
+    return screening;
 }
 
-std::shared_ptr<const app::ResultSet> answerWithProgress(const Input& input, const Surroundings& io,
-                                                         app::AnswerOptions options)
+Result<std::shared_ptr<const app::ResultSet>>
+answerWithProgress(const Input& input, const Surroundings& io, app::AnswerOptions options)
 {
     ProgressLine line(io);
     options.progress = line.shown();
+    options.stop = io.stop;
     return app::answer(input, options);
 }
 
-std::shared_ptr<const app::ResultSet> answerWithProgress(const Input& input, const Surroundings& io)
+Result<std::shared_ptr<const app::ResultSet>> answerWithProgress(const Input& input,
+                                                                 const Surroundings& io)
 {
     app::AnswerOptions options;
     options.analysis = core::AnalysisOptions::of(input.study.properties);

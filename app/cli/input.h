@@ -39,14 +39,15 @@ using app::Input;
 changeRuns(const std::filesystem::path& path, const std::vector<int>& numbers,
            const std::function<Outcome(storage::StudyFile&, const std::vector<core::RunId>&)>& job);
 
-/// Screens with a progress line on a terminal.
-[[nodiscard]] core::Screening screenWithProgress(const Input& input, const Surroundings& io);
+/// Screens with a progress line on a terminal. Errors are those of answer().
+[[nodiscard]] Result<core::Screening> screenWithProgress(const Input& input,
+                                                         const Surroundings& io);
 /// The answer, with the same progress line.
-[[nodiscard]] std::shared_ptr<const app::ResultSet>
+[[nodiscard]] Result<std::shared_ptr<const app::ResultSet>>
 answerWithProgress(const Input& input, const Surroundings& io, app::AnswerOptions options);
 /// With the options that the input's own properties ask for.
-[[nodiscard]] std::shared_ptr<const app::ResultSet> answerWithProgress(const Input& input,
-                                                                       const Surroundings& io);
+[[nodiscard]] Result<std::shared_ptr<const app::ResultSet>>
+answerWithProgress(const Input& input, const Surroundings& io);
 
 /// Of a study with a plan, every look at the verdict is on record (method, section 8).
 void recordLook(const Input& input, const core::Analysis& analysis, Surroundings& io);

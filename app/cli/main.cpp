@@ -1,6 +1,7 @@
 // Copyright (C) 2026 The Bothways developers
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/cli/program.h"
+#include "app/cli/stop_signals.h"
 
 #include <fmt/chrono.h>
 #include <fmt/format.h>
@@ -50,6 +51,14 @@ try {
     io.colour = io.outIsTerminal && mayColour();
     io.today = today();
     io.language = bothways::app::Language::ofEnvironment(variable);
+    const bothways::cli::StopSignals signals([language = io.language] {
+        using bothways::operator""_t;
+        const std::string words = language.say("bothways: stopped before the end"_t) + "\n";
+        if (write(STDERR_FILENO, words.data(), words.size()) < 0) {
+            // Nobody is there to hear it.
+        }
+    });
+    io.stop = signals.token();
     return bothways::cli::runProgram({argv + 1, argv + argc}, io);
 } catch (const std::exception& problem) {
     using bothways::operator""_t;

@@ -136,6 +136,9 @@ std::string sensorLost(const Language& in, const Finding& finding)
                       span(in, finding));
     case core::LostSensor::How::zero:
         return in.say("{} read 0{} while the device gave power"_t, which, span(in, finding));
+    case core::LostSensor::How::fell:
+        return in.say("{} fell by {} {}{}: it was reset, and does not say what was used"_t, which,
+                      size(in, finding.value), finding.unit, span(in, finding));
     }
     return {};
 }

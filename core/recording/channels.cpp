@@ -167,8 +167,15 @@ const RunChannels::Pace& RunChannels::paceOf(const Channel& channel)
         const double next_s = i + 1 < inside.size() ? inside[i + 1] : kInfinite;
         if (next_s - inside[i] > longest_s && next_s < kInfinite)
             pace.gaps.push_back(i);
-        for (; moment_s < next_s && moment_s - kMoments_s < inside.back(); moment_s += kMoments_s)
+        // Two moments at one sample say all that more would: a gap of years costs no more.
+        for (int here = 0; moment_s < next_s && moment_s - kMoments_s < inside.back(); ++here) {
+            if (here == 2) {
+                moment_s = next_s;
+                break;
+            }
             pace.moments.push_back(i);
+            moment_s += kMoments_s;
+        }
     }
     return m_paces.emplace_back(std::move(pace));
 }

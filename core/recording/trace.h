@@ -64,7 +64,8 @@ struct ChannelInfo {
 };
 
 /// One run's window on its recording: the approach, the run, and what follows. Channels are read
-/// when asked for, so that a rule whose limit a channel's bounds never reach costs nothing.
+/// when asked for, so that a rule whose limit a channel's bounds never reach costs nothing. What is
+/// there and cannot be read is thrown (UnreadableRecording), never left out.
 class RunTrace {
 public:
     virtual ~RunTrace() = default;
@@ -100,6 +101,7 @@ private:
 
 struct Run;
 /// Gives the recording of a run; null where it has none. Called once a run and pass, in order.
+/// Throws UnreadableRecording where it has one that cannot be read.
 using TraceProvider = std::function<std::unique_ptr<RunTrace>(const Run&)>;
 
 } // namespace bothways::core

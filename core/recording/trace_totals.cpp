@@ -3,6 +3,7 @@
 #include "core/recording/trace_totals.h"
 
 #include "core/recording/channels.h"
+#include "core/recording/counter_fall.h"
 
 #include <algorithm>
 #include <cmath>
@@ -55,9 +56,12 @@ Recorded recorded(const Channel& channel, double duration_s)
 }
 
 /// Last minus first of a counter. Where the samples begin after 0 s or end before the run does (by
-/// less than a lost sensor), the counter is taken to go on at its mean rate.
+/// less than a lost sensor), the counter is taken to go on at its mean rate. Nothing of a counter
+/// that falls within the run.
 std::optional<double> counted(const Channel& channel, double duration_s)
 {
+    if (fallOf(channel.value()))
+        return std::nullopt;
     const auto [from_s, to_s] = recorded(channel, duration_s);
     const double change = onTheLineAt(*channel.owner, to_s) - onTheLineAt(*channel.owner, from_s);
     return change * duration_s / (to_s - from_s);

@@ -47,7 +47,7 @@ public:
     static constexpr std::string_view kRatio = "generator_rpm/rotor_rpm";
 
 private:
-    void addMedian(const Run& run, std::string_view quantity, std::span<const double> values);
+    void addMedian(const Run& run, const Channel& channel);
     void addRatio(const Run& run, const Channel& generator, const Channel& rotor);
     std::map<std::pair<std::string, std::string>, std::vector<double>> m_medians;
 };

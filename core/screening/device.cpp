@@ -1,5 +1,6 @@
 // Copyright (C) 2026 The Bothways developers
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/recording/over_time.h"
 #include "core/screening/rules.h"
 #include "core/statistics/change_point.h"
 #include "core/statistics/robust.h"
@@ -43,21 +44,29 @@ struct SecondMeans {
     std::vector<double> second, mean;
 };
 
-/// Means over [k, k + 1) s of the run; seconds without a sample are left out.
+/// Means over [k, k + 1) s of the run, each sample with the time that it stands for; seconds
+/// without a sample are left out.
 SecondMeans secondMeans(const Channel& channel)
 {
     const auto time_s = channel.time_s();
+    const bool even = isEven(channel);
+    const std::vector<double> weights =
+        even ? std::vector<double>() : weightsOverTime(time_s, longestGap_s(channel.interval_s));
     const auto values = channel.value();
     SecondMeans means;
     for (std::size_t i = 0; i < values.size();) {
         const double second = std::floor(time_s[i] + kTimeGrace_s);
         const double until = second + 1.0 - kTimeGrace_s;
         const std::size_t first = i;
-        double sum = 0.0;
-        for (; i < values.size() && time_s[i] < until; ++i)
+        double sum = 0.0, weighted = 0.0, weight = 0.0;
+        for (; i < values.size() && time_s[i] < until; ++i) {
             sum += values[i];
+            weighted += even ? 0.0 : weights[i] * values[i];
+            weight += even ? 0.0 : weights[i];
+        }
         means.second.push_back(second);
-        means.mean.push_back(sum / static_cast<double>(i - first));
+        means.mean.push_back(weight > 0.0 ? weighted / weight
+                                          : sum / static_cast<double>(i - first));
     }
     return means;
 }

@@ -21,6 +21,7 @@ std::vector<LostSensor> lostSensors(const Finding& finding)
         const std::string_view how = one.substr(colon + 1);
         lost.push_back({std::string(one.substr(0, colon)), how == "frozen" ? LostSensor::How::frozen
                                                            : how == "zero" ? LostSensor::How::zero
+                                                           : how == "fell" ? LostSensor::How::fell
                                                                            : LostSensor::How::gap});
     }
     return lost;

@@ -20,7 +20,8 @@ struct Finding {
     std::string unit;
     Grade grade = Grade::note;
     /// Facts for the sentence, several parted by ", ": the accessory's name (accessory_timer), the
-    /// channel (passing_traffic), "CHANNEL:gap", "CHANNEL:frozen" or "CHANNEL:zero" (sensor_lost),
+    /// channel (passing_traffic), "CHANNEL:gap", "CHANNEL:frozen", "CHANNEL:zero" or "CHANNEL:fell"
+    /// (sensor_lost),
     /// "mean" where it is the run's mean that is off (road_speed), the words of a mark.
     std::string detail = {};
     std::optional<double> length_s, output_w; ///< for the sentence of overspeed
@@ -32,7 +33,8 @@ struct LostSensor {
     enum class How {
         gap,    ///< no samples
         frozen, ///< the same value while the vehicle's speed moved
-        zero    ///< a device at rest that gives power
+        zero,   ///< a device at rest that gives power
+        fell    ///< a counter of what was used that counts back or was reset
     };
     std::string channel;
     How how = How::gap;

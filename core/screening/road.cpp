@@ -1,5 +1,6 @@
 // Copyright (C) 2026 The Bothways developers
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/recording/over_time.h"
 #include "core/recording/trace_totals.h"
 #include "core/screening/finding.h"
 #include "core/screening/rules.h"
@@ -7,7 +8,6 @@
 
 #include <algorithm>
 #include <cmath>
-#include <numeric>
 
 // Rules about the vehicle on the road: its speed against the target, and the stretch.
 namespace bothways::core::rules {
@@ -85,9 +85,7 @@ void roadSpeed(RunContext& context)
     const Channel& channel = *driven.channel;
     const auto speed = channel.value();
     const double mean_pct = context.limitWithDefault("road_speed.mean_pct");
-    const double mean_kmh =
-        std::accumulate(speed.begin(), speed.end(), 0.0) / static_cast<double>(speed.size());
-    const double mean_off_pct = driven.off_pct(mean_kmh);
+    const double mean_off_pct = driven.off_pct(meanOverTime(channel));
     if (exceeds(std::abs(mean_off_pct), mean_pct)) {
         // The whole run is one event; what was further off inside it is part of it.
         Finding& finding =

@@ -27,34 +27,43 @@ constexpr std::string_view kSetting[] = {"setting", "setting_set"};
 constexpr std::string_view kVibration[] = {"vibration_ms2"};
 constexpr std::string_view kAir[] = {"wind_ms", "yaw_deg_per_s"};
 
-void screenRun(rules::RunContext& context)
+using RuleStep = void (*)(rules::RunContext&);
+constexpr RuleStep kSteps[] = {
+    rules::accessoryChange,
+    rules::accessoryTimer,
+    [](rules::RunContext& context) { rules::sensorsLost(context, kAccessory); },
+    rules::overspeed,
+    rules::loadLost,
+    rules::driveSlip,
+    rules::outputDrop,
+    rules::deviceStopped,
+    [](rules::RunContext& context) { rules::sensorsLost(context, kDevice); },
+    rules::settingMismatch,
+    rules::settingChanged,
+    [](rules::RunContext& context) { rules::sensorsLost(context, kSetting); },
+    rules::vibration,
+    [](rules::RunContext& context) { rules::sensorsLost(context, kVibration); },
+    rules::passingTraffic,
+    [](rules::RunContext& context) { rules::sensorsLost(context, kAir); },
+    rules::roadSpeed,
+    rules::interrupted,
+    rules::notCruising,
+    rules::stretch,
+    rules::sensorLost,
+    rules::traceEndsEarly,
+    rules::batteryBalance,
+    rules::warmingUp,
+    rules::sameRunTwice,
+    rules::marks,
+};
+
+void screenRun(rules::RunContext& context, const std::stop_token& stop)
 {
-    rules::accessoryChange(context);
-    rules::accessoryTimer(context);
-    rules::sensorsLost(context, kAccessory);
-    rules::overspeed(context);
-    rules::loadLost(context);
-    rules::driveSlip(context);
-    rules::outputDrop(context);
-    rules::deviceStopped(context);
-    rules::sensorsLost(context, kDevice);
-    rules::settingMismatch(context);
-    rules::settingChanged(context);
-    rules::sensorsLost(context, kSetting);
-    rules::vibration(context);
-    rules::sensorsLost(context, kVibration);
-    rules::passingTraffic(context);
-    rules::sensorsLost(context, kAir);
-    rules::roadSpeed(context);
-    rules::interrupted(context);
-    rules::notCruising(context);
-    rules::stretch(context);
-    rules::sensorLost(context);
-    rules::traceEndsEarly(context);
-    rules::batteryBalance(context);
-    rules::warmingUp(context);
-    rules::sameRunTwice(context);
-    rules::marks(context);
+    for (const RuleStep step : kSteps) {
+        if (stop.stop_requested())
+            return;
+        step(context);
+    }
 }
 
 /// A rule that found something was checked, if only by a mark.
@@ -132,7 +141,7 @@ Screening screen(const Study& study, const TraceProvider& traces,
         rules::RunChannels channels(trace.get(), duration_s(runs[i]));
         rules::RunContext context{
             study, i, channels, usual, screening.findings, screening.not_checked, leftovers[i]};
-        screenRun(context);
+        screenRun(context, stop);
     }
     rules::channelsNeverFilled(study, leftovers, screening.findings);
     dropWhatWasFound(screening);

@@ -34,7 +34,7 @@
 ///   speed in rpm; interrupted: the share of the target in km/h; accessory_timer, same_run_twice
 ///   and marks have none.
 /// - accessory_timer: `to_s` is the run's end; going off exactly at the end is not in the run.
-/// - road_speed: where the mean of the samples is off, that is the finding, for the whole run.
+/// - road_speed: where the mean over time is off, that is the finding, for the whole run.
 /// - not_cruising: the approach counts from 1 s on; `to_s` is the first sample within after what
 ///   was off; the value is on the line between the samples around 0 s.
 /// - setting_mismatch needs the channel `setting_set`: the sheet's setting may be a mere name.
@@ -43,7 +43,9 @@
 ///   or, if longer, three times as long as it usually does. A value frozen for less than three
 ///   times as long as the channel usually keeps one (coarse counters) is none. A channel
 ///   that a run's recording names without a single sample, and that other runs have, is lost
-///   throughout.
+///   throughout. A counter of what was used that falls by more than one step of its resolution
+///   spoils the run: `value` is the largest fall below what it had reached, `limit` that step, the
+///   span goes from the highest sample to the lowest.
 /// - stretch takes no distance from a trace that does not cover the run.
 /// - Of what is missing, the recording is named first, then the channel, then the limit; for rules
 ///   that may read the sheet alone, the limit first.

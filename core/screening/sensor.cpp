@@ -1,5 +1,6 @@
 // Copyright (C) 2026 The Bothways developers
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/recording/counter_fall.h"
 #include "core/recording/trace_totals.h"
 #include "core/screening/finding.h"
 #include "core/screening/rules.h"
@@ -172,6 +173,22 @@ void frozen(RunContext& context, const Channel& channel, const Channel* roadSpee
     }
 }
 
+/// A counter of what was used that fell says nothing of what was used, whoever noted what.
+void fell(RunContext& context, const Channel& channel)
+{
+    const bool fuel = channel.name == "fuel_used_l";
+    if (!fuel && channel.name != "energy_used_kwh")
+        return;
+    const auto fall = fallOf(channel.value());
+    if (!fall)
+        return;
+    Finding& finding = context.found(Rule::sensorLost, Grade::spoils, fall->fall, fall->resolution,
+                                     fuel ? "L" : "kWh");
+    finding.from_s = channel.at_s(fall->highest);
+    finding.to_s = channel.at_s(fall->lowest);
+    finding.detail = channel.name + ":fell";
+}
+
 } // namespace
 
 void sensorsLost(RunContext& context, std::span<const std::string_view> channels)
@@ -190,6 +207,7 @@ void sensorsLost(RunContext& context, std::span<const std::string_view> channels
             seen.push_back(info.name);
             gaps(context, *channel);
             frozen(context, *channel, roadSpeed);
+            fell(context, *channel);
             if (channel != roadSpeed)
                 context.channels.release(info.name);
         } else if (asked && channels.empty()) {

@@ -1,5 +1,6 @@
 // Copyright (C) 2026 The Bothways developers
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/recording/over_time.h"
 #include "core/screening/context.h"
 #include "core/statistics/robust.h"
 
@@ -26,52 +27,59 @@ bool allAbove0(std::span<const double> values)
     return lowest > 0.0;
 }
 
-/// Ratios while both turn.
-std::vector<double> ratios(const Channel& generator, const Channel& rotor)
+/// Ratios while both turn, and how long each of them stood.
+struct Ratios {
+    std::vector<double> ratio, weight_s;
+};
+
+Ratios ratios(const Channel& generator, const Channel& rotor)
 {
-    std::vector<double> ratio;
-    ratio.reserve(generator.size());
+    Ratios found;
+    const std::vector<double> weights =
+        isEven(generator) ? std::vector<double>(generator.size(), 1.0)
+                          : weightsOverTime(generator.time_s(), longestGap_s(generator.interval_s));
     Held held(rotor);
     const auto time_s = generator.time_s();
     const auto rpm = generator.value();
     for (std::size_t i = 0; i < generator.size(); ++i) {
         const double turning = held.at(time_s[i]);
-        if (rpm[i] > 0.0 && turning > 0.0)
-            ratio.push_back(rpm[i] / turning);
+        if (rpm[i] > 0.0 && turning > 0.0 && weights[i] > 0.0) {
+            found.ratio.push_back(rpm[i] / turning);
+            found.weight_s.push_back(weights[i]);
+        }
     }
-    return ratio;
+    return found;
 }
 
 } // namespace
 
-void UsualValues::addMedian(const Run& run, std::string_view quantity,
-                            std::span<const double> values)
+void UsualValues::addMedian(const Run& run, const Channel& channel)
 {
-    if (!values.empty())
-        m_medians[keyOf(run, quantity)].push_back(median(values));
+    m_medians[keyOf(run, channel.name)].push_back(medianOverTime(channel));
 }
 
 void UsualValues::addRatio(const Run& run, const Channel& generator, const Channel& rotor)
 {
     const auto above = generator.value();
     const auto below = rotor.value();
-    if (generator.sameTimes(rotor) && allAbove0(above) && allAbove0(below))
+    if (generator.sameTimes(rotor) && isEven(generator) && allAbove0(above) && allAbove0(below)) {
         m_medians[keyOf(run, kRatio)].push_back(
             medianOf(above.size(), [&](std::size_t i) { return above[i] / below[i]; }));
-    else
-        addMedian(run, kRatio, ratios(generator, rotor));
+    } else if (const Ratios found = ratios(generator, rotor); !found.ratio.empty()) {
+        m_medians[keyOf(run, kRatio)].push_back(weightedMedian(found.ratio, found.weight_s));
+    }
 }
 
 void UsualValues::add(const Run& run, RunChannels& channels)
 {
     if (const Channel* output = channels.find("output_w"))
-        addMedian(run, output->name, output->value());
+        addMedian(run, *output);
     const Channel* rotor = channels.find("rotor_rpm");
     const Channel* generator = channels.find("generator_rpm");
     // Both where there are both: the device speed of another run may be the generator's alone.
     for (const Channel* speed : {rotor, generator})
         if (speed)
-            addMedian(run, speed->name, speed->value());
+            addMedian(run, *speed);
     if (rotor && generator)
         addRatio(run, *generator, *rotor);
 }

@@ -7,6 +7,7 @@
 #include <cstddef>
 #include <cstdint>
 #include <memory>
+#include <optional>
 #include <span>
 #include <utility>
 #include <vector>
@@ -66,6 +67,12 @@ struct DecodedChunk {
     }
 };
 
+/// What is known of a chunk before it is read.
+struct ChunkCounts {
+    std::uint32_t rows = kMaxChunkRows;
+    std::optional<std::uint32_t> samples; ///< none: any
+};
+
 /// Decodes chunks. Keeps its work space; one for each thread.
 class ChunkDecoder {
 public:
@@ -75,9 +82,22 @@ public:
     ChunkDecoder& operator=(ChunkDecoder&&) noexcept;
 
     /// Appends the samples to `values`. An Error (studyFile, without a place) where the bytes are
-    /// damaged; `values` is then as it was.
+    /// damaged or have other counts than these; `values` is then as it was. No memory is taken for
+    /// more than `counts` says.
+    [[nodiscard]] core::Result<DecodedChunk> decode(std::span<const std::byte> bytes,
+                                                    const ChunkCounts& counts,
+                                                    std::vector<double>& values);
+    /// Of any counts.
     [[nodiscard]] core::Result<DecodedChunk> decode(std::span<const std::byte> bytes,
                                                     std::vector<double>& values);
+    /// What decode() would find wrong, without the samples.
+    [[nodiscard]] std::optional<core::Error> check(std::span<const std::byte> bytes,
+                                                   const ChunkCounts& counts);
+    /// That, and whether the least and the largest number are these.
+    [[nodiscard]] std::optional<core::Error> checkBounds(std::span<const std::byte> bytes,
+                                                         const ChunkCounts& counts,
+                                                         const std::optional<double>& minimum,
+                                                         const std::optional<double>& maximum);
 
 private:
     struct Private;

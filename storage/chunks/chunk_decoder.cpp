@@ -9,13 +9,18 @@
 #include <algorithm>
 #include <array>
 #include <bit>
+#include <cmath>
 #include <cstring>
 #include <type_traits>
 
 namespace bothways::storage {
 namespace {
 
-constexpr std::size_t kMaxPayload = std::size_t{1} << 27;
+/// No chunk of so many rows unpacks to more: each a bit for a gap, an odd value, and eight bytes.
+std::size_t largestPayload(std::uint32_t rows)
+{
+    return kHeaderSize + std::size_t{rows} / 8 + 1 + (kOddSize + 8) * std::size_t{rows};
+}
 
 template <class Signed>
 Signed unzigzag(std::make_unsigned_t<Signed> code)
@@ -114,7 +119,8 @@ core::Error damaged(core::Text<0> what)
                        {}};
 }
 
-std::optional<core::Text<0>> faultOf(const Header& header, std::size_t size)
+std::optional<core::Text<0>> faultOf(const Header& header, std::size_t size,
+                                     const ChunkCounts& counts)
 {
     const bool decimal = header.form == Form::decimal;
     if (!decimal && header.form != Form::binary64)
@@ -125,8 +131,12 @@ std::optional<core::Text<0>> faultOf(const Header& header, std::size_t size)
         (header.flags & ~(kHasGaps | kHasOdd)) != 0)
         return "its head is unknown"_t;
     const bool oddFlag = (header.flags & kHasOdd) != 0;
-    if (header.rows > kMaxChunkRows || header.samples > header.rows ||
-        header.odd > header.samples || oddFlag != (header.odd > 0) || (oddFlag && !decimal) ||
+    const bool known = counts.samples.has_value(); // then the rows are exact as well
+    if (header.rows > counts.rows || (known && header.rows != counts.rows) ||
+        (known && header.samples != *counts.samples))
+        return "it has not as many rows as it should"_t;
+    if (header.samples > header.rows || header.odd > header.samples ||
+        oddFlag != (header.odd > 0) || (oddFlag && !decimal) ||
         ((header.flags & kHasGaps) == 0 && header.samples != header.rows))
         return "its counts contradict each other"_t;
     if (payloadSize(header) != size)
@@ -157,20 +167,43 @@ struct ChunkDecoder::Private {
     std::unique_ptr<ZSTD_DCtx, Free> zstd{ZSTD_createDCtx()};
     std::vector<std::uint8_t> payload;
 
-    /// @return  what is wrong; nothing where all is well
-    std::optional<core::Text<0>> unpack(std::span<const std::byte> bytes)
+    Header header;
+
+    /// Leaves the payload and its head. @return  what is wrong; nothing where all is well
+    std::optional<core::Text<0>> unpack(std::span<const std::byte> bytes, const ChunkCounts& counts)
     {
         const unsigned long long size = ZSTD_getFrameContentSize(bytes.data(), bytes.size());
         if (size == ZSTD_CONTENTSIZE_ERROR || size == ZSTD_CONTENTSIZE_UNKNOWN)
             return "it is not a compressed block"_t;
-        if (size < kHeaderSize || size > kMaxPayload)
+        if (size < kHeaderSize || size > largestPayload(std::min(counts.rows, kMaxChunkRows)))
             return "its size cannot be"_t;
         payload.resize(size);
         const std::size_t got = ZSTD_decompressDCtx(zstd.get(), payload.data(), payload.size(),
                                                     bytes.data(), bytes.size());
         if (ZSTD_isError(got) || got != size)
             return "its checksum or compression is wrong"_t;
-        return std::nullopt;
+        std::memcpy(&header, payload.data(), kHeaderSize);
+        return faultOf(header, payload.size(), counts);
+    }
+
+    /// Where the samples begin in the payload; what goes before them is sound.
+    core::Result<const std::uint8_t*> open(std::span<const std::byte> bytes,
+                                           const ChunkCounts& counts, DecodedChunk& chunk)
+    {
+        if (const auto fault = unpack(bytes, counts))
+            return damaged(*fault);
+        chunk = {header.rows, header.samples, {}};
+        const std::uint8_t* at = payload.data() + kHeaderSize;
+        if (!takeBitmap(header, at, chunk))
+            return damaged("its counts contradict each other"_t);
+        const std::uint8_t* odd = at + bitmapSize(header);
+        for (std::size_t i = 0; i < header.odd; ++i) {
+            std::uint32_t sample = 0;
+            std::memcpy(&sample, odd + kOddSize * i, 4);
+            if (sample >= header.samples)
+                return damaged("an odd value lies outside"_t);
+        }
+        return odd;
     }
 };
 
@@ -182,25 +215,20 @@ ChunkDecoder& ChunkDecoder::operator=(ChunkDecoder&&) noexcept = default;
 core::Result<DecodedChunk> ChunkDecoder::decode(std::span<const std::byte> bytes,
                                                 std::vector<double>& values)
 {
-    if (const auto fault = d->unpack(bytes); fault)
-        return damaged(*fault);
-    Header header;
-    std::memcpy(&header, d->payload.data(), kHeaderSize);
-    if (const auto fault = faultOf(header, d->payload.size()); fault)
-        return damaged(*fault);
-    DecodedChunk chunk{header.rows, header.samples, {}};
-    const std::uint8_t* at = d->payload.data() + kHeaderSize;
-    if (!takeBitmap(header, at, chunk))
-        return damaged("its counts contradict each other"_t);
-    at += bitmapSize(header);
-    const std::uint8_t* odd = at;
-    at += kOddSize * header.odd;
-    for (std::size_t i = 0; i < header.odd; ++i) {
-        std::uint32_t sample = 0;
-        std::memcpy(&sample, odd + kOddSize * i, 4);
-        if (sample >= header.samples)
-            return damaged("an odd value lies outside"_t);
-    }
+    return decode(bytes, {}, values);
+}
+
+core::Result<DecodedChunk> ChunkDecoder::decode(std::span<const std::byte> bytes,
+                                                const ChunkCounts& counts,
+                                                std::vector<double>& values)
+{
+    DecodedChunk chunk;
+    const auto opened = d->open(bytes, counts, chunk);
+    if (!opened)
+        return opened.error();
+    const Header& header = d->header;
+    const std::uint8_t* odd = opened.value();
+    const std::uint8_t* at = odd + kOddSize * header.odd;
     const std::size_t before = values.size();
     if (header.samples == 0)
         return chunk;
@@ -215,6 +243,35 @@ core::Result<DecodedChunk> ChunkDecoder::decode(std::span<const std::byte> bytes
         std::memcpy(out + sample, odd + kOddSize * i + 4, 8);
     }
     return chunk;
+}
+
+std::optional<core::Error> ChunkDecoder::check(std::span<const std::byte> bytes,
+                                               const ChunkCounts& counts)
+{
+    DecodedChunk chunk;
+    const auto opened = d->open(bytes, counts, chunk);
+    return opened ? std::nullopt : std::optional(opened.error());
+}
+
+std::optional<core::Error> ChunkDecoder::checkBounds(std::span<const std::byte> bytes,
+                                                     const ChunkCounts& counts,
+                                                     const std::optional<double>& minimum,
+                                                     const std::optional<double>& maximum)
+{
+    std::vector<double> values;
+    const auto decoded = decode(bytes, counts, values);
+    if (!decoded)
+        return decoded.error();
+    std::optional<double> low, high;
+    for (const double value : values) {
+        if (std::isnan(value))
+            continue;
+        low = low && *low <= value ? *low : value;
+        high = high && *high >= value ? *high : value;
+    }
+    return low == minimum && high == maximum
+               ? std::nullopt
+               : std::optional(damaged("its bounds are not those of its values"_t));
 }
 
 } // namespace bothways::storage

@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "storage/loggers/trace_pipeline.h"
 
+#include "core/recording/unreadable_recording.h"
+
 #include <algorithm>
 #include <chrono>
 #include <condition_variable>
@@ -55,6 +57,7 @@ public:
 
 private:
     void work();
+    void readBlocks();
     bool takeBlock(TextBlock& text, std::int64_t& index, std::uint64_t& consumed);
     std::optional<std::int64_t> takeTurn(std::int64_t index, std::uint64_t consumed,
                                          TraceBlock& block, std::vector<double>& time_s);
@@ -150,7 +153,20 @@ bool Readers::hand(RowGroup&& group)
     return true;
 }
 
+/// Also where memory runs out in this thread the others are told, and nobody waits for ever.
 void Readers::work()
+{
+    try {
+        readBlocks();
+    } catch (const std::bad_alloc&) {
+        fail({ErrorCode::studyFile, core::outOfMemory().message, std::string(m_name)}, -1);
+    }
+    const std::lock_guard lock(m_mutex);
+    --m_working;
+    m_changed.notify_all();
+}
+
+void Readers::readBlocks()
 {
     TextBlock text;
     TraceBlock block;
@@ -166,9 +182,6 @@ void Readers::work()
         if (!firstRow || (block.rows > 0 && !hand(encodeGroup(encoder, block, time_s, *firstRow))))
             break;
     }
-    const std::lock_guard lock(m_mutex);
-    --m_working;
-    m_changed.notify_all();
 }
 
 /// Nothing at the end, after an error, or when asked to stop.

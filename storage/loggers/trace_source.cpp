@@ -51,7 +51,8 @@ int decimalsOfLastCell(const csv::Record& record, char point)
 core::Result<TraceSource> TraceSource::open(const std::filesystem::path& file)
 {
     TraceSource source;
-    source.m_file = ::open(file.c_str(), O_RDONLY | O_CLOEXEC);
+    // Without O_NONBLOCK a pipe that nobody writes to would be waited for.
+    source.m_file = ::open(file.c_str(), O_RDONLY | O_CLOEXEC | O_NONBLOCK);
     if (source.m_file < 0)
         return unreadable(file, errno == ENOENT ? core::Message("there is no such file"_t)
                                                 : cannotBeRead(errno));
@@ -60,11 +61,11 @@ core::Result<TraceSource> TraceSource::open(const std::filesystem::path& file)
         return unreadable(file, cannotBeRead(errno));
     if (S_ISDIR(status.st_mode))
         return unreadable(file, "is a directory"_t);
+    if (!S_ISREG(status.st_mode))
+        return unreadable(file, "is a pipe, a socket or a device"_t);
     source.m_size = static_cast<std::uint64_t>(std::max<off_t>(status.st_size, 0));
     ::posix_fadvise(source.m_file, 0, 0, POSIX_FADV_SEQUENTIAL);
-    // Of a pipe the size is 0 and tells nothing.
-    const std::uint64_t wanted = S_ISREG(status.st_mode) ? source.m_size + 1 : kTraceHeadSize;
-    source.m_head.resize(std::min<std::uint64_t>(wanted, kTraceHeadSize));
+    source.m_head.resize(std::min<std::uint64_t>(source.m_size + 1, kTraceHeadSize));
     std::size_t have = 0;
     while (have < source.m_head.size()) {
         const ssize_t got =

@@ -1,7 +1,9 @@
 // Copyright (C) 2026 The Bothways developers
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "storage/recordings/recordings.h"
+#include "core/recording/unreadable_recording.h"
 #include "storage/loggers/trace_report.h"
+#include "storage/recordings/recording_check.h"
 #include "storage/recordings/run_traces.h"
 #include "storage/recordings/trace_reader.h"
 #include "storage/study/connection.h"
@@ -91,15 +93,26 @@ std::vector<core::RunTrace::TextMark> marksIn(SQLite::Database& database, std::i
     return marks;
 }
 
+/// What a RunTrace throws.
+core::UnreadableRecording unreadable(Error error, int run)
+{
+    if (run != 0 && error.code != ErrorCode::stopped)
+        error.where.run = run;
+    return core::UnreadableRecording(std::move(error));
+}
+
 /// A window on a recording in the study file.
 class StoredTrace final : public core::RunTrace {
 public:
+    /// @param run  its number, for errors; 0: none
     static Result<std::unique_ptr<core::RunTrace>>
-    open(const StudyFile::Private& study, std::int64_t recording, const Window& window)
+    open(const StudyFile::Private& study, std::int64_t recording, const Window& window, int run = 0,
+         std::shared_ptr<CheckedRecordings> checked = nullptr, std::stop_token stop = {})
     {
         using Pointer = std::unique_ptr<core::RunTrace>;
         return study.guarded<Pointer>([&]() -> Result<Pointer> {
-            auto trace = std::unique_ptr<StoredTrace>(new StoredTrace(study, recording, window));
+            auto trace = std::unique_ptr<StoredTrace>(new StoredTrace(
+                study, recording, window, run, std::move(checked), std::move(stop)));
             trace->m_stored = channelsOf(*study.database, recording);
             const auto bounds = trace->m_reader.bounds();
             if (!bounds)
@@ -120,7 +133,9 @@ public:
             if (stored.name != channel)
                 continue;
             auto samples = m_reader.samples(stored);
-            if (!samples || samples.value().size() == 0)
+            if (!samples)
+                throw unreadable(samples.error(), m_run);
+            if (samples.value().size() == 0)
                 return nullptr;
             return std::make_shared<const core::Samples>(std::move(samples).take());
         }
@@ -130,15 +145,19 @@ public:
     double last_s() const override
     {
         const auto times = m_reader.times();
-        return times && !times.value().empty() ? times.value().back() : std::nan("");
+        if (!times)
+            throw unreadable(times.error(), m_run);
+        return times.value().empty() ? std::nan("") : times.value().back();
     }
 
 private:
-    StoredTrace(const StudyFile::Private& study, std::int64_t recording, const Window& window)
-        : m_reader(study, recording, window)
+    StoredTrace(const StudyFile::Private& study, std::int64_t recording, const Window& window,
+                int run, std::shared_ptr<CheckedRecordings> checked, std::stop_token stop)
+        : m_reader(study, recording, window, std::move(checked), std::move(stop)), m_run(run)
     {
     }
     mutable TraceReader m_reader; ///< remembers the times that it read
+    int m_run;
     std::vector<StoredChannel> m_stored;
     std::vector<core::ChannelInfo> m_channels;
     std::vector<TextMark> m_marks;
@@ -243,6 +262,7 @@ Result<std::vector<ChannelOutline>> readOutline(const StudyFile& study, core::Re
             "SELECT t.minimum, t.maximum, c.minimum, c.maximum FROM chunk AS c JOIN chunk AS t "
             "ON t.data = c.data AND t.place = 0 AND t.first_row = c.first_row "
             "WHERE c.data = ? AND c.place = ? AND c.minimum IS NOT NULL ORDER BY c.first_row");
+        checkChunkLines(*study.database().database, number(recording));
         rows.bind(1, number(recording));
         rows.bind(2, found.value().place);
         List list;
@@ -379,16 +399,23 @@ Result<std::int64_t> compact(StudyFile& study)
     });
 }
 
-core::TraceProvider tracesOf(const StudyFile& study)
+core::TraceProvider tracesOf(const StudyFile& study, std::stop_token stop)
 {
-    return [&study](const core::Run& run) -> std::unique_ptr<core::RunTrace> {
+    auto checked = std::make_shared<CheckedRecordings>();
+    return [&study, checked,
+            stop = std::move(stop)](const core::Run& run) -> std::unique_ptr<core::RunTrace> {
         const StudyFile::Private& d = study.database();
         const auto assigned = d.guarded<std::optional<Assigned>>(
             [&]() -> Result<std::optional<Assigned>> { return assignedTo(*d.database, run.id); });
-        if (!assigned || !assigned.value())
+        if (!assigned)
+            throw unreadable(assigned.error(), run.number);
+        if (!assigned.value())
             return nullptr;
-        auto trace = StoredTrace::open(d, assigned.value()->recording, assigned.value()->window);
-        if (!trace || trace.value()->channels().empty())
+        auto trace = StoredTrace::open(d, assigned.value()->recording, assigned.value()->window,
+                                       run.number, checked, stop);
+        if (!trace)
+            throw unreadable(trace.error(), run.number);
+        if (trace.value()->channels().empty()) // its data were compacted away
             return nullptr;
         return std::move(trace).take();
     };

@@ -8,20 +8,27 @@
 
 #include <filesystem>
 #include <memory>
+#include <stop_token>
 
 /// What the runs of a study or of a sheet have been recorded.
 namespace bothways::storage {
 
+/// An Error (studyFile) where a recording of the study is not what came in: a byte, a chunk, or
+/// what is said of a chunk. It names the recording, its runs and the channel. Reads every byte.
+[[nodiscard]] Outcome checkRecordings(const StudyFile& study, const std::stop_token& stop = {});
 /// The traces of a study's runs, for screen(). The study must outlive it. A run's window ends
-/// where the next run of the same recording starts, and begins where the one before ends.
-[[nodiscard]] core::TraceProvider tracesOf(const StudyFile& study);
+/// where the next run of the same recording starts, and begins where the one before ends. Throws
+/// UnreadableRecording as every RunTrace does, also where it was asked to stop.
+[[nodiscard]] core::TraceProvider tracesOf(const StudyFile& study, std::stop_token stop = {});
 /// The traces that a run sheet names in its column 'trace', relative to the sheet's folder; an
 /// Error names the first file that cannot be read.
 [[nodiscard]] Result<core::TraceProvider> tracesOfSheet(const std::filesystem::path& sheet,
-                                                        const core::Study& study);
+                                                        const core::Study& study,
+                                                        const std::stop_token& stop = {});
 /// One recording file whole in memory, for small files. Its time 0 becomes the run's start: by
 /// the clock where the recording has one (see core::matchClocks), else as it stands.
 [[nodiscard]] Result<std::unique_ptr<core::RunTrace>>
-readTraceFile(const std::filesystem::path& file, const core::Run& run);
+readTraceFile(const std::filesystem::path& file, const core::Run& run,
+              const std::stop_token& stop = {});
 
 } // namespace bothways::storage

@@ -2,10 +2,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "storage/recordings/sheet_import.h"
 
-#include "storage/recordings/run_traces.h"
-#include "storage/recordings/trace_import.h"
+#include "storage/loggers/trace_open.h"
+#include "storage/recordings/read_recording.h"
+
+#include <SQLiteCpp/Statement.h>
 
 #include <algorithm>
+#include <map>
 
 namespace bothways::storage {
 namespace {
@@ -14,41 +17,82 @@ using core::Done;
 using core::Error;
 using core::ErrorCode;
 
-void takeBack(StudyFile& study, std::size_t changes)
+/// What can be said before the first recording is read: it is there, and some recording.
+Outcome checkFiles(const core::Study& runs, const std::filesystem::path& folder)
 {
-    for (std::size_t i = 0; i < changes; ++i)
-        if (!study.undo())
-            return;
+    for (const core::Run& run : runs.runs) {
+        if (run.trace.empty())
+            continue;
+        const auto opened = openTrace(folder / run.trace);
+        if (!opened)
+            return opened.error();
+        if (const Outcome planned = opened.value()->plan({}); !planned)
+            return planned;
+    }
+    return Done{};
 }
 
-Outcome checkRecordings(const core::Study& runs, const std::filesystem::path& sheet)
+/// The rows of all recordings, unfinished.
+Result<std::vector<ReadRecording>> readAll(StudyFile& study, const core::Study& runs,
+                                           const std::filesystem::path& folder,
+                                           const std::string& date,
+                                           const SheetImportOptions& options)
 {
-    if (!namesRecordings(runs))
-        return Done{};
-    const auto traces = tracesOfSheet(sheet, runs);
-    return traces ? Outcome(Done{}) : Outcome(traces.error());
+    std::vector<ReadRecording> recordings;
+    for (const core::Run& run : runs.runs) {
+        if (run.trace.empty())
+            continue;
+        const std::filesystem::path file = folder / run.trace;
+        const std::string name = file.filename().string();
+        if (options.stop.stop_requested())
+            return Error{ErrorCode::stopped, "stopped before the end; nothing was imported"_t,
+                         name};
+        TraceImportOptions each;
+        each.run = run.number;
+        each.stop = options.stop;
+        if (options.progress)
+            each.progress = [&](double done, double bytesPerSecond) {
+                options.progress(name, done, bytesPerSecond);
+            };
+        auto one = ReadRecording::read(study, file, &run, date, each);
+        if (!one)
+            return one.error();
+        recordings.push_back(std::move(one).take());
+    }
+    return recordings;
 }
 
-Result<ImportedRecording> importRecording(StudyFile& study, const core::Run& run,
-                                          const std::filesystem::path& file,
-                                          const SheetImportOptions& options)
+/// Identities of the sheet's runs by their numbers, once they are in the study.
+Result<std::map<int, core::RunId>> identities(const StudyFile& study)
 {
-    ImportedRecording imported{file.filename().string(), {}};
-    if (options.stop.stop_requested())
-        return Error{ErrorCode::stopped, "stopped before the end; nothing was imported"_t,
-                     imported.name};
-    TraceImportOptions each;
-    each.run = run.number;
-    each.stop = options.stop;
-    if (options.progress)
-        each.progress = [&](double done, double bytesPerSecond) {
-            options.progress(imported.name, done, bytesPerSecond);
-        };
-    auto report = importTrace(study, file, each);
-    if (!report)
-        return report.error();
-    imported.report = std::move(report).take();
-    return imported;
+    return study.database().guarded<std::map<int, core::RunId>>(
+        [&]() -> Result<std::map<int, core::RunId>> {
+            std::map<int, core::RunId> ids;
+            SQLite::Statement rows(*study.database().database, "SELECT run, id FROM run");
+            while (rows.executeStep())
+                ids.emplace(rows.getColumn(0).getInt(), core::RunId{rows.getColumn(1).getInt64()});
+            return ids;
+        });
+}
+
+/// Runs and recordings, as parts of the caller's transaction.
+Outcome takeIn(StudyFile& study, const core::Study& runs, const std::string& sheetName,
+               std::vector<ReadRecording>& recordings)
+{
+    if (Outcome imported = study.importRuns(runs, sheetName); !imported)
+        return imported;
+    const auto ids = identities(study);
+    if (!ids)
+        return ids.error();
+    auto recording = recordings.begin();
+    for (const core::Run& run : runs.runs) {
+        if (run.trace.empty())
+            continue;
+        if (Outcome finished = recording->finish(ids.value().at(run.number)); !finished)
+            return finished;
+        ++recording;
+    }
+    return Done{};
 }
 
 } // namespace
@@ -63,22 +107,27 @@ Result<std::vector<ImportedRecording>> importSheet(StudyFile& study, const core:
                                                    const std::filesystem::path& sheet,
                                                    const SheetImportOptions& options)
 {
-    if (const Outcome there = checkRecordings(runs, sheet); !there)
+    const auto before = study.study();
+    if (!before)
+        return before.error();
+    const std::filesystem::path folder = sheet.parent_path();
+    const std::string name = sheet.filename().string();
+    if (const Outcome there = checkFiles(runs, folder); !there)
         return there.error();
-    if (const Outcome imported = study.importRuns(runs, sheet.filename().string()); !imported)
-        return imported.error();
-    std::vector<ImportedRecording> recordings;
-    for (const core::Run& run : runs.runs) {
-        if (run.trace.empty())
-            continue;
-        auto one = importRecording(study, run, sheet.parent_path() / run.trace, options);
-        if (!one) {
-            takeBack(study, recordings.size() + 1); // and the runs
-            return one.error();
-        }
-        recordings.push_back(std::move(one).take());
+    auto recordings = readAll(study, runs, folder, before.value().properties.date, options);
+    if (!recordings)
+        return recordings.error();
+    const Outcome done = study.database().inTransaction([&](SQLite::Database&) -> Outcome {
+        return takeIn(study, runs, name, recordings.value());
+    });
+    if (!done)
+        return done.error();
+    std::vector<ImportedRecording> imported;
+    for (ReadRecording& one : recordings.value()) {
+        one.writer.keep();
+        imported.push_back({one.recording.name, std::move(one.report)});
     }
-    return recordings;
+    return imported;
 }
 
 } // namespace bothways::storage

@@ -28,8 +28,10 @@ struct ImportedRecording {
 
 [[nodiscard]] bool namesRecordings(const core::Study& runs);
 
-/// All of it, or an Error and a study as it was. Every recording is looked for before the first run
-/// comes in. Runs and recordings are a step of undo each.
+/// All of it, or an Error and a study as it was, whatever happens meanwhile: recordings are read
+/// first and lie in the file unfinished, then runs and recordings become parts of the study in one
+/// commit. What a sudden end leaves of them is removed when the study is opened next. Runs and
+/// recordings are a step of undo each.
 /// @param runs   what was read from the sheet
 /// @param sheet  its file: recordings are named relative to its folder
 [[nodiscard]] Result<std::vector<ImportedRecording>>

@@ -1,6 +1,7 @@
 // Copyright (C) 2026 The Bothways developers
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/recording/cutting.h"
+#include "core/recording/unreadable_recording.h"
 #include "core/study/clock.h"
 #include "storage/bytes/decimal.h"
 #include "storage/loggers/trace_open.h"
@@ -51,7 +52,7 @@ void append(core::Samples& samples, const ScaledColumn& column, const TraceChann
     }
 }
 
-Result<LoadedTrace> load(const std::filesystem::path& file)
+Result<LoadedTrace> load(const std::filesystem::path& file, const std::stop_token& stop)
 {
     auto opened = openTrace(file);
     if (!opened)
@@ -66,6 +67,8 @@ Result<LoadedTrace> load(const std::filesystem::path& file)
     std::vector<bool> dense(trace.channels().size(), true);
     const auto totals =
         trace.take([&](const TraceBlock& block, const std::vector<double>& time_s) -> Outcome {
+            if (stop.stop_requested())
+                return core::Error{core::ErrorCode::stopped, "stopped before the end"_t, {}};
             for (std::size_t i = 0; i < block.channels.size(); ++i) {
                 core::Samples& samples = loaded.samples[i];
                 if (dense[i] && !block.channels[i].gaps.empty()) {
@@ -130,10 +133,10 @@ Result<std::unique_ptr<core::MemoryTrace>> traceOf(const LoadedTrace& loaded, co
 
 } // namespace
 
-Result<std::unique_ptr<core::RunTrace>> readTraceFile(const std::filesystem::path& file,
-                                                      const core::Run& run)
+Result<std::unique_ptr<core::RunTrace>>
+readTraceFile(const std::filesystem::path& file, const core::Run& run, const std::stop_token& stop)
 {
-    const auto loaded = load(file);
+    const auto loaded = load(file, stop);
     if (!loaded)
         return loaded.error();
     auto trace = traceOf(loaded.value(), run, file);
@@ -143,7 +146,7 @@ Result<std::unique_ptr<core::RunTrace>> readTraceFile(const std::filesystem::pat
 }
 
 Result<core::TraceProvider> tracesOfSheet(const std::filesystem::path& sheet,
-                                          const core::Study& study)
+                                          const core::Study& study, const std::stop_token& stop)
 {
     const std::filesystem::path folder = sheet.parent_path();
     auto kept = std::make_shared<std::map<int, core::MemoryTrace>>(); // by the run's number
@@ -155,7 +158,7 @@ Result<core::TraceProvider> tracesOfSheet(const std::filesystem::path& sheet,
         const std::filesystem::path file = folder / run.trace;
         auto found = loaded.find(file);
         if (found == loaded.end()) {
-            auto read = load(file);
+            auto read = load(file, stop);
             if (!read)
                 return read.error();
             loaded.clear(); // runs of one recording follow one another
@@ -170,13 +173,15 @@ Result<core::TraceProvider> tracesOfSheet(const std::filesystem::path& sheet,
             kept->emplace(run.number, *trace.value());
     }
     return core::TraceProvider(
-        [folder, kept](const core::Run& run) -> std::unique_ptr<core::RunTrace> {
+        [folder, kept, stop](const core::Run& run) -> std::unique_ptr<core::RunTrace> {
             if (run.trace.empty())
                 return nullptr;
             if (const auto found = kept->find(run.number); found != kept->end())
                 return std::make_unique<core::MemoryTrace>(found->second);
-            auto trace = readTraceFile(folder / run.trace, run);
-            return trace ? std::move(trace).take() : nullptr;
+            auto trace = readTraceFile(folder / run.trace, run, stop);
+            if (!trace)
+                throw core::UnreadableRecording(trace.error());
+            return std::move(trace).take();
         });
 }
 

@@ -5,6 +5,7 @@
 #include "storage/loggers/channel_mapping.h"
 #include "storage/loggers/trace_open.h"
 #include "storage/loggers/trace_report.h"
+#include "storage/recordings/read_recording.h"
 #include "storage/recordings/trace_store.h"
 
 #include <SQLiteCpp/Statement.h>
@@ -84,18 +85,11 @@ FinishedRecording finished(const TraceReport& report, const std::string& name,
 
 } // namespace
 
-Result<TraceReport> importTrace(StudyFile& study, const std::filesystem::path& file,
-                                const TraceImportOptions& options)
+Result<ReadRecording> ReadRecording::read(StudyFile& study, const std::filesystem::path& file,
+                                          const core::Run* run, const std::string& studyDate,
+                                          const TraceImportOptions& options)
 {
     StudyFile::Private& database = study.database();
-    const auto before = study.study();
-    if (!before)
-        return before.error();
-    const core::Run* run = nullptr;
-    if (options.run && !(run = runOf(before.value(), *options.run)))
-        return Error{ErrorCode::badInput, core::message("the study has no run {}"_t, *options.run),
-                     study.path().string()};
-
     auto opened = openTrace(file);
     if (!opened)
         return opened.error();
@@ -114,7 +108,9 @@ Result<TraceReport> importTrace(StudyFile& study, const std::filesystem::path& f
                    options.progress, options.stop);
     if (!read)
         return read.error();
-    const std::string date = options.date.empty() ? before.value().properties.date : options.date;
+    if (const Outcome ended = writer.value().endOfGroups(); !ended)
+        return ended.error();
+    const std::string date = options.date.empty() ? studyDate : options.date;
     auto described = describeTrace(trace, read.value(), date);
     if (!described)
         return described.error();
@@ -126,14 +122,45 @@ Result<TraceReport> importTrace(StudyFile& study, const std::filesystem::path& f
         if (const Outcome placed = placeRun(recording, report, *run, options.clock, file.string());
             !placed)
             return placed.error();
-    const auto id = writer.value().finish(recording);
+    return ReadRecording{std::move(writer).take(), std::move(recording), std::move(report)};
+}
+
+Outcome ReadRecording::finish(const std::optional<core::RunId>& run)
+{
+    if (run)
+        recording.run = run;
+    const auto id = writer.finish(recording);
     if (!id)
         return id.error();
     report.recording = id.value();
-    if (!options.mapping.empty() && !trace.headerKey().empty())
-        if (const Outcome keeping = keepMapping(database, trace.headerKey(), options.mapping);
-            !keeping)
-            return keeping.error();
+    return Done{};
+}
+
+Result<TraceReport> importTrace(StudyFile& study, const std::filesystem::path& file,
+                                const TraceImportOptions& options)
+{
+    StudyFile::Private& database = study.database();
+    const auto before = study.study();
+    if (!before)
+        return before.error();
+    const core::Run* run = nullptr;
+    if (options.run && !(run = runOf(before.value(), *options.run)))
+        return Error{ErrorCode::badInput, core::message("the study has no run {}"_t, *options.run),
+                     study.path().string()};
+    auto recording = ReadRecording::read(study, file, run, before.value().properties.date, options);
+    if (!recording)
+        return recording.error();
+    TraceReport& report = recording.value().report;
+    const Outcome done = database.inTransaction([&](SQLite::Database&) -> Outcome {
+        if (Outcome finished = recording.value().finish(); !finished)
+            return finished;
+        if (options.mapping.empty() || report.mapping_key.empty())
+            return Done{};
+        return keepMapping(database, report.mapping_key, options.mapping);
+    });
+    if (!done)
+        return done.error();
+    recording.value().writer.keep();
     if (options.progress)
         options.progress(1.0, 0.0);
     return report;

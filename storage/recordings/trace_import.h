@@ -29,7 +29,8 @@ struct TraceImportOptions {
 };
 
 /// Imports CSV, GPX 1.1 or NMEA 0183 (told apart by content). Commits in batches under a mark
-/// 'unfinished'; an Error (also of a stop) leaves the study as it was.
+/// 'unfinished', and the recording, its run and the mapping in one at the end; an Error (also of a
+/// stop) leaves the study as it was.
 [[nodiscard]] Result<TraceReport> importTrace(StudyFile& study, const std::filesystem::path& file,
                                               const TraceImportOptions& options = {});
 

@@ -25,6 +25,22 @@ double bound(const SQLite::Column& column)
     return column.isNull() ? std::nan("") : column.getDouble();
 }
 
+/// Rows and samples, from two columns.
+ChunkCounts countsIn(SQLite::Statement& row, int first)
+{
+    return {static_cast<std::uint32_t>(row.getColumn(first).getInt64()),
+            static_cast<std::uint32_t>(row.getColumn(first + 1).getInt64())};
+}
+
+/// From the time before `from` on.
+bool ascend(const std::vector<double>& times, std::size_t from)
+{
+    for (std::size_t i = std::max<std::size_t>(from, 1); i < times.size(); ++i)
+        if (!(times[i] > times[i - 1]))
+            return false;
+    return true;
+}
+
 void convert(std::vector<double>& values, const StoredChannel& channel)
 {
     if (channel.factor == 1.0 && channel.offset == 0.0)
@@ -37,20 +53,32 @@ void convert(std::vector<double>& values, const StoredChannel& channel)
 
 /// Appends a chunk's samples; what is damaged is thrown and becomes an Error at the border.
 void TraceReader::decode(std::span<const std::byte> bytes, std::int64_t place,
-                         std::int64_t firstRow, std::vector<double>& values)
+                         std::int64_t firstRow, const ChunkCounts& counts,
+                         std::vector<double>& values)
 {
-    auto decoded = m_decoder.decode(bytes, values);
+    goOnReading(m_stop);
+    checkChunkBytes(*m_study.database, m_data, place, firstRow, bytes);
+    auto decoded = m_decoder.decode(bytes, counts, values);
     if (!decoded)
-        throw DamagedRecording{
-            core::message("{} (recording {}, channel {}, row {}); restore it from a copy"_t,
-                          decoded.error().message, m_data, place, firstRow)};
+        throw damagedRecording(*m_study.database, m_data, place, decoded.error().message);
     m_decoded = std::move(decoded).take();
+}
+
+/// Before anything is believed that they say.
+void TraceReader::checkLines()
+{
+    goOnReading(m_stop);
+    if (m_checked->contains(m_data))
+        return;
+    checkChunkLines(*m_study.database, m_data);
+    m_checked->insert(m_data);
 }
 
 void TraceReader::load()
 {
     if (m_loaded)
         return;
+    checkLines();
     std::int64_t rows = 0;
     {
         SQLite::Statement sum(*m_study.database,
@@ -66,15 +94,17 @@ void TraceReader::load()
     reserveInLargePages(times,
                         static_cast<std::size_t>(std::clamp<std::int64_t>(rows, 0, 1 << 28)));
     SQLite::Statement chunks(*m_study.database,
-                             "SELECT first_row, bytes FROM chunk WHERE data = ? AND place = 0 AND "
-                             "maximum >= ? AND minimum <= ? ORDER BY first_row");
+                             "SELECT first_row, rows, samples, bytes FROM chunk WHERE data = ? "
+                             "AND place = 0 AND maximum >= ? AND minimum <= ? ORDER BY first_row");
     chunks.bind(1, m_data);
     chunks.bind(2, m_window.from_s);
     chunks.bind(3, m_window.to_s);
     while (chunks.executeStep()) {
         const std::size_t before = times.size();
         const std::int64_t firstRow = chunks.getColumn(0).getInt64();
-        decode(bytesOf(chunks.getColumn(1)), 0, firstRow, times);
+        decode(bytesOf(chunks.getColumn(3)), 0, firstRow, countsIn(chunks, 1), times);
+        if (!ascend(times, before))
+            throw damagedRecording(*m_study.database, m_data, 0, "its times do not ascend"_t);
         Group group{firstRow, m_decoded.rows, 0, m_decoded.samples};
         const auto first = times.begin() + static_cast<std::ptrdiff_t>(before);
         const auto low = std::lower_bound(first, times.end(), m_window.from_s);
@@ -119,8 +149,8 @@ core::Samples TraceReader::read(const StoredChannel& channel)
         shared = false;
     };
     SQLite::Statement chunk(*m_study.database,
-                            "SELECT bytes FROM chunk WHERE data = ? AND place = ? AND "
-                            "first_row = ?");
+                            "SELECT rows, samples, bytes FROM chunk WHERE data = ? AND place = ? "
+                            "AND first_row = ?");
     for (const Group& group : m_groups) {
         const std::size_t rows = group.end - group.begin;
         chunk.bind(1, m_data);
@@ -132,10 +162,11 @@ core::Samples TraceReader::read(const StoredChannel& channel)
             const bool whole = rows == group.rows;
             std::vector<double>& into = whole ? result.value : part;
             part.clear();
-            decode(bytesOf(chunk.getColumn(0)), channel.place, group.firstRow, into);
+            decode(bytesOf(chunk.getColumn(2)), channel.place, group.firstRow, countsIn(chunk, 0),
+                   into);
             if (m_decoded.rows != group.rows)
-                throw DamagedRecording{"a chunk of a recording has not as many rows as its "
-                                       "times; restore it from a copy"_t};
+                throw damagedRecording(*m_study.database, m_data, channel.place,
+                                       "a chunk of it has not as many rows as its times"_t);
             const bool dense = m_decoded.samples == m_decoded.rows;
             if (dense && !whole)
                 result.value.insert(result.value.end(), part.begin() + group.begin,
@@ -173,6 +204,7 @@ Result<std::vector<TraceReader::Bounds>> TraceReader::bounds()
 {
     using List = std::vector<Bounds>;
     return m_study.guarded<List>([&]() -> Result<List> {
+        checkLines();
         SQLite::Statement span(*m_study.database,
                                "SELECT min(first_row), max(first_row) FROM chunk WHERE data = ? "
                                "AND place = 0 AND maximum >= ? AND minimum <= ?");

@@ -4,6 +4,7 @@
 
 #include "core/recording/trace.h"
 #include "storage/chunks/chunk_codec.h"
+#include "storage/recordings/recording_check.h"
 #include "storage/recordings/trace_store.h"
 #include "storage/study/study_database.h"
 
@@ -23,8 +24,15 @@ struct Window {
 
 class TraceReader {
 public:
-    TraceReader(const StudyFile::Private& study, std::int64_t data, const Window& window)
-        : m_study(study), m_data(data), m_window(window)
+    /// @param checked  recordings whose lines need not be checked any more; may be null
+    /// @param stop     asked at every chunk
+    TraceReader(const StudyFile::Private& study, std::int64_t data, const Window& window,
+                std::shared_ptr<CheckedRecordings> checked = nullptr, std::stop_token stop = {})
+        : m_study(study),
+          m_data(data),
+          m_window(window),
+          m_checked(checked ? std::move(checked) : std::make_shared<CheckedRecordings>()),
+          m_stop(std::move(stop))
     {
     }
     /// Times of all rows in the window. Read once, then kept.
@@ -46,14 +54,17 @@ private:
         std::uint32_t begin = 0, end = 0;
     };
 
+    void checkLines();
     void load();
     core::Samples read(const StoredChannel& channel);
     void decode(std::span<const std::byte> bytes, std::int64_t place, std::int64_t firstRow,
-                std::vector<double>& values);
+                const ChunkCounts& counts, std::vector<double>& values);
 
     const StudyFile::Private& m_study;
     std::int64_t m_data;
     Window m_window;
+    std::shared_ptr<CheckedRecordings> m_checked;
+    std::stop_token m_stop;
     bool m_loaded = false;
     std::vector<Group> m_groups;
     core::SampleTimes m_times;

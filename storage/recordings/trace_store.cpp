@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "storage/recordings/trace_store.h"
 
+#include "storage/recordings/recording_check.h"
 #include "storage/recordings/recording_cuts.h"
 #include "storage/study/recording_sums.h"
 #include "storage/study/study_rows.h"
@@ -42,6 +43,21 @@ std::int64_t cacheSize(SQLite::Database& database)
 void setCacheSize(SQLite::Database& database, std::int64_t size)
 {
     database.exec(fmt::format("PRAGMA cache_size = {}", size));
+}
+
+/// The compressed bytes and behind them a frame that readers skip (RFC 8878, 3.1.2), so that they
+/// weigh at least `weight`: rows that follow an even clock compress to nothing, and what a
+/// recording may ask of memory goes by its size (recording_check.h).
+std::vector<std::byte> padded(const std::vector<std::byte>& bytes, std::size_t weight)
+{
+    constexpr std::uint32_t kSkippable = 0x184D2A50;
+    const auto size = static_cast<std::uint32_t>(weight - bytes.size());
+    std::vector<std::byte> result = bytes;
+    for (const std::uint32_t word : {kSkippable, size})
+        for (unsigned shift = 0; shift < 32; shift += 8)
+            result.push_back(static_cast<std::byte>(word >> shift & 0xFFU));
+    result.resize(result.size() + size);
+    return result;
 }
 
 void insertRecording(SQLite::Database& database, std::int64_t id, const FinishedRecording& given)
@@ -144,7 +160,7 @@ Result<TraceWriter> TraceWriter::begin(StudyFile::Private& study)
 TraceWriter::~TraceWriter()
 {
     if (!m_study)
-        return;
+        return; // kept, or moved from
     try {
         m_insert.reset();
         m_batch.reset(); // rolls back
@@ -169,18 +185,21 @@ void TraceWriter::insert(std::int64_t place, std::int64_t firstRow, const Encode
     row.bind(5, chunk.samples);
     bindBound(row, 6, chunk.minimum);
     bindBound(row, 7, chunk.maximum);
-    row.bindNoCopy(8, chunk.bytes.data(), static_cast<int>(chunk.bytes.size()));
+    std::vector<std::byte> heavier;
+    if (place == 0 && chunk.bytes.size() < chunk.rows / kRowsAByte)
+        heavier = padded(chunk.bytes, chunk.rows / kRowsAByte);
+    const std::span<const std::byte> bytes = heavier.empty() ? chunk.bytes : heavier;
+    row.bindNoCopy(8, bytes.data(), static_cast<int>(bytes.size()));
     row.exec();
     row.reset();
     SQLite::Statement& sum = m_insert->sum;
     sum.bind(1, m_data);
     sum.bind(2, place);
     sum.bind(3, firstRow);
-    sum.bind(4,
-             sumOfChunk({reinterpret_cast<const char*>(chunk.bytes.data()), chunk.bytes.size()}));
+    sum.bind(4, sumOfChunk({reinterpret_cast<const char*>(bytes.data()), bytes.size()}));
     sum.exec();
     sum.reset();
-    m_batchBytes += chunk.bytes.size();
+    m_batchBytes += bytes.size();
 }
 
 void TraceWriter::commitBatch()
@@ -210,14 +229,18 @@ Outcome TraceWriter::put(RowGroup&& group)
     });
 }
 
-Result<core::RecordingId> TraceWriter::finish(const FinishedRecording& recording)
+Outcome TraceWriter::endOfGroups()
 {
-    const Outcome committed = m_study->guarded<Done>([&]() -> Outcome {
+    return m_study->guarded<Done>([&]() -> Outcome {
         commitBatch();
+        m_insert.reset();
+        setCacheSize(*m_study->database, m_cacheBefore);
         return Done{};
     });
-    if (!committed)
-        return committed.error();
+}
+
+Result<core::RecordingId> TraceWriter::finish(const FinishedRecording& recording)
+{
     std::stable_sort(m_marks.begin(), m_marks.end(),
                      [](const auto& a, const auto& b) { return a.first < b.first; });
     HistoryDetail detail = recording.detail;
@@ -234,10 +257,12 @@ Result<core::RecordingId> TraceWriter::finish(const FinishedRecording& recording
         });
     if (!done)
         return done.error();
-    m_insert.reset();
-    setCacheSize(*m_study->database, m_cacheBefore);
-    m_study = nullptr;
     return core::RecordingId{m_data};
+}
+
+void TraceWriter::keep()
+{
+    m_study = nullptr;
 }
 
 Outcome TraceWriter::cutInto(SQLite::Database& database, const FinishedRecording& recording,

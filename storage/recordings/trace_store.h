@@ -46,7 +46,13 @@ public:
     ~TraceWriter();
 
     [[nodiscard]] Outcome put(RowGroup&& group);
+    /// All groups are put: what is left is written down, so that finish() has little to do.
+    [[nodiscard]] Outcome endOfGroups();
+    /// May be a part of a transaction of the caller's (StudyFile::Private::inTransaction): then
+    /// keep() when that is done.
     [[nodiscard]] Result<core::RecordingId> finish(const FinishedRecording& recording);
+    /// It is in the study: nothing is taken back any more.
+    void keep();
 
 private:
     struct Insert; ///< the prepared statement

@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "storage/study/study_database.h"
 
+#include "core/base/unstoppable.h"
+#include "core/recording/unreadable_recording.h"
 #include "storage/study/connection.h"
 #include "storage/study/history.h"
 #include "storage/study/schema.h"
@@ -25,6 +27,18 @@ namespace fs = std::filesystem;
 using core::Done;
 using core::Error;
 using core::ErrorCode;
+
+/// True as long as it lives.
+class Flag {
+public:
+    explicit Flag(bool& flag) : m_flag(flag) { m_flag = true; }
+    ~Flag() { m_flag = false; }
+    Flag(const Flag&) = delete;
+    Flag& operator=(const Flag&) = delete;
+
+private:
+    bool& m_flag;
+};
 
 Error bad(const fs::path& file, core::Message message)
 {
@@ -82,6 +96,8 @@ Error StudyFile::Private::problem() const
         return bad(file, refused.message);
     } catch (const DamagedRecording& damaged) {
         return bad(file, damaged.message);
+    } catch (const core::UnreadableRecording& recording) {
+        return recording.error();
     } catch (const std::bad_alloc&) {
         return bad(file, "the memory is full; nothing was changed"_t);
     } catch (const std::exception& problem) {
@@ -166,19 +182,25 @@ Outcome StudyFile::Private::inTransaction(const std::function<Outcome(SQLite::Da
 {
     if (readOnly)
         return error(ErrorCode::studyFile, "is open for reading only; nothing was changed"_t);
+    m_hasParts = m_hasParts || m_inTransaction;
+    if (m_inTransaction) // a part of it; whoever began it commits
+        return guarded<core::Done>([&]() -> Outcome { return worked(work); });
     return guarded<core::Done>([&]() -> Outcome {
         std::string promised; // the seal that comes with the commit
         try {
             SQLite::Transaction transaction(*database, SQLite::TransactionBehavior::IMMEDIATE);
+            const Flag within(m_inTransaction);
+            m_hasParts = false;
             static_cast<void>(current(*database));
             const std::string before = seal->top();
-            Session session(database->getHandle(), sealedTables());
-            Outcome outcome = work(*database);
+            Outcome outcome = worked(work);
             if (outcome) {
-                settle(*database, session.changedRows());
                 if (seal->top() != before)
                     promised = seal->top();
+                const core::Unstoppable committing;
                 transaction.commit();
+            } else if (m_hasParts) {
+                forget(); // parts that were done are rolled back, too
             }
             return outcome;
         } catch (const SQLite::Exception& problem) {
@@ -203,6 +225,16 @@ bool StudyFile::Private::isStored(const std::string& top) const
     } catch (const SQLite::Exception&) {
         return false;
     }
+}
+
+Outcome StudyFile::Private::worked(const std::function<Outcome(SQLite::Database&)>& work)
+{
+    static_cast<void>(current(*database));
+    Session session(database->getHandle(), sealedTables());
+    Outcome outcome = work(*database);
+    if (outcome)
+        settle(*database, session.changedRows());
+    return outcome;
 }
 
 void StudyFile::Private::settle(SQLite::Database& db, const std::vector<ChangedRow>& rows)

@@ -62,6 +62,8 @@ struct StudyFile::Private {
     /// `work` in a transaction, without a line of history of its own: for undo, notes, mappings.
     /// Whatever it changed is read back under the rules for every row, and comes under the seal,
     /// before it is committed.
+    /// Changes that `work` makes by change() or inTransaction() are parts of it: all are done, or
+    /// none.
     [[nodiscard]] Outcome inTransaction(const std::function<Outcome(SQLite::Database&)>& work);
 
     [[nodiscard]] core::Error error(core::ErrorCode code, core::Message message) const
@@ -84,6 +86,8 @@ private:
     void forget();
     /// True when the file has this seal now: a commit that failed at its very end was done.
     [[nodiscard]] bool isStored(const std::string& top) const;
+    /// Within the transaction: `work`, and what it changed is read back and sealed.
+    [[nodiscard]] Outcome worked(const std::function<Outcome(SQLite::Database&)>& work);
     /// Before the commit.
     void settle(SQLite::Database& db, const std::vector<ChangedRow>& rows);
     void readBack(SQLite::Database& db, const std::vector<ChangedRow>& rows);
@@ -91,6 +95,8 @@ private:
 
     Stamp m_stamp;
     bool m_worked = false; ///< `known` is not what the rows say
+    bool m_inTransaction = false;
+    bool m_hasParts = false; ///< changes within the present transaction
 };
 
 template <class T>

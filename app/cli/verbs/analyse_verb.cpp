@@ -28,8 +28,8 @@ struct AnalyseOptions {
     Overrides overrides;
 };
 
-std::shared_ptr<const app::ResultSet> answerOf(const Input& input, const AnalyseOptions& options,
-                                               const Surroundings& io)
+Result<std::shared_ptr<const app::ResultSet>>
+answerOf(const Input& input, const AnalyseOptions& options, const Surroundings& io)
 {
     app::AnswerOptions asked;
     asked.analysis = core::AnalysisOptions::of(input.study.properties);
@@ -65,7 +65,9 @@ Outcome analyseOne(const AnalyseOptions& options, Surroundings& io)
     if (!input)
         return input.error();
     const auto answer = answerOf(input.value(), options, io);
-    const app::ResultSet& result = *answer;
+    if (!answer)
+        return answer.error();
+    const app::ResultSet& result = *answer.value();
     const auto unit = options.unit.value_or(app::wording::shownUnitOf(result.study));
     if (options.json)
         io.out << app::analysisJson(result.analysis, result.screening, input.value().sha256, unit);
@@ -93,7 +95,9 @@ Outcome analyseSeveral(const AnalyseOptions& options, Surroundings& io)
         if (!input)
             return input.error();
         const auto answer = answerOf(input.value(), options, io);
-        const app::ResultSet& result = *answer;
+        if (!answer)
+            return answer.error();
+        const app::ResultSet& result = *answer.value();
         app::StudyRow row{input.value().name(), {}, result.analysis.verdict.cls};
         if (const auto& headline = result.analysis.headline) {
             row.effect =

@@ -5,6 +5,7 @@
 #include "app/cli/options.h"
 #include "app/wording/numbers.h"
 #include "app/wording/recordings.h"
+#include "core/recording/unreadable_recording.h"
 #include "core/study/limits.h"
 #include "storage/recordings/cut.h"
 #include "storage/recordings/recordings.h"
@@ -213,7 +214,11 @@ Result<std::vector<storage::Cut>> cutsOf(const Language& in, const storage::Stud
     const auto trace = storage::openRecording(file, recording.id);
     if (!trace)
         return trace.error();
-    const auto parts = partsOf(in, *trace.value(), recording, study, order, words.parts);
+    const auto found = core::readingRecordings(
+        [&] { return partsOf(in, *trace.value(), recording, study, order, words.parts); });
+    if (!found)
+        return found.error();
+    const Result<Parts>& parts = found.value();
     if (!parts)
         return parts.error();
     const auto byTimes = core::cutByTimes(recording.span(), study);

@@ -42,7 +42,10 @@ Outcome report(const ReportOptions& options, Surroundings& io)
     auto input = readInput(options.file, options.overrides, io);
     if (!input)
         return input.error();
-    const auto answer = answerWithProgress(input.value(), io);
+    const auto answered = answerWithProgress(input.value(), io);
+    if (!answered)
+        return answered.error();
+    const auto& answer = answered.value();
     const core::Study& study = answer->study;
     const core::Analysis& analysis = answer->analysis;
     auto lines = historyLines(io.language, input.value());

@@ -22,7 +22,10 @@ Outcome listRuns(const RunsOptions& options, Surroundings& io)
     auto input = readInput(options.file, options.overrides, io);
     if (!input)
         return input.error();
-    const auto answer = answerWithProgress(input.value(), io);
+    const auto answered = answerWithProgress(input.value(), io);
+    if (!answered)
+        return answered.error();
+    const auto& answer = answered.value();
     io.out << app::runsText(io.language, answer->study, answer->analysis, answer->screening,
                             io.colour);
     return Done{};

@@ -49,7 +49,10 @@ Outcome screenRuns(const ScreenOptions& options, Surroundings& io)
         return input.error();
     if (options.apply && input.value().isSheet())
         return openForChange(options.file).error();
-    const core::Screening screening = screenWithProgress(input.value(), io);
+    const auto screened = screenWithProgress(input.value(), io);
+    if (!screened)
+        return screened.error();
+    const core::Screening& screening = screened.value();
     io.out << (options.json
                    ? app::findingsJson(screening)
                    : app::screeningText(io.language, screening, io.colour, input.value().study) +

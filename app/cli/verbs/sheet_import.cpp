@@ -45,7 +45,7 @@ Outcome importSheet(storage::StudyFile& file, const std::filesystem::path& path,
     const std::string name = path.filename().string();
     ImportWatch watch(io);
     const auto recordings =
-        storage::importSheet(file, sheet.study, path, {watch.progress(), watch.stop()});
+        storage::importSheet(file, sheet.study, path, {watch.progress(), io.stop});
     if (!recordings)
         return recordings.error();
     watch.done();

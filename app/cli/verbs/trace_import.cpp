@@ -13,20 +13,10 @@
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <csignal>
 #include <ostream>
-#include <stop_token>
 
 namespace bothways::cli {
 namespace {
-
-// Ctrl-C during a long import: the flag is all that a signal handler may touch.
-volatile std::sig_atomic_t interrupted = 0;
-
-void interrupt(int)
-{
-    interrupted = 1;
-}
 
 /// "COLUMN=CHANNEL[,FACTOR[,OFFSET]]"
 Result<storage::ChannelMapping> oneMapping(const std::string& text)
@@ -84,23 +74,16 @@ Outcome checkColumns(const Language& in, const std::filesystem::path& trace,
 
 } // namespace
 
-ImportWatch::ImportWatch(const Surroundings& io)
-    : m_io(io), m_before(std::signal(SIGINT, interrupt))
-{
-    interrupted = 0;
-}
+ImportWatch::ImportWatch(const Surroundings& io) : m_io(io) {}
 
 ImportWatch::~ImportWatch()
 {
     done();
-    std::signal(SIGINT, m_before);
 }
 
 ImportWatch::Progress ImportWatch::progress()
 {
     return [this](const std::string& name, double done, double bytesPerSecond) {
-        if (interrupted != 0)
-            m_stop.request_stop();
         if (m_io.errIsTerminal)
             m_io.err << "\r"
                      << m_io.language.say("{}: {} %, {} MB/s"_t, name,
@@ -138,7 +121,7 @@ Result<storage::TraceReport> importRecording(storage::StudyFile& file, const Rec
     options.run = order.run;
     options.mapping = order.mapping;
     options.cuts = order.cuts;
-    options.stop = watch.stop();
+    options.stop = io.stop;
     options.progress = [shown = watch.progress(),
                         name = order.file.filename().string()](double done, double bytesPerSecond) {
         shown(name, done, bytesPerSecond);

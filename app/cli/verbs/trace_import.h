@@ -11,14 +11,13 @@
 #include <filesystem>
 #include <functional>
 #include <optional>
-#include <stop_token>
 #include <string>
 #include <vector>
 
-/// Recordings of data loggers into a study: progress, Ctrl-C, and what was met in them.
+/// Recordings of data loggers into a study: progress, and what was met in them.
 namespace bothways::cli {
 
-/// While it lives, Ctrl-C asks an import to stop, and a terminal shows how far it is.
+/// While it lives, a terminal shows how far an import is.
 class ImportWatch {
 public:
     using Progress =
@@ -30,14 +29,11 @@ public:
     ImportWatch& operator=(const ImportWatch&) = delete;
 
     [[nodiscard]] Progress progress();
-    [[nodiscard]] std::stop_token stop() const { return m_stop.get_token(); }
     /// Wipes the line of progress away.
     void done();
 
 private:
     const Surroundings& m_io;
-    std::stop_source m_stop;
-    void (*m_before)(int); ///< what SIGINT did
 };
 
 /// "COLUMN=CHANNEL[,FACTOR[,OFFSET]]", each of them.

@@ -9,6 +9,21 @@
 #include <utility>
 
 namespace bothways::app {
+namespace {
+
+/// By the thread that the connection is handed to.
+core::Result<std::shared_ptr<const ResultSet>>
+answerWith(const storage::StudyFile* connection, Material material, const AnswerOptions& options)
+{
+    if (connection) {
+        if (const core::Outcome whole = storage::checkRecordings(*connection, options.stop); !whole)
+            return whole.error();
+        material.traces = storage::tracesOf(*connection, options.stop);
+    }
+    return answer(std::move(material), options);
+}
+
+} // namespace
 
 Recomputer::Recomputer(std::function<Question()> ask) : m_ask(std::move(ask))
 {
@@ -54,12 +69,12 @@ void Recomputer::start()
     };
     if (!std::exchange(m_busy, true))
         emit busyChanged(true);
-    m_watcher.setFuture(
-        QtConcurrent::run([material = std::move(question.material), options = std::move(options),
-                           connection = std::move(question.connection)]() mutable {
-            if (connection)
-                material.traces = storage::tracesOf(*connection);
-            return answer(std::move(material), options);
+    m_watcher.setFuture(QtConcurrent::run(
+        [material = std::move(question.material), options = std::move(options),
+         connection = std::move(question.connection), fault = std::move(question.fault)]() mutable {
+            return std::make_shared<const Answered>(
+                fault ? Answered(*fault)
+                      : answerWith(connection.get(), std::move(material), options));
         }));
 }
 
@@ -69,12 +84,14 @@ void Recomputer::finished()
         start();
         return;
     }
-    const auto result = m_watcher.result();
+    const auto answer = m_watcher.result();
     m_busy = false;
-    if (result) {
-        m_result = result;
+    if (*answer) {
+        m_result = answer->value();
         m_resultRevision = m_runningRevision;
-        emit answered(result);
+        emit answered(m_result);
+    } else if (answer->error().code != core::ErrorCode::stopped) {
+        emit failed(answer->error());
     }
     emit busyChanged(false);
 }

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "app/answer/answer.h"
+#include "app/desktop/document/error_type.h"
 #include "app/desktop/document/result_set.h"
 #include "storage/study/study_file.h"
 
@@ -12,6 +13,7 @@
 #include <cstdint>
 #include <functional>
 #include <memory>
+#include <optional>
 #include <stop_token>
 
 namespace bothways::app {
@@ -27,7 +29,8 @@ public:
         core::AnalysisOptions options;
         /// For the recordings, used by the thread alone; null where the study has none.
         std::shared_ptr<storage::StudyFile> connection;
-        std::uint64_t revision = 0; ///< of the study that is asked about
+        std::optional<core::Error> fault; ///< why the recordings cannot be read: no answer then
+        std::uint64_t revision = 0;       ///< of the study that is asked about
     };
 
     /// @param ask  called when an answer is begun
@@ -48,13 +51,17 @@ signals:
     void busyChanged(bool busy);
     void progressed(double share);
     void answered(std::shared_ptr<const bothways::app::ResultSet> result);
+    /// There is no answer: a recording cannot be read. The old one stays.
+    void failed(const bothways::core::Error& error);
 
 private:
     void start();
     void finished();
 
     std::function<Question()> m_ask;
-    QFutureWatcher<std::shared_ptr<const ResultSet>> m_watcher;
+    using Answered = core::Result<std::shared_ptr<const ResultSet>>;
+    /// Behind a pointer, as QFuture wants a type that can be without a value.
+    QFutureWatcher<std::shared_ptr<const Answered>> m_watcher;
     std::stop_source m_stop;
     std::shared_ptr<const ResultSet> m_result;
     std::uint64_t m_resultRevision = 0, m_runningRevision = 0;

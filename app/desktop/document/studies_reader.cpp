@@ -16,13 +16,18 @@ ReadStudy readOne(const QString& file, const QDate& today, const std::stop_token
 {
     ReadStudy study;
     study.file = file;
-    const auto input = readInput(toPath(file), {{}, today.toString(Qt::ISODate).toStdString()});
+    const auto input =
+        readInput(toPath(file), {{}, today.toString(Qt::ISODate).toStdString(), stop});
     if (!input) {
         study.error = input.error();
         return study;
     }
     study.name = QString::fromStdString(input.value().name());
-    study.result = answerTo(input.value(), stop);
+    const auto answer = answerTo(input.value(), stop);
+    if (answer)
+        study.result = answer.value();
+    else
+        study.error = answer.error();
     return study;
 }
 

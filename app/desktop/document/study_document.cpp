@@ -56,12 +56,8 @@ StudyDocument::StudyDocument(storage::StudyFile file)
     d->settle.setSingleShot(true);
     d->settle.setInterval(kOptionsSettle_ms);
     connect(&d->settle, &QTimer::timeout, this, &StudyDocument::settleOptions);
-    d->recomputer = std::make_unique<Recomputer>([this] {
-        return Recomputer::Question{{d->study, {}, d->overruled, {}},
-                                    options(),
-                                    d->recordings.empty() ? nullptr : anotherConnection(),
-                                    d->revision};
-    });
+    d->recomputer = std::make_unique<Recomputer>([this] { return d->question(options()); });
+    connect(d->recomputer.get(), &Recomputer::failed, this, &StudyDocument::failed);
     connect(d->recomputer.get(), &Recomputer::busyChanged, this, &StudyDocument::busyChanged);
     connect(d->recomputer.get(), &Recomputer::progressed, this, &StudyDocument::progressed);
     connect(d->recomputer.get(), &Recomputer::answered, this, &StudyDocument::analysisChanged);

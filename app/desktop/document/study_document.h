@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "app/desktop/document/error_type.h"
 #include "app/desktop/document/result_set.h"
 #include "core/base/result.h"
 #include "storage/recordings/cut.h"
@@ -131,5 +132,3 @@ private:
 };
 
 } // namespace bothways::app
-
-Q_DECLARE_METATYPE(bothways::core::Error)

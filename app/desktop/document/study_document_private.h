@@ -31,6 +31,9 @@ struct StudyDocument::Private {
 
     std::uint64_t revision = 0; ///< goes up when the study is read anew
     std::unique_ptr<Recomputer> recomputer;
+
+    /// What an answer is asked for with.
+    [[nodiscard]] Recomputer::Question question(const core::AnalysisOptions& options) const;
 };
 
 } // namespace bothways::app

@@ -7,6 +7,18 @@
 // Recordings in the open study.
 namespace bothways::app {
 
+Recomputer::Question StudyDocument::Private::question(const core::AnalysisOptions& options) const
+{
+    Recomputer::Question question{{study, {}, overruled, {}}, options, nullptr, {}, revision};
+    if (recordings.empty())
+        return question;
+    if (auto second = file.another())
+        question.connection = std::make_shared<storage::StudyFile>(std::move(second).take());
+    else
+        question.fault = second.error();
+    return question;
+}
+
 const std::vector<storage::RecordingInfo>& StudyDocument::recordings() const
 {
     return d->recordings;

@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/recordings/cut_material.h"
 
+#include "core/recording/unreadable_recording.h"
+
 #include <algorithm>
 #include <cmath>
 
@@ -48,15 +50,12 @@ std::optional<core::Geofence> CutMaterial::fenceOf(const core::CutProposal& part
     return found;
 }
 
-core::Result<CutMaterial> readCutMaterial(const storage::StudyFile& file,
-                                          const storage::RecordingInfo& recording,
-                                          const core::Study& study, const core::ClockOptions& clock,
-                                          const std::optional<core::Geofence>& fence)
+namespace {
+
+/// All but the run sheet's times. Throws where the recording cannot be read.
+CutMaterial waysToCut(const core::RunTrace& trace, const core::Study& study,
+                      const std::optional<core::Geofence>& fence)
 {
-    const auto opened = storage::openRecording(file, recording.id);
-    if (!opened)
-        return opened.error();
-    const core::RunTrace& trace = *opened.value();
     CutMaterial material;
     material.speed = trace.samples("road_speed_kmh");
     material.byMarks = core::cutByMarks(trace, study);
@@ -68,6 +67,23 @@ core::Result<CutMaterial> readCutMaterial(const storage::StudyFile& file,
         material.fence = material.fenceOf(material.bySpeed.front());
     if (material.fence)
         material.byPosition = core::cutByPosition(trace, *material.fence);
+    return material;
+}
+
+} // namespace
+
+core::Result<CutMaterial> readCutMaterial(const storage::StudyFile& file,
+                                          const storage::RecordingInfo& recording,
+                                          const core::Study& study, const core::ClockOptions& clock,
+                                          const std::optional<core::Geofence>& fence)
+{
+    const auto opened = storage::openRecording(file, recording.id);
+    if (!opened)
+        return opened.error();
+    auto found = core::readingRecordings([&] { return waysToCut(*opened.value(), study, fence); });
+    if (!found)
+        return found;
+    CutMaterial material = std::move(found).take();
     auto times = core::cutByTimes(recording.span(), study, clock);
     if (times)
         material.byTimes = std::move(times).take();

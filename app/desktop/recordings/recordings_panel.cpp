@@ -41,6 +41,7 @@ RecordingsPanel::RecordingsPanel(StudyDocument& document, Preferences& preferenc
         else if (m_run > 0)
             showRun(m_run);
     });
+    connect(m_loader, &TraceLoader::failed, &m_document, &StudyDocument::failed);
     connect(m_loader, &TraceLoader::loaded, this, [this] {
         m_view->takeSamples();
         if (m_finding && !m_loader->isLoading()) // places by distance are known only now

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/recordings/trace_loader.h"
 
+#include "core/recording/unreadable_recording.h"
 #include "storage/recordings/run_traces.h"
 
 #include <QString>
@@ -119,11 +120,15 @@ void TraceLoader::open(std::shared_ptr<storage::StudyFile> connection, std::vect
     m_thread.start([this, source = m_source, runs = std::move(runs)]() mutable {
         const core::TraceProvider provider = storage::tracesOf(*source->connection);
         std::map<core::RunId, std::shared_ptr<LazyTrace>> traces;
-        for (const core::Run& run : runs)
-            if (auto trace = provider(run)) {
-                traces[run.id] = std::make_shared<LazyTrace>(*this, run.id, *trace);
-                source->traces[run.id] = std::move(trace);
+        for (const core::Run& run : runs) {
+            auto trace = core::readingRecordings([&] { return provider(run); });
+            if (!trace) {
+                say(source, trace.error());
+            } else if (trace.value()) {
+                traces[run.id] = std::make_shared<LazyTrace>(*this, run.id, *trace.value());
+                source->traces[run.id] = std::move(trace).take();
             }
+        }
         QMetaObject::invokeMethod(
             this,
             [this, source, traces = std::move(traces)] {
@@ -151,11 +156,27 @@ void TraceLoader::setBlind(bool blind)
         trace->setBlind(blind);
 }
 
+/// From the loader's thread.
+void TraceLoader::say(const std::shared_ptr<Source>& source, const core::Error& error)
+{
+    QMetaObject::invokeMethod(
+        this,
+        [this, source, error] {
+            if (source == m_source)
+                emit failed(error);
+        },
+        Qt::QueuedConnection);
+}
+
 void TraceLoader::want(core::RunId run, const std::string& channel)
 {
     ++m_pending;
     m_thread.start([this, source = m_source, run, channel] {
-        auto samples = source->traces.at(run)->samples(channel);
+        const core::RunTrace& trace = *source->traces.at(run);
+        const auto read = core::readingRecordings([&] { return trace.samples(channel); });
+        if (!read)
+            say(source, read.error());
+        auto samples = read ? read.value() : nullptr;
         QMetaObject::invokeMethod(
             this,
             [this, source, run, channel, samples = std::move(samples)] {

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "app/desktop/document/error_type.h"
 #include "core/recording/trace.h"
 #include "core/study/study.h"
 #include "storage/study/study_file.h"
@@ -44,11 +45,13 @@ public:
 signals:
     void opened();
     void loaded();
+    void failed(const bothways::core::Error& error); ///< a recording cannot be read
 
 private:
     class LazyTrace;
     struct Source;
     void want(core::RunId run, const std::string& channel);
+    void say(const std::shared_ptr<Source>& source, const core::Error& error);
 
     QThreadPool m_thread;
     QTimer m_news; ///< several channels that come together are one piece of news

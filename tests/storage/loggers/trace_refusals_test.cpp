@@ -7,6 +7,8 @@
 #include <fmt/format.h>
 #include <gmock/gmock.h>
 
+#include <sys/stat.h>
+
 namespace bothways::storage {
 namespace {
 
@@ -155,6 +157,23 @@ TEST(TraceRefusals, StopWhenAskedAndLeaveTheStudyAlone)
     early.request_stop();
     options.stop = early.get_token();
     EXPECT_EQ(bench.tryImport(options).error().code, core::ErrorCode::stopped);
+}
+
+TEST(TraceRefusals, OfWhatIsNoRegularFileComeAtOnce)
+{
+    const TraceBench bench;
+    const auto pipe = bench.m_folder / "pipe.csv"; // that nobody writes to
+    ASSERT_EQ(::mkfifo(pipe.c_str(), 0600), 0);
+    for (const std::filesystem::path& file : {pipe, std::filesystem::path("/dev/null")}) {
+        const auto refused = readTraceFile(file, tests::aRun());
+        ASSERT_FALSE(refused);
+        EXPECT_THAT(refused.error().message.english(),
+                    HasSubstr("is a pipe, a socket or a device; expected a recording"));
+    }
+    core::Study study;
+    study.runs.push_back(tests::aRun());
+    study.runs.back().trace = "pipe.csv";
+    EXPECT_FALSE(tracesOfSheet(bench.m_folder / "sheet.csv", study));
 }
 
 } // namespace

@@ -6,9 +6,10 @@
 #include <filesystem>
 #include <string>
 
-/// A program that edits a study is killed with SIGKILL at a random moment, again and again on the
-/// same file. Each time the file must open and hold what was acknowledged last (or that and the one
-/// change whose commit was done but not yet acknowledged).
+/// A program that edits a study, imports sheets, recordings and sheets with recordings, undoes,
+/// does again and compacts, is killed with SIGKILL at a random moment, again and again on the same
+/// file. Each time the file must open, its recordings be whole, and it must hold what was
+/// acknowledged last (or that and the one change whose commit was done but not yet acknowledged).
 namespace bothways::tests {
 
 struct KillReport {
@@ -19,8 +20,9 @@ struct KillReport {
     std::string failure; ///< empty: every round passed
 };
 
-/// @param folder  for the study; on a real disk commits last longer, and kills hit them more often
+/// @param folder   for the study; on a real disk commits last longer, and kills hit them more often
+/// @param most_us  until a kill, at most
 [[nodiscard]] KillReport killRounds(int rounds, std::uint32_t seed,
-                                    const std::filesystem::path& folder);
+                                    const std::filesystem::path& folder, int most_us = 250'000);
 
 } // namespace bothways::tests

@@ -14,13 +14,13 @@ using tests::aRun;
 using tests::OtherProgram;
 using tests::taken;
 
-// The long form, 200 rounds on a real disk, is the target storage_kill_stress.
+// The long form, 10,000 rounds on a real disk, is the target storage_kill_stress.
 TEST(Killed, AStudyHoldsTheLastCommitThatWasAcknowledged)
 {
     const tests::TemporaryFolder folder;
-    const tests::KillReport report = tests::killRounds(15, 20260509, folder.path());
+    const tests::KillReport report = tests::killRounds(200, 20260509, folder.path(), 60'000);
     EXPECT_EQ(report.failure, "");
-    EXPECT_EQ(report.rounds, 15);
+    EXPECT_EQ(report.rounds, 200);
     EXPECT_GT(report.commits, 0);
 }
 

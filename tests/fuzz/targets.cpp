@@ -1,0 +1,172 @@
+// Copyright (C) 2026 The Bothways developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "tests/fuzz/targets.h"
+
+#include "core/recording/unreadable_recording.h"
+#include "core/screening/screening.h"
+#include "core/study/properties.h"
+#include "storage/chunks/chunk_codec.h"
+#include "storage/loggers/channel_mapping.h"
+#include "storage/recordings/recordings.h"
+#include "storage/recordings/run_traces.h"
+#include "storage/sheet/run_sheet.h"
+#include "storage/study/changeset_check.h"
+#include "storage/study/study_database.h"
+#include "storage/study/study_file.h"
+
+#include <fmt/format.h>
+
+#include <cstdio>
+#include <filesystem>
+#include <fstream>
+#include <string>
+
+#include <unistd.h>
+
+namespace bothways::tests {
+namespace {
+
+namespace fs = std::filesystem;
+using namespace bothways::storage;
+
+constexpr std::string_view kFine;
+
+/// A file in memory where there is such a place; one for each process.
+class FuzzFile {
+public:
+    explicit FuzzFile(std::string_view bytes) { std::ofstream(path(), std::ios::binary) << bytes; }
+    ~FuzzFile()
+    {
+        std::error_code ignored;
+        fs::remove(path(), ignored);
+        fs::remove(path().string() + "-journal", ignored);
+    }
+    FuzzFile(const FuzzFile&) = delete;
+    FuzzFile& operator=(const FuzzFile&) = delete;
+    static const fs::path& path()
+    {
+        static const fs::path file = [] {
+            std::error_code problem;
+            const fs::path memory = "/dev/shm";
+            const fs::path folder =
+                fs::is_directory(memory, problem) ? memory : fs::temp_directory_path();
+            return folder / fmt::format("bothways_fuzz_{}", ::getpid());
+        }();
+        return file;
+    }
+};
+
+std::string_view feedChunk(std::string_view bytes)
+{
+    static ChunkDecoder decoder;
+    const std::span data(reinterpret_cast<const std::byte*>(bytes.data()), bytes.size());
+    std::vector<double> values;
+    const auto chunk = decoder.decode(data, values);
+    const bool sound = !decoder.check(data, {}).has_value();
+    if (static_cast<bool>(chunk) != sound)
+        return "check() and decode() do not agree";
+    if (!chunk)
+        return values.empty() ? kFine : "a refused chunk left values";
+    return values.size() == chunk.value().samples && chunk.value().samples <= chunk.value().rows
+               ? kFine
+               : "not as many values as samples";
+}
+
+std::string_view feedRecording(std::string_view bytes)
+{
+    const FuzzFile file(bytes);
+    core::Run run;
+    run.number = 1;
+    const auto trace = readTraceFile(FuzzFile::path(), run);
+    if (!trace)
+        return trace.error().message.empty() ? "an Error without words" : kFine;
+    for (const core::ChannelInfo& channel : trace.value()->channels()) {
+        const auto samples = trace.value()->samples(channel.name);
+        for (std::size_t i = 1; samples && i < samples->size(); ++i)
+            if (!(samples->time_s[i] > samples->time_s[i - 1]))
+                return "times that do not ascend";
+    }
+    return kFine;
+}
+
+std::string_view feedSheet(std::string_view bytes)
+{
+    const auto sheet = parseRunSheet(bytes, "fuzz.csv", {"2026-05-09", "2026-05-09"});
+    if (!sheet)
+        return sheet.error().message.empty() ? "an Error without words" : kFine;
+    const auto again = parseRunSheet(writeRunSheet(sheet.value().study), "again.csv",
+                                     {"2026-05-09", "2026-05-09"});
+    return again && again.value().study.runs.size() == sheet.value().study.runs.size()
+               ? kFine
+               : "a sheet that was written is not what was read";
+}
+
+std::string_view feedMapping(std::string_view bytes)
+{
+    const auto mapping = parseMapping(bytes);
+    if (!mapping)
+        return kFine;
+    const auto again = parseMapping(formatMapping(mapping.value()));
+    return again && again.value() == mapping.value() ? kFine : "a mapping is not what was written";
+}
+
+std::string_view feedStudy(std::string_view bytes)
+{
+    const FuzzFile file(bytes);
+    const auto study = StudyFile::open(FuzzFile::path(), true);
+    if (!study)
+        return study.error().message.empty() ? "an Error without words" : kFine;
+    const auto runs = study.value().study();
+    static_cast<void>(study.value().history());
+    static_cast<void>(recordings(study.value()));
+    const auto whole = checkRecordings(study.value());
+    if (!runs || !whole)
+        return kFine;
+    const auto screening = core::readingRecordings(
+        [&] { return core::screen(runs.value(), tracesOf(study.value())); });
+    return screening ? kFine : "a recording that was found whole cannot be read";
+}
+
+std::string_view feedChangeset(std::string_view bytes)
+{
+    static const StudyFile study = [] {
+        const FuzzFile name(std::string_view{});
+        std::error_code ignored;
+        fs::remove(FuzzFile::path(), ignored);
+        auto made = StudyFile::create(FuzzFile::path());
+        return std::move(made).take();
+    }();
+    static_cast<void>(isPossibleChangeset(*study.database().database, bytes));
+    return kFine;
+}
+
+/// "name=value"
+std::string_view feedProperty(std::string_view bytes)
+{
+    const std::size_t equals = std::min(bytes.find('='), bytes.size());
+    core::StudyProperties properties;
+    const auto set = core::setProperty(properties, bytes.substr(0, equals),
+                                       bytes.substr(std::min(equals + 1, bytes.size())));
+    if (!set)
+        return kFine;
+    core::StudyProperties again;
+    for (const auto& [name, value] : core::propertiesAsText(properties))
+        if (!core::setProperty(again, name, value))
+            return "a property that was set is refused as it is written";
+    return again == properties ? kFine : "a property is not what was written";
+}
+
+constexpr FuzzTarget kTargets[] = {
+    {"chunk", feedChunk},    {"csv", feedRecording},     {"gpx", feedRecording},
+    {"nmea", feedRecording}, {"sheet", feedSheet},       {"mapping", feedMapping},
+    {"study", feedStudy},    {"property", feedProperty}, {"changeset", feedChangeset},
+};
+
+} // namespace
+
+std::span<const FuzzTarget> fuzzTargets()
+{
+    return kTargets;
+}
+
+} // namespace bothways::tests

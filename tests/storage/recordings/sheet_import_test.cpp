@@ -1,0 +1,196 @@
+// Copyright (C) 2026 The Bothways developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "storage/recordings/sheet_import.h"
+
+#include "storage/recordings/run_traces.h"
+#include "storage/sheet/run_sheet.h"
+#include "storage/study/study_database.h"
+#include "tests/storage/recordings/trace_builders.h"
+
+#include <SQLiteCpp/Database.h>
+#include <SQLiteCpp/Statement.h>
+#include <fmt/format.h>
+#include <gmock/gmock.h>
+#include <sqlite3.h>
+
+#include <sys/wait.h>
+#include <unistd.h>
+
+#include <csignal>
+#include <fstream>
+
+namespace bothways::storage {
+namespace {
+
+using testing::HasSubstr;
+using testing::IsEmpty;
+using testing::SizeIs;
+using tests::taken;
+
+/// A sheet of three runs, each with a recording of `rows` rows, beside an empty study.
+class SheetBench {
+public:
+    explicit SheetBench(int rows = 700)
+    {
+        std::string text = "run,configuration,direction,start,duration_s,l_per_100km,trace\n";
+        for (int run = 1; run <= 3; ++run) {
+            const std::string name = fmt::format("run{}.csv", run);
+            text += fmt::format("{},A,{},2026-05-09T05:{}:00,210,8.{},{}\n", run,
+                                run % 2 == 1 ? "out" : "return", 30 + 7 * run, run, name);
+            write(name, recording(rows, run));
+        }
+        write("sheet.csv", text);
+        sheet = taken(readRunSheet(m_folder / "sheet.csv", {"2026-05-09", "2026-05-09"})).study;
+        taken(StudyFile::create(study()));
+    }
+    static std::string recording(int rows, int seed)
+    {
+        std::string text = "time_s,n\n";
+        for (int i = 0; i < rows; ++i)
+            text += fmt::format("{},{}\n", i, (i * 7919 + seed * 104'729) % 100'003);
+        return text;
+    }
+    void write(const std::string& name, const std::string& text) const
+    {
+        std::ofstream(m_folder / name, std::ios::binary) << text;
+    }
+    [[nodiscard]] std::filesystem::path study() const { return m_folder / "day.bothways"; }
+    [[nodiscard]] std::filesystem::path file() const { return m_folder / "sheet.csv"; }
+
+    core::Study sheet;
+
+private:
+    tests::TemporaryFolder m_folder;
+};
+
+long long rowsIn(const StudyFile& study, const std::string& table)
+{
+    SQLite::Statement row(*study.database().database, "SELECT count(*) FROM " + table);
+    row.executeStep();
+    return row.getColumn(0).getInt64();
+}
+
+/// Nothing of the sheet is in; the next try works.
+void expectNothingAndThenAll(const SheetBench& bench)
+{
+    StudyFile study = taken(StudyFile::open(bench.study()));
+    EXPECT_THAT(taken(study.study()).runs, IsEmpty());
+    EXPECT_THAT(taken(recordings(study)), IsEmpty());
+    EXPECT_THAT(taken(study.history()), SizeIs(1)) << "the line that says it was made";
+    EXPECT_EQ(rowsIn(study, "trace_data"), 0);
+    EXPECT_EQ(rowsIn(study, "chunk"), 0);
+    EXPECT_EQ(taken(importSheet(study, bench.sheet, bench.file())).size(), 3U);
+    EXPECT_THAT(taken(study.study()).runs, SizeIs(3));
+    EXPECT_THAT(taken(assignedTraces(study)), SizeIs(3));
+    EXPECT_TRUE(checkRecordings(study));
+}
+
+TEST(SheetImport, BringsRunsAndRecordingsInAsStepsOfUndo)
+{
+    const SheetBench bench;
+    StudyFile study = taken(StudyFile::open(bench.study()));
+    EXPECT_EQ(taken(importSheet(study, bench.sheet, bench.file())).size(), 3U);
+    for (int left = 2; left >= 0; --left) {
+        ASSERT_TRUE(study.undo());
+        EXPECT_THAT(taken(recordings(study)), SizeIs(static_cast<std::size_t>(left)));
+        EXPECT_THAT(taken(study.study()).runs, SizeIs(3));
+    }
+    ASSERT_TRUE(study.undo());
+    EXPECT_THAT(taken(study.study()).runs, IsEmpty());
+    while (study.canRedo())
+        ASSERT_TRUE(study.redo());
+    EXPECT_THAT(taken(assignedTraces(study)), SizeIs(3));
+}
+
+TEST(SheetImport, WithAFaultInItsLastRecordingLeavesTheStudyAsItWas)
+{
+    const SheetBench bench;
+    bench.write("run3.csv", "time_s,n\n0,x\n1,y\n");
+    {
+        StudyFile study = taken(StudyFile::open(bench.study()));
+        const auto refused = importSheet(study, bench.sheet, bench.file());
+        ASSERT_FALSE(refused);
+        EXPECT_THAT(core::describe(refused.error()), HasSubstr("run3.csv"));
+        EXPECT_EQ(rowsIn(study, "chunk"), 0);
+        EXPECT_EQ(rowsIn(study, "history"), 1);
+    }
+    bench.write("run3.csv", SheetBench::recording(700, 3));
+    expectNothingAndThenAll(bench);
+}
+
+TEST(SheetImport, StoppedInItsSecondRecordingLeavesTheStudyAsItWas)
+{
+    const SheetBench bench(200'000);
+    {
+        StudyFile study = taken(StudyFile::open(bench.study()));
+        std::stop_source stop;
+        const auto stopped = importSheet(study, bench.sheet, bench.file(),
+                                         {[&](const std::string& name, double, double) {
+                                              if (name == "run2.csv")
+                                                  stop.request_stop();
+                                          },
+                                          stop.get_token()});
+        ASSERT_FALSE(stopped);
+        EXPECT_EQ(stopped.error().code, core::ErrorCode::stopped);
+    }
+    expectNothingAndThenAll(bench);
+}
+
+TEST(SheetImport, ThatFillsTheDiskAnywhereLeavesTheStudyAsItWas)
+{
+    const SheetBench bench(3000);
+    int refusals = 0;
+    for (int pages = 1;; pages += 7) {
+        StudyFile study = taken(StudyFile::open(bench.study()));
+        SQLite::Database& database = *study.database().database;
+        SQLite::Statement now(database, "PRAGMA page_count");
+        now.executeStep();
+        const int most = now.getColumn(0).getInt() + pages;
+        now.reset();
+        SQLite::Statement(database, fmt::format("PRAGMA max_page_count = {}", most)).executeStep();
+        const auto imported = importSheet(study, bench.sheet, bench.file());
+        if (imported)
+            break;
+        ++refusals;
+        EXPECT_EQ(imported.error().message.english(), "the disk is full; nothing was changed");
+        EXPECT_THAT(taken(study.study()).runs, IsEmpty()) << pages;
+        EXPECT_THAT(taken(recordings(study)), IsEmpty()) << pages;
+        EXPECT_EQ(rowsIn(study, "history"), 1) << pages;
+        ASSERT_LT(pages, 1000);
+    }
+    EXPECT_GT(refusals, 3);
+}
+
+TEST(SheetImport, KilledAtAnyMomentIsAllInOrNotAtAll)
+{
+    int none = 0, all = 0;
+    for (int wait_ms = 2; wait_ms < 400; wait_ms += 30) {
+        const SheetBench bench(20'000);
+        const pid_t child = ::fork();
+        if (child == 0) {
+            StudyFile study = taken(StudyFile::open(bench.study()));
+            static_cast<void>(importSheet(study, bench.sheet, bench.file()));
+            while (true)
+                ::pause();
+        }
+        ::usleep(static_cast<useconds_t>(1000 * wait_ms));
+        ::kill(child, SIGKILL);
+        ::waitpid(child, nullptr, 0);
+        StudyFile study = taken(StudyFile::open(bench.study()));
+        const std::size_t runs = taken(study.study()).runs.size();
+        ASSERT_TRUE(runs == 0 || runs == 3) << runs << " runs after " << wait_ms << " ms";
+        ASSERT_THAT(taken(recordings(study)), SizeIs(runs)) << wait_ms << " ms";
+        ASSERT_EQ(rowsIn(study, "trace_data"), static_cast<long long>(runs));
+        none += runs == 0;
+        all += runs == 3;
+        if (runs == 0) {
+            ASSERT_EQ(taken(importSheet(study, bench.sheet, bench.file())).size(), 3U);
+        }
+        if (all == 2)
+            break;
+    }
+    EXPECT_GT(none, 0);
+}
+
+} // namespace
+} // namespace bothways::storage
