@@ -4,6 +4,7 @@
 
 #include "core/study/properties.h"
 #include "storage/bytes/sha256.h"
+#include "storage/bytes/written_file.h"
 #include "storage/recordings/run_traces.h"
 #include "storage/sheet/run_sheet.h"
 #include "storage/sheet/study_digest.h"
@@ -77,7 +78,16 @@ Result<Input> readSheet(Input input, const InputOptions& options)
     storage::SheetOptions sheetOptions;
     sheetOptions.date = given(options, "date").value_or("");
     sheetOptions.today = options.today;
-    auto read = storage::readRunSheet(input.path, sheetOptions);
+    const auto bytes = storage::readSheetBytes(input.path, options.streams); // a pipe is read once
+    if (!bytes)
+        return bytes.error();
+    const bool isStandard = input.path == storage::kStandardInputWord;
+    const std::string shownName = isStandard ? storage::kStandardInput : input.path.string();
+    if (storage::beginsAsAStudy(bytes.value()))
+        return core::Error{core::ErrorCode::badInput,
+                           "is a study, which does not come through a pipe; give its name"_t,
+                           shownName};
+    auto read = storage::parseRunSheet(bytes.value(), shownName, sheetOptions);
     if (!read)
         return read.error();
     storage::RunSheet sheet = std::move(read).take();
@@ -94,10 +104,7 @@ Result<Input> readSheet(Input input, const InputOptions& options)
     if (!traces)
         return traces.error();
     input.traces = std::move(traces).take();
-    auto sum = storage::sha256OfFile(input.path);
-    if (!sum)
-        return sum.error();
-    input.sha256 = std::move(sum).take();
+    input.sha256 = storage::sha256(bytes.value());
     return input;
 }
 
@@ -105,7 +112,24 @@ Result<Input> readSheet(Input input, const InputOptions& options)
 
 std::string Input::name() const
 {
-    return study.properties.name.empty() ? path.stem().string() : study.properties.name;
+    if (!study.properties.name.empty())
+        return study.properties.name;
+    return path == storage::kStandardInputWord ? fileName() : path.stem().string();
+}
+
+std::string Input::fileName() const
+{
+    return path == storage::kStandardInputWord ? storage::kStandardInput : path.filename().string();
+}
+
+std::vector<std::filesystem::path> Input::filesRead() const
+{
+    std::vector<std::filesystem::path> files{path};
+    if (isSheet())
+        for (const core::Run& run : study.runs)
+            if (!run.trace.empty())
+                files.push_back(path.parent_path() / run.trace);
+    return files;
 }
 
 bool meansAStudy(const std::filesystem::path& path)

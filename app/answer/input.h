@@ -4,6 +4,7 @@
 
 #include "app/answer/answer.h"
 #include "core/base/result.h"
+#include "storage/bytes/file_bytes.h"
 #include "storage/study/study_file.h"
 
 #include <filesystem>
@@ -24,12 +25,18 @@ struct Input : Material {
     [[nodiscard]] bool isSheet() const { return file == nullptr; }
     /// The study's name, else the file's without its ending.
     [[nodiscard]] std::string name() const;
+    /// The file's name without its folder; "standard input" for that.
+    [[nodiscard]] std::string fileName() const;
+    /// The file itself, and the recordings that a sheet names.
+    [[nodiscard]] std::vector<std::filesystem::path> filesRead() const;
 };
 
 struct InputOptions {
     /// For this once in place of the study's own: name and value, as setProperty() takes them.
     std::vector<std::pair<std::string, std::string>> properties;
-    std::string today;         ///< YYYY-MM-DD, for sheets with times of day
+    std::string today; ///< YYYY-MM-DD, for sheets with times of day
+    /// Whether a sheet may come through a pipe, or as "-" from standard input.
+    storage::Streams streams = storage::Streams::refused;
     std::stop_token stop = {}; ///< asked between recordings and inside them
 };
 

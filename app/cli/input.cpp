@@ -8,8 +8,6 @@
 #include "core/screening/screening.h"
 
 #include <algorithm>
-#include <cerrno>
-#include <cstdio>
 #include <ostream>
 #include <system_error>
 #include <utility>
@@ -53,7 +51,8 @@ private:
 Result<Input> readInput(const std::filesystem::path& path, const Overrides& overrides,
                         const Surroundings& io)
 {
-    return app::readInput(path, {overrides.properties, io.today, io.stop});
+    return app::readInput(path,
+                          {overrides.properties, io.today, storage::Streams::taken, io.stop});
 }
 
 Result<storage::StudyFile> openForChange(const std::filesystem::path& path)
@@ -142,48 +141,6 @@ void recordLook(const Input& input, const core::Analysis& analysis, Surroundings
         warn(io.language.say("this look at a planned study could not be recorded: {}"_t,
                              io.language.describe(noted.error())),
              io);
-}
-
-Outcome writeWholeFile(const std::filesystem::path& path, const std::string& text)
-{
-    const auto failed = [&](const core::Message& why) {
-        return Error{ErrorCode::studyFile, core::message("cannot be written: {}"_t, why),
-                     path.string()};
-    };
-    if (storage::StudyFile::isStudyFile(path))
-        return failed("it is a study, which is not written over"_t);
-    std::error_code problem;
-    if (std::filesystem::is_directory(path, problem))
-        return failed("it is a directory"_t);
-    // Into a neighbour first, so that a full disk leaves the old file as it was; a device or a pipe
-    // is written to as it is.
-    const bool special =
-        std::filesystem::exists(path, problem) && !std::filesystem::is_regular_file(path, problem);
-    std::filesystem::path part = path;
-    if (!special)
-        part += ".part";
-    std::FILE* stream = std::fopen(part.c_str(), "wb");
-    if (stream == nullptr)
-        return failed(core::systemProblem(errno));
-    const bool whole = std::fwrite(text.data(), 1, text.size(), stream) == text.size();
-    int reason = errno;
-    const bool closed = std::fclose(stream) == 0;
-    if (whole)
-        reason = errno;
-    if (!whole || !closed) {
-        if (!special)
-            std::filesystem::remove(part, problem);
-        return failed(core::systemProblem(reason));
-    }
-    if (special)
-        return Done{};
-    std::filesystem::rename(part, path, problem);
-    if (problem) {
-        const int why = problem.value();
-        std::filesystem::remove(part, problem);
-        return failed(core::systemProblem(why));
-    }
-    return Done{};
 }
 
 Outcome

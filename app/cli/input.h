@@ -52,7 +52,4 @@ answerWithProgress(const Input& input, const Surroundings& io);
 /// Of a study with a plan, every look at the verdict is on record (method, section 8).
 void recordLook(const Input& input, const core::Analysis& analysis, Surroundings& io);
 
-/// Writes results to a file, whole or not at all; never over a study.
-[[nodiscard]] Outcome writeWholeFile(const std::filesystem::path& path, const std::string& text);
-
 } // namespace bothways::cli

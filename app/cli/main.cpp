@@ -1,14 +1,15 @@
 // Copyright (C) 2026 The Bothways developers
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/cli/exit_codes.h"
 #include "app/cli/program.h"
 #include "app/cli/stop_signals.h"
 
 #include <fmt/chrono.h>
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <cstdlib>
 #include <ctime>
-#include <exception>
 #include <iostream>
 #include <string_view>
 
@@ -43,7 +44,8 @@ std::string variable(const char* name)
 } // namespace
 
 int main(int argc, char** argv)
-try {
+{
+    bothways::cli::prepareProcess();
     std::ios::sync_with_stdio(false);
     bothways::cli::Surroundings io{std::cout, std::cerr};
     io.outIsTerminal = isatty(STDOUT_FILENO) == 1;
@@ -59,11 +61,10 @@ try {
         }
     });
     io.stop = signals.token();
-    return bothways::cli::runProgram({argv + 1, argv + argc}, io);
-} catch (const std::exception& problem) {
-    using bothways::operator""_t;
-    std::cerr << bothways::app::Language::ofEnvironment(variable).say(
-                     "bothways: stopped by a fault of its own: {}"_t, problem.what())
-              << "\n";
-    return 1;
+    return bothways::cli::guarded(
+        [&] {
+            const std::vector<std::string> words(argv + std::min(argc, 1), argv + argc);
+            return bothways::cli::runProgram(words, io);
+        },
+        io);
 }

@@ -3,6 +3,7 @@
 #include "app/cli/program.h"
 
 #include "app/cli/complaints.h"
+#include "app/cli/exit_codes.h"
 #include "app/cli/help.h"
 #include "app/cli/options.h"
 #include "app/cli/verbs/verbs.h"
@@ -37,9 +38,7 @@ std::string footer(const Language& in)
            "  bothways import day.bothways morning.csv\n"
            "  bothways screen day.bothways\n"
            "  bothways analyse day.bothways\n\n" +
-           in.say("Exit codes: 0 done (also with no verdict), 2 wrong use, 3 the input is bad,\n"
-                  "4 a study file cannot be opened, read or written.\n"
-                  "The driver drives; the companion types."_t);
+           exitCodesText(in) + "\n" + in.say("The driver drives; the companion types."_t);
 }
 
 const Verb* verbNamed(std::string_view name)
@@ -207,7 +206,9 @@ public:
 
 } // namespace
 
-int runProgram(const std::vector<std::string>& given, Surroundings& io)
+namespace {
+
+int runVerb(const std::vector<std::string>& given, Surroundings& io)
 {
     Words arguments = given;
     if (const core::Message wrong = takeLanguage(arguments, io.language); !wrong.empty())
@@ -229,13 +230,20 @@ int runProgram(const std::vector<std::string>& given, Surroundings& io)
         return *settled;
     if (!context.result)
         return wrongUseOf(arguments, noVerb(), io);
-    const int code = report(*context.result, io);
+    return report(*context.result, io);
+}
+
+} // namespace
+
+int runProgram(const std::vector<std::string>& given, Surroundings& io)
+{
+    const int code = runVerb(given, io);
     io.out.flush();
-    if (code == 0 && !io.out) {
-        io.err << in.say("bothways: the results cannot be written to standard output"_t) << "\n";
-        return static_cast<int>(ErrorCode::studyFile);
-    }
-    return code;
+    if (code != 0 || io.out)
+        return code;
+    io.err << io.language.say("bothways: the results cannot be written to standard output"_t)
+           << "\n";
+    return static_cast<int>(ErrorCode::studyFile);
 }
 
 } // namespace bothways::cli

@@ -11,8 +11,7 @@ namespace bothways::cli {
 
 /// The whole command line: parses, runs one verb, reports.
 /// @param arguments  without the program's own name
-/// @return  the exit code: 0 done (also with no verdict), 2 wrong use, 3 the input is bad, 4 a
-///          study file cannot be opened, read or written
+/// @return  the exit code: one of exitCodes()
 [[nodiscard]] int runProgram(const std::vector<std::string>& arguments, Surroundings& io);
 
 } // namespace bothways::cli

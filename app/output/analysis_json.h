@@ -10,6 +10,7 @@
 #include "core/planning/plan.h"
 #include "core/planning/sequence_study.h"
 #include "core/screening/finding.h"
+#include "storage/bytes/csv.h"
 
 #include <optional>
 #include <span>
@@ -57,6 +58,7 @@ struct StudyRow {
 [[nodiscard]] std::string studyJson(const core::Study& study);
 
 /// The pairs, a line each, for a spreadsheet; a header line first.
-[[nodiscard]] std::string pairsCsv(const core::Analysis& analysis);
+[[nodiscard]] std::string pairsCsv(const core::Analysis& analysis,
+                                   storage::csv::Form form = storage::csv::Form::plain);
 
 } // namespace bothways::app

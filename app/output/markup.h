@@ -7,8 +7,8 @@
 
 namespace bothways::app {
 
-/// `text` with &, <, > and quotes written as entities, for HTML and SVG alike; control characters,
-/// which are legal in neither, are dropped.
+/// `text` with &, <, > and quotes written as entities, for HTML and SVG alike; what is legal in
+/// neither, or invisible, is marked as visibleText() does.
 [[nodiscard]] std::string escaped(std::string_view text);
 
 } // namespace bothways::app

@@ -118,11 +118,12 @@ std::string reportHtml(const ReportInput& input)
     HtmlParts parts;
     for (const Part& part : report.parts)
         std::visit(parts, part);
-    return fmt::format("<!DOCTYPE html>\n<html lang=\"{3}\">\n<head>\n<meta charset=\"utf-8\"/>\n"
-                       "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\"/>\n"
-                       "<title>{0}</title>\n<style>{1}</style>\n</head>\n<body>\n<main>\n"
-                       "<h1>{0}</h1>\n{2}</main>\n</body>\n</html>\n",
-                       report.title, styleSheet(), std::move(parts).take(), input.language.tag());
+    return fmt::format(
+        "<!DOCTYPE html>\n<html lang=\"{3}\">\n<head>\n<meta charset=\"utf-8\"/>\n{4}\n"
+        "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\"/>\n"
+        "<title>{0}</title>\n<style>{1}</style>\n</head>\n<body>\n<main>\n"
+        "<h1>{0}</h1>\n{2}</main>\n</body>\n</html>\n",
+        report.title, styleSheet(), std::move(parts).take(), input.language.tag(), kReportMark);
 }
 
 } // namespace bothways::app

@@ -34,6 +34,10 @@ struct ReportInput {
     [[nodiscard]] static std::string programAndLibraries(std::string_view others);
 };
 
+/// By which a page is known for a report of ours: it may be written over.
+inline constexpr std::string_view kReportMark =
+    "<meta name=\"generator\" content=\"Bothways report\"/>";
+
 /// The same input gives the same bytes: no clock, no locale, nothing unordered is read.
 /// Positions are not among the input and so cannot enter.
 ///

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/output/markup.h"
 #include "app/output/report_pictures.h"
+#include "app/wording/visible_text.h"
 
 #include <fmt/format.h>
 
@@ -11,16 +12,14 @@ std::string escaped(std::string_view text)
 {
     std::string out;
     out.reserve(text.size());
-    for (const char c : text) {
+    for (const char c : visibleText(text, Breaks::kept)) {
         switch (c) {
         case '&': out += "&amp;"; break;
         case '<': out += "&lt;"; break;
         case '>': out += "&gt;"; break;
         case '"': out += "&quot;"; break;
         case '\'': out += "&#39;"; break;
-        default:
-            if (static_cast<unsigned char>(c) >= 0x20 || c == '\n' || c == '\t')
-                out += c;
+        default: out += c;
         }
     }
     return out;

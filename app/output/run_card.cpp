@@ -76,11 +76,11 @@ private:
         const std::string title = m_in.properties.name.empty()
                                       ? say("Run card"_t)
                                       : say("Run card: {}"_t, m_in.properties.name);
-        m_text =
-            fmt::format("<!DOCTYPE html>\n<html lang=\"{2}\">\n<head>\n<meta charset=\"utf-8\">\n"
-                        "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n"
-                        "<title>{0}</title>\n<style>{1}</style>\n</head>\n<body>\n<h1>{0}</h1>\n",
-                        escaped(title), kStyle, m_in.language.tag());
+        m_text = fmt::format(
+            "<!DOCTYPE html>\n<html lang=\"{2}\">\n<head>\n<meta charset=\"utf-8\">\n{3}\n"
+            "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n"
+            "<title>{0}</title>\n<style>{1}</style>\n</head>\n<body>\n<h1>{0}</h1>\n",
+            escaped(title), kStyle, m_in.language.tag(), kRunCardMark);
         m_text += fmt::format(
             "<p>{}</p>\n",
             escaped(say("{} with {} pairs a block: {} pairs, {} h on the road, {} km. With a noise "

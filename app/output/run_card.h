@@ -8,6 +8,7 @@
 #include "core/study/study.h"
 
 #include <string>
+#include <string_view>
 
 /// The run card: the planned day on paper, for the roadside. One self-contained HTML page.
 namespace bothways::app {
@@ -20,6 +21,10 @@ struct RunCardInput {
     std::string out = {}, back = {}; ///< empty: "out" and "return" in the card's language
     Language language = {};
 };
+
+/// By which a run card is known for one of ours: it may be written over.
+inline constexpr std::string_view kRunCardMark =
+    "<meta name=\"generator\" content=\"Bothways run card\">";
 
 /// The card of a plan that is tied to no study or to this one, with the study's own names.
 /// @param study  must outlive the card

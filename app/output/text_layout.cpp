@@ -3,10 +3,16 @@
 #include "app/output/text_layout.h"
 
 #include "app/output/analysis_text.h"
+#include "app/wording/visible_text.h"
 
 #include <algorithm>
 
 namespace bothways::app {
+namespace {
+
+constexpr std::size_t kWidestColumn = 60; // a longer cell pushes its own line alone
+
+} // namespace
 
 std::string Paint::wrap(std::string_view code, std::string_view text) const
 {
@@ -24,13 +30,20 @@ std::size_t columnsOf(std::string_view text)
     }));
 }
 
+void TextTable::add(std::vector<std::string> row)
+{
+    for (std::string& cell : row)
+        cell = visibleText(cell);
+    m_rows.push_back(std::move(row));
+}
+
 std::string TextTable::text(std::size_t indent) const
 {
     std::vector<std::size_t> widths;
     for (const auto& row : m_rows) {
         widths.resize(std::max(widths.size(), row.size()), 0);
         for (std::size_t i = 0; i < row.size(); ++i)
-            widths[i] = std::max(widths[i], columnsOf(row[i]));
+            widths[i] = std::max(widths[i], std::min(columnsOf(row[i]), kWidestColumn));
     }
     std::string text;
     for (const auto& row : m_rows) {
@@ -38,7 +51,7 @@ std::string TextTable::text(std::size_t indent) const
         for (std::size_t i = 0; i < row.size(); ++i) {
             line += row[i];
             if (i + 1 < row.size())
-                line.append(widths[i] - columnsOf(row[i]) + 2, ' ');
+                line.append(std::max(widths[i], columnsOf(row[i])) - columnsOf(row[i]) + 2, ' ');
         }
         line.erase(line.find_last_not_of(' ') + 1);
         text += line + "\n";

@@ -26,7 +26,8 @@ private:
 class TextTable {
 public:
     explicit TextTable(std::vector<std::string> head) { add(std::move(head)); }
-    void add(std::vector<std::string> row) { m_rows.push_back(std::move(row)); }
+    /// Names and words of people among the cells are shown through visibleText().
+    void add(std::vector<std::string> row);
     [[nodiscard]] std::size_t rows() const { return m_rows.size() - 1; }
     [[nodiscard]] std::string text(std::size_t indent = 2) const;
 

@@ -41,7 +41,8 @@ std::string historyKind(const Language& in, std::string_view kind)
 {
     const auto known = std::find_if(kKinds.begin(), kKinds.end(),
                                     [&](const auto& entry) { return entry.first == kind; });
-    return known == kKinds.end() ? std::string(kind) : in.say(known->second);
+    return in.say(known == kKinds.end() ? core::Message::verbatim(std::string(kind))
+                                        : core::Message(known->second));
 }
 
 std::string historySentence(const Language& in, std::string_view kind, std::string_view detail)
@@ -58,6 +59,16 @@ std::string historyLine(const Language& in, const storage::HistoryEntry& entry)
     if (const auto change = storage::changeBehind(entry))
         return in.say("{}: {}"_t, words, historySentence(in, change->kind, change->detail));
     return in.say("{}: {}"_t, words, storage::historyDetail(entry));
+}
+
+std::vector<std::string> historyLines(const Language& in,
+                                      const std::vector<storage::HistoryEntry>& history)
+{
+    std::vector<std::string> lines;
+    for (const storage::HistoryEntry& entry : history)
+        lines.push_back(entry.at + " " + historyLine(in, entry) +
+                        (entry.undone ? " " + in.say("(undone)"_t) : ""));
+    return lines;
 }
 
 } // namespace bothways::app::wording

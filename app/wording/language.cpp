@@ -4,6 +4,9 @@
 
 #include "app/wording/numbers.h"
 #include "app/wording/translations.h"
+#include "app/wording/visible_text.h"
+#include "core/base/place_words.h"
+#include "storage/bytes/file_bytes.h"
 
 #include <algorithm>
 #include <cstring>
@@ -62,7 +65,7 @@ std::string Language::value(const core::Value& value) const
         [this](const auto& kind) -> std::string {
             using Kind = std::remove_cvref_t<decltype(kind)>;
             if constexpr (std::is_same_v<Kind, std::string>)
-                return kind;
+                return m_forPeople ? visibleText(kind) : kind;
             else if constexpr (std::is_same_v<Kind, long long>)
                 return std::to_string(kind);
             else if constexpr (std::is_same_v<Kind, double>)
@@ -86,19 +89,12 @@ std::string Language::say(const core::Message& message) const
 
 std::string Language::place(const core::Place& place) const
 {
-    std::string text = place.file;
-    if (place.line > 0)
-        text += (text.empty() ? "" : ":") + std::to_string(place.line);
-    const auto add = [&text](const std::string& part) {
-        text += (text.empty() ? "" : ": ") + part;
-    };
-    if (place.run != 0)
-        add(place.new_run ? say("new run {}"_t, place.run) : say("run {}"_t, place.run));
-    if (!place.column.empty())
-        add(say("column '{}'"_t, place.column));
-    else if (place.column_number > 0)
-        add(say("column {}"_t, place.column_number));
-    return text;
+    core::Place shownPlace = place;
+    if (place.file == storage::kStandardInput)
+        shownPlace.file = say("standard input"_t);
+    else if (m_forPeople)
+        shownPlace.file = visibleText(place.file);
+    return core::placeIn(shownPlace, [this](const core::Message& part) { return say(part); });
 }
 
 std::string Language::describe(const core::Error& error) const

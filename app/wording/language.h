@@ -26,12 +26,19 @@ struct NumberStyle {
 ///
 /// A sentence without a translation comes out in English; a test sees to it that there is none.
 /// Translations are resources/translations/sentences_*.ts, compiled in. JSON and CSV are for
-/// programs: they use English() and numbers of their own.
+/// programs: they use english() and numbers of their own.
 class Language {
 public:
     /// English.
     Language();
-    [[nodiscard]] static Language english() { return {}; }
+    /// For JSON, CSV and what a study keeps: English, with names and paths byte for byte. All other
+    /// languages show them through visibleText().
+    [[nodiscard]] static Language english()
+    {
+        Language language;
+        language.m_forPeople = false;
+        return language;
+    }
     /// "de", "de_AT.UTF-8", "en": by its first part. Nothing for a language that there is none of.
     [[nodiscard]] static std::optional<Language> named(std::string_view tag);
     /// That of LC_ALL, else LC_MESSAGES, else LANG; English where it is another.
@@ -79,6 +86,7 @@ private:
     std::string_view m_tag;
     std::span<const std::pair<const char*, const char*>> m_sentences; ///< by key, ascending
     NumberStyle m_numbers;
+    bool m_forPeople = true;
 };
 
 } // namespace bothways::app

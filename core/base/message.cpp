@@ -93,6 +93,11 @@ Message systemProblem(int number)
     case EROFS: return "Read-only file system"_t;
     case EIO: return "Input/output error"_t;
     case EISDIR: return "Is a directory"_t;
+    case EFBIG: return "File too large"_t;
+    case EDQUOT: return "Disk quota exceeded"_t;
+    case EPIPE: return "Broken pipe"_t;
+    case ENAMETOOLONG: return "File name too long"_t;
+    case ENOTDIR: return "Not a directory"_t;
     default: return Message::verbatim(std::generic_category().message(number));
     }
 }

@@ -2,25 +2,28 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/base/result.h"
 
-#include <fmt/format.h>
+#include "core/base/place_words.h"
 
 namespace bothways::core {
 
+std::string placeIn(const Place& place, const std::function<std::string(const Message&)>& say)
+{
+    std::string text = place.file;
+    if (place.line > 0)
+        text += (text.empty() ? "" : ":") + std::to_string(place.line);
+    const auto add = [&](const Message& part) { text += (text.empty() ? "" : ": ") + say(part); };
+    if (place.run != 0)
+        add(place.new_run ? message("new run {}"_t, place.run) : message("run {}"_t, place.run));
+    if (!place.column.empty())
+        add(message("column '{}'"_t, place.column));
+    else if (place.column_number > 0)
+        add(message("column {}"_t, place.column_number));
+    return text;
+}
+
 std::string Place::english() const
 {
-    std::string text = file;
-    if (line > 0)
-        text += fmt::format("{}{}", text.empty() ? "" : ":", line);
-    const auto add = [&text](const std::string& part) {
-        text += (text.empty() ? "" : ": ") + part;
-    };
-    if (run != 0)
-        add(fmt::format("{}run {}", new_run ? "new " : "", run));
-    if (!column.empty())
-        add(fmt::format("column '{}'", column));
-    else if (column_number > 0)
-        add(fmt::format("column {}", column_number));
-    return text;
+    return placeIn(*this, [](const Message& part) { return part.english(); });
 }
 
 std::string describe(const Error& error)

@@ -3986,6 +3986,10 @@ Erstellt mit Qt %1, QCustomPlot, SQLite, SQLiteCpp, Boost, Eigen, fast_float, fm
         <source>A copy is in %1.</source>
         <translation>Eine Kopie ist in %1.</translation>
     </message>
+    <message>
+        <source>Run sheets in which a spreadsheet finds no formula (*.csv)</source>
+        <translation>Fahrtenblätter, in denen eine Tabellenkalkulation keine Formel findet (*.csv)</translation>
+    </message>
 </context>
 <context>
     <name>bothways::app::StudyPage</name>

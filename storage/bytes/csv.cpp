@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "storage/bytes/csv.h"
 
+#include "core/base/utf8.h"
+
 #include <algorithm>
 
 namespace bothways::storage::csv {
@@ -27,42 +29,11 @@ int countLineEnds(std::string_view text)
     return count;
 }
 
-/// Length of the well-formed UTF-8 sequence that `text` begins with; 0 where there is none.
-std::size_t utf8Length(std::string_view text)
-{
-    const auto byte = [&](std::size_t i) {
-        return i < text.size() ? static_cast<unsigned char>(text[i]) : 0U;
-    };
-    const auto follows = [&](std::size_t i) { return (byte(i) & 0xC0U) == 0x80U; };
-    const unsigned first = byte(0);
-    if (first < 0x80U)
-        return 1;
-    if (first >= 0xC2U && first <= 0xDFU)
-        return follows(1) ? 2 : 0;
-    if (first >= 0xE0U && first <= 0xEFU) {
-        const bool overlong = first == 0xE0U && byte(1) < 0xA0U;
-        const bool surrogate = first == 0xEDU && byte(1) > 0x9FU;
-        return follows(1) && follows(2) && !overlong && !surrogate ? 3 : 0;
-    }
-    if (first >= 0xF0U && first <= 0xF4U) {
-        const bool overlong = first == 0xF0U && byte(1) < 0x90U;
-        const bool beyond = first == 0xF4U && byte(1) > 0x8FU;
-        return follows(1) && follows(2) && follows(3) && !overlong && !beyond ? 4 : 0;
-    }
-    return 0;
-}
-
 } // namespace
 
 bool isUtf8(std::string_view text)
 {
-    while (!text.empty()) {
-        const std::size_t length = utf8Length(text);
-        if (length == 0)
-            return false;
-        text.remove_prefix(length);
-    }
-    return true;
+    return core::isUtf8(text);
 }
 
 std::string_view trimmed(std::string_view text)
@@ -174,11 +145,27 @@ std::optional<Record> Reader::next()
     record.begin = m_at;
     takeField(record);
     while (!atLineEnd()) {
+        if (record.fields.size() == m_mostFields) {
+            record.fault = RecordFault::tooManyFields;
+            record.faultField = m_mostFields;
+            m_at = std::min(m_text.find_first_of("\r\n", m_at), m_text.size());
+            break;
+        }
         ++m_at; // the separator
         takeField(record);
     }
     takeLineEnd();
     return record;
+}
+
+std::string guarded(std::string_view text)
+{
+    const std::string_view shown = trimmed(text);
+    bool formula = text.starts_with('\t') || text.starts_with('\r') || text.starts_with('\n');
+    for (const std::string_view sign : {"=", "+", "-", "@", "\xEF\xBC\x9D", "\xEF\xBC\x8B",
+                                        "\xEF\xBC\x8D", "\xEF\xBC\xA0"}) // U+FF1D and the like
+        formula = formula || shown.starts_with(sign);
+    return (formula ? "'" : "") + std::string(text);
 }
 
 void appendField(std::string& out, std::string_view text, bool firstOfLine)

@@ -3,6 +3,7 @@
 #pragma once
 
 #include <cstddef>
+#include <limits>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -17,7 +18,7 @@ struct Field {
     bool quoted = false; ///< so that an empty text in quotes can be told from nothing
 };
 
-enum class RecordFault { none, quoteNeverCloses, textAfterQuote };
+enum class RecordFault { none, quoteNeverCloses, textAfterQuote, tooManyFields };
 
 struct Record {
     int line = 0; ///< where it starts, from 1; line breaks within quotes and comments count
@@ -33,7 +34,12 @@ class Reader {
 public:
     /// @param text       without a byte order mark
     /// @param separator  ',', ';' or tab
-    Reader(std::string_view text, char separator) : m_text(text), m_separator(separator) {}
+    /// @param mostFields  of a record; the rest of a longer one's line is passed over
+    Reader(std::string_view text, char separator,
+           std::size_t mostFields = std::numeric_limits<std::size_t>::max())
+        : m_text(text), m_mostFields(mostFields), m_separator(separator)
+    {
+    }
     /// The next record; nothing at the end.
     std::optional<Record> next();
 
@@ -46,10 +52,21 @@ private:
     [[nodiscard]] bool atLineEnd() const;
 
     std::string_view m_text;
+    std::size_t m_mostFields;
     std::size_t m_at = 0;
     int m_line = 1;
     char m_separator;
 };
+
+/// For whom a file is written.
+enum class Form {
+    plain,         ///< for programs: what was given comes back byte for byte
+    forSpreadsheet ///< no text is taken for a formula
+};
+/// `text` with an apostrophe before it where a spreadsheet would take it for a formula: it begins
+/// with =, +, -, @ (after blanks, and in full width, too), a tab or a line break. Numbers are for
+/// the caller to leave alone.
+[[nodiscard]] std::string guarded(std::string_view text);
 
 /// Appends `text` as a field of comma-separated values: in quotes where a reader would else see
 /// something different.

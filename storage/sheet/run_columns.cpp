@@ -169,11 +169,14 @@ std::string nearestColumn(std::string_view name)
         known.push_back(core::unitName(unit));
     std::string_view nearest;
     std::size_t fewest = std::min<std::size_t>(2, name.size() / 3) + 1;
-    for (const std::string_view column : known)
+    for (const std::string_view column : known) {
+        if (column.size() + fewest <= name.size() || name.size() + fewest <= column.size())
+            continue; // so many letters differ already
         if (const std::size_t edits = editsBetween(name, column); edits < fewest) {
             fewest = edits;
             nearest = column;
         }
+    }
     return std::string(nearest);
 }
 

@@ -78,5 +78,12 @@ inline constexpr int kLargestRunNumber = 999'999'999;
 inline constexpr std::size_t kMostRuns = 10'000;
 /// Of a text of a run, in bytes; nobody types as much.
 inline constexpr std::size_t kLongestText = 1'000'000;
+/// Of a run sheet.
+inline constexpr std::size_t kMostColumns = 500;
+/// Of a study, in all its runs: with those that have a meaning its sheet has no more than
+/// kMostColumns.
+inline constexpr std::size_t kMostOwnColumns = 460;
+/// Of a column, a configuration, a direction.
+inline constexpr std::size_t kMostNameBytes = 200;
 
 } // namespace bothways::storage

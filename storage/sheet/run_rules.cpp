@@ -139,6 +139,12 @@ void checkTexts(const Run& run, Faults& faults)
         faults.addIf(text.size() > kLongestText, column,
                      message("is too long; expected at most {} characters"_t, kLongestText));
     };
+    for (const auto& [column, name] :
+         {std::pair<const char*, const std::string&>("configuration", run.configuration),
+          {"direction", run.direction}})
+        if (name.size() > kMostNameBytes)
+            faults.add(column, message("has a name of {} bytes; expected at most {}"_t, name.size(),
+                                       kMostNameBytes));
     storable("configuration", run.configuration);
     storable("direction", run.direction);
     storable("pair", run.pair_mark);
@@ -159,6 +165,16 @@ void checkTexts(const Run& run, Faults& faults)
                      "is not a name for a column of one's own"_t);
         faults.addIf(!names.insert(canonicalColumn(name)).second, name, "is there twice"_t);
     }
+}
+
+/// By which words that differ in nothing else are the same (core::sameWord).
+std::string inSmallLetters(std::string_view word)
+{
+    std::string small(word);
+    for (char& c : small)
+        if (c >= 'A' && c <= 'Z')
+            c = static_cast<char>(c - 'A' + 'a');
+    return small;
 }
 
 /// The spelling in which `known` has the word already; null where it has not.
@@ -393,6 +409,33 @@ std::vector<RunFault> faultsAmong(Runs existing, std::span<const Run> added,
     return faults;
 }
 
+std::optional<RunFault> tooManyOwnColumns(const Study& existing, std::span<const Run> added)
+{
+    std::set<std::string> names;
+    std::optional<std::string> over; // a name that was new when there was no room for one
+    const auto take = [&](const std::string& name) {
+        if (names.insert(inSmallLetters(name)).second && names.size() > kMostOwnColumns)
+            over = name;
+    };
+    const auto takeAll = [&take](const Run& run) {
+        for (const auto& [name, value] : run.extra)
+            take(name);
+        for (const auto& [name, on_s] : run.accessory_on_s)
+            take(name + "_on_s");
+    };
+    std::for_each(existing.runs.begin(), existing.runs.end(), takeAll);
+    over.reset(); // from before there was a bound
+    for (std::size_t i = 0; i < added.size(); ++i) {
+        takeAll(added[i]);
+        if (over)
+            return RunFault{i, *std::move(over),
+                            message("is one column of one's own too many; expected at most {} in a "
+                                    "study"_t,
+                                    kMostOwnColumns)};
+    }
+    return std::nullopt;
+}
+
 Spellings Spellings::of(const Study& study)
 {
     return of(othersIn(study, {}));
@@ -403,8 +446,7 @@ Spellings Spellings::of(Runs runs)
     Spellings known{namesOf(runs, &Run::configuration), namesOf(runs, &Run::direction), {}};
     for (const Run* run : runs)
         for (const auto& [name, value] : run->extra)
-            if (!spelling(known.extras, name))
-                known.extras.push_back(name);
+            known.extras.emplace(inSmallLetters(name), name);
     return known;
 }
 
@@ -430,8 +472,11 @@ Run normalised(Run run, Spellings& spellings)
         on_s.emplace(canonicalColumn(name), seconds);
     run.accessory_on_s = std::move(on_s);
     std::erase_if(run.extra, [](const auto& column) { return column.second.empty(); });
-    for (auto& [name, value] : run.extra)
-        spell(name, spellings.extras);
+    for (auto& [name, value] : run.extra) {
+        name = std::string(csv::trimmed(name));
+        if (!name.empty())
+            name = spellings.extras.emplace(inSmallLetters(name), name).first->second;
+    }
     if (run.consumption && std::isfinite(run.consumption->value)) {
         core::Consumption& given = *run.consumption;
         if (const auto shown = parseNumber(formatNumber(given.value, given.decimals)))
@@ -491,6 +536,8 @@ core::Result<std::vector<Run>> admitted(const Study& existing, std::vector<Run> 
             note(i, wrong);
     for (const RunFault& wrong : faultsAmong(existing, given))
         note(wrong.run, wrong);
+    if (const auto wrong = tooManyOwnColumns(existing, given))
+        note(wrong->run, *wrong);
     if (!errors.empty())
         return inOne(std::move(errors));
     numberRuns(existing, given);

@@ -9,6 +9,8 @@
 #include <cstdint>
 #include <functional>
 #include <limits>
+#include <map>
+#include <optional>
 #include <span>
 #include <string>
 #include <vector>
@@ -45,10 +47,15 @@ inline constexpr std::int64_t kUnknownStart_us = std::numeric_limits<std::int64_
 /// The runs of a study, one left out (none for an identity of 0); nothing is copied.
 [[nodiscard]] std::vector<const core::Run*> othersIn(const core::Study& study, core::RunId except);
 
+/// A study has at most kMostOwnColumns columns of one's own, timed accessories among them.
+/// @return  the first of `added` that is too many
+[[nodiscard]] std::optional<RunFault> tooManyOwnColumns(const core::Study& existing,
+                                                        std::span<const core::Run> added);
+
 /// The names of a study as first written in it.
 struct Spellings {
     std::vector<std::string> configurations, directions;
-    std::vector<std::string> extras; ///< names of columns of one's own
+    std::map<std::string, std::string> extras; ///< columns of one's own, by name in small letters
     [[nodiscard]] static Spellings of(const core::Study& study);
     [[nodiscard]] static Spellings of(std::span<const core::Run* const> runs);
 };

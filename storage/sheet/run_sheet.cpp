@@ -2,7 +2,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "storage/sheet/run_sheet.h"
 
-#include "storage/bytes/file_bytes.h"
 #include "storage/sheet/run_rules.h"
 #include "storage/sheet/sheet_reader.h"
 
@@ -21,11 +20,16 @@ Result<RunSheet> parseRunSheet(std::string_view text, std::string_view name,
     return SheetReader(text, name, options, existing).read();
 }
 
+Result<std::string> readSheetBytes(const std::filesystem::path& file, Streams streams)
+{
+    constexpr std::uintmax_t kMostBytes = std::uintmax_t{64} << 20;
+    return readWholeFile(file, kMostBytes, "a run sheet"_t, streams);
+}
+
 Result<RunSheet> readRunSheet(const std::filesystem::path& file, const SheetOptions& options,
                               const Study* existing)
 {
-    constexpr std::uintmax_t kMostBytes = std::uintmax_t{64} << 20;
-    const auto bytes = readWholeFile(file, kMostBytes, "a run sheet"_t);
+    const auto bytes = readSheetBytes(file);
     if (!bytes)
         return bytes.error();
     return parseRunSheet(bytes.value(), file.string(), options, existing);

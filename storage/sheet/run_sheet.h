@@ -4,6 +4,8 @@
 
 #include "core/base/result.h"
 #include "core/study/study.h"
+#include "storage/bytes/csv.h"
+#include "storage/bytes/file_bytes.h"
 
 #include <filesystem>
 #include <optional>
@@ -49,13 +51,18 @@ struct RunSheet {
 [[nodiscard]] Result<RunSheet> readRunSheet(const std::filesystem::path& file,
                                             const SheetOptions& options = {},
                                             const core::Study* existing = nullptr);
+/// The bytes of a sheet, for parseRunSheet(): at most 64 MB.
+[[nodiscard]] Result<std::string> readSheetBytes(const std::filesystem::path& file,
+                                                 Streams streams = Streams::refused);
 /// The same from text; `name` stands for the file in messages.
 [[nodiscard]] Result<RunSheet> parseRunSheet(std::string_view text, std::string_view name,
                                              const SheetOptions& options = {},
                                              const core::Study* existing = nullptr);
 
-/// A sheet with every column that any run has; parseRunSheet() of it gives the same runs.
-[[nodiscard]] std::string writeRunSheet(const core::Study& study);
+/// A sheet with every column that any run has; parseRunSheet() of the plain one gives the same
+/// runs.
+[[nodiscard]] std::string writeRunSheet(const core::Study& study,
+                                        csv::Form form = csv::Form::plain);
 
 /// Checks one run typed by hand as a line of a sheet would be checked.
 [[nodiscard]] std::vector<core::Error> faultsOf(const core::Study& study, const core::Run& run);

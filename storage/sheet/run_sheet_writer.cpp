@@ -9,7 +9,11 @@
 
 #include <algorithm>
 #include <functional>
+#include <memory>
+#include <optional>
 #include <set>
+#include <string_view>
+#include <unordered_map>
 
 namespace bothways::storage {
 namespace {
@@ -107,43 +111,80 @@ void addTimedAccessories(std::vector<WrittenColumn>& columns, const Study& study
                            }});
 }
 
-/// The columns of one's own in an order that agrees with that of every run, where there is one.
+/// The columns of one's own in an order that agrees with that of every run, where there is one: of
+/// those that no other must precede, always the one that appeared first.
 std::vector<std::string> extraNames(const Study& study)
 {
-    std::vector<std::string> names;
-    std::set<std::pair<std::string, std::string>> before;
-    for (const Run& run : study.runs)
-        for (std::size_t i = 0; i < run.extra.size(); ++i) {
-            if (std::find(names.begin(), names.end(), run.extra[i].first) == names.end())
-                names.push_back(run.extra[i].first);
-            if (i > 0)
-                before.emplace(run.extra[i - 1].first, run.extra[i].first);
+    std::vector<std::string> names; // as they appear
+    std::unordered_map<std::string_view, std::size_t> places;
+    std::set<std::pair<std::size_t, std::size_t>> before;
+    for (const Run& run : study.runs) {
+        std::optional<std::size_t> last;
+        for (const auto& [name, value] : run.extra) {
+            const auto [at, isNew] = places.emplace(name, names.size());
+            if (isNew)
+                names.push_back(name);
+            if (last)
+                before.emplace(*last, at->second);
+            last = at->second;
         }
+    }
+    std::vector<std::vector<std::size_t>> followers(names.size());
+    std::vector<std::size_t> waitsFor(names.size());
+    for (const auto& [first, second] : before) {
+        followers[first].push_back(second);
+        ++waitsFor[second];
+    }
+    std::set<std::size_t> waiting, ready;
+    for (std::size_t i = 0; i < names.size(); ++i)
+        (waitsFor[i] == 0 ? ready : waiting).insert(i);
     std::vector<std::string> ordered;
-    while (!names.empty()) {
-        const auto isFree = [&](const std::string& name) {
-            return std::none_of(names.begin(), names.end(), [&](const std::string& other) {
-                return before.contains({other, name});
-            });
-        };
-        auto next = std::find_if(names.begin(), names.end(), isFree);
-        if (next == names.end())
-            next = names.begin(); // runs disagree: the order of first appearance
-        ordered.push_back(*next);
-        names.erase(next);
+    while (!ready.empty() || !waiting.empty()) {
+        std::set<std::size_t>& from = ready.empty() ? waiting : ready; // where runs disagree
+        const std::size_t next = *from.begin();
+        from.erase(from.begin());
+        ordered.push_back(names[next]);
+        for (const std::size_t follower : followers[next])
+            if (--waitsFor[follower] == 0 && waiting.erase(follower) > 0)
+                ready.insert(follower);
     }
     return ordered;
 }
 
+/// What runs have in columns of their own, found by name without going through them all.
+class ExtraCells {
+public:
+    explicit ExtraCells(const Study& study) : m_first(study.runs.data())
+    {
+        m_sorted.resize(study.runs.size());
+        for (std::size_t i = 0; i < study.runs.size(); ++i) {
+            for (const auto& cell : study.runs[i].extra)
+                m_sorted[i].push_back(&cell);
+            std::stable_sort(m_sorted[i].begin(), m_sorted[i].end(),
+                             [](const Cell* a, const Cell* b) { return a->first < b->first; });
+        }
+    }
+    /// @param run  of the study
+    [[nodiscard]] std::string at(const Run& run, const std::string& name) const
+    {
+        const auto& cells = m_sorted[static_cast<std::size_t>(&run - m_first)];
+        const auto found = std::lower_bound(
+            cells.begin(), cells.end(), name,
+            [](const Cell* cell, const std::string& n) { return cell->first < n; });
+        return found == cells.end() || (*found)->first != name ? std::string() : (*found)->second;
+    }
+
+private:
+    using Cell = std::pair<std::string, std::string>;
+    const Run* m_first;
+    std::vector<std::vector<const Cell*>> m_sorted;
+};
+
 void addExtras(std::vector<WrittenColumn>& columns, const Study& study)
 {
+    const auto cells = std::make_shared<const ExtraCells>(study);
     for (const std::string& name : extraNames(study))
-        columns.push_back({name, [name](const Run& run) -> std::string {
-                               for (const auto& [column, value] : run.extra)
-                                   if (column == name)
-                                       return value;
-                               return {};
-                           }});
+        columns.push_back({name, [name, cells](const Run& run) { return cells->at(run, name); }});
 }
 
 std::vector<WrittenColumn> columnsOf(const Study& study)
@@ -176,19 +217,20 @@ std::vector<WrittenColumn> columnsOf(const Study& study)
     return columns;
 }
 
-void appendLine(std::string& text, const std::vector<std::string>& cells)
+void appendLine(std::string& text, const std::vector<std::string>& cells, csv::Form form)
 {
     for (std::size_t i = 0; i < cells.size(); ++i) {
         if (i > 0)
             text += ',';
-        csv::appendField(text, cells[i], i == 0);
+        const bool isText = form == csv::Form::forSpreadsheet && !parseNumber(cells[i]);
+        csv::appendField(text, isText ? csv::guarded(cells[i]) : cells[i], i == 0);
     }
     text += '\n';
 }
 
 } // namespace
 
-std::string writeRunSheet(const Study& study)
+std::string writeRunSheet(const Study& study, csv::Form form)
 {
     std::vector<std::string> header;
     std::vector<std::vector<std::string>> lines(study.runs.size());
@@ -206,9 +248,9 @@ std::string writeRunSheet(const Study& study)
             lines[i].push_back(std::move(cells[i]));
     }
     std::string text;
-    appendLine(text, header);
+    appendLine(text, header, form);
     for (const std::vector<std::string>& line : lines)
-        appendLine(text, line);
+        appendLine(text, line, form);
     return text;
 }
 

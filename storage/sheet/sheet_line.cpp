@@ -277,6 +277,12 @@ void SheetReader::readLine(const csv::Record& record)
         else
             placeAt(record.line, field, std::move(why));
     };
+    if (record.fault == csv::RecordFault::tooManyFields) {
+        faultIn(m_columns.size(),
+                message("is beyond the header: more than {} fields, expected at most {}"_t,
+                        kMostColumns, m_columns.size()));
+        return;
+    }
     if (record.fault != csv::RecordFault::none) {
         faultIn(record.faultField, record.fault == csv::RecordFault::quoteNeverCloses
                                        ? "has a quote that never closes; expected a second one"_t

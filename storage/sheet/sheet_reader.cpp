@@ -17,6 +17,7 @@ using core::Run;
 
 namespace {
 
+constexpr std::size_t kMostFaults = 1000; // that anyone would read
 constexpr std::string_view kByteOrderMark = "\xEF\xBB\xBF";
 
 } // namespace
@@ -82,7 +83,7 @@ void SheetReader::chooseSeparator()
 {
     std::pair<std::size_t, std::size_t> best;
     for (const char separator : {',', ';', '\t'}) {
-        const auto header = csv::Reader(m_text, separator).next();
+        const auto header = csv::Reader(m_text, separator, kMostColumns).next();
         if (!header)
             return;
         const auto known =
@@ -149,12 +150,36 @@ void SheetReader::checkHeader(int line)
               "kwh_per_100km, fuel_l, fuel_gal_us"_t);
 }
 
+/// Before anything is done with the names: how many there are, and how long.
+std::optional<Error> SheetReader::refuseWidth(const csv::Record& header) const
+{
+    Error error{ErrorCode::badInput, {}, placeIn(header.line)};
+    const auto tooLong =
+        std::find_if(header.fields.begin(), header.fields.end(), [](const csv::Field& f) {
+            return csv::trimmed(f.text).size() > kMostNameBytes;
+        });
+    if (header.fault == csv::RecordFault::tooManyFields) {
+        error.where.column_number = static_cast<std::int64_t>(kMostColumns) + 1;
+        error.message =
+            core::message("is one column too many; expected at most {}"_t, kMostColumns);
+    } else if (tooLong != header.fields.end()) {
+        error.where.column_number = tooLong - header.fields.begin() + 1;
+        error.message = core::message("has a name of {} bytes; expected at most {}"_t,
+                                      csv::trimmed(tooLong->text).size(), kMostNameBytes);
+    } else {
+        return std::nullopt;
+    }
+    return error;
+}
+
 std::optional<Error> SheetReader::readRecords()
 {
-    csv::Reader reader(m_text, m_sheet.dialect.separator);
+    csv::Reader reader(m_text, m_sheet.dialect.separator, kMostColumns);
     const auto header = reader.next();
     if (!header)
         return inFile(1, "is empty; expected a header line with the names of the columns"_t);
+    if (auto error = refuseWidth(*header))
+        return error;
     if (header->fault != csv::RecordFault::none)
         return inFile(header->line, "has a quote in the header that never closes, or text after "
                                     "one; expected names of columns"_t);
@@ -253,6 +278,9 @@ void SheetReader::checkTogether()
     renamePairMarks();
     for (RunFault& wrong : faultsAmong(*m_existing, m_runs, m_lines))
         place(m_lines[wrong.run], wrong.column, std::move(wrong.message));
+    if (m_existing != &m_empty) // alone, the sheet's own bound is enough
+        if (auto wrong = tooManyOwnColumns(*m_existing, m_runs))
+            place(m_headerLine, wrong->column, std::move(wrong->message));
     std::set<int> numbers;
     for (const Run& run : m_existing->runs)
         numbers.insert(run.number);
@@ -267,15 +295,13 @@ void SheetReader::checkTogether()
 
 void SheetReader::findOwnColumns()
 {
-    const auto& runs = m_sheet.study.runs;
-    for (const Column& column : m_columns) {
-        const auto has = [&](const Run& run) {
-            return std::any_of(run.extra.begin(), run.extra.end(),
-                               [&](const auto& cell) { return cell.first == column.asWritten; });
-        };
-        if (!isKnownColumn(column.name) && std::any_of(runs.begin(), runs.end(), has))
+    std::set<std::string_view> used;
+    for (const Run& run : m_sheet.study.runs)
+        for (const auto& [name, value] : run.extra)
+            used.insert(name);
+    for (const Column& column : m_columns)
+        if (!isKnownColumn(column.name) && used.contains(column.asWritten))
             m_sheet.own_columns.push_back({column.asWritten, nearestColumn(column.name)});
-    }
 }
 
 Result<RunSheet> SheetReader::read()
@@ -287,8 +313,16 @@ Result<RunSheet> SheetReader::read()
         return *error;
     findDecimalComma();
     takeDate();
-    for (const csv::Record& record : m_records)
+    for (const csv::Record& record : m_records) {
+        if (m_faults.size() >= kMostFaults) {
+            m_faults.push_back({record.line, 0,
+                                inFile(record.line, core::message("is as far as was read: there "
+                                                                  "are {} faults before it"_t,
+                                                                  m_faults.size()))});
+            return failure();
+        }
         readLine(record);
+    }
     checkTogether();
     if (m_timesOfDay.value_or(false) && !m_dateKnown)
         place(m_headerLine, "start", "has times of day; expected a date (YYYY-MM-DD) with them"_t);

@@ -54,6 +54,7 @@ private:
     [[nodiscard]] bool has(std::string_view column) const;
 
     // The lines.
+    std::optional<core::Error> refuseWidth(const csv::Record& header) const;
     std::optional<core::Error> readRecords();
     void findDecimalComma();
     void readLine(const csv::Record& record);

@@ -4,6 +4,8 @@
 #include "storage/study/study_file.h"
 
 #include "core/study/properties.h"
+#include "storage/bytes/file_bytes.h"
+#include "storage/bytes/written_file.h"
 #include "storage/sheet/run_columns.h"
 #include "storage/sheet/run_rules.h"
 #include "storage/sheet/run_sheet.h"
@@ -18,7 +20,6 @@
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <fstream>
 #include <set>
 
 namespace bothways::storage {
@@ -156,10 +157,7 @@ bool StudyFile::isStudyFile(const std::filesystem::path& file)
         return true;
     if (Hold::isOpenHere(file))
         return true; // and closing a descriptor would drop SQLite's locks
-    std::ifstream stream(file, std::ios::binary);
-    std::string head(15, '\0');
-    stream.read(head.data(), static_cast<std::streamsize>(head.size()));
-    return head == "SQLite format 3";
+    return beginsAsAStudy(headOf(file, 15)); // never waits for a pipe
 }
 
 const std::filesystem::path& StudyFile::path() const

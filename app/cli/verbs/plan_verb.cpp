@@ -1,6 +1,7 @@
 // Copyright (C) 2026 The Bothways developers
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/cli/input.h"
+#include "app/cli/output.h"
 #include "app/cli/verbs/verbs.h"
 #include "app/output/analysis_json.h"
 #include "app/output/analysis_text.h"
@@ -26,7 +27,7 @@ struct PlanVerbOptions {
     std::optional<std::uint64_t> pairs;
     std::optional<double> noise_pct, pair_min, switch_min, stretch_km, want_pct, power, confidence,
         hours;
-    bool json = false;
+    bool json = false, replace = false;
     Overrides overrides;
 };
 
@@ -132,6 +133,10 @@ Outcome whatFits(const PlanVerbOptions& given, const core::PlanOptions& options,
 Outcome writeCard(const PlanVerbOptions& given, const std::vector<Input>& files,
                   const core::Plan& plan, Surroundings& io)
 {
+    std::vector<std::filesystem::path> inputs(given.noise_from.begin(), given.noise_from.end());
+    for (const Input& file : files)
+        for (std::filesystem::path& read : file.filesRead())
+            inputs.push_back(std::move(read));
     const core::Study none;
     app::RunCardInput card = app::runCardOf(files.empty() ? none : files.front().study, plan);
     card.language = io.language;
@@ -140,7 +145,9 @@ Outcome writeCard(const PlanVerbOptions& given, const std::vector<Input>& files,
     const auto html = app::runCardHtml(card);
     if (!html)
         return html.error();
-    if (Outcome written = writeWholeFile(given.card, html.value()); !written)
+    if (Outcome written =
+            writeTo(given.card, "--card", given.replace, html.value(), inputs, app::kRunCardMark);
+        !written)
         return written;
     io.err << io.language.say("wrote the run card: {}"_t, given.card) << "\n";
     return Done{};
@@ -227,6 +234,11 @@ void describePlan(CLI::App& verb, Context& context)
                     in.say("Write the run card, a page to print for the roadside"_t))
         ->type_name("HTML")
         ->excludes(hours);
+    verb.add_flag(
+            "--replace", options->replace,
+            in.say("With --card: put it in the place of a file that is there. Without it only "
+                   "a run card that Bothways wrote is replaced"_t))
+        ->needs(verb.get_option("--card"));
     verb.add_option("--begin", options->begin,
                     in.say("Time of the first run on the card (default 06:00)"_t))
         ->type_name("HH:MM");

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/cli/input.h"
 #include "app/cli/verbs/verbs.h"
+#include "app/wording/visible_text.h"
 #include "core/study/limits.h"
 #include "core/study/properties.h"
 
@@ -28,7 +29,7 @@ Outcome listProperties(const SetOptions& options, Surroundings& io)
     if (!study)
         return study.error();
     for (const auto& [property, value] : core::propertiesAsText(study.value().properties))
-        io.out << property << "=" << value << "\n";
+        io.out << property << "=" << app::visibleText(value) << "\n";
     return Done{};
 }
 

@@ -4,6 +4,7 @@
 
 #include "app/desktop/document/paths.h"
 #include "app/desktop/document/study_files.h"
+#include "app/desktop/look/said.h"
 #include "storage/recordings/sheet_import.h"
 
 #include <QCoreApplication>
@@ -48,7 +49,7 @@ core::Outcome importByAThread(const std::shared_ptr<storage::StudyFile>& connect
         QMetaObject::invokeMethod(
             &dialog,
             [&dialog, name, done] {
-                dialog.setLabelText(QString::fromStdString(name));
+                dialog.setLabelText(nameShown(name));
                 dialog.setValue(static_cast<int>(done * (kSteps - 1)));
             },
             Qt::QueuedConnection);

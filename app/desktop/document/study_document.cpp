@@ -3,6 +3,7 @@
 #include "app/desktop/document/study_document_private.h"
 
 #include "app/desktop/document/paths.h"
+#include "app/desktop/look/said.h"
 #include "core/screening/screening.h"
 #include "core/study/rule.h"
 #include "storage/study/history_detail.h"
@@ -97,7 +98,7 @@ QString StudyDocument::path() const
 QString StudyDocument::name() const
 {
     if (!d->study.properties.name.empty())
-        return QString::fromStdString(d->study.properties.name);
+        return nameShown(d->study.properties.name);
     return QFileInfo(path()).completeBaseName();
 }
 
@@ -153,12 +154,12 @@ QString StudyDocument::answerWords(const core::Finding& finding) const
 {
     const Answer answer = answerTo(finding);
     if (answer == Answer::accepted)
-        return QString::fromStdString(runByNumber(finding.run)->discard->evidence);
+        return nameShown(runByNumber(finding.run)->discard->evidence);
     QString words;
     if (answer == Answer::overruled)
         for (const storage::Overruled& overruled : d->overruled)
             if (overruled.run == finding.run && overruled.rule == core::ruleName(finding.rule))
-                words = QString::fromStdString(overruled.words);
+                words = nameShown(overruled.words);
     return words;
 }
 

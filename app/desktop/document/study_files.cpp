@@ -3,12 +3,12 @@
 #include "app/desktop/document/study_files.h"
 
 #include "app/desktop/document/paths.h"
+#include "app/desktop/document/written_files.h"
 
 #include <QCoreApplication>
 #include <QDir>
 #include <QFile>
 #include <QFileInfo>
-#include <QSaveFile>
 #include <QStandardPaths>
 
 namespace bothways::app {
@@ -27,15 +27,6 @@ core::Error fileError(core::Message message, const QString& file)
 core::Message problemOf(const QFileDevice& device)
 {
     return core::Message::verbatim(device.errorString().toStdString());
-}
-
-core::Outcome writeWhole(const QString& file, const QByteArray& bytes)
-{
-    QSaveFile target(file);
-    if (!target.open(QIODevice::WriteOnly) || target.write(bytes) != bytes.size() ||
-        !target.commit())
-        return fileError(core::message("cannot be written: {}"_t, problemOf(target)), file);
-    return core::Done{};
 }
 
 } // namespace
@@ -73,9 +64,9 @@ StudyDocument::Opened makeEmptyStudy(const QDate& today)
     return StudyDocument::create(freeStudyFile(studyFolder(), name), properties);
 }
 
-core::Outcome exportSheet(const core::Study& study, const QString& file)
+core::Outcome exportSheet(const core::Study& study, const QString& file, storage::csv::Form form)
 {
-    return writeWhole(file, QByteArray::fromStdString(storage::writeRunSheet(study)));
+    return writeFile(file, QByteArray::fromStdString(storage::writeRunSheet(study, form)));
 }
 
 core::Outcome copyStudy(const QString& study, const QString& file)
@@ -85,7 +76,7 @@ core::Outcome copyStudy(const QString& study, const QString& file)
     QFile source(study);
     if (!source.open(QIODevice::ReadOnly))
         return fileError(core::message("cannot be read: {}"_t, problemOf(source)), study);
-    return writeWhole(file, source.readAll());
+    return writeFile(file, source.readAll(), study);
 }
 
 } // namespace bothways::app

@@ -24,8 +24,9 @@ namespace bothways::app {
 [[nodiscard]] StudyDocument::Opened makeDemoStudy();
 
 /// The runs as a run sheet; whole or not at all.
-[[nodiscard]] core::Outcome exportSheet(const core::Study& study, const QString& file);
-/// A copy of the study file; whole or not at all.
+[[nodiscard]] core::Outcome exportSheet(const core::Study& study, const QString& file,
+                                        storage::csv::Form form = storage::csv::Form::plain);
+/// A copy of the study file; whole or not at all, and never over another study.
 [[nodiscard]] core::Outcome copyStudy(const QString& study, const QString& file);
 
 } // namespace bothways::app

@@ -3,6 +3,7 @@
 #include "app/desktop/look/said.h"
 
 #include "app/wording/numbers.h"
+#include "app/wording/visible_text.h"
 
 #include <QRegularExpression>
 
@@ -21,6 +22,11 @@ QString withFixedSpaces(QString text)
 QString shown(const std::string& words)
 {
     return withFixedSpaces(QString::fromStdString(words));
+}
+
+QString nameShown(const std::string& given)
+{
+    return QString::fromStdString(visibleText(given, Breaks::kept));
 }
 
 QStringList shown(const std::vector<std::string>& sentences)

@@ -19,6 +19,10 @@ namespace bothways::app {
 [[nodiscard]] QString shown(const std::string& words);
 [[nodiscard]] QStringList shown(const std::vector<std::string>& sentences);
 
+/// A name, a note, a path as people and files gave it, through visibleText(). What is edited keeps
+/// its characters.
+[[nodiscard]] QString nameShown(const std::string& given);
+
 [[nodiscard]] QString said(const Language& in, const core::Message& message);
 /// "A, B and C".
 [[nodiscard]] QString listed(const Language& in, const QStringList& parts);

@@ -1,6 +1,7 @@
 // Copyright (C) 2026 The Bothways developers
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/pages/companions_rows.h"
+#include "app/desktop/look/said.h"
 
 #include "core/study/units.h"
 
@@ -173,7 +174,7 @@ std::vector<RestoredRow> restoredRows(const ResultSet& result, const Words& word
                                       [&](const core::Run& r) { return r.number == turn.run; });
         if (run != result.study.runs.end() && run->discard) {
             row.reason = shown(wording::reasonName(words.language(), run->discard->reason));
-            row.evidence = QString::fromStdString(run->discard->evidence);
+            row.evidence = nameShown(run->discard->evidence);
         }
         rows.push_back(row);
     }

@@ -3,6 +3,7 @@
 #include "app/desktop/pages/compare_page.h"
 
 #include "app/desktop/look/page_parts.h"
+#include "app/desktop/look/said.h"
 #include "app/desktop/look/words.h"
 #include "app/desktop/plots/forest_plot.h"
 #include "app/wording/pooled.h"
@@ -191,8 +192,8 @@ void ComparePage::showTable()
         if (!study.result)
             continue;
         const core::Analysis& analysis = study.result->analysis;
-        parts::setCell(*m_table, row, 1, QString::fromStdString(analysis.baseline));
-        parts::setCell(*m_table, row, 2, QString::fromStdString(analysis.device));
+        parts::setCell(*m_table, row, 1, nameShown(analysis.baseline));
+        parts::setCell(*m_table, row, 2, nameShown(analysis.device));
         parts::setCell(*m_table, row, 3,
                        numbers.fixed(static_cast<double>(analysis.pairs.size()), 0), true);
         parts::setCell(*m_table, row, 7,

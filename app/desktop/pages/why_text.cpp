@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/pages/why_text.h"
 
+#include "app/desktop/look/said.h"
 #include "app/desktop/look/study_values.h"
 #include "core/statistics/distributions.h"
 #include "core/study/units.h"
@@ -104,10 +105,10 @@ private:
         for (const core::Run& run : m_study.runs)
             if (run.discard)
                 rows << QStringList{
-                    whole(run.number), QString::fromStdString(run.configuration),
+                    whole(run.number), nameShown(run.configuration),
                     m_words.units().consumptionText(run),
                     shown(wording::reasonName(m_words.language(), run.discard->reason)),
-                    QString::fromStdString(run.discard->evidence)};
+                    nameShown(run.discard->evidence)};
         if (rows.isEmpty()) {
             paragraph(tr("None was discarded."));
             return;
@@ -164,7 +165,7 @@ private:
                 whole(pair.number),
                 tr("%1, %2", "two runs").arg(whole(pair.out_run), whole(pair.return_run)),
                 whole(pair.block),
-                QString::fromStdString(pair.configuration),
+                nameShown(pair.configuration),
                 pair.device ? whole(1) : whole(0),
                 m_numbers.fixed(pair.time_h, 3),
                 runConsumption(pair.out_index),

@@ -1,5 +1,6 @@
 // Copyright (C) 2026 The Bothways developers
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/desktop/look/said.h"
 #include "app/desktop/look/study_values.h"
 #include "app/desktop/plots/clock_axis.h"
 #include "app/desktop/plots/plot_parts.h"
@@ -249,15 +250,14 @@ private:
         const QString head =
             tr("run %1, %2, %3, %4\n%5")
                 .arg(m_words.units().number(run.number, 0), m_words.quoted(run.configuration),
-                     QString::fromStdString(run.direction), m_clock.clock(x), value);
+                     nameShown(run.direction), m_clock.clock(x), value);
         if (!run.discard)
             return head + u'\n' + tr("counted, but without a partner");
         const QString reason =
             app::shown(wording::reasonName(m_words.language(), run.discard->reason));
         if (run.discard->evidence.empty())
             return head + u'\n' + tr("discarded: %1").arg(reason);
-        return head + u'\n' +
-               tr("discarded: %1\n%2").arg(reason, QString::fromStdString(run.discard->evidence));
+        return head + u'\n' + tr("discarded: %1\n%2").arg(reason, nameShown(run.discard->evidence));
     }
 
     DayPlot& m_plot;

@@ -4,14 +4,16 @@
 #include "app/desktop/plots/svg_picture.h"
 
 #include <QApplication>
+#include <QBuffer>
 #include <QClipboard>
 #include <QContextMenuEvent>
+#include <QFile>
 #include <QFileDialog>
 #include <QFileInfo>
 #include <QMenu>
 #include <QMessageBox>
 #include <QMimeData>
-#include <QSaveFile>
+#include <QTemporaryDir>
 
 namespace bothways::app {
 namespace {
@@ -60,31 +62,42 @@ QByteArray PlotView::svg()
     return picture.document();
 }
 
-QString PlotView::save(const QString& file)
+/// QCustomPlot writes its PDF into files alone.
+QByteArray PlotView::pdf()
+{
+    const QTemporaryDir scratch;
+    const QString file = scratch.filePath(QStringLiteral("plot.pdf"));
+    bool done = false;
+    hideReadOffWhile([&] {
+        done = savePdf(file, width(), height(), QCP::epAllowCosmetic, QStringLiteral("Bothways"),
+                       m_title);
+    });
+    QFile written(file);
+    return done && written.open(QIODevice::ReadOnly) ? written.readAll() : QByteArray();
+}
+
+QString PlotView::save(const QString& file, IfThere ifThere)
 {
     const QString ending = QFileInfo(file).suffix().toLower();
-    if (ending == QLatin1String("pdf")) {
-        bool done = false;
-        hideReadOffWhile([&] {
-            done = savePdf(file, width(), height(), QCP::epAllowCosmetic,
-                           QStringLiteral("Bothways"), m_title);
-        });
-        return done ? QString() : tr("The file %1 cannot be written.").arg(file);
-    }
-    QSaveFile out(file);
-    if (!out.open(QIODevice::WriteOnly))
-        return tr("The file %1 cannot be written: %2.").arg(file, out.errorString());
-    if (ending == QLatin1String("png"))
-        picture(kPngScale).save(&out, "PNG");
-    else if (ending == QLatin1String("svg"))
-        out.write(svg());
-    else if (ending == QLatin1String("csv"))
-        out.write(numbers().csv().toUtf8());
-    else
+    QByteArray bytes;
+    if (ending == QLatin1String("png")) {
+        QBuffer buffer(&bytes);
+        picture(kPngScale).save(&buffer, "PNG");
+    } else if (ending == QLatin1String("svg")) {
+        bytes = svg();
+    } else if (ending == QLatin1String("pdf")) {
+        bytes = pdf();
+    } else if (ending == QLatin1String("csv")) {
+        bytes = numbers().csv().toUtf8();
+    } else {
         return tr("The file %1 needs an ending that says its kind: png, svg, pdf or csv.")
             .arg(file);
-    if (!out.commit())
-        return tr("The file %1 cannot be written: %2.").arg(file, out.errorString());
+    }
+    if (bytes.isEmpty())
+        return tr("The file %1 cannot be written.").arg(file);
+    if (const core::Outcome written = writeFile(file, bytes, {}, ifThere); !written)
+        return tr("The file %1 cannot be written: %2.")
+            .arg(file, whyNotWritten(Language(), written.error()));
     return {};
 }
 
@@ -112,9 +125,12 @@ void PlotView::saveAs()
     if (file.isEmpty())
         return;
     constexpr std::array kEndings{".png", ".svg", ".pdf", ".csv"};
-    if (QFileInfo(file).suffix().isEmpty())
+    IfThere ifThere = IfThere::replaced;
+    if (QFileInfo(file).suffix().isEmpty()) { // whose name the dialog did not ask about
         file += QLatin1String(kEndings[static_cast<std::size_t>(kinds.indexOf(chosen))]);
-    if (const QString wrong = save(file); !wrong.isEmpty())
+        ifThere = IfThere::refused;
+    }
+    if (const QString wrong = save(file, ifThere); !wrong.isEmpty())
         QMessageBox::warning(this, tr("Save picture or numbers"), wrong);
 }
 

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "app/desktop/document/written_files.h"
 #include "app/desktop/look/theme.h"
 #include "app/desktop/plots/plot_numbers.h"
 
@@ -68,8 +69,9 @@ public:
 
     [[nodiscard]] QImage picture(double scale = 1.0);
     [[nodiscard]] QByteArray svg();
+    [[nodiscard]] QByteArray pdf();
     /// PNG, SVG, PDF or CSV by the file's ending. @return  what went wrong; empty when all is well
-    [[nodiscard]] QString save(const QString& file);
+    [[nodiscard]] QString save(const QString& file, IfThere ifThere = IfThere::replaced);
     void copyPicture();
     void copyNumbers();
 

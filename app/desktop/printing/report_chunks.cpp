@@ -1,6 +1,7 @@
 // Copyright (C) 2026 The Bothways developers
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/printing/report_chunks.h"
+#include "app/desktop/look/said.h"
 
 #include <QAbstractTextDocumentLayout>
 #include <QPainter>
@@ -144,7 +145,7 @@ private:
         font.setBold(m.strong);
         painter.setFont(font);
         painter.setPen(QColor(report::kLabelColour));
-        const QString text = QString::fromStdString(m.text);
+        const QString text = nameShown(m.text);
         const double width = QFontMetricsF(font).horizontalAdvance(text);
         const double share = m.anchor == report::Anchor::start    ? 0.0
                              : m.anchor == report::Anchor::middle ? 0.5

@@ -48,7 +48,7 @@ CutDialog::CutDialog(StudyDocument& document, Preferences& preferences,
 {
     setObjectName("cutDialog");
     setAttribute(Qt::WA_DeleteOnClose);
-    setWindowTitle(tr("Cut %1 into runs").arg(QString::fromStdString(m_recording.name)));
+    setWindowTitle(tr("Cut %1 into runs").arg(nameShown(m_recording.name)));
     build();
     connect(&m_reading, &QFutureWatcherBase::finished, this, &CutDialog::takeMaterial);
     connect(m_way, &QComboBox::currentIndexChanged, this, &CutDialog::takeWay);

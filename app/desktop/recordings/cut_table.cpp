@@ -3,6 +3,7 @@
 #include "app/desktop/recordings/cut_table.h"
 
 #include "app/desktop/look/recorded_words.h"
+#include "app/desktop/look/said.h"
 #include "app/desktop/recordings/cut_material.h"
 
 #include <QComboBox>
@@ -89,7 +90,7 @@ void CutTable::addRow(int row, const core::Study& study, std::optional<int> run)
     wanted->setFlags(Qt::ItemIsEnabled | Qt::ItemIsSelectable | Qt::ItemIsUserCheckable);
     // An empty one is shown, with its reason in the tip, but not offered.
     wanted->setCheckState(part.to_s > part.from_s ? Qt::Checked : Qt::Unchecked);
-    wanted->setToolTip(QString::fromStdString(part.words));
+    wanted->setToolTip(nameShown(part.words));
     setItem(row, wantedColumn, wanted);
     addTime(row, fromColumn, part.from_s)->setAccessibleName(tr("Part %1 from").arg(row + 1));
     addTime(row, toColumn, part.to_s)->setAccessibleName(tr("Part %1 to").arg(row + 1));
@@ -136,8 +137,7 @@ void CutTable::addBecomes(int row, const core::Study& study, std::optional<int> 
         //: number, configuration, direction of a run
         box->addItem(tr("run %1: %2, %3")
                          .arg(one.number)
-                         .arg(QString::fromStdString(one.configuration),
-                              QString::fromStdString(one.direction)));
+                         .arg(nameShown(one.configuration), nameShown(one.direction)));
         box->setItemData(box->count() - 1, static_cast<long long>(one.id), kRunRole);
         if (run == one.number)
             box->setCurrentIndex(box->count() - 1);

@@ -121,8 +121,7 @@ QWidget* RecordingImportDialog::buildOwner(int run)
         //: number, configuration, direction of a run
         m_run->addItem(tr("%1: %2, %3")
                            .arg(one.number)
-                           .arg(QString::fromStdString(one.configuration),
-                                QString::fromStdString(one.direction)),
+                           .arg(nameShown(one.configuration), nameShown(one.direction)),
                        one.number);
     }
     m_run->setCurrentIndex(std::max(0, m_run->findData(run)));

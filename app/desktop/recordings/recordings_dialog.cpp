@@ -113,7 +113,7 @@ void RecordingsDialog::fill()
     for (int row = 0; row < m_list->rowCount(); ++row) {
         const storage::RecordingInfo& one = recordings[static_cast<std::size_t>(row)];
         const std::vector<int> runs = runsOf(one.id);
-        const QStringList texts{QString::fromStdString(one.name),
+        const QStringList texts{nameShown(one.name),
                                 one.first ? QString::fromStdString(core::formatDateTime(*one.first))
                                           : tr("no clock"),
                                 lengthText(one.length_s),
@@ -169,7 +169,7 @@ void RecordingsDialog::askToDrop()
         runs.empty() ? tr("No run has a part of it.")
                      : tr("Runs that have a part of it: %1. They stay, with all that was typed.")
                            .arg(runRanges(runs));
-    ask(tr("Drop %1?").arg(QString::fromStdString(recording->name)),
+    ask(tr("Drop %1?").arg(nameShown(recording->name)),
         whose + u' ' +
             tr("Undo brings it back, until the study file is shrunk; its %1 are freed only then.")
                 .arg(sizeText(recording->bytes, m_preferences.units())),

@@ -5,6 +5,7 @@
 #include "app/desktop/document/study_document.h"
 #include "app/desktop/look/preferences.h"
 #include "app/desktop/look/recorded_words.h"
+#include "app/desktop/look/said.h"
 #include "app/desktop/recordings/trace_loader.h"
 #include "app/desktop/recordings/trace_view.h"
 #include "storage/recordings/recordings.h"
@@ -138,8 +139,7 @@ void RecordingsPanel::fill()
         //: a run in a list: number, configuration, direction
         traced.label = tr("%1, %2, %3")
                            .arg(run.number)
-                           .arg(QString::fromStdString(run.configuration),
-                                QString::fromStdString(run.direction));
+                           .arg(nameShown(run.configuration), nameShown(run.direction));
         traced.device = !core::sameWord(run.configuration, baseline);
         traced.duration_s = core::duration_s(run);
         traced.trace = std::move(trace);

@@ -3,6 +3,7 @@
 // Long: one view: what its two lists, two pictures and keys do to each other.
 #include "app/desktop/recordings/trace_view.h"
 
+#include "app/desktop/look/said.h"
 #include "app/desktop/look/words.h"
 #include "app/desktop/plots/trace_channels.h"
 #include "app/desktop/plots/trace_scatter.h"
@@ -320,10 +321,9 @@ void TraceView::addBandsAndMarks(TracePlot::Content& content)
         for (const core::Mark& mark : run.marks)
             content.marks.push_back(
                 {placeOf(at, mark.at_s),
-                 QString::fromStdString(mark.words.empty() ? mark.word
-                                                           : mark.word + " " + mark.words)});
+                 nameShown(mark.words.empty() ? mark.word : mark.word + " " + mark.words)});
         for (const core::RunTrace::TextMark& mark : run.trace->marks())
-            content.marks.push_back({placeOf(at, mark.at_s), QString::fromStdString(mark.words)});
+            content.marks.push_back({placeOf(at, mark.at_s), nameShown(mark.words)});
     });
     std::stable_sort(content.bands.begin(), content.bands.end(),
                      [](const TraceBand& a, const TraceBand& b) { return a.from < b.from; });

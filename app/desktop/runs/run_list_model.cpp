@@ -144,7 +144,7 @@ QString RunListModel::reason(const RunRow& row) const
         return {};
     const QString name =
         shown(wording::reasonName(m_preferences.spoken(), row.run.discard->reason));
-    const QString evidence = QString::fromStdString(row.run.discard->evidence);
+    const QString evidence = nameShown(row.run.discard->evidence);
     if (evidence.isEmpty())
         return name;
     return row.run.discard->reason == "other" ? evidence : tr("%1: %2").arg(name, evidence);
@@ -156,7 +156,7 @@ QString RunListModel::remarks(const RunRow& row) const
     for (const RunTag& tag : tagsOf(row.run, m_preferences.units(m_document.isElectric())))
         parts += tag.text;
     parts.prepend(reason(row));
-    parts.append(QString::fromStdString(row.run.notes));
+    parts.append(nameShown(row.run.notes));
     parts.removeAll(QString());
     return parts.join("; ");
 }
@@ -216,7 +216,7 @@ QString RunListModel::toolTip(const RunRow& row, int column) const
         lines += reason(row);
         for (const RunTag& tag : tagsOf(row.run, units))
             lines += tag.tooltip;
-        lines += QString::fromStdString(row.run.notes);
+        lines += nameShown(row.run.notes);
         lines.removeAll(QString());
     }
     if (column == stateColumn || column == numberColumn)

@@ -1,6 +1,7 @@
 // Copyright (C) 2026 The Bothways developers
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/runs/run_rows.h"
+#include "app/desktop/look/said.h"
 
 #include <QCoreApplication>
 
@@ -93,7 +94,7 @@ void addBlockLines(std::vector<RunRow>& rows)
             left += rows[i].run.counted() ? 0 : 1;
             inPairs += rows[i].state == RunRow::paired ? 1 : 0;
         }
-        QStringList lines{QString::fromStdString(rows[first].run.configuration),
+        QStringList lines{nameShown(rows[first].run.configuration),
                           rows[first].device ? RunRowWords::tr("device")
                                              : RunRowWords::tr("baseline"),
                           RunRowWords::tr("%n pair(s)", nullptr, inPairs / 2)};

@@ -1,6 +1,7 @@
 // Copyright (C) 2026 The Bothways developers
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/runs/run_tags.h"
+#include "app/desktop/look/said.h"
 
 #include <algorithm>
 
@@ -14,7 +15,7 @@ struct RunTagWords {
 QString readable(std::string name)
 {
     std::replace(name.begin(), name.end(), '_', ' ');
-    return QString::fromStdString(name);
+    return nameShown(name);
 }
 
 void addAccessories(const core::Run& run, const UnitsShown& units, RunTags& tags)
@@ -58,7 +59,7 @@ void addMarks(const core::Run& run, const UnitsShown& units, RunTags& tags)
 {
     for (const core::Mark& mark : run.marks) {
         const QString at = RunTagWords::tr("at %1 s").arg(units.fieldText(mark.at_s, 1));
-        const QString words = QString::fromStdString(mark.words);
+        const QString words = nameShown(mark.words);
         RunTag tag{RunTag::Kind::mark, readable(mark.word), {}};
         if (mark.word == kTrafficMark)
             tag = {RunTag::Kind::traffic, RunTagWords::tr("traffic"), {}};
@@ -84,9 +85,8 @@ RunTags tagsOf(const core::Run& run, const UnitsShown& units)
                         RunTagWords::tr("Battery at the end against the start: %1 V").arg(change)});
     }
     if (!run.accessories.empty())
-        tags.push_back(
-            {RunTag::Kind::accessory, QString::fromStdString(run.accessories),
-             RunTagWords::tr("Accessories on: %1").arg(QString::fromStdString(run.accessories))});
+        tags.push_back({RunTag::Kind::accessory, nameShown(run.accessories),
+                        RunTagWords::tr("Accessories on: %1").arg(nameShown(run.accessories))});
     return tags;
 }
 

@@ -55,7 +55,7 @@ void CompareDialog::add(const std::vector<ReadStudy>& studies)
     QStringList problems;
     for (const ReadStudy& study : studies) {
         if (study.result)
-            m_studies.push_back({study.name, study.result});
+            m_studies.push_back({nameShown(study.name.toStdString()), study.result});
         else if (study.error)
             problems.append(describedHere(m_language, *study.error));
     }

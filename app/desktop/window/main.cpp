@@ -1,26 +1,31 @@
 // Copyright (C) 2026 The Bothways developers
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/desktop/document/written_files.h"
 #include "app/desktop/look/appearance.h"
 #include "app/desktop/look/preferences.h"
 #include "app/desktop/window/main_window.h"
 
 #include <QApplication>
+#include <QBuffer>
 #include <QCommandLineParser>
 #include <QDir>
 #include <QElapsedTimer>
 #include <QFile>
 #include <QFileInfo>
 #include <QIcon>
+#include <QImage>
 #include <QTemporaryDir>
 #include <QTextStream>
 
 #include <algorithm>
+#include <csignal>
 #include <memory>
 
 using namespace bothways::app;
 
 namespace {
 
+constexpr const char* kPictureMark = "Bothways window"; // of a picture that may be written over
 constexpr int kLongestAnswer_ms = 60'000;
 
 struct Options {
@@ -63,9 +68,17 @@ int paint(MainWindow& window, const QString& page, const QSize& size, const QStr
     }
     for (int i = 0; i < 5; ++i) // layouts that follow layouts
         QCoreApplication::processEvents();
-    if (window.picture(size).save(file, "PNG"))
+    QImage image = window.picture(size).toImage();
+    image.setText("Software", kPictureMark); // stands near the beginning of the file
+    QByteArray bytes;
+    QBuffer buffer(&bytes);
+    image.save(&buffer, "PNG");
+    const bothways::core::Outcome written =
+        writeFile(file, bytes, {}, IfThere::refused, kPictureMark);
+    if (written)
         return 0;
-    QTextStream(stderr) << "bothways-desktop: " << file << ": the picture cannot be written\n";
+    QTextStream(stderr) << "bothways-desktop: " << file << ": the picture cannot be written: "
+                        << whyNotWritten(Language(), written.error()) << '\n';
     return 4;
 }
 
@@ -123,6 +136,8 @@ QSize sizeFrom(const QString& text)
 
 int main(int argc, char** argv)
 {
+    std::signal(SIGXFSZ, SIG_IGN); // a file that grew too large is said where it is written
+    std::signal(SIGPIPE, SIG_IGN);
     const bool painting = std::any_of(
         argv, argv + argc, [](const char* a) { return qstrncmp(a, "--picture", 9) == 0; });
     if (painting && qEnvironmentVariableIsEmpty("QT_QPA_PLATFORM"))
@@ -158,7 +173,7 @@ int main(int argc, char** argv)
     if (parser.isSet(options.demo))
         window.openDemo();
     QString file = parser.positionalArguments().value(0);
-    if (painting && !file.isEmpty() && QFile::exists(file)) { // a sheet would leave a study behind
+    if (painting && QFileInfo(file).isFile()) { // a sheet would leave a study behind
         const QString copy = scratch.filePath(QFileInfo(file).fileName());
         if (QFile::copy(file, copy))
             file = copy;

@@ -5,6 +5,7 @@
 #include "app/desktop/document/studies_reader.h"
 #include "app/desktop/document/study_document.h"
 #include "app/desktop/document/study_files.h"
+#include "app/desktop/document/written_files.h"
 #include "app/desktop/look/message_bar.h"
 #include "app/desktop/look/preferences.h"
 #include "app/desktop/planning/plan_page.h"
@@ -23,7 +24,6 @@
 #include <QPainter>
 #include <QPrintDialog>
 #include <QPrinter>
-#include <QSaveFile>
 
 #include <algorithm>
 
@@ -49,33 +49,17 @@ ReportDesk::ReportDesk(QWidget& window, MessageBar& messages, const Preferences&
 {
 }
 
-QFileDialog* ReportDesk::saveDialog(const QString& title, const QString& filter,
-                                    const QString& name) const
-{
-    auto* dialog = new QFileDialog(&m_window, title, studyFolder(), filter);
-    dialog->setObjectName("fileDialog");
-    dialog->setAttribute(Qt::WA_DeleteOnClose);
-    dialog->setAcceptMode(QFileDialog::AcceptSave);
-    dialog->setDefaultSuffix(QFileInfo(name).suffix());
-    dialog->selectFile(name);
-    return dialog;
-}
-
 std::optional<ReportInput> ReportDesk::inputOf(const StudyDocument& document) const
 {
     const auto result = document.result();
     if (!result || document.isBlind())
         return std::nullopt;
     const Language in = m_preferences.spoken();
-    std::vector<std::string> lines;
-    for (const storage::HistoryEntry& entry : document.history())
-        lines.push_back(entry.at + " " + wording::historyLine(in, entry) +
-                        (entry.undone ? " " + in.say("(undone)"_t) : ""));
     return ReportInput{
         result->study,
         result->analysis,
         result->screening,
-        std::move(lines),
+        wording::historyLines(in, document.history()),
         storage::sha256OfStudy(result->study),
         QFileInfo(document.path()).fileName().toStdString(),
         wording::shownUnitOf(result->study),
@@ -86,22 +70,23 @@ std::optional<ReportInput> ReportDesk::inputOf(const StudyDocument& document) co
         in};
 }
 
-void ReportDesk::writeWhole(const QString& path, const QByteArray& bytes, const QString& news)
+void ReportDesk::writeWhole(const QString& path, const QByteArray& bytes, const QString& study,
+                            const QString& news)
 {
-    // Whole or not at all: written beside the target, then put in its place.
-    QSaveFile file(path);
-    if (!file.open(QIODevice::WriteOnly) || file.write(bytes) != bytes.size() || !file.commit())
+    if (const core::Outcome written = writeFile(path, bytes, study); !written)
         m_messages.say(MessageBar::Kind::problem,
-                       tr("%1 cannot be written: %2.").arg(path, file.errorString()));
+                       tr("%1 cannot be written: %2.")
+                           .arg(path, whyNotWritten(m_preferences.spoken(), written.error())));
     else
         m_messages.say(MessageBar::Kind::news, news.arg(path));
 }
 
-void ReportDesk::writePage(const QString& title, const QString& name, const QByteArray& html)
+void ReportDesk::writePage(const QString& title, const QString& name, const QByteArray& html,
+                           const QString& study)
 {
-    QFileDialog* dialog = saveDialog(title, tr("Web page (*.html)"), name);
-    connect(dialog, &QFileDialog::fileSelected, this, [this, html](const QString& path) {
-        writeWhole(path, html, tr("The page is in %1."));
+    QFileDialog* dialog = saveDialog(m_window, title, tr("Web page (*.html)"), "html", name);
+    connect(dialog, &QFileDialog::fileSelected, this, [this, html, study](const QString& path) {
+        writeWhole(path, html, study, tr("The page is in %1."));
     });
     dialog->open();
 }
@@ -110,7 +95,7 @@ void ReportDesk::chooseReport(const StudyDocument& document)
 {
     if (const auto input = inputOf(document))
         writePage(tr("Save the report"), QFileInfo(document.path()).completeBaseName() + ".html",
-                  QByteArray::fromStdString(reportHtml(*input)));
+                  QByteArray::fromStdString(reportHtml(*input)), document.path());
 }
 
 void ReportDesk::chooseReportPdf(const StudyDocument& document)
@@ -120,17 +105,18 @@ void ReportDesk::chooseReportPdf(const StudyDocument& document)
         return;
     const QString a4 = tr("PDF on A4 paper (*.pdf)"), letter = tr("PDF on Letter paper (*.pdf)");
     QFileDialog* dialog =
-        saveDialog(tr("Save the report as PDF"),
-                   usualPaper() == QPageSize::A4 ? a4 + ";;" + letter : letter + ";;" + a4,
+        saveDialog(m_window, tr("Save the report as PDF"),
+                   usualPaper() == QPageSize::A4 ? a4 + ";;" + letter : letter + ";;" + a4, "pdf",
                    QFileInfo(document.path()).completeBaseName() + ".pdf");
     // Made now, from what is shown now: `result` keeps alive what the input refers to.
-    connect(
-        dialog, &QFileDialog::fileSelected, this,
-        [this, dialog, letter, input = *input, result = document.result()](const QString& path) {
-            const QPageSize size(dialog->selectedNameFilter() == letter ? QPageSize::Letter
-                                                                        : QPageSize::A4);
-            writeWhole(path, reportPdf(ReportPages(input, size), size), tr("The report is in %1."));
-        });
+    connect(dialog, &QFileDialog::fileSelected, this,
+            [this, dialog, letter, input = *input, study = document.path(),
+             result = document.result()](const QString& path) {
+                const QPageSize size(dialog->selectedNameFilter() == letter ? QPageSize::Letter
+                                                                            : QPageSize::A4);
+                writeWhole(path, reportPdf(ReportPages(input, size), size), study,
+                           tr("The report is in %1."));
+            });
     dialog->open();
 }
 
@@ -164,7 +150,7 @@ void ReportDesk::chooseRunCard(const StudyDocument& document, const core::Plan& 
         m_messages.say(m_preferences.spoken(), card.error());
     else
         writePage(tr("Save the run card"), tr("run card") + ".html",
-                  QByteArray::fromStdString(card.value()));
+                  QByteArray::fromStdString(card.value()), document.path());
 }
 
 void ReportDesk::chooseNoiseStudies(PlanPage& page)

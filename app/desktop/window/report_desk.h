@@ -10,7 +10,6 @@
 #include <optional>
 #include <vector>
 
-class QFileDialog;
 class QWidget;
 
 namespace bothways::app {
@@ -41,12 +40,12 @@ public:
 
 private:
     [[nodiscard]] std::optional<ReportInput> inputOf(const StudyDocument& document) const;
-    [[nodiscard]] QFileDialog* saveDialog(const QString& title, const QString& filter,
-                                          const QString& name) const;
     void readNoise(PlanPage& page, const QStringList& files);
     void takeNoise(PlanPage& page, const std::vector<ReadStudy>& studies);
-    void writePage(const QString& title, const QString& name, const QByteArray& html);
-    void writeWhole(const QString& path, const QByteArray& bytes, const QString& news);
+    void writePage(const QString& title, const QString& name, const QByteArray& html,
+                   const QString& study);
+    void writeWhole(const QString& path, const QByteArray& bytes, const QString& study,
+                    const QString& news);
 
     QWidget& m_window;
     MessageBar& m_messages;

@@ -5,8 +5,10 @@
 #include "app/desktop/document/paths.h"
 #include "app/desktop/document/sheet_import.h"
 #include "app/desktop/document/study_files.h"
+#include "app/desktop/document/written_files.h"
 #include "app/desktop/look/message_bar.h"
 #include "app/desktop/look/preferences.h"
+#include "app/desktop/look/said.h"
 #include "app/desktop/runs/rename_dialog.h"
 #include "app/desktop/window/compare_dialog.h"
 #include "app/desktop/window/import_problems_dialog.h"
@@ -51,17 +53,6 @@ StudyJobs::StudyJobs(QWidget& window, MessageBar& messages, const Preferences& p
       m_preferences(preferences),
       m_clock(std::move(clock))
 {
-}
-
-QFileDialog* StudyJobs::saveDialog(const QString& title, const QString& filter,
-                                   const QString& suffix) const
-{
-    auto* dialog = new QFileDialog(&m_window, title, studyFolder(), filter);
-    dialog->setObjectName("fileDialog");
-    dialog->setAttribute(Qt::WA_DeleteOnClose);
-    dialog->setAcceptMode(QFileDialog::AcceptSave);
-    dialog->setDefaultSuffix(suffix);
-    return dialog;
 }
 
 void StudyJobs::say(const core::Outcome& outcome, const QString& news)
@@ -109,16 +100,24 @@ void StudyJobs::showSheetFaults(const QString& file, const core::Error& error)
 
 void StudyJobs::chooseExport(const StudyDocument& document)
 {
-    QFileDialog* dialog = saveDialog(tr("Export the run sheet"), sheetFilter(), "csv");
-    connect(dialog, &QFileDialog::fileSelected, &document, [this, &document](const QString& file) {
-        say(exportSheet(document.study(), file), tr("The run sheet is in %1.").arg(file));
-    });
+    const QString guarded = tr("Run sheets in which a spreadsheet finds no formula (*.csv)");
+    QFileDialog* dialog =
+        saveDialog(m_window, tr("Export the run sheet"), sheetFilter() + ";;" + guarded, "csv");
+    connect(dialog, &QFileDialog::fileSelected, &document,
+            [this, &document, dialog, guarded](const QString& file) {
+                const auto form = dialog->selectedNameFilter() == guarded
+                                      ? storage::csv::Form::forSpreadsheet
+                                      : storage::csv::Form::plain;
+                say(exportSheet(document.study(), file, form),
+                    tr("The run sheet is in %1.").arg(file));
+            });
     dialog->open();
 }
 
 void StudyJobs::chooseCopy(StudyDocument& document)
 {
-    QFileDialog* dialog = saveDialog(tr("Save a copy of the study"), studyFilter(), "bothways");
+    QFileDialog* dialog =
+        saveDialog(m_window, tr("Save a copy of the study"), studyFilter(), "bothways");
     connect(dialog, &QFileDialog::fileSelected, &document, [this, &document](const QString& file) {
         document.settleOptions();
         say(copyStudy(document.path(), file), tr("A copy is in %1.").arg(file));
@@ -131,7 +130,7 @@ void StudyJobs::compare(const StudyDocument& document)
     const auto result = document.result();
     if (!result)
         return;
-    const QString name = QString::fromStdString(result->study.properties.name);
+    const QString name = nameShown(result->study.properties.name);
     auto* dialog = new CompareDialog(
         {name.isEmpty() ? QFileInfo(document.path()).completeBaseName() : name, result},
         Theme::of(m_window.palette()), m_preferences.units(document.isElectric()), &m_window);

@@ -9,7 +9,6 @@
 
 #include <functional>
 
-class QFileDialog;
 class QWidget;
 
 namespace bothways::app {
@@ -38,8 +37,6 @@ signals:
     void importWanted(const QString& file); ///< of a sheet that was mended
 
 private:
-    [[nodiscard]] QFileDialog* saveDialog(const QString& title, const QString& filter,
-                                          const QString& suffix) const;
     void showSheetFaults(const QString& file, const core::Error& error);
     void say(const core::Outcome& outcome, const QString& news);
 

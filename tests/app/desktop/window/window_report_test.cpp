@@ -64,6 +64,38 @@ TEST_F(WindowReport, SaysWhatCannotBeWrittenAndLeavesNothing)
     }
 }
 
+TEST_F(WindowReport, ReplacesNoStudyAndNothingThatALinkLeadsTo)
+{
+    const QString study = window->document()->path();
+    const QByteArray before = contentOf(study);
+    ASSERT_TRUE(QFile::copy(aSheet(), path("aim.csv")));
+    ASSERT_TRUE(QFile::link(path("aim.csv"), path("link.csv")));
+    const QByteArray sheet = contentOf(path("aim.csv"));
+    for (const char* action : {"report", "reportPdf", "exportSheet", "copyStudy"}) {
+        save(action, study);
+        EXPECT_TRUE(message().contains("cannot be written") || message().contains("another name"))
+            << action << message().toStdString();
+        save(action, path("link.csv"));
+        EXPECT_TRUE(message().contains("it is a link")) << action << message().toStdString();
+    }
+    EXPECT_EQ(contentOf(study), before);
+    EXPECT_EQ(contentOf(path("aim.csv")), sheet);
+    save("report", path("aim.csv"));
+    EXPECT_TRUE(contentOf(path("aim.csv")).contains("SHA-256")) << "the dialog asked";
+}
+
+TEST_F(WindowReport, ASheetIsExportedWithOrWithoutWhatASpreadsheetTakesForAFormula)
+{
+    core::Run run = window->document()->study().runs.front();
+    run.notes = "=1+1";
+    ASSERT_TRUE(window->document()->editRun(run));
+    save("exportSheet", path("plain.csv"));
+    EXPECT_TRUE(contentOf(path("plain.csv")).contains("=1+1"));
+    EXPECT_FALSE(contentOf(path("plain.csv")).contains("'=1+1"));
+    save("exportSheet", path("safe.csv"), "formula");
+    EXPECT_TRUE(contentOf(path("safe.csv")).contains("'=1+1"));
+}
+
 TEST_F(WindowReport, IsNotToBeHadWhileConsumptionIsHidden)
 {
     press(Qt::Key_B, Qt::ControlModifier);

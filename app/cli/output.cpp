@@ -1,0 +1,51 @@
+// Copyright (C) 2026 The Bothways developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/cli/output.h"
+
+#include "storage/bytes/written_file.h"
+
+#include <CLI/CLI.hpp>
+
+#include <unistd.h>
+
+namespace bothways::cli {
+
+bool Target::isStandardOutput() const
+{
+    return file().empty() || file() == "-" || storage::handedFile(file()) == STDOUT_FILENO;
+}
+
+void addTarget(const Language& in, CLI::App& verb, Target& target)
+{
+    CLI::Option* word = verb.add_option(in.say("TO##a file"_t), target.word,
+                                        in.say("Where to write (default: standard output)"_t));
+    CLI::Option* output =
+        verb.add_option("--output,--to", target.output, in.say("The same, as an option"_t))
+            ->type_name(in.say("FILE"_t))
+            ->excludes(word);
+    verb.add_flag("--replace", target.replace,
+                  in.say("With --output: put it in the place of a file that is there. Without it "
+                         "only a page that Bothways wrote is replaced"_t))
+        ->needs(output);
+}
+
+Outcome writeTo(const std::string& file, const std::string& option, bool replace,
+                std::string_view text, const std::vector<std::filesystem::path>& inputs,
+                std::string_view ownMark)
+{
+    storage::WriteRules rules;
+    rules.replace = replace;
+    rules.inputs = inputs;
+    rules.ownMark = ownMark;
+    rules.howToReplace = core::message("to replace it, give {} {} --replace"_t, option, file);
+    rules.streams = storage::Streams::taken;
+    return storage::writeWholeFile(file, text, rules);
+}
+
+Outcome writeTo(const Target& target, std::string_view text,
+                const std::vector<std::filesystem::path>& inputs, std::string_view ownMark)
+{
+    return writeTo(target.file(), "--output", target.replace, text, inputs, ownMark);
+}
+
+} // namespace bothways::cli
