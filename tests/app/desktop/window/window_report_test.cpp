@@ -71,7 +71,7 @@ TEST_F(WindowReport, ReplacesNoStudyAndNothingThatALinkLeadsTo)
     ASSERT_TRUE(QFile::copy(aSheet(), path("aim.csv")));
     ASSERT_TRUE(QFile::link(path("aim.csv"), path("link.csv")));
     const QByteArray sheet = contentOf(path("aim.csv"));
-    for (const char* action : {"report", "reportPdf", "exportSheet", "copyStudy"}) {
+    for (const char* action : {"report", "reportPdf", "export", "copyStudy"}) {
         save(action, study);
         EXPECT_TRUE(message().contains("cannot be written") || message().contains("another name"))
             << action << message().toStdString();
@@ -88,11 +88,11 @@ TEST_F(WindowReport, ASheetIsExportedWithOrWithoutWhatASpreadsheetTakesForAFormu
 {
     core::Run run = window->document()->study().runs.front();
     run.notes = "=1+1";
-    ASSERT_TRUE(window->document()->editRun(run));
-    save("exportSheet", path("plain.csv"));
+    ASSERT_TRUE(window->document()->updateRun(run));
+    save("export", path("plain.csv"));
     EXPECT_TRUE(contentOf(path("plain.csv")).contains("=1+1"));
     EXPECT_FALSE(contentOf(path("plain.csv")).contains("'=1+1"));
-    save("exportSheet", path("safe.csv"), "formula");
+    save("export", path("safe.csv"), "formula");
     EXPECT_TRUE(contentOf(path("safe.csv")).contains("'=1+1"));
 }
 
