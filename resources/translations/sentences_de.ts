@@ -381,6 +381,10 @@ einen Effekt gibt, wie groß er ist und wie sicher. DATEI ist eine Studie
         <translation>Ein Fahrtenblatt oder die Aufzeichnung eines Datenloggers in eine Studie übernehmen</translation>
     </message>
     <message>
+        <source>Broken pipe</source>
+        <translation>Die Pipe ist geschlossen</translation>
+    </message>
+    <message>
         <source>By setting</source>
         <translation>Nach Einstellung</translation>
     </message>
@@ -513,6 +517,10 @@ einen Effekt gibt, wie groß er ist und wie sicher. DATEI ist eine Studie
         <translation>Verworfene Fahrten wieder gewertet</translation>
     </message>
     <message>
+        <source>Disk quota exceeded</source>
+        <translation>Der zugeteilte Speicherplatz ist verbraucht</translation>
+    </message>
+    <message>
         <source>Do again what was taken back</source>
         <translation>Wiederholen, was rückgängig gemacht wurde</translation>
     </message>
@@ -585,12 +593,8 @@ einen Effekt gibt, wie groß er ist und wie sicher. DATEI ist eine Studie
         <translation>Nicht mit</translation>
     </message>
     <message>
-        <source>Exit codes: 0 done (also with no verdict), 2 wrong use, 3 the input is bad,
-4 a study file cannot be opened, read or written.
-The driver drives; the companion types.</source>
-        <translation>Rückgabewerte: 0 erledigt (auch ohne Urteil), 2 falscher Aufruf, 3 fehlerhafte
-Eingabe, 4 eine Studiendatei lässt sich nicht öffnen, lesen oder schreiben.
-Wer fährt, fährt; wer mitfährt, tippt.</translation>
+        <source>Exit codes:</source>
+        <translation>Rückgabewerte:</translation>
     </message>
     <message>
         <source>FILE</source>
@@ -599,6 +603,14 @@ Wer fährt, fährt; wer mitfährt, tippt.</translation>
     <message>
         <source>FUEL</source>
         <translation>KRAFTSTOFF</translation>
+    </message>
+    <message>
+        <source>File name too long</source>
+        <translation>Der Dateiname ist zu lang</translation>
+    </message>
+    <message>
+        <source>File too large</source>
+        <translation>Die Datei ist zu groß</translation>
     </message>
     <message>
         <source>Find the fewest pairs a block that show this effect, per cent</source>
@@ -902,6 +914,10 @@ accessory_timer.NAME=WATT,MINUTEN und die Grenzen der Sichtungsregeln:</translat
         <translation>Kein Zertifizierungsverfahren. Der Bericht sagt, was diese Fahrten über dieses Fahrzeug auf dieser Strecke an diesen Tagen zeigen.</translation>
     </message>
     <message>
+        <source>Not a directory</source>
+        <translation>Kein Ordner</translation>
+    </message>
+    <message>
         <source>Not checked (which is not the same as passed)</source>
         <translation>Nicht geprüft (was nicht dasselbe ist wie bestanden)</translation>
     </message>
@@ -993,6 +1009,10 @@ accessory_timer.NAME=WATT,MINUTEN und die Grenzen der Sichtungsregeln:</translat
         <source>OTHER</source>
         <comment>a run</comment>
         <translation>ANDERE</translation>
+    </message>
+    <message>
+        <source>Of the CSV: an apostrophe before each text that a spreadsheet would take for a formula</source>
+        <translation>In der CSV-Datei: ein Apostroph vor jedem Text, den eine Tabellenkalkulation für eine Formel hielte</translation>
     </message>
     <message>
         <source>Of {} run that reached {} W, {} oversped ({} to {} % of such runs, at the study&apos;s confidence).</source>
@@ -1361,6 +1381,10 @@ Das Ergebnis zeigt, was es änderte, jede verworfene Fahrt wieder zu werten.</tr
         <translation>Wer fährt, fährt; wer mitfährt, schreibt. Verkehrsregeln einhalten; schnelleren Verkehr vorbeilassen. Niemand steht in der Ebene eines Rotors; bei ungewohnter Vibration oder ungewohntem Geräusch sofort anhalten. Was am Fahrzeug angebaut wird, kann Versicherung und Hauptuntersuchung berühren: vorher fragen. Dies ist kein Zertifizierungsverfahren.</translation>
     </message>
     <message>
+        <source>The driver drives; the companion types.</source>
+        <translation>Wer fährt, fährt; wer mitfährt, tippt.</translation>
+    </message>
+    <message>
         <source>The effect in % with each pair left out in turn. Grey band: the headline&apos;s interval; orange diamonds: another verdict.</source>
         <translation>Der Effekt in %, wenn je ein Paar weggelassen wird. Graues Band: das Intervall des Hauptergebnisses; orange Rauten: ein anderes Urteil.</translation>
     </message>
@@ -1451,6 +1475,10 @@ Das Ergebnis zeigt, was es änderte, jede verworfene Fahrt wieder zu werten.</tr
     <message>
         <source>The runs</source>
         <translation>Die Fahrten</translation>
+    </message>
+    <message>
+        <source>The same, as an option</source>
+        <translation>Dasselbe als Option</translation>
     </message>
     <message>
         <source>The sheet has times of day only; {} was taken as its date.</source>
@@ -1651,6 +1679,14 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>Fenster und Lüftung eingestellt und so gelassen</translation>
     </message>
     <message>
+        <source>With --card: put it in the place of a file that is there. Without it only a run card that Bothways wrote is replaced</source>
+        <translation>Mit --card: an die Stelle einer vorhandenen Datei setzen. Ohne das wird nur eine Fahrtenkarte ersetzt, die Bothways geschrieben hat</translation>
+    </message>
+    <message>
+        <source>With --output: put it in the place of a file that is there. Without it only a page that Bothways wrote is replaced</source>
+        <translation>Mit --output: an die Stelle einer vorhandenen Datei setzen. Ohne das wird nur eine Seite ersetzt, die Bothways geschrieben hat</translation>
+    </message>
+    <message>
         <source>With every discarded run put back: no verdict.</source>
         <translation>Mit allen verworfenen Fahrten: kein Urteil.</translation>
     </message>
@@ -1757,6 +1793,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>a declaration that never ends</source>
         <translation>eine Deklaration, die nie endet</translation>
+    </message>
+    <message>
+        <source>a file cannot be opened, read or written, or the program cannot go on</source>
+        <translation>eine Datei lässt sich nicht öffnen, lesen oder schreiben, oder das Programm kann nicht weiter</translation>
     </message>
     <message>
         <source>a gust or a passing vehicle{}: {} times the usual scatter{}</source>
@@ -2388,6 +2428,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>nimmt diese Änderung nicht an ({}); nichts wurde geändert</translation>
     </message>
     <message>
+        <source>done (also with no verdict)</source>
+        <translation>fertig (auch ohne Urteil)</translation>
+    </message>
+    <message>
         <source>doubtful</source>
         <comment>grade of a finding</comment>
         <translation>zweifelhaft</translation>
@@ -2541,6 +2585,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>generator efficiency</source>
         <translation>Wirkungsgrad des Generators</translation>
+    </message>
+    <message>
+        <source>has a name of {} bytes; expected at most {}</source>
+        <translation>hat einen Namen von {} Bytes; erwartet werden höchstens {}</translation>
     </message>
     <message>
         <source>has a quote in the header that never closes, or text after one; expected names of columns</source>
@@ -2710,6 +2758,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>ist XML mit &lt;{}&gt; ganz außen; erwartet wird &lt;gpx&gt;</translation>
     </message>
     <message>
+        <source>is a device; expected {}</source>
+        <translation>ist ein Gerät; erwartet wird {}</translation>
+    </message>
+    <message>
         <source>is a directory</source>
         <translation>ist ein Ordner</translation>
     </message>
@@ -2726,8 +2778,20 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>ist eine Pipe oder ein Gerät; erwartet wird eine Studie</translation>
     </message>
     <message>
+        <source>is a pipe; expected {}</source>
+        <translation>ist eine Pipe; erwartet wird {}</translation>
+    </message>
+    <message>
         <source>is a second consumption beside &apos;{}&apos;; expected exactly one</source>
         <translation>ist ein zweiter Verbrauch neben „{}“; erwartet wird genau einer</translation>
+    </message>
+    <message>
+        <source>is a socket; expected {}</source>
+        <translation>ist ein Socket; erwartet wird {}</translation>
+    </message>
+    <message>
+        <source>is a study, which does not come through a pipe; give its name</source>
+        <translation>ist eine Studie, die nicht durch eine Pipe kommt; geben Sie ihren Namen an</translation>
     </message>
     <message>
         <source>is an SQLite database, but not a study; expected a file that Bothways made</source>
@@ -2736,6 +2800,8 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>is being read by {}; nothing was changed</source>
         <translation>wird gerade von {} gelesen; nichts wurde geändert</translation>
+        <source>is as far as was read: there are {} faults before it</source>
+        <translation>ist die letzte gelesene Stelle: Davor sind {} Fehler</translation>
     </message>
     <message>
         <source>is being written by another program; nothing was changed</source>
@@ -2748,6 +2814,8 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>is being written by {}; nothing was changed</source>
         <translation>wird gerade von {} beschrieben; nichts wurde geändert</translation>
+        <source>is beyond the header: more than {} fields, expected at most {}</source>
+        <translation>liegt jenseits der Kopfzeile: mehr als {} Felder, erwartet werden höchstens {}</translation>
     </message>
     <message>
         <source>is beyond the header: {} fields, expected at most {}</source>
@@ -2886,6 +2954,14 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>ist keine Studie, und nur eine Studie lässt sich ändern; angelegt wird eine mit „bothways new NAME{0}“, dann „bothways import NAME{0} {1}“</translation>
     </message>
     <message>
+        <source>is one column of one&apos;s own too many; expected at most {} in a study</source>
+        <translation>ist eine eigene Spalte zu viel; erwartet werden höchstens {} in einer Studie</translation>
+    </message>
+    <message>
+        <source>is one column too many; expected at most {}</source>
+        <translation>ist eine Spalte zu viel; erwartet werden höchstens {}</translation>
+    </message>
+    <message>
         <source>is one run too many; expected at most {} in a study</source>
         <translation>ist eine Fahrt zu viel; erwartet werden höchstens {} in einer Studie</translation>
     </message>
@@ -2926,8 +3002,16 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>das ist ein Verzeichnis</translation>
     </message>
     <message>
+        <source>it is a link, and what a link leads to is not written over</source>
+        <translation>sie ist eine Verknüpfung, und wohin eine Verknüpfung führt, wird nicht überschrieben</translation>
+    </message>
+    <message>
         <source>it is a study, which is not written over</source>
         <translation>das ist eine Studie, und die wird nicht überschrieben</translation>
+    </message>
+    <message>
+        <source>it is no ordinary file</source>
+        <translation>sie ist keine gewöhnliche Datei</translation>
     </message>
     <message>
         <source>it is not a compressed block</source>
@@ -2936,6 +3020,14 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>it is too short or too long</source>
         <translation>es ist zu kurz oder zu lang</translation>
+    </message>
+    <message>
+        <source>it is what is being read</source>
+        <translation>sie ist das, was gerade gelesen wird</translation>
+    </message>
+    <message>
+        <source>it would be taken for a part of the study beside it</source>
+        <translation>sie würde für einen Teil der Studie daneben gehalten</translation>
     </message>
     <message>
         <source>its checksum or compression is wrong</source>
@@ -3315,6 +3407,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <source>nothing</source>
         <comment>left out by screening</comment>
         <translation>nichts</translation>
+    </message>
+    <message>
+        <source>of an unknown kind</source>
+        <translation>unbekannter Art</translation>
     </message>
     <message>
         <source>off</source>
@@ -3909,6 +4005,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>Standardfehler</translation>
     </message>
     <message>
+        <source>standard input</source>
+        <translation>Standardeingabe</translation>
+    </message>
+    <message>
         <source>start</source>
         <translation>Start</translation>
     </message>
@@ -3941,6 +4041,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>stopped before the end; nothing was imported</source>
         <translation>vor dem Ende angehalten; nichts wurde importiert</translation>
+    </message>
+    <message>
+        <source>stopped by the user</source>
+        <translation>vom Benutzer angehalten</translation>
     </message>
     <message>
         <source>stopped or crawled{}: down to {}</source>
@@ -4070,6 +4174,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>die Stunden auf der Straße sollten mehr als 0 sein</translation>
     </message>
     <message>
+        <source>the input is bad</source>
+        <translation>die Eingabe ist fehlerhaft</translation>
+    </message>
+    <message>
         <source>the last line is cut short and was left out</source>
         <translation>die letzte Zeile ist abgeschnitten und wurde weggelassen</translation>
     </message>
@@ -4100,6 +4208,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>the property &apos;{}&apos;</source>
         <translation>die Eigenschaft „{}“</translation>
+    </message>
+    <message>
+        <source>the property &apos;{}&apos; is not UTF-8 text</source>
+        <translation>die Eigenschaft „{}“ ist kein UTF-8-Text</translation>
     </message>
     <message>
         <source>the reason &apos;other&apos; needs words: --evidence &apos;what was seen&apos;</source>
@@ -4274,12 +4386,24 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>darin gibt es kein Urteil, also ist das Rauschen eines Paars nicht bekannt; geben Sie es mit --noise an</translation>
     </message>
     <message>
+        <source>there is not enough memory</source>
+        <translation>der Speicher reicht nicht</translation>
+    </message>
+    <message>
         <source>there is nothing to redo</source>
         <translation>es gibt nichts wiederherzustellen</translation>
     </message>
     <message>
         <source>there is nothing to undo</source>
         <translation>es gibt nichts rückgängig zu machen</translation>
+    </message>
+    <message>
+        <source>there is such a file already</source>
+        <translation>es gibt diese Datei schon</translation>
+    </message>
+    <message>
+        <source>there is such a file already; {}</source>
+        <translation>es gibt diese Datei schon; {}</translation>
     </message>
     <message>
         <source>this look at a planned study could not be recorded: {}</source>
@@ -4292,6 +4416,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>timed accessory dropped out</source>
         <translation>Zeitschaltung schaltete ab</translation>
+    </message>
+    <message>
+        <source>to replace it, give {} {} --replace</source>
+        <translation>ersetzt wird sie mit {} {} --replace</translation>
     </message>
     <message>
         <source>trace ends early</source>
@@ -4431,6 +4559,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>wrong distance</source>
         <translation>falsche Streckenlänge</translation>
+    </message>
+    <message>
+        <source>wrong use</source>
+        <translation>falscher Aufruf</translation>
     </message>
     <message>
         <source>wrote the pairs to {}</source>

@@ -59,8 +59,9 @@ void MessageBar::say(Kind kind, const QString& sentence, const QString& action,
 {
     m_kind = kind;
     m_done = done;
-    m_sentence->setText(sentence);
-    m_sentence->setAccessibleName(sentence);
+    const QString visible = nameShown(sentence.toStdString()); // paths and names stand in it
+    m_sentence->setText(visible);
+    m_sentence->setAccessibleName(visible);
     m_action->setText(action);
     m_action->setVisible(!action.isEmpty());
     restyle();

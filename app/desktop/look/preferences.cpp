@@ -124,7 +124,7 @@ Language Preferences::spoken() const
 {
     //: not a word: the tag of the language that these texts are in, like de
     const QString tag = tr("en", "language of these texts");
-    Language language = Language::named(tag.toStdString()).value_or(Language::english());
+    Language language = Language::named(tag.toStdString()).value_or(Language());
     const QLocale locale;
     language.setNumbers(
         {locale.decimalPoint().toStdString(), locale.groupSeparator().toStdString()});

@@ -39,7 +39,7 @@ public:
     TemperatureUnit temperature = TemperatureUnit::celsius;
     bool electric = false; ///< the study's litres are kWh: consumption is kWh/100 km throughout
     QLocale locale = QLocale::c();
-    Language language = Language::english();
+    Language language = {};
 
     /// The unit in force: `consumption`, or kWh/100 km where `electric`.
     [[nodiscard]] core::ConsumptionUnit consumptionInForce() const;
