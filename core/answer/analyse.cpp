@@ -32,27 +32,34 @@ std::string sequenceOf(const PreparedStudy& prepared)
 }
 
 /// How many pairs every block would need on top of what the smallest one has, for the plan to
-/// detect the margin; empty where a thousand would not do, or where what was driven already
-/// suffices by the plan's reckoning (the effect then lies between 0 and the margin).
-std::optional<int> morePairsPerBlock(const PreparedStudy& prepared, double s,
-                                     const AnalysisOptions& options)
+/// detect the margin: 0 where the design at hand could show it, so that driving it once more is
+/// worth while; empty where no total up to a thousand would do.
+std::optional<int> morePairsPerBlock(const PreparedStudy& prepared, const Headline& headline,
+                                     const Detectable& detectable, const AnalysisOptions& options)
 {
-    const auto needed = pairsPerBlockToDetect(sequenceOf(prepared), s,
-                                              logFromPct(options.margin_pct), options.confidence);
-    if (!needed)
-        return std::nullopt;
+    const double margin = logFromPct(options.margin_pct);
+    if (detectable.log <= margin)
+        return 0;
     std::size_t fewest = prepared.pairs.size();
     for (const DesignBlock& block : prepared.design_blocks)
         fewest = std::min(fewest, block.pairs.size());
-    const int more = *needed - static_cast<int>(fewest);
-    return more > 0 ? std::optional(more) : std::nullopt;
+    const int now = static_cast<int>(fewest);
+    const auto needed = pairsPerBlockToDetect(sequenceOf(prepared), headline.s, margin,
+                                              options.confidence, now + 1);
+    return needed ? std::optional(*needed - now) : std::nullopt;
 }
 
 bool isInterim(const Study& study, const PreparedStudy& prepared)
 {
-    return study.properties.plan &&
-           !fulfils(*study.properties.plan, static_cast<int>(prepared.design_blocks.size()),
-                    prepared.pairsOf(false), prepared.pairsOf(true));
+    return study.properties.plan && !fulfils(*study.properties.plan, prepared.design_blocks);
+}
+
+/// Looks at fewer pairs than now.
+int earlierLooks(const PreparedStudy& prepared, const AnalysisOptions& options)
+{
+    const auto now = static_cast<int>(prepared.pairs.size());
+    return static_cast<int>(
+        std::ranges::count_if(options.looked_at_pairs, [now](int pairs) { return pairs < now; }));
 }
 
 /// In the order of method, section 6.
@@ -68,12 +75,17 @@ std::vector<Qualifier> qualifiersOf(const Study& study, const PreparedStudy& pre
     const VerdictClass cls = analysis.verdict.cls;
     add(analysis.design == Design::open, Qualifier::openDesign);
     add(!analysis.verdict.fragile_by.empty(), Qualifier::fragile);
+    add(needsIndependence(cls, analysis.companions), Qualifier::needsIndependence);
     add(analysis.leave_one_out && analysis.leave_one_out->changes_class, Qualifier::sensitive);
     add(anyFails(analysis.checks), Qualifier::assumptions);
     add((cls == VerdictClass::less || cls == VerdictClass::more) &&
             insideMargins(headline.low_equivalence_log, headline.high_equivalence_log,
                           analysis.options.margin_pct),
         Qualifier::smallerThanMargin);
+    const auto& anyLook = analysis.companions.any_look;
+    add(analysis.verdict.looks > 0 && cls != VerdictClass::undecided &&
+            (!anyLook || anyLook->cls != cls),
+        Qualifier::looked);
     add(isInterim(study, prepared), Qualifier::interim);
     return qualifiers;
 }
@@ -100,7 +112,7 @@ void judge(const Study& study, const PreparedStudy& prepared, const HeadlineFit&
     const AnalysisOptions& options = analysis.options;
     analysis.headline = fit.headline;
     analysis.verdict.cls = fit.cls;
-    analysis.companions = companionsOf(study, prepared, options);
+    analysis.companions = companionsOf(study, prepared, fit.headline, options);
     analysis.checks = checksOf(study, prepared, fit.headline, options);
     Detectable detectable;
     detectable.log = detectableEffect_log(fit.headline.s, fit.headline.sqrt_v, fit.headline.df,
@@ -109,9 +121,11 @@ void judge(const Study& study, const PreparedStudy& prepared, const HeadlineFit&
     analysis.leave_one_out = leaveOneOut(prepared, fit, options);
     analysis.verdict.fragile_by = disagreeing(fit.headline, fit.cls, analysis.companions);
     analysis.verdict.qualifiers = qualifiersOf(study, prepared, analysis);
+    if (options.claim_pct)
+        analysis.verdict.claim = answerToClaim(*options.claim_pct, fit.headline);
     if (fit.cls == VerdictClass::undecided)
         analysis.verdict.more_pairs_per_block =
-            morePairsPerBlock(prepared, fit.headline.s, options);
+            morePairsPerBlock(prepared, fit.headline, detectable, options);
 }
 
 } // namespace
@@ -123,6 +137,7 @@ Analysis analyse(const Study& study, const AnalysisOptions& options)
     Analysis analysis;
     analysis.options = options;
     analysis.verdict.margin_pct = options.margin_pct;
+    analysis.verdict.looks = earlierLooks(prepared, options);
     describe(study, prepared, analysis);
     const HeadlineFit* fit = std::get_if<HeadlineFit>(&answer);
     if (fit)

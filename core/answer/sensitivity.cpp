@@ -41,8 +41,6 @@ std::optional<EffectEstimate> updated(const HeadlineFit& headline, std::size_t i
 std::vector<EffectByDays::Day> daysOf(const PreparedStudy& prepared)
 {
     std::vector<EffectByDays::Day> days(static_cast<std::size_t>(prepared.days));
-    for (std::size_t day = 0; day < days.size(); ++day)
-        days[day].closed = prepared.day_closed[day];
     for (const Observation& pair : pairObservations(prepared))
         days[static_cast<std::size_t>(pair.day)].pairs.push_back(pair);
     return days;
@@ -52,7 +50,7 @@ std::vector<EffectByDays::Day> daysOf(const PreparedStudy& prepared)
 class Refits {
 public:
     explicit Refits(const PreparedStudy& prepared)
-        : m_days(daysOf(prepared)), m_effect(m_days), m_next(m_days.size(), 0)
+        : m_days(daysOf(prepared)), m_effect(m_days, prepared.sloped()), m_next(m_days.size(), 0)
     {
         for (const Pair& pair : prepared.pairs)
             m_places.push_back(m_next[static_cast<std::size_t>(pair.day)]++);
@@ -85,7 +83,7 @@ public:
           m_everything(everything),
           m_options(options),
           m_days(daysOf(prepared)),
-          m_effect(m_days),
+          m_effect(m_days, prepared.sloped()),
           m_blockOfPair(m_days.size()),
           m_firstRun(prepared.blocks.size() + 2, everything.runs.size())
     {
@@ -107,8 +105,6 @@ public:
 
         const auto day = static_cast<std::size_t>(restored->day);
         EffectByDays::Day anew;
-        anew.closed =
-            closedWith(restored->day, restored->block, static_cast<int>(pairing.pairs.size()));
         for (std::size_t k = 0; k < m_days[day].pairs.size(); ++k)
             if (m_blockOfPair[day][k] != restored->block)
                 anew.pairs.push_back(m_days[day].pairs[k]);
@@ -116,7 +112,13 @@ public:
             const PairValue value = pairValue(block[pair.out], block[pair.back]);
             anew.pairs.push_back({value.time_h, restored->day, restored->device, value.log});
         }
-        return m_effect.estimateWith(day, anew);
+        if (m_prepared.sloped() ||
+            !closedWith(restored->day, restored->block, static_cast<int>(pairing.pairs.size())))
+            return m_effect.estimateWith(day, anew);
+        // The run closes an open study: now every day has its drift taken out.
+        if (!m_closed)
+            m_closed.emplace(m_days, true);
+        return m_closed->estimateWith(day, anew);
     }
 
 private:
@@ -151,8 +153,9 @@ private:
     const AnalysisOptions& m_options;
     std::vector<EffectByDays::Day> m_days;
     EffectByDays m_effect;
-    std::vector<std::vector<int>> m_blockOfPair; ///< as m_days[].pairs
-    std::vector<std::size_t> m_firstRun;         ///< a block each: its first run in m_everything
+    mutable std::optional<EffectByDays> m_closed; ///< made when a run first asks for it
+    std::vector<std::vector<int>> m_blockOfPair;  ///< as m_days[].pairs
+    std::vector<std::size_t> m_firstRun;          ///< a block each: its first run in m_everything
 };
 
 RestoredAll answerOf(const PreparedStudy& prepared, const AnalysisOptions& options)
@@ -199,7 +202,8 @@ LeaveOneOut leaveOneOut(const PreparedStudy& prepared, const HeadlineFit& headli
             result.max_effect_log =
                 std::max(result.max_effect_log.value_or(fit->effect_log), fit->effect_log);
         }
-        result.changes_class = result.changes_class || turn.cls != headline.cls;
+        result.without_verdict += fit ? 0 : 1;
+        result.changes_class = result.changes_class || (fit && turn.cls != headline.cls);
         result.turns.push_back(turn);
     }
     return result;

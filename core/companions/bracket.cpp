@@ -5,6 +5,7 @@
 #include "core/effect/headline.h"
 #include "core/effect/verdict.h"
 
+#include <algorithm>
 #include <cmath>
 #include <vector>
 
@@ -39,31 +40,53 @@ private:
     std::vector<double> m_weights;
 };
 
+/// Times and logs of one day's pairs about the means of their blocks.
+class DayWithinBlocks {
+public:
+    void add(const PreparedStudy& prepared, const DesignBlock& block)
+    {
+        for (const std::size_t k : block.pairs) {
+            const double t = prepared.pairs[k].time_h - block.t_h;
+            m_tt += t * t;
+            m_tm += t * (prepared.pairs[k].log - block.m);
+            m_furthest = std::max(m_furthest, std::abs(prepared.pairs[k].time_h));
+        }
+    }
+    /// What rounding alone leaves of times that are the same within each block is no spread.
+    [[nodiscard]] bool hasSlope() const
+    {
+        constexpr double kRounding = 1e-12;
+        return std::sqrt(m_tt) > kRounding * (1.0 + m_furthest);
+    }
+    [[nodiscard]] double slope() const { return hasSlope() ? m_tm / m_tt : 0.0; }
+
+private:
+    double m_tt = 0.0, m_tm = 0.0, m_furthest = 0.0;
+};
+
 } // namespace
 
 std::optional<WithinBlocks> withinBlocks(const PreparedStudy& prepared)
 {
-    double mm = 0.0, tt = 0.0, tm = 0.0;
-    int df = -1;
-    for (const DesignBlock& block : prepared.design_blocks) {
-        df += static_cast<int>(block.pairs.size()) - 1;
-        for (const std::size_t k : block.pairs) {
-            const double m = prepared.pairs[k].log - block.m;
-            const double t = prepared.pairs[k].time_h - block.t_h;
-            tt += t * t;
-            tm += t * m;
-        }
-    }
-    if (df < 1)
-        return std::nullopt;
-    const double slope = tt > 0.0 ? tm / tt : 0.0;
+    std::vector<DayWithinBlocks> days(static_cast<std::size_t>(prepared.days));
     for (const DesignBlock& block : prepared.design_blocks)
+        days[static_cast<std::size_t>(block.day)].add(prepared, block);
+    double squares = 0.0;
+    int df = 0;
+    for (const DesignBlock& block : prepared.design_blocks) {
+        const double slope = days[static_cast<std::size_t>(block.day)].slope();
+        df += static_cast<int>(block.pairs.size()) - 1;
         for (const std::size_t k : block.pairs) {
             const double residual =
                 prepared.pairs[k].log - block.m - slope * (prepared.pairs[k].time_h - block.t_h);
-            mm += residual * residual;
+            squares += residual * residual;
         }
-    const WithinBlocks within{std::sqrt(mm / df), df};
+    }
+    for (const DayWithinBlocks& day : days)
+        df -= day.hasSlope() ? 1 : 0;
+    if (df < 1)
+        return std::nullopt;
+    const WithinBlocks within{std::sqrt(squares / df), df};
     return within.s >= kNoVariation ? std::optional(within) : std::nullopt;
 }
 

@@ -14,11 +14,11 @@ namespace bothways::core {
 /// How pairs scatter inside their blocks.
 struct WithinBlocks {
     double s = 0.0; ///< of a pair, log
-    int df = 0;     ///< sum of (pairs - 1) over the blocks, less 1 for the slope
+    int df = 0;     ///< sum of (pairs - 1) over the blocks, less 1 for each day's slope
 };
 
-/// Residual spread of the pairs about a mean for each block and one common slope in time, so that a
-/// straight drift is not taken for noise. With several days the slope is common to them all.
+/// Residual spread of the pairs about a mean for each block and a slope in time for each day, so
+/// that a straight drift is not taken for noise.
 /// @return  nothing when df < 1, or when the pairs of every block are alike
 [[nodiscard]] std::optional<WithinBlocks> withinBlocks(const PreparedStudy& prepared);
 

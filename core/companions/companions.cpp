@@ -2,8 +2,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/companions/companions.h"
 
+#include "core/companions/any_look.h"
+#include "core/companions/borrowed.h"
 #include "core/companions/bracket.h"
+#include "core/companions/by_day.h"
 #include "core/companions/correlated.h"
+#include "core/companions/curved.h"
 #include "core/companions/relabelling.h"
 #include "core/effect/effect_model.h"
 #include "core/effect/headline.h"
@@ -29,11 +33,12 @@ std::optional<Interval> effectOf(const LeastSquaresFit& fit, const AnalysisOptio
 /// All counted runs, unpaired ones too, with a term for the direction.
 std::optional<Interval> runsOf(const PreparedStudy& prepared, const AnalysisOptions& options)
 {
+    const std::vector<std::size_t> used = prepared.runsOfDaysWithPairs();
     const std::vector<Observation> runs = runObservations(prepared);
-    Columns columns = effectColumns(runs, prepared.day_closed);
+    Columns columns = effectColumns(runs, prepared.sloped());
     const auto direction = columns.add();
     for (std::size_t i = 0; i < runs.size(); ++i)
-        direction[i] = prepared.runs[i].out ? 0.5 : -0.5;
+        direction[i] = prepared.runs[used[i]].out ? 0.5 : -0.5;
     return effectOf(leastSquares(columns, responses(runs)), options);
 }
 
@@ -43,7 +48,7 @@ std::optional<Interval> blocksOf(const PreparedStudy& prepared, const AnalysisOp
     std::vector<Observation> means;
     for (const DesignBlock& block : prepared.design_blocks)
         means.push_back({block.t_h, block.day, block.device, block.m});
-    const Columns columns = effectColumns(means, prepared.day_closed);
+    const Columns columns = effectColumns(means, prepared.sloped());
     return effectOf(leastSquares(columns, responses(means)), options);
 }
 
@@ -64,7 +69,7 @@ std::optional<LabelsTest> labelsOf(const PreparedStudy& prepared, const Analysis
     for (const Observation& pair : pairs)
         device.push_back(pair.device);
     return dealLabelsAgain(responses(pairs), device,
-                           nuisanceOf(effectColumns(pairs, prepared.day_closed)), options.seed);
+                           nuisanceOf(effectColumns(pairs, prepared.sloped())), options.seed);
 }
 
 /// The columns of which every coefficient is kept, the effect last.
@@ -84,7 +89,7 @@ std::optional<CorrelatedInterval> correlatedOf(const PreparedStudy& prepared,
 {
     const std::vector<Observation> pairs = pairObservations(prepared);
     std::vector<double> y = responses(pairs);
-    const Columns columns = independentColumns(effectColumns(pairs, prepared.day_closed), y);
+    const Columns columns = independentColumns(effectColumns(pairs, prepared.sloped()), y);
     // The common level is in the model; taken off first, it costs no digits.
     for (double& value : y)
         value -= pairs.front().y;
@@ -167,7 +172,7 @@ std::vector<SettingEffect> settingsOf(const Study& study, const PreparedStudy& p
         pairs.push_back(all[k]);
         setting.push_back(all[k].device ? found->second : settings.size());
     }
-    Columns columns = nuisanceOf(effectColumns(pairs, prepared.day_closed));
+    Columns columns = nuisanceOf(effectColumns(pairs, prepared.sloped()));
     const std::size_t first = columns.count();
     for (std::size_t s = 0; s < settings.size(); ++s) {
         const auto column = columns.add();
@@ -179,7 +184,7 @@ std::vector<SettingEffect> settingsOf(const Study& study, const PreparedStudy& p
 
 } // namespace
 
-Companions companionsOf(const Study& study, const PreparedStudy& prepared,
+Companions companionsOf(const Study& study, const PreparedStudy& prepared, const Headline& headline,
                         const AnalysisOptions& options)
 {
     Companions companions;
@@ -188,6 +193,10 @@ Companions companionsOf(const Study& study, const PreparedStudy& prepared,
     companions.blocks = blocksOf(prepared, options);
     companions.labels = labelsOf(prepared, options);
     companions.correlated = correlatedOf(prepared, options);
+    companions.any_look = anyLookOf(prepared, options);
+    companions.curved = curvedOf(curvedFitOf(prepared), options);
+    companions.borrowed = borrowedOf(headline, options);
+    companions.days = dayEffectsOf(byDayFitOf(prepared), options);
     companions.settings = settingsOf(study, prepared, options);
     return companions;
 }

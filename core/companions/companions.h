@@ -12,10 +12,10 @@ namespace bothways::core {
 /// pairs, settings from the pairs that are not mixed; each under the headline's design.
 ///
 /// @param study     for the settings as written
-/// @param prepared  has a headline: two pairs of either configuration, a design, some variation
+/// @param prepared  has this headline: two pairs of either configuration, a design, some variation
 /// @return  each companion that these runs allow (df >= 1, residuals that are not all 0); total,
 ///          nothing throws
 [[nodiscard]] Companions companionsOf(const Study& study, const PreparedStudy& prepared,
-                                      const AnalysisOptions& options);
+                                      const Headline& headline, const AnalysisOptions& options);
 
 } // namespace bothways::core

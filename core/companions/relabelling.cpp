@@ -15,6 +15,7 @@ namespace {
 constexpr std::size_t kMostPairs = 20'000;
 constexpr std::size_t kMostSums = 150'000; ///< a deal, pairs by columns
 constexpr double kAllRounding = 1e-13;
+constexpr double kCannotBeTold = -1.0; ///< below every r^2, so no hit
 
 /// xoshiro256** of D. Blackman and S. Vigna (2018), seeded by splitmix64 as they advise.
 class Generator {
@@ -100,7 +101,7 @@ public:
     /// False when the nuisance columns alone account for everything but rounding.
     [[nodiscard]] bool varies() const { return m_varies; }
 
-    /// 0 for labels that depend on the nuisance columns.
+    /// kCannotBeTold for labels that depend on the nuisance columns.
     double squared(std::span<const std::uint32_t> labelled)
     {
         return m_rank == 2 ? squared3(labelled) : squaredAny(labelled);
@@ -135,7 +136,7 @@ private:
     [[nodiscard]] double ratio(double product, double left, std::size_t size) const
     {
         if (left <= 1e-9 * static_cast<double>(size))
-            return 0.0;
+            return kCannotBeTold;
         return product * product / (left * m_square);
     }
 
@@ -198,7 +199,8 @@ std::optional<LabelsTest> dealLabelsAgain(std::span<const double> y,
     Correlation correlation(y, nuisance);
     const double df = static_cast<double>(n) - static_cast<double>(correlation.rank()) - 1.0;
     const double observed = correlation.squared(labelled);
-    if (labelled.empty() || df < 1.0 || !correlation.varies() || !std::isfinite(observed))
+    if (labelled.empty() || df < 1.0 || !correlation.varies() || !(observed >= 0.0) ||
+        !std::isfinite(observed))
         return std::nullopt;
     const double atLeast = threshold(observed, df);
 

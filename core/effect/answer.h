@@ -20,12 +20,21 @@
 /// Negative: B used less.
 namespace bothways::core {
 
+/// What is known of a pair's noise from elsewhere: s on the log scale.
+struct BorrowedNoise {
+    double s = 0.0, df = 0.0;
+    friend bool operator==(const BorrowedNoise&, const BorrowedNoise&) = default;
+};
+
 struct AnalysisOptions {
     double margin_pct = 1.0;   ///< in (0, 100): the smallest effect that the user would care about
     double confidence = 0.95;  ///< in (0.5, 1)
     double max_gap_min = 30.0; ///< widest gap inside a pair
     std::string baseline = {}; ///< name of configuration A; empty: baselineName()
     std::uint64_t seed = 20260314; ///< of the random deals; same seed, same answer everywhere
+    std::optional<double> claim_pct = {};    ///< above -100 and not 0; negative: less
+    std::optional<BorrowedNoise> noise = {}; ///< both numbers above 0
+    std::vector<int> looked_at_pairs = {};   ///< of each look at the verdict so far, its pairs
     /// The options that the study's own properties ask for.
     [[nodiscard]] static AnalysisOptions of(const StudyProperties& properties);
 };
@@ -33,9 +42,20 @@ struct AnalysisOptions {
 enum class Design { closed, open };
 enum class VerdictClass { less, more, equivalent, undecided, none };
 enum class NoVerdict { noRuns, oneConfiguration, tooFewPairs, noTimeSpread, noVariation };
-enum class Qualifier { openDesign, fragile, sensitive, assumptions, smallerThanMargin, interim };
+/// In the order in which they are said.
+enum class Qualifier {
+    openDesign,
+    fragile,
+    needsIndependence,
+    sensitive,
+    assumptions,
+    smallerThanMargin,
+    looked,
+    interim
+};
 enum class CheckState { holds, note, fails, notComputed };
-enum class Companion { bracket, runs, blocks, labels, correlated };
+enum class Companion { bracket, runs, blocks, curved, labels, correlated, anyLook, borrowed, days };
+enum class ClaimState { borneOut, refuted, open };
 
 /// Names in JSON: "less", "no_runs", "open_design", "not_computed", "bracket", ...
 [[nodiscard]] std::string_view name(Design value);
@@ -44,6 +64,7 @@ enum class Companion { bracket, runs, blocks, labels, correlated };
 [[nodiscard]] std::string_view name(Qualifier value);
 [[nodiscard]] std::string_view name(CheckState value);
 [[nodiscard]] std::string_view name(Companion value);
+[[nodiscard]] std::string_view name(ClaimState value);
 
 /// Consecutive runs in one configuration between two switches (or two days).
 struct Block {
@@ -94,13 +115,22 @@ struct Headline {
     std::vector<double> leverage;          ///< diagonal of the hat matrix
 };
 
+/// What the interval says of a claim. (Method, section 6.)
+struct ClaimAnswer {
+    double pct = 0.0;
+    ClaimState state = ClaimState::open;
+    double p = 1.0; ///< two-sided, of the claimed size
+};
+
 struct Verdict {
     VerdictClass cls = VerdictClass::none;
     std::optional<NoVerdict> reason; ///< only with `none`
     std::vector<Qualifier> qualifiers;
     std::vector<Companion> fragile_by;
     double margin_pct = 1.0;
-    std::optional<int> more_pairs_per_block;
+    std::optional<int> more_pairs_per_block; ///< 0: the design at hand could show the margin
+    std::optional<ClaimAnswer> claim;        ///< empty without a claim or a verdict
+    int looks = 0;                           ///< earlier ones, at fewer pairs than now
 };
 
 struct LabelsTest {
@@ -120,11 +150,26 @@ struct SettingEffect {
     double low_bonferroni_log = 0.0, high_bonferroni_log = 0.0;
 };
 
+struct BorrowedInterval : Interval {
+    double s = 0.0;                     ///< of this study and the sources together, log
+    double from_s = 0.0, from_df = 0.0; ///< of the sources
+    double ratio_p = 1.0;               ///< two-sided, of this study's s beside theirs
+};
+
+/// What one day says alone.
+struct DayEffect {
+    int day = 0; ///< from 1
+    int pairs = 0;
+    double effect_log = 0.0, low_log = 0.0, high_log = 0.0;
+};
+
 /// Method, section 5. Empty: not to be had from these runs.
 struct Companions {
-    std::optional<Interval> bracket, runs, blocks;
+    std::optional<Interval> bracket, runs, blocks, curved, any_look;
     std::optional<CorrelatedInterval> correlated;
+    std::optional<BorrowedInterval> borrowed;
     std::optional<LabelsTest> labels;
+    std::vector<DayEffect> days; ///< empty, or two and more
     std::vector<SettingEffect> settings;
 };
 
@@ -146,6 +191,18 @@ struct BaselineCheck {
 struct DirectionCheck : Check {
     std::optional<double> slope_per_h, df;
 };
+/// Whether the device works differently one way.
+struct WaysCheck : Check {
+    std::optional<double> effect_log, df;
+};
+/// Whether the first pair of a block differs from the others.
+struct SettlingCheck : Check {
+    std::optional<double> effect_log, df;
+};
+/// Whether the days agree on the effect.
+struct DaysCheck : Check {
+    std::optional<double> df1, df2;
+};
 struct ResolutionCheck {
     std::optional<double> step_pct; ///< the display's step as a per cent of consumption
     std::optional<double>
@@ -163,6 +220,9 @@ struct Checks {
     OrderCheck order;
     BaselineCheck baseline;
     DirectionCheck direction;
+    WaysCheck ways;
+    SettlingCheck settling;
+    DaysCheck days;
     ResolutionCheck resolution;
     AirCheck air;
 };
@@ -179,7 +239,8 @@ struct LeaveOneOutTurn {
 };
 struct LeaveOneOut {
     std::optional<double> min_effect_log, max_effect_log;
-    bool changes_class = false;
+    bool changes_class = false; ///< by a turn that has a verdict
+    int without_verdict = 0;    ///< turns that leave none
     std::vector<LeaveOneOutTurn> turns;
 };
 struct RestoredTurn {

@@ -39,9 +39,11 @@ std::string_view name(Qualifier value)
     switch (value) {
     case Qualifier::openDesign: return "open_design";
     case Qualifier::fragile: return "fragile";
+    case Qualifier::needsIndependence: return "needs_independence";
     case Qualifier::sensitive: return "sensitive";
     case Qualifier::assumptions: return "assumptions";
     case Qualifier::smallerThanMargin: return "smaller_than_margin";
+    case Qualifier::looked: return "looked";
     case Qualifier::interim: return "interim";
     }
     return {};
@@ -64,8 +66,22 @@ std::string_view name(Companion value)
     case Companion::bracket: return "bracket";
     case Companion::runs: return "runs";
     case Companion::blocks: return "blocks";
+    case Companion::curved: return "curved";
     case Companion::labels: return "labels";
     case Companion::correlated: return "correlated";
+    case Companion::anyLook: return "any_look";
+    case Companion::borrowed: return "borrowed";
+    case Companion::days: return "days";
+    }
+    return {};
+}
+
+std::string_view name(ClaimState value)
+{
+    switch (value) {
+    case ClaimState::borneOut: return "borne_out";
+    case ClaimState::refuted: return "refuted";
+    case ClaimState::open: return "open";
     }
     return {};
 }
@@ -77,6 +93,9 @@ AnalysisOptions AnalysisOptions::of(const StudyProperties& properties)
     options.confidence = properties.confidence;
     options.max_gap_min = properties.max_gap_min;
     options.baseline = properties.baseline;
+    options.claim_pct = properties.claim_pct;
+    if (properties.noise)
+        options.noise = BorrowedNoise{properties.noise->pct / 100.0, properties.noise->df};
     return options;
 }
 

@@ -39,14 +39,14 @@ void orthogonalise(std::vector<double>& values, const std::vector<double>& direc
 
 } // namespace
 
-EffectByDays::EffectByDays(const std::vector<Day>& days)
+EffectByDays::EffectByDays(const std::vector<Day>& days, bool sloped) : m_sloped(sloped)
 {
     m_days.reserve(days.size());
     for (const Day& day : days)
         m_days.push_back(freed(day));
 }
 
-EffectByDays::Freed EffectByDays::freed(const Day& day)
+EffectByDays::Freed EffectByDays::freed(const Day& day) const
 {
     Freed result;
     std::vector<double> t;
@@ -60,13 +60,12 @@ EffectByDays::Freed EffectByDays::freed(const Day& day)
     centre(result.x);
     centre(result.y);
     centre(result.y); // the mean is large beside the noise
-    if (day.closed && !day.pairs.empty()) {
+    if (m_sloped && !day.pairs.empty()) {
         centre(t);
         const double before = std::sqrt(dot(t, t));
         centre(t);
         const double square = dot(t, t);
-        result.dependent = !(std::sqrt(square) > kTolerance * before);
-        if (!result.dependent) {
+        if (std::sqrt(square) > kTolerance * before) {
             ++result.terms;
             orthogonalise(result.x, t, square);
             orthogonalise(result.y, t, square);
@@ -96,20 +95,17 @@ std::optional<EffectEstimate> EffectByDays::estimate(std::size_t replaced,
     };
     int n = 0, device = 0, terms = 1;
     double xx = 0.0, xy = 0.0;
-    bool dependent = false;
     for (std::size_t d = 0; d < m_days.size(); ++d) {
         n += static_cast<int>(day(d).x.size());
         device += day(d).device;
         terms += day(d).terms;
         xx += day(d).xx;
         xy += day(d).xy;
-        dependent = dependent || day(d).dependent;
     }
     const bool confounded = !(xx > kTolerance * kTolerance * device);
     EffectEstimate result;
     result.df = n - terms + (confounded ? 1 : 0);
-    if (device < kFewestPairs || n - device < kFewestPairs || result.df < kLeastDf || confounded ||
-        (m_days.size() == 1 && dependent))
+    if (device < kFewestPairs || n - device < kFewestPairs || result.df < kLeastDf || confounded)
         return std::nullopt;
     result.effect_log = xy / xx;
     double rss = 0.0;

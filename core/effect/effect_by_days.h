@@ -16,7 +16,7 @@ struct EffectEstimate {
     int df = 0;
 };
 
-/// Every day's own terms (intercept, and slope where the day is closed) touch that day alone. So
+/// Every day's own terms (intercept, and in a closed design a slope) touch that day alone. So
 /// effect and responses are first freed of them, day by day, by orthogonalisation on centred times;
 /// what is left is a line through the origin. Same numbers as leastSquares() over effectColumns(),
 /// at a cost that does not grow with the number of days, and a changed pair costs its day alone.
@@ -27,9 +27,9 @@ class EffectByDays {
 public:
     struct Day {
         std::vector<Observation> pairs; ///< Observation::day is not looked at
-        bool closed = false;
     };
-    explicit EffectByDays(const std::vector<Day>& days);
+    /// @param sloped  PreparedStudy::sloped()
+    EffectByDays(const std::vector<Day>& days, bool sloped);
 
     /// Nothing where headlineOf() would give no verdict: under 2 pairs in either configuration,
     /// under 2 degrees of freedom, no spread in time, no variation.
@@ -43,15 +43,15 @@ private:
     struct Freed {
         std::vector<double> x, y;
         int device = 0; ///< pairs of configuration B
-        int terms = 0;
-        bool dependent = false; ///< its slope is no term of its own
+        int terms = 0;  ///< that do not depend on others
         double xx = 0.0, xy = 0.0;
     };
-    static Freed freed(const Day& day);
+    [[nodiscard]] Freed freed(const Day& day) const;
     [[nodiscard]] std::optional<EffectEstimate> estimate(std::size_t replaced,
                                                          const Freed* instead) const;
 
     std::vector<Freed> m_days;
+    bool m_sloped;
 };
 
 } // namespace bothways::core

@@ -26,6 +26,26 @@ std::vector<DayMean> dayMeans(std::span<const Observation> observations)
     return days;
 }
 
+void addDays(Columns& columns, std::span<const Observation> observations, bool sloped)
+{
+    const std::vector<DayMean> days = dayMeans(observations);
+    for (std::size_t day = 0; day < days.size(); ++day) {
+        if (days[day].n == 0)
+            continue;
+        const auto ofDay = [&](std::size_t i) {
+            return static_cast<std::size_t>(observations[i].day) == day;
+        };
+        const auto intercept = columns.add();
+        for (std::size_t i = 0; i < observations.size(); ++i)
+            intercept[i] = ofDay(i) ? 1.0 : 0.0;
+        if (!sloped)
+            continue;
+        const auto slope = columns.add();
+        for (std::size_t i = 0; i < observations.size(); ++i)
+            slope[i] = ofDay(i) ? observations[i].t_h - days[day].t_h : 0.0;
+    }
+}
+
 } // namespace
 
 std::vector<Observation> pairObservations(const PreparedStudy& prepared)
@@ -41,8 +61,10 @@ std::vector<Observation> runObservations(const PreparedStudy& prepared)
 {
     std::vector<Observation> observations;
     observations.reserve(prepared.runs.size());
-    for (const CodedRun& run : prepared.runs)
+    for (const std::size_t k : prepared.runsOfDaysWithPairs()) {
+        const CodedRun& run = prepared.runs[k];
         observations.push_back({run.t_h, run.day, run.device, run.y});
+    }
     return observations;
 }
 
@@ -65,28 +87,20 @@ std::vector<double> responses(std::span<const Observation> observations)
     return y;
 }
 
-Columns effectColumns(std::span<const Observation> observations, const std::vector<bool>& dayClosed)
+Columns effectColumns(std::span<const Observation> observations, bool sloped)
 {
-    const std::vector<DayMean> days = dayMeans(observations);
     Columns columns(observations.size());
     const auto x = columns.add();
     for (std::size_t i = 0; i < observations.size(); ++i)
         x[i] = observations[i].device ? 1.0 : 0.0;
-    for (std::size_t day = 0; day < days.size(); ++day) {
-        if (days[day].n == 0)
-            continue;
-        const auto ofDay = [&](std::size_t i) {
-            return static_cast<std::size_t>(observations[i].day) == day;
-        };
-        const auto intercept = columns.add();
-        for (std::size_t i = 0; i < observations.size(); ++i)
-            intercept[i] = ofDay(i) ? 1.0 : 0.0;
-        if (day >= dayClosed.size() || !dayClosed[day])
-            continue;
-        const auto slope = columns.add();
-        for (std::size_t i = 0; i < observations.size(); ++i)
-            slope[i] = ofDay(i) ? observations[i].t_h - days[day].t_h : 0.0;
-    }
+    addDays(columns, observations, sloped);
+    return columns;
+}
+
+Columns dayColumns(std::span<const Observation> observations, bool sloped)
+{
+    Columns columns(observations.size());
+    addDays(columns, observations, sloped);
     return columns;
 }
 

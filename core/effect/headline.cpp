@@ -11,23 +11,16 @@
 namespace bothways::core {
 namespace {
 
-/// mu at the mean pair time, and over the days their mean.
-double meanBaselineLog(const std::vector<Observation>& pairs, const PreparedStudy& prepared,
-                       const LeastSquaresFit& fit)
+/// exp of it is the baseline: mean m less the device's share.
+double meanBaselineLog(const std::vector<Observation>& pairs, double effect_log)
 {
-    std::vector<std::size_t> interceptOfDay(static_cast<std::size_t>(prepared.days), 0);
-    std::vector<int> pairsOfDay(interceptOfDay.size(), 0);
-    for (const Observation& pair : pairs)
-        ++pairsOfDay[static_cast<std::size_t>(pair.day)];
-    double sum = 0.0;
-    std::size_t column = kEffectColumn + 1; // as effectColumns() lays them out
-    for (std::size_t day = 0; day < pairsOfDay.size(); ++day) {
-        if (pairsOfDay[day] == 0)
-            continue;
-        sum += pairsOfDay[day] * fit.coefficients[column];
-        column += prepared.day_closed[day] ? 2 : 1;
+    double m = 0.0, x = 0.0;
+    for (const Observation& pair : pairs) {
+        m += pair.y;
+        x += pair.device ? 1.0 : 0.0;
     }
-    return sum / static_cast<double>(pairs.size());
+    const auto n = static_cast<double>(pairs.size());
+    return m / n - effect_log * x / n;
 }
 
 /// Mean over pairs of the log of the control's consumption; 0 without a control vehicle.
@@ -61,20 +54,14 @@ HeadlineOrReason headlineOf(const PreparedStudy& prepared, const AnalysisOptions
     if (const auto reason = missingRuns(prepared))
         return *reason;
     const std::vector<Observation> pairs = pairObservations(prepared);
-    const Columns columns = effectColumns(pairs, prepared.day_closed);
-    const auto n = static_cast<int>(pairs.size());
-    const auto terms = static_cast<int>(columns.count());
-    const bool severalDays = prepared.days > 1;
-    if (!severalDays && n - terms < kLeastDf)
-        return NoVerdict::tooFewPairs;
-
+    const Columns columns = effectColumns(pairs, prepared.sloped());
     HeadlineFit result;
     result.fit =
         leastSquares(columns, responses(pairs), {.weightsOf = static_cast<int>(kEffectColumn)});
     const LeastSquaresFit& fit = result.fit;
     if (fit.df < kLeastDf)
         return NoVerdict::tooFewPairs;
-    if (!fit.estimable[kEffectColumn] || (!severalDays && fit.rank < terms))
+    if (!fit.estimable[kEffectColumn])
         return NoVerdict::noTimeSpread;
     if (!(fit.s() >= kNoVariation))
         return NoVerdict::noVariation;
@@ -96,10 +83,11 @@ HeadlineOrReason headlineOf(const PreparedStudy& prepared, const AnalysisOptions
     const double half = equivalenceHalfWidth(headline.se_log, headline.df, options.confidence);
     headline.low_equivalence_log = headline.effect_log - half;
     headline.high_equivalence_log = headline.effect_log + half;
-    if (!severalDays && prepared.design == Design::closed)
-        headline.drift_log_per_h = fit.coefficients[kEffectColumn + 2];
+    constexpr std::size_t kSlope = kEffectColumn + 2; // as effectColumns() lays one day out
+    if (prepared.sloped() && prepared.days_with_pairs.size() == 1 && fit.estimable[kSlope])
+        headline.drift_log_per_h = fit.coefficients[kSlope];
     headline.baseline_l_per_100km =
-        std::exp(meanBaselineLog(pairs, prepared, fit) + meanControlLog(prepared));
+        std::exp(meanBaselineLog(pairs, headline.effect_log) + meanControlLog(prepared));
     headline.difference_l_per_100km =
         headline.baseline_l_per_100km * std::expm1(headline.effect_log);
     headline.fitted = fit.fitted;

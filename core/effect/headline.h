@@ -19,14 +19,14 @@ struct HeadlineFit {
 using HeadlineOrReason = std::variant<HeadlineFit, NoVerdict>;
 
 /// Least squares over the pairs of m = mu + delta x + beta (t - tMean), without beta where the
-/// design is open; with several days an intercept and, where a day is closed, a slope for each day.
+/// design is open; with several days an intercept and, in a closed design, a slope for each day
+/// that has pairs.
 ///
-/// With several days the columns of the days' own terms may depend on one another (df = n - rank);
-/// only an effect that cannot be told from them is `noTimeSpread`.
+/// Columns that depend on others go (df = n - rank); only an effect that cannot be told from the
+/// days' own terms is `noTimeSpread`.
 ///
-/// baseline_l_per_100km is exp(mu) at the mean pair time; with several days mu is the mean over
-/// pairs of their days' intercepts; with a control vehicle the control's mean is put back in, so
-/// that it is litres again.
+/// baseline_l_per_100km is exp(mean m - delta mean x); with a control vehicle times the pairs'
+/// geometric mean of the control, so that it is litres again.
 ///
 /// Total. Source: method, section 4. Checked: tests/core/effect/headline_test.cpp.
 [[nodiscard]] HeadlineOrReason headlineOf(const PreparedStudy& prepared,

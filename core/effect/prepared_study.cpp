@@ -269,9 +269,10 @@ private:
             ++blocksOfDay[static_cast<std::size_t>(block.day)];
         }
         bool closed = false;
-        for (const int blocks : blocksOfDay) {
-            m_prepared.day_closed.push_back(blocks >= kClosedBlocks);
-            closed = closed || blocks >= kClosedBlocks;
+        for (std::size_t day = 0; day < blocksOfDay.size(); ++day) {
+            if (blocksOfDay[day] > 0)
+                m_prepared.days_with_pairs.push_back(static_cast<int>(day));
+            closed = closed || blocksOfDay[day] >= kClosedBlocks;
         }
         if (m_prepared.pairsOf(false) > 0 && m_prepared.pairsOf(true) > 0)
             m_prepared.design = closed ? Design::closed : Design::open;
@@ -293,6 +294,16 @@ int PreparedStudy::pairsOf(bool ofDevice) const
 {
     return static_cast<int>(std::count_if(
         pairs.begin(), pairs.end(), [&](const Pair& pair) { return pair.device == ofDevice; }));
+}
+
+std::vector<std::size_t> PreparedStudy::runsOfDaysWithPairs() const
+{
+    std::vector<std::size_t> places;
+    places.reserve(runs.size());
+    for (std::size_t k = 0; k < runs.size(); ++k)
+        if (std::binary_search(days_with_pairs.begin(), days_with_pairs.end(), runs[k].day))
+            places.push_back(k);
+    return places;
 }
 
 PreparedStudy prepareStudy(const Study& study, const AnalysisOptions& options,

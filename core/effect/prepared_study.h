@@ -54,8 +54,8 @@ struct PreparedStudy {
     std::vector<int> unpaired; ///< numbers of counted runs that stay alone, in order of start
     std::vector<DesignBlock> design_blocks; ///< in order of time
     std::optional<Design> design;
-    int days = 0;                 ///< 0 without runs
-    std::vector<bool> day_closed; ///< a day each: three or more design blocks, so it has a slope
+    int days = 0;                     ///< driven, with pairs or without; 0 without runs
+    std::vector<int> days_with_pairs; ///< ascending; the others do not count anywhere in the model
     int counted = 0;
     bool electric = false; ///< every consumption is in kWh/100 km
     /// A run each of Study::runs: the place of the run it is tied to by hand, or kNotTied. Ties
@@ -65,6 +65,11 @@ struct PreparedStudy {
     std::vector<Note> notes;
 
     [[nodiscard]] int pairsOf(bool ofDevice) const; ///< number of pairs of one configuration
+    /// Whether the model has a slope in time a day: a closed design has one for every day, an open
+    /// design for none.
+    [[nodiscard]] bool sloped() const { return design == Design::closed; }
+    /// Places in `runs` of those whose day has a pair.
+    [[nodiscard]] std::vector<std::size_t> runsOfDaysWithPairs() const;
 };
 
 /// Which runs to use; the default is: those that are not discarded.
@@ -78,7 +83,7 @@ struct PrepareOptions {
 [[nodiscard]] PreparedStudy prepareStudy(const Study& study, const AnalysisOptions& options,
                                          const PrepareOptions& which = {});
 
-/// A day with this many design blocks, so two switches, is closed.
+/// A day with this many design blocks, so two switches, closes the study.
 inline constexpr int kClosedBlocks = 3;
 /// More than this between the starts of successive runs begins a new day.
 inline constexpr std::int64_t kNewDay_us = std::int64_t{6} * 3600 * 1'000'000;

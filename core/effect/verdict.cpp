@@ -5,6 +5,8 @@
 #include "core/statistics/distributions.h"
 
 #include <cmath>
+#include <utility>
+#include <vector>
 
 namespace bothways::core {
 
@@ -48,51 +50,115 @@ VerdictClass classOf(double low_log, double high_log, double lowEquivalence_log,
     return VerdictClass::undecided;
 }
 
-bool fulfils(const PlannedStudy& plan, int designBlocks, int baselinePairs, int devicePairs)
+bool fulfils(const PlannedStudy& plan, std::span<const DesignBlock> driven)
 {
-    int blocks = 0, baseline = 0, device = 0;
-    char before = 0;
-    for (const char letter : plan.sequence) {
-        blocks += letter != before ? 1 : 0;
-        before = letter;
-        (sameWord({&letter, 1}, "A") ? baseline : device) += plan.pairs_per_block;
+    const std::size_t letters = plan.sequence.size();
+    const std::size_t planned =
+        plan.pairs_per_block > 0 ? static_cast<std::size_t>(plan.pairs_per_block) : 1;
+    const auto isDevice = [&](std::size_t i) { return !sameWord({&plan.sequence[i], 1}, "A"); };
+    std::vector<bool> reached(letters + 1, false); // so many letters of the sequence are driven
+    reached[0] = true;
+    for (const DesignBlock& block : driven) {
+        if (reached[letters])
+            break;
+        std::vector<bool> next(letters + 1, false);
+        for (std::size_t from = 0; from < letters; ++from) {
+            if (!reached[from])
+                continue;
+            std::size_t pairs = block.pairs.size();
+            for (std::size_t to = from;
+                 to < letters && isDevice(to) == block.device && pairs >= planned; ++to) {
+                pairs -= planned;
+                next[to + 1] = true;
+            }
+        }
+        reached = std::move(next);
     }
-    return designBlocks >= blocks && baselinePairs >= baseline && devicePairs >= device;
+    return reached[letters];
 }
+
+namespace {
+
+constexpr double kLeastCompanionDf = 2.0;
+
+bool saysADirection(VerdictClass cls)
+{
+    return cls == VerdictClass::less || cls == VerdictClass::more;
+}
+
+bool intervalDisagrees(const std::optional<Interval>& companion, const Headline& headline,
+                       VerdictClass headlineClass)
+{
+    if (!companion || companion->df < kLeastCompanionDf)
+        return false;
+    const bool leavesOut =
+        headline.effect_log < companion->low_log || headline.effect_log > companion->high_log;
+    return leavesOut || (saysADirection(companion->cls) && companion->cls != headlineClass &&
+                         headlineClass != VerdictClass::undecided);
+}
+
+bool labelsDisagree(const LabelsTest& labels, const Headline& headline, VerdictClass headlineClass)
+{
+    constexpr double kGuard = 1e-9; // in favour of agreement
+    const double alpha = 1.0 - headline.confidence;
+    const double enough = alpha * (1.0 + 1e-12); // 1 - 0.9 is a little less than 0.1
+    if (headlineClass == VerdictClass::undecided ||
+        2.0 > enough * static_cast<double>(labels.deals))
+        return false;
+    return headline.p < alpha ? labels.p > 2.0 * alpha + kGuard : labels.p < 0.5 * alpha - kGuard;
+}
+
+} // namespace
 
 std::vector<Companion> disagreeing(const Headline& headline, VerdictClass headlineClass,
                                    const Companions& companions)
 {
-    constexpr double kLeastCompanionDf = 2.0;
-    const double alpha = 1.0 - headline.confidence;
-    const double enough = alpha * (1.0 + 1e-12); // 1 - 0.9 is a little less than 0.1
-    const auto otherClass = [&](const Interval* companion) {
-        return companion && companion->df >= kLeastCompanionDf && companion->cls != headlineClass;
-    };
-    const auto get = [](const auto& companion) { return companion ? &*companion : nullptr; };
     std::vector<Companion> names;
-    if (otherClass(get(companions.bracket)))
-        names.push_back(Companion::bracket);
-    if (otherClass(get(companions.runs)))
-        names.push_back(Companion::runs);
-    if (const auto& blocks = companions.blocks;
-        blocks && blocks->df >= kLeastCompanionDf &&
-        (headline.effect_log < blocks->low_log || headline.effect_log > blocks->high_log))
-        names.push_back(Companion::blocks);
-    if (const auto& labels = companions.labels;
-        labels && 2.0 <= enough * static_cast<double>(labels->deals) &&
-        (labels->p < alpha) != (headline.p < alpha))
+    const auto ask = [&](Companion name, const std::optional<Interval>& companion) {
+        if (intervalDisagrees(companion, headline, headlineClass))
+            names.push_back(name);
+    };
+    ask(Companion::bracket, companions.bracket);
+    ask(Companion::runs, companions.runs);
+    ask(Companion::blocks, companions.blocks);
+    ask(Companion::curved, companions.curved);
+    if (companions.labels && labelsDisagree(*companions.labels, headline, headlineClass))
         names.push_back(Companion::labels);
-    if (otherClass(get(companions.correlated)))
-        names.push_back(Companion::correlated);
     return names;
+}
+
+bool needsIndependence(VerdictClass headlineClass, const Companions& companions)
+{
+    const auto& correlated = companions.correlated;
+    return (saysADirection(headlineClass) || headlineClass == VerdictClass::equivalent) &&
+           correlated && correlated->df >= kLeastCompanionDf && correlated->cls != headlineClass;
+}
+
+ClaimAnswer answerToClaim(double claim_pct, const Headline& headline)
+{
+    const double claimed = logFromPct(claim_pct);
+    ClaimAnswer answer{claim_pct, ClaimState::open,
+                       tTwoSided((headline.effect_log - claimed) / headline.se_log, headline.df)};
+    const bool less = claim_pct < 0.0;
+    if (less ? headline.high_log <= claimed : headline.low_log >= claimed)
+        answer.state = ClaimState::borneOut;
+    else if (less ? headline.low_log > claimed : headline.high_log < claimed)
+        answer.state = ClaimState::refuted;
+    return answer;
+}
+
+CheckState checkStateOf(double p)
+{
+    constexpr double kFails = 0.01, kNote = 0.05;
+    return p < kFails ? CheckState::fails : p < kNote ? CheckState::note : CheckState::holds;
 }
 
 bool anyFails(const Checks& checks)
 {
     for (const CheckState state :
          {checks.normal.state, checks.outlier.state, checks.order.state, checks.curve.state,
-          checks.spread.state, checks.direction.state, checks.air.state})
+          checks.spread.state, checks.direction.state, checks.ways.state, checks.settling.state,
+          checks.days.state, checks.resolution.state, checks.air.state})
         if (state == CheckState::fails)
             return true;
     return false;

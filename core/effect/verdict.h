@@ -3,6 +3,9 @@
 #pragma once
 
 #include "core/effect/answer.h"
+#include "core/effect/prepared_study.h"
+
+#include <span>
 
 /// From an estimate to its interval and class. (Method, section 6.)
 namespace bothways::core {
@@ -26,18 +29,35 @@ namespace bothways::core {
 /// Whether [low, high] lies inside (ln(1 - M/100), ln(1 + M/100)).
 [[nodiscard]] bool insideMargins(double low_log, double high_log, double margin_pct);
 
-/// Whether the runs driven so far fulfil the plan that was tied to the study. They do when there
-/// are as many blocks as planned (counting only blocks with pairs, equal neighbours as one) and as
-/// many pairs of each configuration.
-[[nodiscard]] bool fulfils(const PlannedStudy& plan, int designBlocks, int baselinePairs,
-                           int devicePairs);
+/// Whether the runs driven so far fulfil the plan that was tied to the study: the blocks with
+/// pairs, in order of driving, begin with the planned sequence, each with at least the planned
+/// pairs. Neighbours of one configuration on one day are one block, which then drives as many
+/// letters; a new day begins a new block, which may be of the configuration before.
+[[nodiscard]] bool fulfils(const PlannedStudy& plan, std::span<const DesignBlock> driven);
 
 /// The companions that disagree with the headline, in the order of enum Companion. (Method, section
 /// 5.)
+///
+/// One that merely sees less does not disagree. `bracket`, `runs`, `blocks` and `curved` (df >= 2)
+/// do when their interval leaves the headline's effect out, or when they say less or more and the
+/// headline says something else that is not `undecided`. `labels` does, beside a headline that is
+/// not `undecided`, when there are deals enough to reach alpha and its p and the headline's lie on
+/// different sides of alpha, clearly: p at least 2 alpha, or at most alpha/2.
 [[nodiscard]] std::vector<Companion>
 disagreeing(const Headline& headline, VerdictClass headlineClass, const Companions& companions);
 
-/// True when any check fails. `baseline` and `resolution` inform, they never fail.
+/// Whether the verdict holds only if each pair's error is its own: the headline says something, and
+/// `correlated` (df >= 2) another thing.
+[[nodiscard]] bool needsIndependence(VerdictClass headlineClass, const Companions& companions);
+
+/// What the headline's interval says of a claimed effect: it bears it out when all of it is at
+/// least as much, refutes it when all of it is less.
+/// @param claim_pct  above -100 and not 0
+[[nodiscard]] ClaimAnswer answerToClaim(double claim_pct, const Headline& headline);
+
+/// Fails at p < 0.01, a note at p < 0.05. (Method, section 7.)
+[[nodiscard]] CheckState checkStateOf(double p);
+/// True when any check fails. `baseline` informs, it never fails.
 [[nodiscard]] bool anyFails(const Checks& checks);
 
 } // namespace bothways::core

@@ -73,8 +73,11 @@ double litresPerWatt(const LedgerOptions& options)
 
 double relief(const LedgerOptions& options, double alternator, double marginal)
 {
-    return options.relief ? options.output_w * litresPerWatt(options) / (alternator * marginal)
-                          : 0.0;
+    if (!options.relief)
+        return 0.0;
+    // The converter draws from the traction battery: the motor has no part in it.
+    const double engine = options.fuel == Fuel::electric ? 1.0 : marginal;
+    return options.output_w * litresPerWatt(options) / (alternator * engine);
 }
 
 double cost(const LedgerOptions& options, double generator, double drive, double marginal)
@@ -120,11 +123,11 @@ LedgerOptions LedgerOptions::forFuel(Fuel fuel)
         options.marginal = Range{0.38, 0.42, 0.46};
         break;
     case Fuel::electric:
-        // The "litre" is a kilowatt-hour here. Battery to shaft, and battery to the 12 V system:
-        // common practice, no source.
+        // Battery to shaft, and battery to the 12 V system: common practice, no source.
         options.heating_value_mj_per_l = 3.6;
         options.marginal = Range{0.80, 0.87, 0.92};
         options.alternator = Range{0.90, 0.94, 0.97};
+        options.consumption_l_per_100km = 18.0;
         break;
     }
     return options;

@@ -16,12 +16,13 @@ struct Range {
     friend bool operator==(const Range&, const Range&) = default;
 };
 
+/// For electric drive a "litre" is a kilowatt-hour, here and in the ledger.
 struct LedgerOptions {
     double output_w = 600.0;
     double speed_kmh = 100.0;
     double consumption_l_per_100km = 8.0;
     Fuel fuel = Fuel::petrol;
-    Range alternator{0.50, 0.60, 0.70};
+    Range alternator{0.50, 0.60, 0.70}; ///< electric: of the converter to the 12 V supply
     Range marginal{0.33, 0.37, 0.43};
     Range generator{0.60, 0.70, 0.80};
     Range drive{0.90, 0.93, 0.96};

@@ -3,7 +3,9 @@
 #include "core/planning/plan.h"
 
 #include "core/base/decimal_text.h"
+#include "core/statistics/any_look.h"
 #include "core/statistics/distributions.h"
+#include "core/study/limits.h"
 #include "core/study/units.h"
 
 #include <boost/math/tools/toms748_solve.hpp>
@@ -17,86 +19,13 @@ namespace bothways::core {
 namespace {
 
 constexpr double kInfinity = std::numeric_limits<double>::infinity();
-constexpr double kMinPerHour = 60.0;
 constexpr int kLeastDf = 2;         // fewer give no verdict
 constexpr double kUpperShare = 0.2; ///< chi-square's share below the upper 80 % limit of s
-
-bool isA(char letter)
-{
-    return letter == 'A' || letter == 'a';
-}
-bool isB(char letter)
-{
-    return letter == 'B' || letter == 'b';
-}
-bool sameLetter(char a, char b)
-{
-    return isA(a) == isA(b);
-}
 
 /// Power at a non-centrality `ncp` >= 0.
 double powerAt(double ncp, double tCritical, double df)
 {
     return 1.0 - nonCentralTCdf(tCritical, df, ncp) + nonCentralTCdf(-tCritical, df, ncp);
-}
-
-int switchesIn(std::string_view letters)
-{
-    int switches = 0;
-    for (std::size_t i = 1; i < letters.size(); ++i)
-        switches += sameLetter(letters[i], letters[i - 1]) ? 0 : 1;
-    return switches;
-}
-
-/// What one day adds: its design's shape, and 1/v, the information about delta beside the day's own
-/// intercept and slope.
-struct DayDesign {
-    int pairs = 0;
-    int terms = 1;
-    double information = 0.0;
-    double minutes = 0.0;
-};
-
-DayDesign plannedDay(std::string_view letters, int k, double pair_min, double switch_min)
-{
-    DayDesign day;
-    day.pairs = k * static_cast<int>(letters.size());
-    if (letters.empty())
-        return day;
-
-    // Each letter is a segment of k pairs, so means over segments are means over pairs. Two walks
-    // over the letters: the inverse plan asks too often to keep a list.
-    const auto count = static_cast<double>(letters.size());
-    const auto walk = [&](auto&& visit) {
-        double minutes = 0.0;
-        for (std::size_t i = 0; i < letters.size(); ++i) {
-            if (i > 0 && !sameLetter(letters[i], letters[i - 1]))
-                minutes += switch_min;
-            visit(isB(letters[i]) ? 1.0 : 0.0, (minutes + k * pair_min / 2.0) / kMinPerHour);
-            minutes += k * pair_min;
-        }
-        day.minutes = minutes;
-    };
-    double xMean = 0.0, tMean = 0.0;
-    walk([&](double x, double middle_h) {
-        xMean += x / count;
-        tMean += middle_h / count;
-    });
-    day.terms = switchesIn(letters) >= 2 ? 2 : 1;
-    // k equally spaced times p apart have a sum of squares of p^2 k (k^2 - 1)/12 about their mean.
-    const double spacing = pair_min / kMinPerHour;
-    const double within = spacing * spacing * (static_cast<double>(k) * k - 1.0) / 12.0;
-    double sxx = 0.0, sxt = 0.0, stt = 0.0;
-    walk([&](double x, double middle_h) {
-        const double dx = x - xMean, dt = middle_h - tMean;
-        sxx += k * dx * dx;
-        sxt += k * dx * dt;
-        stt += k * (dt * dt + within);
-    });
-    day.information = sxx;
-    if (day.terms == 2 && stt > 0.0)
-        day.information -= sxt * sxt / stt;
-    return day;
 }
 
 Error wrongPlan(Message why)
@@ -141,9 +70,9 @@ std::optional<Error> faultIn(const PlanOptions& options)
     if (options.s_df && outside(*options.s_df, 0.0, kInfinity))
         return wrongPlan(message("{} degrees of freedom behind the noise; more than 0 is needed"_t,
                                  decimalText(*options.s_df)));
-    if (!(options.confidence > 0.5 && options.confidence < 1.0))
-        return wrongPlan(message("a confidence of {}; more than 0.5 and less than 1 is needed"_t,
-                                 decimalText(options.confidence)));
+    if (!(options.confidence > 0.5 && options.confidence <= kHighestConfidence))
+        return wrongPlan(message("a confidence of {}; more than 0.5 and at most {} is needed"_t,
+                                 decimalText(options.confidence), decimalText(kHighestConfidence)));
     if (!(options.power > 1.0 - options.confidence && options.power < 1.0))
         return wrongPlan(message("a power of {}; more than {} and less than 1 is needed"_t,
                                  decimalText(options.power),
@@ -167,14 +96,15 @@ double informationAtMost(std::string_view sequence)
     return information;
 }
 
-/// The fewest pairs a block, 1 to 1,000: the first that suffices.
+/// The fewest pairs a block, `from` to 1,000: the first that suffices.
 ///
 /// The t test has less power than the z test at the same non-centrality (both are unbiased, and the
 /// z test is the most powerful of those when s is known), so a number of pairs too small for z
 /// needs no look at the non-central t; few are left. Nor can a number suffice with which even a
 /// day without drift would tell too little: the search begins behind those.
 std::optional<int> fewestPairs(std::string_view sequence, double pair_min, double switch_min,
-                               double s, double effect_log, double confidence, double power)
+                               double s, double effect_log, double confidence, double power,
+                               int from = 1)
 {
     constexpr double kDfOfNormal = 1e15;
     const double leastNcp = detectableEffect_log(1.0, 1.0, kDfOfNormal, confidence, power);
@@ -187,12 +117,32 @@ std::optional<int> fewestPairs(std::string_view sequence, double pair_min, doubl
     const double sqrtVNeeded = effect_log / (leastNcp * s);
     const double hopeless =
         std::floor((1.0 - 1e-6) / (informationAtMost(sequence) * sqrtVNeeded * sqrtVNeeded));
-    for (int k = hopeless < kMostPairsPerBlock ? std::max(1, static_cast<int>(hopeless))
+    for (int k = hopeless < kMostPairsPerBlock ? std::max(from, static_cast<int>(hopeless))
                                                : kMostPairsPerBlock + 1;
          k <= kMostPairsPerBlock; ++k)
         if (suffices(k))
             return k;
     return std::nullopt;
+}
+
+/// ABBA is short on the road, and pays for it here: its device blocks lie where a bend would.
+void addOtherHalfWidths(Plan& plan)
+{
+    const PlanOptions& options = plan.options;
+    const auto bent = curvedDesign(options.sequence, options.pairs_per_block, options.pair_min,
+                                   options.switch_min);
+    if (bent && bent->df >= kLeastDf && std::isfinite(bent->sqrt_v))
+        plan.curved_half_width_log =
+            tQuantile(0.5 + options.confidence / 2.0, bent->df) * bent->sqrt_v * options.s;
+    const PlannedDesign sloped = slopedDesign(options.sequence, options.pairs_per_block,
+                                              options.pair_min, options.switch_min);
+    if (const auto times =
+            anyLookHalfWidth(sloped.sqrt_v * sloped.sqrt_v, sloped.df, 1.0 - options.confidence))
+        plan.any_look_half_width_log = *times * sloped.sqrt_v * options.s;
+    if (options.s_df)
+        plan.borrowed_half_width_log =
+            tQuantile(0.5 + options.confidence / 2.0, plan.df + *options.s_df) * plan.sqrt_v *
+            options.s;
 }
 
 } // namespace
@@ -226,50 +176,6 @@ double detectableEffect_log(double s, double sqrt_v, double df, double confidenc
     return (a + b) / 2.0 * s * sqrt_v;
 }
 
-PlannedDesign plannedDesign(std::string_view sequence, int pairs_per_block, double pair_min,
-                            double switch_min)
-{
-    PlannedDesign design;
-    double information = 0.0;
-    int terms = 1; // the effect
-    while (!sequence.empty()) {
-        const std::string_view letters = sequence.substr(0, sequence.find('/'));
-        sequence.remove_prefix(std::min(sequence.size(), letters.size() + 1));
-        if (letters.empty())
-            continue;
-        const DayDesign day = plannedDay(letters, pairs_per_block, pair_min, switch_min);
-        design.pairs += day.pairs;
-        design.road_hours += day.minutes / kMinPerHour;
-        information += day.information;
-        terms += day.terms;
-    }
-    design.df = design.pairs - terms;
-    // What rounding leaves of an effect that is wholly confounded is no information.
-    constexpr double kNothing = 1e-12;
-    design.sqrt_v = information > kNothing ? 1.0 / std::sqrt(information) : kInfinity;
-    return design;
-}
-
-std::vector<PlannedPair> plannedPairs(std::string_view sequence, int pairs_per_block,
-                                      double pair_min, double switch_min)
-{
-    std::vector<PlannedPair> pairs;
-    double begin_min = 0.0;
-    int block = 0;
-    for (std::size_t i = 0; i < sequence.size(); ++i) {
-        if (i > 0 && !sameLetter(sequence[i], sequence[i - 1])) {
-            begin_min += switch_min;
-            ++block;
-        }
-        for (int k = 0; k < pairs_per_block; ++k) {
-            pairs.push_back({block, isB(sequence[i]), begin_min / kMinPerHour,
-                             (begin_min + pair_min / 2.0) / kMinPerHour});
-            begin_min += pair_min;
-        }
-    }
-    return pairs;
-}
-
 Result<Plan> makePlan(const PlanOptions& options)
 {
     if (auto fault = faultIn(options))
@@ -290,6 +196,7 @@ Result<Plan> makePlan(const PlanOptions& options)
     plan.sqrt_v = design.sqrt_v;
     const double halfOfS = tQuantile(0.5 + options.confidence / 2.0, plan.df) * plan.sqrt_v;
     plan.half_width_log = halfOfS * options.s;
+    addOtherHalfWidths(plan);
     const double detectableOfS =
         detectableEffect_log(1.0, plan.sqrt_v, plan.df, options.confidence, options.power);
     plan.detectable_log = detectableOfS * options.s;
@@ -324,11 +231,11 @@ Result<Plan> planFor(double want_log, PlanOptions options)
 }
 
 std::optional<int> pairsPerBlockToDetect(std::string_view sequence, double s, double margin_log,
-                                         double confidence)
+                                         double confidence, int from)
 {
     const PlanOptions usual;
     return fewestPairs(sequence, usual.pair_min, usual.switch_min, s, margin_log, confidence,
-                       usual.power);
+                       usual.power, from);
 }
 
 Noise pooledNoise(std::span<const Noise> studies)

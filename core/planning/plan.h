@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/base/result.h"
+#include "core/planning/planned_design.h"
 
 #include <optional>
 #include <span>
@@ -33,6 +34,11 @@ struct Plan {
     double df = 0.0;
     double sqrt_v = 0.0;
     double half_width_log = 0.0;
+    /// Without the straight-line assumption, and of the interval that allows any number of looks;
+    /// empty where this sequence cannot give it.
+    std::optional<double> curved_half_width_log, any_look_half_width_log;
+    /// With the noise's own degrees of freedom beside the day's; empty where it was not measured.
+    std::optional<double> borrowed_half_width_log;
     double detectable_log = 0.0;
     double road_hours = 0.0;
     double distance_km = 0.0;
@@ -72,36 +78,11 @@ inline constexpr int kMostPairsPerBlock = 1000;
 [[nodiscard]] double powerToSee(double effect_log, double s, double sqrt_v, double df,
                                 double confidence);
 
-/// What the plan's arithmetic knows of a sequence with `pairs_per_block` pairs a letter.
-struct PlannedDesign {
-    int pairs = 0;
-    int df = 0;          ///< may be below 1
-    double sqrt_v = 0.0; ///< infinite where the effect cannot be told from the drift
-    double road_hours = 0.0;
-};
-/// Section 8: the pair time is the middle of its slot, slots follow one another, a switch between
-/// unequal neighbours. Closed from two switches on, as a study would be. Several days, parted by
-/// '/', each have their own intercept and slope, and one effect: "ABA/BAB".
-///
-/// In closed form from the letters' mean times and spreads, so that the inverse plan is quick.
-/// @param sequence  A and B (any case) and '/'
-[[nodiscard]] PlannedDesign plannedDesign(std::string_view sequence, int pairs_per_block,
-                                          double pair_min, double switch_min);
-
-/// One pair of a planned day: where it stands and when its slot's middle is.
-struct PlannedPair {
-    int block = 0; ///< from 0; equal neighbours in the sequence are one block
-    bool device = false;
-    double begin_h = 0.0; ///< of its slot, h since the first slot began
-    double time_h = 0.0;  ///< its middle
-};
-/// The pairs of a plan of one day, in order of time.
-[[nodiscard]] std::vector<PlannedPair> plannedPairs(std::string_view sequence, int pairs_per_block,
-                                                    double pair_min, double switch_min);
-
-/// Pairs a block with which the sequence of blocks just driven would detect the margin with power
-/// 0.80 (the plan of section 8 with its default times); empty where 1,000 would not do.
+/// Pairs a block, `from` or more, with which the sequence of blocks just driven would detect the
+/// margin with power 0.80 (the plan of section 8 with its default times); empty where 1,000 would
+/// not do.
 [[nodiscard]] std::optional<int> pairsPerBlockToDetect(std::string_view sequence, double s,
-                                                       double margin_log, double confidence);
+                                                       double margin_log, double confidence,
+                                                       int from = 1);
 
 } // namespace bothways::core

@@ -4,6 +4,7 @@
 
 #include "core/statistics/descriptive.h"
 
+#include <algorithm>
 #include <cmath>
 #include <cstdint>
 
@@ -14,7 +15,9 @@ constexpr std::int64_t kGrace_us = 1'000'000;
 
 std::int64_t end_us(const Run& run)
 {
-    return run.start.us + std::llround(duration_s(run).value_or(0.0) * 1e6);
+    constexpr double kLongest_us = 1e18; // keeps the sum in 64 bits, whatever was typed
+    const double length_us = duration_s(run).value_or(0.0) * 1e6;
+    return run.start.us + (length_us > 0.0 ? std::llround(std::min(length_us, kLongest_us)) : 0);
 }
 
 /// The rule same_run_twice says it better.

@@ -146,6 +146,15 @@ double fUpper(double f, double df1, double df2)
     return bm::cdf(bm::complement(FisherF(df1, df2), f));
 }
 
+double fTwoSided(double f, double df1, double df2)
+{
+    if (std::isnan(f) || !isDf(df1) || !isDf(df2))
+        return kNaN;
+    // P(F <= f) is the upper tail of 1/F, which has the degrees of freedom the other way round.
+    const double below = f > 0.0 ? fUpper(1.0 / f, df2, df1) : 0.0;
+    return std::min(1.0, 2.0 * std::min(below, fUpper(f, df1, df2)));
+}
+
 double fQuantile(double p, double df1, double df2)
 {
     if (!isProbability(p) || !isDf(df1) || !isDf(df2))

@@ -27,6 +27,8 @@ namespace bothways::core {
 
 /// F with `df1`, `df2` > 0: P(F > f).
 [[nodiscard]] double fUpper(double f, double df1, double df2);
+/// min(1, 2 min(P(F <= f), P(F >= f)))
+[[nodiscard]] double fTwoSided(double f, double df1, double df2);
 [[nodiscard]] double fQuantile(double p, double df1, double df2);
 
 /// Chi-square, df > 0.

@@ -11,6 +11,9 @@
 
 namespace bothways::core {
 
+/// A confidence that can be answered: beyond it nothing is ever excluded.
+inline constexpr double kHighestConfidence = 0.9999;
+
 /// A limit that can be set for a study: "overspeed.rpm".
 struct LimitInfo {
     std::string_view name;

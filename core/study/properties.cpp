@@ -6,13 +6,12 @@
 #include "core/base/utf8.h"
 #include "core/study/clock.h"
 #include "core/study/limits.h"
+#include "core/study/property_values.h"
 
-#include <fast_float/fast_float.h>
 #include <fmt/format.h>
 
 #include <algorithm>
 #include <array>
-#include <charconv>
 #include <cmath>
 
 namespace bothways::core {
@@ -20,53 +19,6 @@ namespace {
 
 constexpr std::string_view kTimerPrefix = "accessory_timer.";
 constexpr std::array<std::string_view, 4> kFuels = {"petrol", "e10", "diesel", "electric"};
-
-std::string_view withoutBlanks(std::string_view text)
-{
-    while (!text.empty() && (text.front() == ' ' || text.front() == '\t'))
-        text.remove_prefix(1);
-    while (!text.empty() && (text.back() == ' ' || text.back() == '\t'))
-        text.remove_suffix(1);
-    return text;
-}
-
-std::string inSmallLetters(std::string_view text)
-{
-    std::string small(text);
-    for (char& c : small)
-        if (c >= 'A' && c <= 'Z')
-            c = static_cast<char>(c - 'A' + 'a');
-    return small;
-}
-
-std::optional<double> number(std::string_view text)
-{
-    text = withoutBlanks(text);
-    if (text.starts_with('+'))
-        text.remove_prefix(1);
-    double value = 0.0;
-    const char* end = text.data() + text.size();
-    const auto [rest, problem] = fast_float::from_chars(text.data(), end, value);
-    if (problem != std::errc() || rest != end || !std::isfinite(value))
-        return std::nullopt;
-    return value;
-}
-
-/// The shortest text that number() gives back the same from, without an exponent.
-std::string text(double value)
-{
-    std::array<char, 400> digits{};
-    const auto result = std::to_chars(digits.data(), digits.data() + digits.size(), value,
-                                      std::chars_format::fixed);
-    return std::string(digits.data(), result.ptr);
-}
-
-Error refusal(std::string_view name, std::string_view value, const Message& expected)
-{
-    return Error{ErrorCode::wrongUse,
-                 message("'{}' is not permitted; expected {}"_t, value, expected),
-                 std::string(name)};
-}
 
 /// A property that is a number: what may stand in it.
 struct NumberProperty {
@@ -77,28 +29,39 @@ struct NumberProperty {
 };
 constexpr std::array kNumbers = {
     NumberProperty{"margin", &StudyProperties::margin_pct, 0.0, 100.0, false},
-    NumberProperty{"confidence", &StudyProperties::confidence, 0.5, 1.0, false},
     NumberProperty{"max_gap", &StudyProperties::max_gap_min, 0.0, 1e6, true},
     NumberProperty{"aero_share", &StudyProperties::aero_share, 0.0, 1.0, true}};
+
+/// Above 0.5; what may be asked must be answerable.
+Result<double> confidence(std::string_view name, std::string_view value)
+{
+    const auto given = propertyNumber(value);
+    if (given && *given > 0.5 && *given <= kHighestConfidence)
+        return *given;
+    return propertyRefusal(
+        name, value, message("a number above 0.5, at most {}"_t, decimalText(kHighestConfidence)));
+}
 
 struct TextProperty {
     std::string_view name;
     std::string StudyProperties::*field;
 };
 constexpr std::array kTexts = {TextProperty{"name", &StudyProperties::name},
+                               TextProperty{"noise.from", &StudyProperties::noise_from},
                                TextProperty{"notes", &StudyProperties::notes}};
 
 Result<double> within(std::string_view name, std::string_view value, double low, double high,
                       bool inclusive)
 {
-    const auto given = number(value);
+    const auto given = propertyNumber(value);
     if (given && (inclusive ? *given >= low && *given <= high : *given > low && *given < high))
         return *given;
-    return refusal(name, value,
-                   inclusive ? message("a number from {} to {}"_t, decimalText(text(low)),
-                                       decimalText(text(high)))
-                             : message("a number between {} and {}"_t, decimalText(text(low)),
-                                       decimalText(text(high))));
+    return propertyRefusal(
+        name, value,
+        inclusive ? message("a number from {} to {}"_t, decimalText(propertyText(low)),
+                            decimalText(propertyText(high)))
+                  : message("a number between {} and {}"_t, decimalText(propertyText(low)),
+                            decimalText(propertyText(high))));
 }
 
 Outcome setNumber(StudyProperties& properties, const NumberProperty& property,
@@ -119,7 +82,7 @@ Outcome setNumber(StudyProperties& properties, const NumberProperty& property,
 Outcome setDate(StudyProperties& properties, std::string_view value)
 {
     if (!value.empty() && !parseDate_us(value))
-        return refusal("date", value, "a date like 2026-05-09"_t);
+        return propertyRefusal("date", value, "a date like 2026-05-09"_t);
     properties.date = value;
     return Done{};
 }
@@ -129,8 +92,53 @@ Outcome setFuel(StudyProperties& properties, std::string_view value)
     const std::string wanted = value.empty() ? "petrol" : inSmallLetters(value);
     const auto at = std::find(kFuels.begin(), kFuels.end(), wanted);
     if (at == kFuels.end())
-        return refusal("fuel", value, "petrol, e10, diesel or electric"_t);
+        return propertyRefusal("fuel", value, "petrol, e10, diesel or electric"_t);
     properties.fuel = static_cast<Fuel>(at - kFuels.begin());
+    return Done{};
+}
+
+Outcome setConfidence(StudyProperties& properties, std::string_view value)
+{
+    const auto given = value.empty() ? Result<double>(StudyProperties{}.confidence)
+                                     : confidence("confidence", value);
+    if (!given)
+        return given.error();
+    properties.confidence = given.value();
+    return Done{};
+}
+
+/// What someone says that the device saves, in per cent.
+Outcome setClaim(StudyProperties& properties, std::string_view value)
+{
+    if (value.empty()) {
+        properties.claim_pct.reset();
+        return Done{};
+    }
+    const auto given = propertyNumber(value);
+    if (!given || *given == 0.0 || !(*given > -100.0))
+        return propertyRefusal(
+            "claim", value, "a change in per cent, like -5 for 5 % less: not 0, and above -100"_t);
+    properties.claim_pct = given;
+    return Done{};
+}
+
+/// noise = PERCENT,DF
+Outcome setNoise(StudyProperties& properties, std::string_view value)
+{
+    if (value.empty()) {
+        properties.noise.reset();
+        return Done{};
+    }
+    const std::size_t comma = std::min(value.find(','), value.size());
+    const auto pct = propertyNumber(value.substr(0, comma));
+    const auto df = comma < value.size() ? propertyNumber(value.substr(comma + 1)) : std::nullopt;
+    constexpr double kMostDf = 1e6;
+    if (!pct || !df || !(*pct > 0.0) || *pct > 100.0 || !(*df > 0.0) || *df > kMostDf)
+        return propertyRefusal(
+            "noise", value,
+            "two numbers above 0, the noise of a pair in per cent and its degrees of "
+            "freedom, like 0.9,21"_t);
+    properties.noise = KnownNoise{*pct, *df};
     return Done{};
 }
 
@@ -161,9 +169,10 @@ Outcome setColdStart(StudyProperties& properties, std::string_view value)
     const auto time = parseTimeOfDay_us(value);
     const auto date = parseDate_us(properties.date);
     if (!time || !date)
-        return refusal("cold_start", value,
-                       "a date and time like 2026-05-09T05:20, or a time of day where the study "
-                       "has a date"_t);
+        return propertyRefusal(
+            "cold_start", value,
+            "a date and time like 2026-05-09T05:20, or a time of day where the study "
+            "has a date"_t);
     properties.cold_start = Instant{date.value() + time.value(), std::nullopt};
     return Done{};
 }
@@ -178,7 +187,7 @@ Result<std::string> sequence(std::string_view value)
         std::all_of(given.begin(), given.end(), [](char c) { return c == 'A' || c == 'B'; });
     const bool both = given.find('A') != std::string::npos && given.find('B') != std::string::npos;
     if (!given.empty() && (!known || !both || given.size() > 1000))
-        return refusal("plan.sequence", value, "letters A and B, both of them, like ABA"_t);
+        return propertyRefusal("plan.sequence", value, "letters A and B, both of them, like ABA"_t);
     return given;
 }
 
@@ -197,15 +206,15 @@ Outcome setPlan(StudyProperties& properties, std::string_view what, std::string_
         if (!given)
             return given.error();
         if (given.value() != std::floor(given.value()))
-            return refusal(name, value, "a whole number of pairs a block"_t);
+            return propertyRefusal(name, value, "a whole number of pairs a block"_t);
         plan.pairs_per_block = static_cast<int>(given.value());
     } else {
         const bool margin = what == "margin";
         double& field = margin ? plan.margin_pct : plan.confidence;
-        const auto given =
-            value.empty()
-                ? Result<double>(margin ? PlannedStudy{}.margin_pct : PlannedStudy{}.confidence)
-                : within(name, value, margin ? 0.0 : 0.5, margin ? 100.0 : 1.0, false);
+        const auto given = value.empty() ? Result<double>(margin ? PlannedStudy{}.margin_pct
+                                                                 : PlannedStudy{}.confidence)
+                           : margin      ? within(name, value, 0.0, 100.0, false)
+                                         : confidence(name, value);
         if (!given)
             return given.error();
         field = given.value();
@@ -233,7 +242,7 @@ Outcome setTimer(StudyProperties& properties, std::string_view full, std::string
     std::string name(withoutBlanks(full.substr(kTimerPrefix.size())));
     std::replace(name.begin(), name.end(), ' ', '_');
     if (name.empty())
-        return refusal(full, value, "the accessory's name after the point"_t);
+        return propertyRefusal(full, value, "the accessory's name after the point"_t);
     auto& timers = properties.timed_accessories;
     const auto known = std::find_if(timers.begin(), timers.end(),
                                     [&](const TimedAccessory& t) { return t.name == name; });
@@ -243,11 +252,12 @@ Outcome setTimer(StudyProperties& properties, std::string_view full, std::string
         return Done{};
     }
     const std::size_t comma = std::min(value.find(','), value.size());
-    const auto watts = number(value.substr(0, comma));
-    const auto minutes = comma < value.size() ? number(value.substr(comma + 1)) : std::nullopt;
+    const auto watts = propertyNumber(value.substr(0, comma));
+    const auto minutes =
+        comma < value.size() ? propertyNumber(value.substr(comma + 1)) : std::nullopt;
     if (!watts || !minutes || !(*watts > 0.0) || !(*minutes > 0.0) || *watts > 1e6 ||
         *minutes > 1e4)
-        return refusal(full, value, "watts and minutes above 0, like 300,10"_t);
+        return propertyRefusal(full, value, "watts and minutes above 0, like 300,10"_t);
     const TimedAccessory timer{name, *watts, *minutes};
     if (known != timers.end())
         *known = timer;
@@ -286,6 +296,12 @@ Outcome setProperty(StudyProperties& properties, std::string_view name, std::str
         properties.baseline = value;
         return Done{};
     }
+    if (key == "confidence")
+        return setConfidence(properties, value);
+    if (key == "claim")
+        return setClaim(properties, value);
+    if (key == "noise")
+        return setNoise(properties, value);
     if (key == "fuel")
         return setFuel(properties, value);
     if (key == "bearing_deg")
@@ -299,13 +315,15 @@ Outcome setProperty(StudyProperties& properties, std::string_view name, std::str
         return setTimer(properties, key, value);
     if (const LimitInfo* limit = findLimit(key))
         return setLimit(properties, *limit, value);
-    return Error{ErrorCode::wrongUse,
-                 message("'{}' is no property of a study; expected name, date, baseline, "
-                         "margin, confidence, max_gap, aero_share, fuel, bearing_deg, "
-                         "cold_start, notes, plan.sequence, plan.pairs, plan.margin, "
-                         "plan.confidence, accessory_timer.NAME, or a limit like overspeed.rpm"_t,
-                         name),
-                 {}};
+    return Error{
+        ErrorCode::wrongUse,
+        message(
+            "'{}' is no property of a study; expected name, date, baseline, "
+            "margin, confidence, max_gap, aero_share, fuel, bearing_deg, "
+            "cold_start, claim, noise, noise.from, notes, plan.sequence, "
+            "plan.pairs, plan.margin, plan.confidence, accessory_timer.NAME, or a limit like overspeed.rpm"_t,
+            name),
+        {}};
 }
 
 Outcome checkBaseline(const Study& study)
@@ -333,26 +351,35 @@ std::vector<std::pair<std::string, std::string>> propertiesAsText(const StudyPro
     add(!properties.baseline.empty(), "baseline", properties.baseline);
     for (const NumberProperty& property : kNumbers)
         add(properties.*property.field != defaults.*property.field, property.name,
-            text(properties.*property.field));
+            propertyText(properties.*property.field));
+    add(properties.confidence != defaults.confidence, "confidence",
+        propertyText(properties.confidence));
+    if (properties.claim_pct)
+        add(true, "claim", propertyText(*properties.claim_pct));
+    if (properties.noise)
+        add(true, "noise",
+            fmt::format("{},{}", propertyText(properties.noise->pct),
+                        propertyText(properties.noise->df)));
+    add(!properties.noise_from.empty(), "noise.from", properties.noise_from);
     add(properties.fuel != defaults.fuel, "fuel",
         std::string(kFuels[static_cast<std::size_t>(properties.fuel)]));
     if (properties.stretch_bearing_deg)
-        add(true, "bearing_deg", text(*properties.stretch_bearing_deg));
+        add(true, "bearing_deg", propertyText(*properties.stretch_bearing_deg));
     if (properties.cold_start)
         add(true, "cold_start", formatDateTime(*properties.cold_start));
     for (const auto& [name, value] : properties.limits)
-        add(true, name, text(value));
+        add(true, name, propertyText(value));
     for (const TimedAccessory& timer : properties.timed_accessories)
         add(true, fmt::format("{}{}", kTimerPrefix, timer.name),
-            fmt::format("{},{}", text(timer.watts), text(timer.minutes)));
+            fmt::format("{},{}", propertyText(timer.watts), propertyText(timer.minutes)));
     if (properties.plan) {
         const PlannedStudy& plan = *properties.plan;
         const PlannedStudy none;
         add(plan.sequence != none.sequence, "plan.sequence", plan.sequence);
         add(plan.pairs_per_block != none.pairs_per_block, "plan.pairs",
             std::to_string(plan.pairs_per_block));
-        add(plan.margin_pct != none.margin_pct, "plan.margin", text(plan.margin_pct));
-        add(plan.confidence != none.confidence, "plan.confidence", text(plan.confidence));
+        add(plan.margin_pct != none.margin_pct, "plan.margin", propertyText(plan.margin_pct));
+        add(plan.confidence != none.confidence, "plan.confidence", propertyText(plan.confidence));
     }
     add(!properties.notes.empty(), "notes", properties.notes);
     return texts;

@@ -12,10 +12,10 @@
 
 /// The properties of a study by name, as `set STUDY name=value`, `--limit` and the study file spell
 /// them: name, date, baseline, margin, confidence, max_gap, aero_share, fuel, bearing_deg,
-/// cold_start, notes, plan.sequence, plan.pairs, plan.margin, plan.confidence,
-/// accessory_timer.NAME=WATTS,MINUTES, and every limit of allLimits() ("overspeed.rpm"). Names are
-/// case-blind; NAME is kept in small letters with underscores, as the column NAME_on_s is, and
-/// timed accessories are held in order of their names.
+/// cold_start, claim, noise=PERCENT,DF, noise.from, notes, plan.sequence, plan.pairs, plan.margin,
+/// plan.confidence, accessory_timer.NAME=WATTS,MINUTES, and every limit of allLimits()
+/// ("overspeed.rpm"). Names are case-blind; NAME is kept in small letters with underscores, as the
+/// column NAME_on_s is, and timed accessories are held in order of their names.
 namespace bothways::core {
 
 /// Sets one property from text; empty text goes back to the default.

@@ -64,9 +64,10 @@ struct Run {
     std::optional<double> distance_km;      ///< > 0
     std::optional<double> speed_kmh;        ///< > 0
     std::optional<Consumption> consumption; ///< a counted run has one
-    std::optional<double> control;          ///< second vehicle, same unit as consumption
-    std::optional<Discard> discard;         ///< the run does not count
-    std::string pair_mark;                  ///< ties two runs; empty: none
+    /// Second vehicle, in the unit of `consumption`; in L/100 km (kWh/100 km) where there is none.
+    std::optional<double> control;
+    std::optional<Discard> discard; ///< the run does not count
+    std::string pair_mark;          ///< ties two runs; empty: none
     std::vector<Mark> marks;
     std::optional<double> accessory_w;
     std::string accessories;
@@ -106,6 +107,13 @@ struct PlannedStudy {
     friend bool operator==(const PlannedStudy&, const PlannedStudy&) = default;
 };
 
+/// What is known of a pair's noise from elsewhere, as it is typed.
+struct KnownNoise {
+    double pct = 0.0; ///< residual standard deviation of a pair, 100 times the log
+    double df = 0.0;  ///< degrees of freedom behind it
+    friend bool operator==(const KnownNoise&, const KnownNoise&) = default;
+};
+
 enum class Fuel { petrol, e10, diesel, electric };
 
 /// Limits of the screening rules: "overspeed.rpm" -> 3200. Absent: the rule's default, or none.
@@ -125,6 +133,9 @@ struct StudyProperties {
     Limits limits; ///< stretch.km and road_speed.target_kmh live here too
     std::vector<TimedAccessory> timed_accessories;
     std::optional<PlannedStudy> plan;
+    std::optional<double> claim_pct; ///< what someone says that the device saves; negative: less
+    std::optional<KnownNoise> noise; ///< of this vehicle, from earlier days
+    std::string noise_from;          ///< whence it is known, in words
     std::string notes;
     friend bool operator==(const StudyProperties&, const StudyProperties&) = default;
 };

@@ -195,3 +195,20 @@ TEST(ClassicalTests, LabelsWithoutATrendAreAPermutationTest)
     EXPECT_EQ(test->deals, 924);
     EXPECT_NEAR(test->p * 924.0, 244.0, 1e-9);
 }
+
+// R's data set ToothGrowth (C. I. Bliss 1952): var.test(len ~ supp) gives F = 0.6386, num df = 29,
+// denom df = 29, p-value = 0.2331. Rows 1 to 30 are ascorbic acid, the others orange juice.
+TEST(ClassicalTests, TheTwoSidedRatioOfVariancesIsRs)
+{
+    const std::vector<double> len = published::readColumn("toothgrowth_len.csv", "len");
+    ASSERT_EQ(len.size(), 60U);
+    double sum[2] = {}, square[2] = {};
+    for (std::size_t i = 0; i < 60; ++i)
+        sum[i / 30] += len[i] / 30.0;
+    for (std::size_t i = 0; i < 60; ++i)
+        square[i / 30] += (len[i] - sum[i / 30]) * (len[i] - sum[i / 30]) / 29.0;
+    const double f = square[1] / square[0];
+    EXPECT_NEAR(f, 0.6386, 5e-5);
+    EXPECT_NEAR(core::fTwoSided(f, 29.0, 29.0), 0.2331, 5e-5);
+    EXPECT_NEAR(core::fTwoSided(1.0 / f, 29.0, 29.0), core::fTwoSided(f, 29.0, 29.0), 1e-14);
+}

@@ -106,3 +106,74 @@ TEST(Pooled, StudiesThatAreAlikeAreNoDivisionByZero)
     EXPECT_EQ(pooled->i2, 0.0);
     EXPECT_TRUE(pooled->low_log < 0.01 && pooled->high_log > 0.01);
 }
+
+namespace {
+
+/// A study of one group each: mean, and s^2/n.
+StudyEffect groupOf(const std::vector<double>& values)
+{
+    const auto n = static_cast<double>(values.size());
+    double mean = 0.0, squares = 0.0;
+    for (const double value : values)
+        mean += value / n;
+    for (const double value : values)
+        squares += (value - mean) * (value - mean);
+    const double s = std::sqrt(squares / (n - 1.0));
+    return {"group", mean, s / std::sqrt(n), n - 1.0, s};
+}
+
+} // namespace
+
+// R's data set PlantGrowth (A. J. Dobson, *An Introduction to Statistical Modelling*, 1983).
+// oneway.test(weight ~ group, data = PlantGrowth): F = 5.181, num df = 2.000, denom df = 17.128,
+// p-value = 0.01739.
+TEST(Pooled, AgreementIsWelchsTestOfSeveralMeans)
+{
+    const auto pooled = pool(std::vector<StudyEffect>{
+        groupOf({4.17, 5.58, 5.18, 6.11, 4.50, 4.61, 5.17, 4.53, 5.33, 5.14}),
+        groupOf({4.81, 4.17, 4.41, 3.59, 5.87, 3.83, 6.03, 4.89, 4.32, 4.69}),
+        groupOf({6.31, 5.12, 5.54, 5.50, 5.37, 5.29, 4.92, 6.15, 5.80, 5.26})});
+    ASSERT_TRUE(pooled);
+    EXPECT_NEAR(pooled->agreement.statistic, 5.181, 5e-4);
+    EXPECT_EQ(pooled->agreement.df1, 2.0);
+    EXPECT_NEAR(pooled->agreement.df2, 17.128, 5e-4);
+    EXPECT_NEAR(pooled->agreement.p, 0.01739, 5e-6);
+    EXPECT_EQ(pooled->agreement.state, CheckState::note);
+}
+
+// R: t.test(extra ~ group, data = sleep) (Student 1908): t = -1.8608, df = 17.776, p = 0.07939. Of
+// two studies Welch's F is the square of his t.
+TEST(Pooled, OfTwoStudiesAgreementIsWelchsTTest)
+{
+    const auto pooled = pool(
+        std::vector<StudyEffect>{groupOf({0.7, -1.6, -0.2, -1.2, -0.1, 3.4, 3.7, 0.8, 0.0, 2.0}),
+                                 groupOf({1.9, 0.8, 1.1, 0.1, -0.1, 4.4, 5.5, 1.6, 4.6, 3.4})});
+    ASSERT_TRUE(pooled);
+    EXPECT_NEAR(std::sqrt(pooled->agreement.statistic), 1.8608, 5e-5);
+    EXPECT_NEAR(pooled->agreement.df2, 17.776, 5e-4);
+    EXPECT_NEAR(pooled->agreement.p, 0.07939, 5e-6);
+}
+
+TEST(Pooled, TheCommonEffectIsWeighedByTheDesignsAlone)
+{
+    // v = 0.5 and 0.25: shares 1/3 and 2/3, whatever the noise came out as.
+    const std::vector<StudyEffect> studies = {{"a", 0.03, 0.01 * std::sqrt(0.5), 6, 0.01},
+                                              {"b", 0.00, 0.02 * std::sqrt(0.25), 9, 0.02}};
+    const auto pooled = pool(studies);
+    ASSERT_TRUE(pooled && pooled->common);
+    EXPECT_NEAR(pooled->common->effect_log, 0.01, 1e-15);
+    const double a = 0.5e-4 / 9.0, b = 4.0 * 1e-4 / 9.0;
+    EXPECT_NEAR(pooled->common->df, (a + b) * (a + b) / (a * a / 6.0 + b * b / 9.0), 1e-10);
+    EXPECT_NEAR(pooled->common->high_log + pooled->common->low_log, 0.02, 1e-15);
+    EXPECT_FALSE(
+        pool(std::vector<StudyEffect>{{"a", 0.01, 0.01, 9}, {"b", 0.02, 0.01, 9}})->common);
+}
+
+TEST(Pooled, ThreeStudiesAlikeToTheLastDigitStillHaveAWidth)
+{
+    const StudyEffect one{"a", 0.01, 0.01, 6, 0.02};
+    const auto pooled = pool(std::vector<StudyEffect>{one, one, one});
+    ASSERT_TRUE(pooled);
+    EXPECT_LT(pooled->low_log, 0.01 - 0.001);
+    EXPECT_GT(pooled->high_log, 0.01 + 0.001);
+}

@@ -59,6 +59,12 @@ private:
         return core::parseDateTime(whole).value();
     }
 
+    static int decimals(const std::string& text)
+    {
+        const std::size_t point = text.find('.');
+        return point == std::string::npos ? 0 : static_cast<int>(text.size() - point) - 1;
+    }
+
     void add(const std::vector<std::string>& cells)
     {
         std::map<std::string, std::string> cell;
@@ -78,7 +84,8 @@ private:
         run.pair_mark = cell["pair"];
         for (const core::ConsumptionUnit unit : core::kConsumptionUnits)
             if (const auto value = number(cell[std::string(core::unitName(unit))]))
-                run.consumption = core::Consumption{*value, unit, 2, false};
+                run.consumption = core::Consumption{
+                    *value, unit, decimals(cell[std::string(core::unitName(unit))]), false};
         if (cell["status"] == "discarded")
             run.discard = core::Discard{cell["reason"], cell["evidence"]};
         m_study.runs.push_back(std::move(run));

@@ -71,7 +71,7 @@ TEST(LeaveOneOut, IsTheFitWithoutThePair)
             auto pairs = core::pairObservations(answer.prepared);
             pairs.erase(pairs.begin() + static_cast<std::ptrdiff_t>(i));
             const auto fit = core::leastSquares(
-                core::effectColumns(pairs, answer.prepared.day_closed), core::responses(pairs));
+                core::effectColumns(pairs, answer.prepared.sloped()), core::responses(pairs));
             EXPECT_EQ(turns.turns[i].pair, static_cast<int>(i) + 1);
             ASSERT_TRUE(turns.turns[i].effect_log);
             EXPECT_NEAR(*turns.turns[i].effect_log, fit.coefficients[core::kEffectColumn], 1e-13);
@@ -103,10 +103,11 @@ TEST(LeaveOneOut, AFarOffPairChangesTheClass)
     EXPECT_EQ(turns.turns[5].cls, core::VerdictClass::more);
 }
 
-TEST(LeaveOneOut, ATurnWithoutAVerdictIsAChange)
+TEST(LeaveOneOut, ATurnWithoutAVerdictIsCountedAndIsNoChange)
 {
     const core::LeaveOneOut turns = leaveOneOut(test::aDay("AB", 2));
-    EXPECT_TRUE(turns.changes_class);
+    EXPECT_FALSE(turns.changes_class);
+    EXPECT_EQ(turns.without_verdict, 4);
     EXPECT_FALSE(turns.min_effect_log);
     for (const auto& turn : turns.turns) {
         EXPECT_FALSE(turn.effect_log);

@@ -20,6 +20,25 @@ using nlohmann::json;
 
 namespace {
 
+/// What the examples' SOURCES.md names.
+core::AnalysisOptions exampleOptions(const std::string& name)
+{
+    core::AnalysisOptions options;
+    if (name == "roof_box_open")
+        options.baseline = "off";
+    if (name == "two_days")
+        options.claim_pct = -3.0;
+    if (name == "claim") {
+        options.claim_pct = -5.0;
+        const core::Analysis morning =
+            core::analyse(test::PlainSheet::read(BOTHWAYS_SOURCE_DIR
+                                                 "/tests/published/data/examples/morning.csv"),
+                          {});
+        options.noise = core::BorrowedNoise{morning.headline->s, morning.headline->df};
+    }
+    return options;
+}
+
 constexpr double kRelative = 2e-9;
 
 class WorkedExample : public ::testing::TestWithParam<const char*> {
@@ -29,10 +48,8 @@ protected:
         const std::string stem =
             std::string(BOTHWAYS_SOURCE_DIR "/tests/published/data/examples/") + GetParam();
         std::ifstream(stem + ".json") >> m_expected;
-        core::AnalysisOptions options;
-        if (GetParam() == std::string("roof_box_open"))
-            options.baseline = "off";
-        m_analysis = core::analyse(test::PlainSheet::read(stem + ".csv"), options);
+        m_analysis =
+            core::analyse(test::PlainSheet::read(stem + ".csv"), exampleOptions(GetParam()));
     }
 
     static void expectNumber(const json& expected, std::optional<double> actual,
@@ -132,6 +149,16 @@ TEST_P(WorkedExample, ReachesTheVerdict)
     if (m_analysis.verdict.reason) {
         EXPECT_EQ(core::name(*m_analysis.verdict.reason), expected["reason"].get<std::string>());
     }
+    EXPECT_EQ(m_analysis.verdict.looks, expected["looks"].get<int>());
+    const json& more = expected["more_pairs_per_block"];
+    EXPECT_EQ(m_analysis.verdict.more_pairs_per_block,
+              more.is_null() ? std::nullopt : std::optional(more.get<int>()));
+    ASSERT_EQ(m_analysis.verdict.claim.has_value(), !expected["claim"].is_null());
+    if (const auto& claim = m_analysis.verdict.claim) {
+        EXPECT_EQ(claim->pct, expected["claim"]["pct"].get<double>());
+        EXPECT_EQ(core::name(claim->state), expected["claim"]["state"].get<std::string>());
+        expectNumber(expected["claim"]["p"], claim->p, "claim p");
+    }
 }
 
 TEST_P(WorkedExample, QualifiesTheVerdict)
@@ -168,6 +195,7 @@ TEST_P(WorkedExample, LeavesEachPairOut)
     expectNumber(expected["min_effect_pct"], pct(actual.min_effect_log), "min_effect_pct");
     expectNumber(expected["max_effect_pct"], pct(actual.max_effect_log), "max_effect_pct");
     EXPECT_EQ(actual.changes_class, expected["changes_class"].get<bool>());
+    EXPECT_EQ(actual.without_verdict, expected["without_verdict"].get<int>());
     ASSERT_EQ(actual.turns.size(), expected["turns"].size());
     for (std::size_t k = 0; k < actual.turns.size(); ++k) {
         const json& turn = expected["turns"][k];
@@ -200,4 +228,6 @@ TEST_P(WorkedExample, PutsDiscardsBack)
 }
 
 INSTANTIATE_TEST_SUITE_P(Published, WorkedExample,
-                         ::testing::Values("morning", "roof_box_open", "too_few"), exampleName);
+                         ::testing::Values("morning", "roof_box_open", "too_few", "two_days",
+                                           "claim"),
+                         exampleName);

@@ -144,7 +144,7 @@ TEST(Headline, ADayOfOneConfigurationAddsNothingToTheEffectButItsNoise)
     const core::Headline one = headline(alone).headline, two = headline(both).headline;
     EXPECT_NEAR(two.effect_log, one.effect_log, 1e-12);
     EXPECT_NEAR(two.sqrt_v, one.sqrt_v, 1e-12);
-    EXPECT_EQ(two.df, one.df + 3.0);
+    EXPECT_EQ(two.df, one.df + 2.0); // 4 pairs, less an intercept and a slope
 }
 
 TEST(Headline, TheBaselineOfSeveralDaysIsTheMeanOverTheirPairs)
@@ -215,7 +215,7 @@ TEST(Headline, SaysThatPairsAreTooFew)
               NoVerdict::tooFewPairs);
 }
 
-TEST(Headline, SaysThatTimesDoNotSpread)
+TEST(Headline, TakesOutADriftOnlyWhereTimesTellIt)
 {
     // Every block at one moment: A at 0, B and A at 60 min. Time is then x by another name.
     StudyBuilder study;
@@ -235,12 +235,15 @@ TEST(Headline, SaysThatTimesDoNotSpread)
     four("B", 60, 0.2);
     four("A", 60, 0.3); // same start as B, entered after it
     EXPECT_NE(core::prepareStudy(study, {}).design, core::Design::open);
-    // A has two times, so this one can be told; with A's first block moved it cannot.
+    // A has two times, so this one can be told; with all at one moment the slope goes.
     EXPECT_TRUE(std::holds_alternative<HeadlineFit>(answer(study)));
+    EXPECT_TRUE(headline(study).headline.drift_log_per_h);
     core::Study still = study;
     for (core::Run& run : still.runs)
         run.start.us = 0;
-    EXPECT_EQ(reason(still), NoVerdict::noTimeSpread);
+    const core::Headline without = headline(still).headline;
+    EXPECT_FALSE(without.drift_log_per_h);
+    EXPECT_EQ(without.df, 6.0 - 2.0);
 }
 
 TEST(Headline, SaysThatDaysOfOneConfigurationEachCannotBeCompared)

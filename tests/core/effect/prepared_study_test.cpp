@@ -170,7 +170,8 @@ TEST(PreparedStudy, AnyClosedDayClosesTheDesign)
     }
     const PreparedStudy prepared = prepare(study);
     EXPECT_EQ(prepared.design, core::Design::closed);
-    EXPECT_THAT(prepared.day_closed, ElementsAre(true, false));
+    EXPECT_TRUE(prepared.sloped()); // every day, the open one too
+    EXPECT_THAT(prepared.days_with_pairs, ElementsAre(0, 1));
     EXPECT_EQ(prepared.design_blocks.size(), 5U); // A at night and B in the morning stay apart
 }
 

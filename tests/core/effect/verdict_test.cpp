@@ -7,6 +7,9 @@
 #include <gmock/gmock.h>
 
 #include <cmath>
+#include <sstream>
+#include <string>
+#include <vector>
 
 using namespace bothways::core;
 using ::testing::ElementsAre;
@@ -98,18 +101,56 @@ TEST(Verdict, AnIntervalWithoutSpreadIsAPoint)
     EXPECT_EQ(intervalOf(0.02, 0.0, 3, options).p, 0.0);
 }
 
-TEST(Verdict, IsFragileWhereACompanionLandsInAnotherClass)
+TEST(Verdict, ACompanionThatMerelySeesLessDoesNotDisagree)
 {
     Companions companions;
     companions.bracket = interval(-0.01, 0.03, 5, VerdictClass::undecided);
+    companions.curved = interval(-0.02, 0.04, 5, VerdictClass::undecided);
+    EXPECT_THAT(disagreeing(headlineOf(0.01, 0.01), VerdictClass::more, companions), IsEmpty());
+}
+
+TEST(Verdict, IsFragileWhereACompanionSaysAnotherDirection)
+{
+    Companions companions;
     companions.runs = interval(0.001, 0.02, 14, VerdictClass::more);
+    companions.curved = interval(0.002, 0.04, 5, VerdictClass::more);
+    // Who cannot tell need not be told that another way can.
+    EXPECT_THAT(disagreeing(headlineOf(0.01, 0.06), VerdictClass::undecided, companions),
+                IsEmpty());
+    EXPECT_THAT(disagreeing(headlineOf(0.01, 0.06), VerdictClass::equivalent, companions),
+                ElementsAre(Companion::runs, Companion::curved));
+    EXPECT_THAT(disagreeing(headlineOf(0.01, 0.01), VerdictClass::more, companions), IsEmpty());
+}
+
+TEST(Verdict, IsFragileWhereAnIntervalLeavesTheEffectOutWhateverIsSaid)
+{
+    Companions companions;
+    companions.bracket = interval(0.02, 0.03, 5, VerdictClass::more);
+    companions.curved = interval(-0.03, 0.005, 4, VerdictClass::undecided);
+    EXPECT_THAT(disagreeing(headlineOf(0.01, 0.01), VerdictClass::more, companions),
+                ElementsAre(Companion::bracket, Companion::curved));
+    EXPECT_THAT(disagreeing(headlineOf(0.01, 0.2), VerdictClass::undecided, companions),
+                ElementsAre(Companion::bracket, Companion::curved));
+}
+
+TEST(Verdict, CorrelatedMakesNothingFragileButAsksForIndependence)
+{
+    Companions companions;
     companions.correlated.emplace();
     companions.correlated->df = 9;
     companions.correlated->cls = VerdictClass::undecided;
-    EXPECT_THAT(disagreeing(headlineOf(0.01, 0.06), VerdictClass::undecided, companions),
-                ElementsAre(Companion::runs));
-    EXPECT_THAT(disagreeing(headlineOf(0.01, 0.01), VerdictClass::more, companions),
-                ElementsAre(Companion::bracket, Companion::correlated));
+    companions.correlated->low_log = 0.5; // far from the headline
+    companions.correlated->high_log = 0.6;
+    EXPECT_THAT(disagreeing(headlineOf(0.01, 0.01), VerdictClass::more, companions), IsEmpty());
+    EXPECT_TRUE(needsIndependence(VerdictClass::more, companions));
+    EXPECT_TRUE(needsIndependence(VerdictClass::equivalent, companions));
+    EXPECT_FALSE(needsIndependence(VerdictClass::undecided, companions));
+    companions.correlated->cls = VerdictClass::more;
+    EXPECT_FALSE(needsIndependence(VerdictClass::more, companions));
+    companions.correlated->cls = VerdictClass::undecided;
+    companions.correlated->df = 1;
+    EXPECT_FALSE(needsIndependence(VerdictClass::more, companions));
+    EXPECT_FALSE(needsIndependence(VerdictClass::more, {}));
 }
 
 TEST(Verdict, ACompanionWithOneDegreeOfFreedomHasNoSay)
@@ -131,40 +172,113 @@ TEST(Verdict, BlocksDisagreeOnlyWhereTheirIntervalLeavesTheEffectOut)
                 ElementsAre(Companion::blocks));
 }
 
-TEST(Verdict, LabelsDisagreeOnlyWhereTheyCouldAgree)
+TEST(Verdict, LabelsDisagreeOnlyWhereTheyCouldAgreeAndClearly)
 {
     Companions companions;
-    companions.labels = LabelsTest{0.2, 40, true}; // 2/40 reaches 0.05
-    EXPECT_THAT(disagreeing(headlineOf(0.01, 0.01), VerdictClass::more, companions),
-                ElementsAre(Companion::labels));
-    companions.labels = LabelsTest{0.2, 39, true};
-    EXPECT_THAT(disagreeing(headlineOf(0.01, 0.01), VerdictClass::more, companions), IsEmpty());
-    companions.labels = LabelsTest{0.01, 84, true};
-    EXPECT_THAT(disagreeing(headlineOf(0.01, 0.01), VerdictClass::more, companions), IsEmpty());
-    EXPECT_THAT(disagreeing(headlineOf(0.01, 0.06), VerdictClass::undecided, companions),
-                ElementsAre(Companion::labels));
+    const auto disagrees = [&](double labels, long long deals, double p, VerdictClass cls) {
+        companions.labels = LabelsTest{labels, deals, true};
+        return !disagreeing(headlineOf(0.01, p), cls, companions).empty();
+    };
+    EXPECT_TRUE(disagrees(0.2, 40, 0.01, VerdictClass::more)); // 2/40 reaches 0.05
+    EXPECT_FALSE(disagrees(0.2, 39, 0.01, VerdictClass::more));
+    EXPECT_FALSE(disagrees(0.01, 84, 0.01, VerdictClass::more));
+    EXPECT_FALSE(disagrees(0.09, 84, 0.01, VerdictClass::more)); // other side, not clearly
+    EXPECT_FALSE(disagrees(0.1, 70, 0.01, VerdictClass::more));  // 2 alpha to the last digit
+    EXPECT_TRUE(disagrees(0.02, 84, 0.06, VerdictClass::equivalent));
+    EXPECT_FALSE(disagrees(0.03, 84, 0.06, VerdictClass::equivalent));
+    EXPECT_FALSE(disagrees(0.01, 84, 0.06, VerdictClass::undecided));
 }
 
-TEST(Verdict, APlanIsFulfilledByItsBlocksAndItsPairs)
+namespace {
+
+/// "A7 B4 A1", days parted by '/'.
+std::vector<DesignBlock> drivenBlocks(const std::string& text)
+{
+    std::vector<DesignBlock> blocks;
+    std::istringstream words(text);
+    int day = 0;
+    for (std::string word; words >> word;) {
+        if (word == "/") {
+            ++day;
+            continue;
+        }
+        DesignBlock block;
+        block.device = word[0] == 'B';
+        block.day = day;
+        block.pairs.resize(static_cast<std::size_t>(std::stoi(word.substr(1))));
+        blocks.push_back(block);
+    }
+    return blocks;
+}
+
+bool fulfilled(const char* sequence, int pairs, const std::string& driven)
 {
     PlannedStudy plan;
-    plan.sequence = "ABBA"; // three blocks, the middle one of twice the pairs
-    plan.pairs_per_block = 4;
-    EXPECT_TRUE(fulfils(plan, 3, 8, 8));
-    EXPECT_TRUE(fulfils(plan, 5, 9, 12));
-    EXPECT_FALSE(fulfils(plan, 2, 8, 8)); // the last block is missing
-    EXPECT_FALSE(fulfils(plan, 3, 7, 9)); // a baseline pair is missing
-    EXPECT_FALSE(fulfils(plan, 3, 8, 7));
+    plan.sequence = sequence;
+    plan.pairs_per_block = pairs;
+    return fulfils(plan, drivenBlocks(driven));
 }
 
-TEST(Verdict, InformingChecksNeverFailTheAssumptions)
+} // namespace
+
+TEST(Verdict, APlanIsFulfilledByItsBlocksInTheirOrderEachWithItsPairs)
+{
+    EXPECT_TRUE(fulfilled("ABA", 4, "A4 B4 A4"));
+    EXPECT_TRUE(fulfilled("ABA", 4, "A5 B4 A6 B1 A1"));
+    EXPECT_FALSE(fulfilled("ABA", 4, "A7 B4 A1")); // the totals alone are there
+    EXPECT_FALSE(fulfilled("ABA", 4, "A4 B4"));
+    EXPECT_FALSE(fulfilled("ABA", 4, "B4 A4 B4 A4 B4 A4")); // not in this order
+    EXPECT_FALSE(fulfilled("ABA", 4, ""));
+    // Equal neighbours on one day are one block, with the pairs of both.
+    EXPECT_TRUE(fulfilled("ABBA", 4, "A4 B8 A4"));
+    EXPECT_FALSE(fulfilled("ABBA", 4, "A4 B7 A4"));
+    EXPECT_FALSE(fulfilled("ABBA", 4, "A4 B4 A4"));
+}
+
+TEST(Verdict, ANewDayMayGoOnWithAPlanWhereItWasLeft)
+{
+    EXPECT_TRUE(fulfilled("ABA", 4, "A4 B4 / A4"));
+    EXPECT_TRUE(fulfilled("ABBA", 4, "A4 B4 / B4 A4"));
+    EXPECT_TRUE(fulfilled("ABBA", 4, "A4 B8 / A4"));
+    EXPECT_TRUE(fulfilled("ABAABA", 3, "A3 B3 A3 / A3 B3 A3"));
+    EXPECT_FALSE(fulfilled("ABA", 4, "A2 / A2 B4 A4")); // a new day begins a new block
+    EXPECT_FALSE(fulfilled("ABA", 4, "A4 B2 / B2 A4"));
+}
+
+TEST(Verdict, AClaimIsBorneOutRefutedOrOpen)
+{
+    Headline headline;
+    headline.effect_log = -0.03;
+    headline.se_log = 0.004;
+    headline.df = 9;
+    headline.low_log = -0.039;
+    headline.high_log = -0.021;
+    const auto state = [&](double pct) { return answerToClaim(pct, headline).state; };
+    EXPECT_EQ(state(-5.0), ClaimState::refuted);
+    EXPECT_EQ(state(-3.0), ClaimState::open);
+    EXPECT_EQ(state(-2.0), ClaimState::borneOut);
+    EXPECT_EQ(state(1.0), ClaimState::refuted); // someone says that it costs
+    EXPECT_NEAR(answerToClaim(100.0 * std::expm1(-0.03), headline).p, 1.0, 1e-12);
+    headline.effect_log = 0.03;
+    headline.low_log = 0.021;
+    headline.high_log = 0.039;
+    EXPECT_EQ(state(5.0), ClaimState::refuted);
+    EXPECT_EQ(state(3.0), ClaimState::open);
+    EXPECT_EQ(state(2.0), ClaimState::borneOut);
+    EXPECT_EQ(state(-1.0), ClaimState::refuted);
+}
+
+TEST(Verdict, OnlyTheBaselinesCheckNeverFailsTheAssumptions)
 {
     Checks checks;
     EXPECT_FALSE(anyFails(checks));
     checks.baseline.state = CheckState::fails;
-    checks.resolution.state = CheckState::fails;
     checks.order.state = CheckState::note;
     EXPECT_FALSE(anyFails(checks));
-    checks.air.state = CheckState::fails;
-    EXPECT_TRUE(anyFails(checks));
+    for (CheckState* state : {&checks.air.state, &checks.resolution.state, &checks.ways.state,
+                              &checks.settling.state, &checks.days.state}) {
+        *state = CheckState::fails;
+        EXPECT_TRUE(anyFails(checks));
+        *state = CheckState::holds;
+    }
 }

@@ -172,3 +172,18 @@ TEST(Ledger, EveryFuelHasUsableFactors)
     EXPECT_EQ(LedgerOptions::forFuel(Fuel::diesel).marginal, (Range{0.38, 0.42, 0.46}));
     EXPECT_EQ(LedgerOptions::forFuel(Fuel::e10).heating_value_mj_per_l, 31.1);
 }
+
+TEST(Ledger, OfElectricDriveIsInKilowattHoursAndTheMotorHasNoPartInTheRelief)
+{
+    LedgerOptions options = LedgerOptions::forFuel(Fuel::electric);
+    options.output_w = 600.0;
+    options.speed_kmh = 100.0;
+    const Ledger ledger = ledgerOf(options);
+    // 600 W over the hour that 100 km take are 0.6 kWh; the converter gives 0.94 of what it takes.
+    EXPECT_NEAR(ledger.relief_l_per_100km.middle, 0.6 / 0.94, 1e-12);
+    EXPECT_NEAR(ledger.relief_l_per_100km.low, 0.6 / 0.97, 1e-12);
+    EXPECT_NEAR(ledger.relief_l_per_100km.high, 0.6 / 0.90, 1e-12);
+    EXPECT_NEAR(ledger.cost_l_per_100km.middle, 0.6 / (0.70 * (2.0 / 3.0) * 0.93 * 0.87), 1e-12);
+    EXPECT_NEAR(ledger.net_l_per_100km.middle,
+                ledger.cost_l_per_100km.middle - ledger.relief_l_per_100km.middle, 1e-15);
+}

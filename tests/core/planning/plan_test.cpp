@@ -7,10 +7,13 @@
 #include "core/statistics/least_squares.h"
 #include "core/study/units.h"
 
+#include <fmt/format.h>
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <cmath>
 #include <limits>
+#include <string>
 
 using namespace bothways::core;
 
@@ -39,16 +42,17 @@ double c4(double df)
 }
 
 /// v by least squares over the slots one by one.
-double sqrtVBySlots(std::string_view sequence, int k, double pair_min, double switch_min)
+/// v by least squares over the slots one by one, with a slope a day where any day has two switches
+/// (or `sloped` says so), and with a bend common to all days. Infinite where it cannot be told.
+double sqrtVBySlots(std::string_view sequence, int k, double pair_min, double switch_min,
+                    bool sloped = false, bool bent = false)
 {
     std::vector<Observation> slots;
-    std::vector<bool> closed;
     double minute = 0.0;
     int day = 0, switches = 0;
     char before = 0;
     for (const char letter : sequence) {
         if (letter == '/') {
-            closed.push_back(switches >= 2);
             ++day;
             switches = 0;
             before = 0;
@@ -59,13 +63,28 @@ double sqrtVBySlots(std::string_view sequence, int k, double pair_min, double sw
             minute += switch_min;
             ++switches;
         }
+        sloped = sloped || switches >= 2;
         before = letter;
         for (int i = 0; i < k; ++i, minute += pair_min)
             slots.push_back({(minute + pair_min / 2.0) / 60.0, day, letter == 'B', 0.0});
     }
-    closed.push_back(switches >= 2);
-    const auto fit = leastSquares(effectColumns(slots, closed), responses(slots));
-    return std::sqrt(fit.cov(kEffectColumn, kEffectColumn));
+    Columns columns = effectColumns(slots, sloped);
+    if (bent) {
+        const std::vector<double> times = centredTimes(slots);
+        std::ranges::transform(times, columns.add().begin(), [](double t) { return t * t; });
+    }
+    const auto fit = leastSquares(columns, responses(slots));
+    return fit.estimable[kEffectColumn] ? std::sqrt(fit.cov(kEffectColumn, kEffectColumn))
+                                        : std::numeric_limits<double>::infinity();
+}
+
+void expectSame(double actual, double expected, const std::string& what)
+{
+    if (std::isinf(expected)) {
+        EXPECT_TRUE(std::isinf(actual)) << what;
+        return;
+    }
+    EXPECT_NEAR(actual, expected, 1e-10 * expected) << what;
 }
 
 } // namespace
@@ -107,9 +126,40 @@ TEST(Plan, VarianceIsThatOfLeastSquaresOverTheSlots)
                                  "ABA/ABA", "ABA/BAB", "ABA/AB", "AB/BA", "A/ABA"})
         for (const int k : {1, 2, 5})
             for (const double switch_min : {0.0, 20.0})
-                EXPECT_NEAR(plannedDesign(sequence, k, 15.0, switch_min).sqrt_v,
-                            sqrtVBySlots(sequence, k, 15.0, switch_min), 1e-12)
-                    << sequence << ' ' << k << ' ' << switch_min;
+                expectSame(plannedDesign(sequence, k, 15.0, switch_min).sqrt_v,
+                           sqrtVBySlots(sequence, k, 15.0, switch_min),
+                           fmt::format("{} {} {}", sequence, k, switch_min));
+}
+
+TEST(Plan, TheOtherWidthsAreThoseOfLeastSquaresOverTheSlots)
+{
+    for (const char* sequence : {"ABA", "ABAB", "ABBA", "AABBA", "ABABA", "BABAAB", "ABA/ABA",
+                                 "ABA/BAB", "ABA/AB", "A/ABA"})
+        for (const int k : {2, 5}) {
+            const auto bent = curvedDesign(sequence, k, 15.0, 20.0);
+            ASSERT_TRUE(bent) << sequence;
+            expectSame(bent->sqrt_v, sqrtVBySlots(sequence, k, 15.0, 20.0, true, true),
+                       fmt::format("curved {} {}", sequence, k));
+            EXPECT_EQ(bent->df, plannedDesign(sequence, k, 15.0, 20.0).df - 1);
+        }
+    for (const char* sequence : {"AB", "ABA", "AB/BA", "ABBA"})
+        expectSame(slopedDesign(sequence, 3, 15.0, 20.0).sqrt_v,
+                   sqrtVBySlots(sequence, 3, 15.0, 20.0, true), sequence);
+    EXPECT_FALSE(curvedDesign("AB", 4, 15.0, 20.0)); // open
+    EXPECT_FALSE(curvedDesign("AB/BA", 4, 15.0, 20.0));
+    EXPECT_FALSE(curvedDesign("ABA", 1, 15.0, 20.0)); // the bend is the device
+}
+
+TEST(Plan, AbbaPaysForABendAndLookingCostsWidth)
+{
+    const Plan abba = planOf(options("ABBA", 4)), aba = planOf(options("ABA", 4));
+    ASSERT_TRUE(abba.curved_half_width_log && aba.curved_half_width_log);
+    EXPECT_LT(abba.half_width_log, aba.half_width_log);
+    EXPECT_GT(*abba.curved_half_width_log, 1.85 * abba.half_width_log);
+    ASSERT_TRUE(aba.any_look_half_width_log);
+    EXPECT_NEAR(*aba.any_look_half_width_log / aba.half_width_log, 1.65, 0.15);
+    EXPECT_FALSE(planOf(options("AB", 4)).curved_half_width_log);
+    EXPECT_FALSE(planOf(options("AB", 2)).any_look_half_width_log);
 }
 
 TEST(Plan, DegreesOfFreedomCountTheDaysOwnTerms)
@@ -117,7 +167,9 @@ TEST(Plan, DegreesOfFreedomCountTheDaysOwnTerms)
     EXPECT_EQ(plannedDesign("AB", 4, 15, 20).df, 8 - 2);
     EXPECT_EQ(plannedDesign("ABA", 4, 15, 20).df, 12 - 3);
     EXPECT_EQ(plannedDesign("ABA/ABA", 4, 15, 20).df, 24 - 5);
-    EXPECT_EQ(plannedDesign("ABA/BA", 4, 15, 20).df, 20 - 4);
+    EXPECT_EQ(plannedDesign("ABA/BA", 4, 15, 20).df, 20 - 5); // closed: every day has a slope
+    EXPECT_EQ(plannedDesign("AB/BA", 4, 15, 20).df, 16 - 3);
+    EXPECT_EQ(plannedDesign("A/ABA", 1, 15, 20).df, 4 - 4); // one pair has no slope
 }
 
 TEST(Plan, AnEffectThatEachDayHasWhollyIsNotToBeHad)

@@ -99,3 +99,12 @@ TEST(OddRuns, CompareTheSecondOfTwoRunsWithTheFirst)
     EXPECT_DOUBLE_EQ(odd[0].times, 10.0);
     EXPECT_TRUE(oddRuns(dayOf({drivenAt(0, 60, 791.0)})).empty()) << "nothing to compare with";
 }
+
+TEST(OddRuns, StandDurationsThatNoClockHolds)
+{
+    Run endless = drivenAt(0, 240);
+    endless.duration_s = 1e300;
+    const auto odd = oddRuns(dayOf({endless, drivenAt(5, 240)}));
+    ASSERT_EQ(odd.size(), 1U);
+    EXPECT_EQ(odd[0].what, OddRun::What::stillDriving);
+}

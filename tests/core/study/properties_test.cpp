@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/study/properties.h"
 
+#include "core/effect/answer.h"
 #include "core/study/limits.h"
 
 #include <gmock/gmock.h>
@@ -35,6 +36,9 @@ TEST(Properties, EveryOneIsSetByItsName)
                                       {"fuel", "Diesel"},
                                       {"bearing_deg", "87.5"},
                                       {"cold_start", "05:20"},
+                                      {"claim", "-5"},
+                                      {"noise", " 0.9, 21"},
+                                      {"noise.from", "three mornings in May"},
                                       {"notes", " two\nlines "},
                                       {"plan.sequence", "aba"},
                                       {"plan.pairs", "4"},
@@ -52,6 +56,10 @@ TEST(Properties, EveryOneIsSetByItsName)
     EXPECT_EQ(set.fuel, Fuel::diesel);
     EXPECT_EQ(set.stretch_bearing_deg, 87.5);
     EXPECT_EQ(set.cold_start, (Instant{1'778'304'000'000'000, std::nullopt}));
+    EXPECT_EQ(set.claim_pct, -5.0);
+    EXPECT_EQ(set.noise, (KnownNoise{0.9, 21.0}));
+    EXPECT_EQ(set.noise_from, "three mornings in May");
+    EXPECT_EQ(AnalysisOptions::of(set).noise, (BorrowedNoise{0.009, 21.0}));
     EXPECT_EQ(set.notes, " two\nlines ");
     EXPECT_EQ(set.plan, (PlannedStudy{"ABA", 4, 2.0, 0.99}));
     EXPECT_EQ(set.limits.at("overspeed.rpm"), 3200.0);
@@ -75,6 +83,10 @@ TEST(Properties, AsTextTheyGoThereAndBack)
 {
     const StudyProperties properties = with({{"notes", "x"},
                                              {"margin", "0.1"},
+                                             {"confidence", "0.9999"},
+                                             {"claim", "2.5"},
+                                             {"noise", "0.9,21"},
+                                             {"noise.from", "May"},
                                              {"cold_start", "2026-05-09T05:20:00.5+02:00"},
                                              {"accessory_timer.seat", "60,3.5"},
                                              {"accessory_timer.fan", "80,1"},
@@ -166,4 +178,20 @@ TEST(Properties, ABaselineIsOneOfTheTwoConfigurationsThatWereDriven)
     ASSERT_FALSE(wrong);
     EXPECT_EQ(wrong.error().message.english(),
               "has no baseline 'off'; expected 'with' or 'Without'");
+}
+
+TEST(Properties, AClaimOrANoiseThatCannotBeMeantChangesNothing)
+{
+    StudyProperties properties = with({{"claim", "-5"}, {"noise", "1,6"}});
+    const StudyProperties before = properties;
+    for (const char* claim : {"0", "-0", "-100", "-1e3", "five", "1,5"})
+        EXPECT_FALSE(setProperty(properties, "claim", claim)) << claim;
+    for (const char* noise : {"0", "0,6", "1,0", "1", "1,2,3", "-1,6", "101,6", "1,x"})
+        EXPECT_FALSE(setProperty(properties, "noise", noise)) << noise;
+    for (const char* confidence : {"0.5", "0.99991", "1", "nan"})
+        EXPECT_FALSE(setProperty(properties, "confidence", confidence)) << confidence;
+    EXPECT_EQ(properties, before);
+    EXPECT_TRUE(setProperty(properties, "claim", ""));
+    EXPECT_TRUE(setProperty(properties, "noise", ""));
+    EXPECT_EQ(properties, StudyProperties{});
 }
