@@ -29,14 +29,19 @@ struct WrittenColumn {
     bool always = false; ///< even where no run has anything in it
 };
 
-/// The one unit of all runs; litres where they differ.
+/// The one unit of all runs; litres where they differ, or where a control stands alone, which is
+/// in litres.
 ConsumptionUnit unitOf(const Study& study)
 {
     std::set<ConsumptionUnit> units;
     for (const Run& run : study.runs)
         if (run.consumption)
             units.insert(run.consumption->unit);
-    return units.size() == 1 ? *units.begin() : ConsumptionUnit::lPer100km;
+    const bool controlAlone = std::ranges::any_of(
+        study.runs, [](const Run& run) { return run.control && !run.consumption; });
+    const bool one =
+        units.size() == 1 && (!controlAlone || *units.begin() == ConsumptionUnit::kwhPer100km);
+    return one ? *units.begin() : ConsumptionUnit::lPer100km;
 }
 
 std::string given(const core::Consumption& consumption)

@@ -91,7 +91,7 @@ void SheetReader::readConsumption(Run& run)
     const std::string_view column = core::unitName(*m_unit);
     const auto given = number(column, "a number above 0"_t);
     if (!given)
-        return;
+        return readControlAlone(run);
     if (given->value > 0.0)
         run.consumption = core::Consumption{given->value, *m_unit, given->decimals, false};
     else
@@ -104,6 +104,19 @@ void SheetReader::readConsumption(Run& run)
         fault("consumption_source",
               message("{} is unknown; expected 'typed' or 'trace'"_t, inQuotes(source)));
     readGivenConsumption(run);
+}
+
+/// The control is in the sheet's unit. Where the run's own consumption comes from its recording,
+/// which knows no miles a gallon, it is kept as what that will be: L/100 km, or kWh/100 km.
+void SheetReader::readControlAlone(Run& run)
+{
+    if (!run.control)
+        return;
+    if (!core::needsDistance(*m_unit) || run.distance_km)
+        run.control = core::toLPer100km(*run.control, *m_unit, run.distance_km.value_or(1.0));
+    else
+        fault("control", message("cannot be told in L/100 km; {} needs a distance"_t,
+                                 core::unitName(*m_unit)));
 }
 
 /// "31.9 mpg_us": how a run was noted that the sheet's own column has converted.

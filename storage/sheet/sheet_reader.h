@@ -64,6 +64,7 @@ private:
     void readRunNumber(core::Run& run);
     void readNumbers(core::Run& run);
     void readConsumption(core::Run& run);
+    void readControlAlone(core::Run& run);
     void readGivenConsumption(core::Run& run);
     void readStatus(core::Run& run);
     void readStart(core::Run& run);

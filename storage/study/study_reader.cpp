@@ -230,6 +230,9 @@ bool comesBefore(const Run& a, const Run& b)
     return a.start.us != b.start.us ? a.start.us < b.start.us : a.id < b.id;
 }
 
+/// Earlier versions took a confidence beyond what can be answered; it is then the highest.
+constexpr const char* kHighestConfidence = "0.9999";
+
 } // namespace
 
 core::StudyProperties readProperties(SQLite::Database& database)
@@ -238,8 +241,10 @@ core::StudyProperties readProperties(SQLite::Database& database)
     Query rows(database, "SELECT name, value FROM property ORDER BY name");
     while (rows.step()) {
         const std::string name = rows.text(0);
-        if (!isText(rows, 0) || !isText(rows, 1) ||
-            !core::setProperty(properties, name, rows.bytes(1)))
+        std::string value(rows.bytes(1));
+        if (name.ends_with("confidence") && value.starts_with(kHighestConfidence))
+            value = kHighestConfidence;
+        if (!isText(rows, 0) || !isText(rows, 1) || !core::setProperty(properties, name, value))
             throw DamagedRow{message("the property '{}'"_t, shownCell(name))};
     }
     return properties;
