@@ -66,7 +66,7 @@ Result correlated(const std::string& sequence, int pairs, double rho, int repeat
     SimulatedDay day(sequence, pairs, kSeed);
     Result result;
     const auto observations = core::pairObservations(day.prepared());
-    const core::Columns design = core::effectColumns(observations, day.prepared().day_closed);
+    const core::Columns design = core::effectColumns(observations, day.prepared().sloped());
     core::Columns x(design.rows()); // the effect last
     for (std::size_t j = 1; j <= design.count(); ++j)
         std::ranges::copy(design.column(j % design.count()), x.add().begin());

@@ -133,10 +133,11 @@ void printWholeStudies()
         const core::Study study = test::aDay(sequence, pairs, 0.005);
         const core::PreparedStudy prepared = core::prepareStudy(study, {});
         const auto observations = core::pairObservations(prepared);
-        const core::Columns columns = core::effectColumns(observations, prepared.day_closed);
+        const core::Columns columns = core::effectColumns(observations, prepared.sloped());
         const Times whole = timesOf([&] { sink += core::analyse(study, {}).headline->p; }, 5);
+        const core::Headline headline = *core::analyse(study, {}).headline;
         const Times companions =
-            timesOf([&] { sink += core::companionsOf(study, prepared, {}).runs->p; }, 5);
+            timesOf([&] { sink += core::companionsOf(study, prepared, headline, {}).runs->p; }, 5);
         const Times order = timesOf(
             [&] { sink += core::durbinWatsonTails(1.7, columns.data(), columns.rows()).below; }, 5);
         fmt::print("{} runs ({}): whole analysis {}; companions {}; Durbin-Watson {}\n",
