@@ -96,7 +96,9 @@ core::Result<std::shared_ptr<const ResultSet>> answerFrom(Material material,
         material.notes.push_back(
             {core::NoteKind::discardedByScreening,
              discardedWords(material.study, core::applyScreening(material.study, standing))});
-    set->analysis = core::analyse(material.study, options.analysis);
+    core::AnalysisOptions asked = options.analysis;
+    asked.looked_at_pairs = material.looked_at_pairs;
+    set->analysis = core::analyse(material.study, asked);
     set->analysis.notes.insert(set->analysis.notes.begin(), material.notes.begin(),
                                material.notes.end());
     set->spoiled = core::spoiledButCounted(set->analysis, standing);

@@ -19,8 +19,9 @@ struct Material {
     core::Study study;
     core::TraceProvider traces; ///< may be empty
     std::vector<storage::Overruled> overruled;
-    std::vector<core::Note> notes; ///< what was found out while reading
-    bool filled = false;           ///< takeRecordedConsumption() has been here
+    std::vector<core::Note> notes;    ///< what was found out while reading
+    std::vector<int> looked_at_pairs; ///< pairsLookedAt(): so that looks count in the verdict
+    bool filled = false;              ///< takeRecordedConsumption() has been here
 };
 
 /// Runs whose driver noted no consumption take it from their recordings, and a note says so. Does

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/answer/input.h"
 
+#include "app/answer/looks.h"
 #include "core/study/properties.h"
 #include "storage/bytes/sha256.h"
 #include "storage/bytes/written_file.h"
@@ -67,6 +68,10 @@ Result<Input> readStudy(Input input, const InputOptions& options)
     if (const Outcome whole = storage::checkRecordings(*input.file, options.stop); !whole)
         return whole.error();
     input.traces = storage::tracesOf(*input.file, options.stop);
+    const auto history = input.file->history();
+    if (!history)
+        return history.error();
+    input.looked_at_pairs = pairsLookedAt(history.value());
     return input;
 }
 

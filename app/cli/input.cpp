@@ -2,8 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/cli/input.h"
 
+#include "app/answer/looks.h"
 #include "app/cli/warnings.h"
-#include "app/wording/verdict.h"
 #include "core/recording/unreadable_recording.h"
 #include "core/screening/screening.h"
 
@@ -130,15 +130,16 @@ Result<std::shared_ptr<const app::ResultSet>> answerWithProgress(const Input& in
 
 void recordLook(const Input& input, const core::Analysis& analysis, Surroundings& io)
 {
-    if (input.isSheet() || !input.study.properties.plan)
+    if (input.isSheet() ||
+        !app::isLookForTheRecord(input.study.properties, analysis, input.looked_at_pairs))
         return;
     auto file = storage::StudyFile::open(input.path);
     const Outcome noted =
-        file ? file.value().note("look",
-                                 app::wording::verdictSentence(app::Language::english(), analysis))
-             : Outcome(file.error());
+        file ? file.value().note("look", app::lookDetail(analysis)) : Outcome(file.error());
     if (!noted)
-        warn(io.language.say("this look at a planned study could not be recorded: {}"_t,
+        warn(io.language.say(input.study.properties.plan
+                                 ? "this look at a planned study could not be recorded: {}"_t
+                                 : "this look at the verdict could not be recorded: {}"_t,
                              io.language.describe(noted.error())),
              io);
 }

@@ -180,7 +180,9 @@ void addAnalysisOverrides(const Language& in, CLI::App& app, Overrides& override
     addProperty(app, "--margin", "margin", in.say("PCT"_t), overrides,
                 in.say("The smallest effect that you would care about, per cent (default 1)"_t));
     addProperty(app, "--confidence", "confidence", in.say("SHARE"_t), overrides,
-                in.say("Confidence of the intervals, in (0.5, 1) (default 0.95)"_t));
+                in.say("Confidence of the intervals, above 0.5, at most 0.9999 (default 0.95)"_t));
+    addProperty(app, "--claim", "claim", in.say("PCT"_t), overrides,
+                in.say("What someone says that the device saves, per cent; negative for less"_t));
     addProperty(app, "--max-gap", "max_gap", in.say("MIN##minutes"_t), overrides,
                 in.say("Widest gap inside a pair, minutes (default 30)"_t));
     addSheetOverrides(in, app, overrides);

@@ -63,7 +63,7 @@ struct Overrides {
 };
 /// --date, --baseline, --limit NAME=VALUE, --set NAME=VALUE
 void addSheetOverrides(const Language& in, CLI::App& app, Overrides& overrides);
-/// The same, with --margin, --confidence, --max-gap
+/// The same, with --margin, --confidence, --claim, --max-gap
 void addAnalysisOverrides(const Language& in, CLI::App& app, Overrides& overrides);
 
 /// "name=value" in two.

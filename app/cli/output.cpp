@@ -15,18 +15,33 @@ bool Target::isStandardOutput() const
     return file().empty() || file() == "-" || storage::handedFile(file()) == STDOUT_FILENO;
 }
 
-void addTarget(const Language& in, CLI::App& verb, Target& target)
+namespace {
+
+/// --output (--to), --replace
+CLI::Option* addOptions(const Language& in, CLI::App& verb, Target& target)
 {
-    CLI::Option* word = verb.add_option(in.say("TO##a file"_t), target.word,
-                                        in.say("Where to write (default: standard output)"_t));
-    CLI::Option* output =
-        verb.add_option("--output,--to", target.output, in.say("The same, as an option"_t))
-            ->type_name(in.say("FILE"_t))
-            ->excludes(word);
+    CLI::Option* output = verb.add_option("--output,--to", target.output,
+                                          in.say("Where to write (default: standard output)"_t))
+                              ->type_name(in.say("FILE"_t));
     verb.add_flag("--replace", target.replace,
                   in.say("With --output: put it in the place of a file that is there. Without it "
                          "only a page that Bothways wrote is replaced"_t))
         ->needs(output);
+    return output;
+}
+
+} // namespace
+
+void addTarget(const Language& in, CLI::App& verb, Target& target)
+{
+    CLI::Option* word = verb.add_option(in.say("TO##a file"_t), target.word,
+                                        in.say("Where to write (default: standard output)"_t));
+    addOptions(in, verb, target)->excludes(word)->description(in.say("The same, as an option"_t));
+}
+
+void addOutput(const Language& in, CLI::App& verb, Target& target)
+{
+    addOptions(in, verb, target);
 }
 
 Outcome writeTo(const std::string& file, const std::string& option, bool replace,

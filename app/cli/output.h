@@ -27,6 +27,8 @@ struct Target {
 
 /// TO, --output (--to), --replace
 void addTarget(const Language& in, CLI::App& verb, Target& target);
+/// Without TO, for a verb that takes several FILEs.
+void addOutput(const Language& in, CLI::App& verb, Target& target);
 
 /// @param inputs   files that the call reads
 /// @param ownMark  of a page that may go without being asked; empty: none

@@ -26,7 +26,10 @@ Json optionsJson(const core::Analysis& analysis)
             {"confidence", options.confidence},
             {"max_gap_min", options.max_gap_min},
             {"baseline", baseline.empty() ? Json(nullptr) : Json(baseline)},
-            {"seed", options.seed}};
+            {"seed", options.seed},
+            {"claim_pct", orNull(options.claim_pct)},
+            {"noise", options.noise ? Json{{"s", options.noise->s}, {"df", options.noise->df}}
+                                    : Json(nullptr)}};
 }
 
 Json notesJson(const core::Analysis& analysis, const std::vector<std::string>& extra)
@@ -97,6 +100,13 @@ Json headlineJson(const core::Analysis& analysis)
     return json;
 }
 
+Json claimJson(const std::optional<core::ClaimAnswer>& claim)
+{
+    if (!claim)
+        return nullptr;
+    return {{"pct", claim->pct}, {"state", core::name(claim->state)}, {"p", claim->p}};
+}
+
 Json verdictJson(const core::Analysis& analysis, wording::ShownUnit unit)
 {
     const core::Verdict& verdict = analysis.verdict;
@@ -119,6 +129,8 @@ Json verdictJson(const core::Analysis& analysis, wording::ShownUnit unit)
             {"low_equivalence_pct", pct(low)},
             {"high_equivalence_pct", pct(high)},
             {"more_pairs_per_block", orNull(verdict.more_pairs_per_block)},
+            {"claim", claimJson(verdict.claim)},
+            {"looks", verdict.looks},
             {"sentence", wording::verdictSentence(Language::english(), analysis, unit)}};
 }
 
@@ -153,6 +165,23 @@ Json companionsJson(const core::Companions& companions)
         json["labels"] = {{"p", companions.labels->p},
                           {"deals", companions.labels->deals},
                           {"exact", companions.labels->exact}};
+    json["any_look"] = intervalJson(companions.any_look);
+    json["curved"] = intervalJson(companions.curved);
+    json["borrowed"] = nullptr;
+    if (companions.borrowed) {
+        json["borrowed"] = intervalJson(*companions.borrowed);
+        json["borrowed"]["s"] = companions.borrowed->s;
+        json["borrowed"]["from_s"] = companions.borrowed->from_s;
+        json["borrowed"]["from_df"] = companions.borrowed->from_df;
+        json["borrowed"]["ratio_p"] = companions.borrowed->ratio_p;
+    }
+    json["days"] = nullptr;
+    for (const core::DayEffect& day : companions.days)
+        json["days"].push_back({{"day", day.day},
+                                {"pairs", day.pairs},
+                                {"effect_pct", pctFromLog(day.effect_log)},
+                                {"low_pct", pctFromLog(day.low_log)},
+                                {"high_pct", pctFromLog(day.high_log)}});
     json["settings"] = nullptr;
     for (const core::SettingEffect& effect : companions.settings)
         json["settings"].push_back(
@@ -186,6 +215,17 @@ Json baselineJson(const core::BaselineCheck& baseline, bool verdict)
             {"state", core::name(baseline.state)}};
 }
 
+/// A t test of one term of the model.
+template <class SomeCheck>
+Json termJson(const SomeCheck& check)
+{
+    return {{"statistic", orNull(check.statistic)},
+            {"effect_pct", pct(check.effect_log)},
+            {"df", orNull(check.df)},
+            {"p", orNull(check.p)},
+            {"state", core::name(check.state)}};
+}
+
 Json checksJson(const core::Checks& checks, bool verdict)
 {
     const core::DirectionCheck& direction = checks.direction;
@@ -209,6 +249,14 @@ Json checksJson(const core::Checks& checks, bool verdict)
               {"df", orNull(direction.df)},
               {"p", orNull(direction.p)},
               {"state", core::name(direction.state)}}},
+            {"ways", termJson(checks.ways)},
+            {"settling", termJson(checks.settling)},
+            {"days",
+             {{"statistic", orNull(checks.days.statistic)},
+              {"df1", orNull(checks.days.df1)},
+              {"df2", orNull(checks.days.df2)},
+              {"p", orNull(checks.days.p)},
+              {"state", core::name(checks.days.state)}}},
             {"resolution",
              {{"step_pct", orNull(checks.resolution.step_pct)},
               {"state", core::name(checks.resolution.state)}}},
@@ -235,12 +283,14 @@ Json leaveOneOutJson(const std::optional<core::LeaveOneOut>& leaveOneOut)
     Json json = {{"min_effect_pct", nullptr},
                  {"max_effect_pct", nullptr},
                  {"changes_class", nullptr},
+                 {"without_verdict", nullptr},
                  {"turns", Json::array()}};
     if (!leaveOneOut)
         return json;
     json["min_effect_pct"] = pct(leaveOneOut->min_effect_log);
     json["max_effect_pct"] = pct(leaveOneOut->max_effect_log);
     json["changes_class"] = leaveOneOut->changes_class;
+    json["without_verdict"] = leaveOneOut->without_verdict;
     for (const core::LeaveOneOutTurn& turn : leaveOneOut->turns)
         json["turns"].push_back({{"pair", turn.pair},
                                  {"effect_pct", pct(turn.effect_log)},

@@ -31,12 +31,15 @@ std::string verdictPart(const Language& in, const Analysis& analysis, const Text
 {
     std::string text =
         paint.bold(wrapped(wording::verdictSentence(in, analysis, options.unit), 0)) + "\n";
-    for (const core::Qualifier qualifier : analysis.verdict.qualifiers)
-        text +=
-            paint.alarm(wrapped("  ! " + wording::qualifierSentence(in, qualifier, analysis), 4)) +
-            "\n";
+    const wording::QualifierWords qualifiers = wording::qualifierWords(in, analysis);
+    for (const std::string& sentence : qualifiers.first)
+        text += paint.alarm(wrapped("  ! " + sentence, 4)) + "\n";
     for (const std::string& warning : options.warnings)
         text += paint.alarm(wrapped("  ! " + warning, 4)) + "\n";
+    if (!qualifiers.more.empty())
+        text += "  " + in.say("More to this verdict:"_t) + "\n";
+    for (const std::string& sentence : qualifiers.more)
+        text += bullet(sentence);
     return text;
 }
 
@@ -116,7 +119,11 @@ std::string waysPart(const Language& in, const Analysis& analysis, const Paint& 
     addCompanion(in, table, core::Companion::bracket, pointer(others.bracket));
     addCompanion(in, table, core::Companion::runs, pointer(others.runs));
     addCompanion(in, table, core::Companion::blocks, pointer(others.blocks));
+    addCompanion(in, table, core::Companion::curved, pointer(others.curved));
     addCompanion(in, table, core::Companion::correlated, pointer(others.correlated));
+    addCompanion(in, table, core::Companion::anyLook, pointer(others.any_look));
+    if (others.borrowed)
+        addCompanion(in, table, core::Companion::borrowed, pointer(others.borrowed));
     std::string text = heading(in.say("Ways to the number"_t), paint) + table.text();
     if (headline.drift_log_per_h) {
         const double drift = pctFromLog(*headline.drift_log_per_h);
@@ -125,7 +132,29 @@ std::string waysPart(const Language& in, const Analysis& analysis, const Paint& 
                        change(in, drift, decimalsFor(0.5 * std::abs(drift)))) +
                 "\n";
     }
-    return text + bullet(wording::companionSentence(in, core::Companion::labels, analysis));
+    text += bullet(wording::companionSentence(in, core::Companion::labels, analysis));
+    if (others.borrowed)
+        text += bullet(wording::companionSentence(in, core::Companion::borrowed, analysis));
+    return text;
+}
+
+/// What each day says alone, and whether they agree.
+std::string daysPart(const Language& in, const Analysis& analysis, const Paint& paint)
+{
+    if (analysis.companions.days.empty())
+        return {};
+    TextTable table({in.say("day"_t), in.say("pairs"_t), in.say("effect"_t),
+                     in.say("{} interval"_t, intervalPercent(in, analysis.options.confidence))});
+    for (const core::DayEffect& day : analysis.companions.days) {
+        const double low = pctFromLog(day.low_log);
+        const double high = pctFromLog(day.high_log);
+        const int decimals = decimalsFor(0.5 * (high - low));
+        table.add({std::to_string(day.day), std::to_string(day.pairs),
+                   change(in, pctFromLog(day.effect_log), decimals),
+                   changeRange(in, low, high, decimals)});
+    }
+    return heading(in.say("Each day for itself"_t), paint) + table.text() +
+           bullet(wording::daysCheckSentence(in, analysis));
 }
 
 std::string settingsPart(const Language& in, const Analysis& analysis, const Paint& paint)
@@ -240,6 +269,7 @@ std::string analysisText(const Analysis& analysis, const core::Screening& screen
     std::string text = verdictPart(in, analysis, options, paint);
     text += dayPart(in, analysis, paint);
     text += waysPart(in, analysis, paint);
+    text += daysPart(in, analysis, paint);
     text += settingsPart(in, analysis, paint);
     text += checksPart(in, analysis, paint);
     text += surenessPart(in, analysis, paint);

@@ -28,6 +28,9 @@ Json planKeys(const core::Plan& plan)
     json["df"] = plan.df;
     json["half_width_pct"] = pctFromLog(plan.half_width_log);
     json["detectable_pct"] = pctFromLog(plan.detectable_log);
+    json["curved_half_width_pct"] = pct(plan.curved_half_width_log);
+    json["any_look_half_width_pct"] = pct(plan.any_look_half_width_log);
+    json["borrowed_half_width_pct"] = pct(plan.borrowed_half_width_log);
     json["road_hours"] = plan.road_hours;
     json["distance_km"] = plan.distance_km;
     json["s"] = plan.options.s;
@@ -37,6 +40,27 @@ Json planKeys(const core::Plan& plan)
     json["confidence"] = plan.options.confidence;
     json["power"] = plan.options.power;
     return json;
+}
+
+Json commonJson(const std::optional<core::CommonEffect>& common)
+{
+    if (!common)
+        return nullptr;
+    return {{"effect_pct", pctFromLog(common->effect_log)},
+            {"low_pct", pctFromLog(common->low_log)},
+            {"high_pct", pctFromLog(common->high_log)},
+            {"df", common->df},
+            {"p", common->p}};
+}
+
+Json agreementJson(const core::Agreement& agreement)
+{
+    const bool has = agreement.state != core::CheckState::notComputed;
+    return {{"statistic", has ? Json(agreement.statistic) : Json(nullptr)},
+            {"df1", has ? Json(agreement.df1) : Json(nullptr)},
+            {"df2", has ? Json(agreement.df2) : Json(nullptr)},
+            {"p", has ? Json(agreement.p) : Json(nullptr)},
+            {"state", core::name(agreement.state)}};
 }
 
 const char* disturbanceName(core::Disturbance disturbance)
@@ -128,6 +152,9 @@ std::string ledgerJson(const core::Ledger& ledger, std::optional<double> watts_t
 {
     Json json;
     json["schema"] = "bothways.ledger/1";
+    json["unit"] = core::unitName(ledger.options.fuel == core::Fuel::electric
+                                      ? core::ConsumptionUnit::kwhPer100km
+                                      : core::ConsumptionUnit::lPer100km);
     json["relief_l_per_100km"] = rangeJson(ledger.relief_l_per_100km);
     json["cost_l_per_100km"] = rangeJson(ledger.cost_l_per_100km);
     json["net_l_per_100km"] = rangeJson(ledger.net_l_per_100km);
@@ -150,7 +177,8 @@ std::string pooledJson(std::span<const StudyRow> studies, const std::optional<co
              {"df", has ? Json(row.effect->df) : Json(nullptr)}});
     }
     Json& answer = json["pooled"];
-    for (const char* key : {"effect_pct", "low_pct", "high_pct", "df", "p", "tau", "i2"})
+    for (const char* key :
+         {"effect_pct", "low_pct", "high_pct", "df", "p", "tau", "i2", "common", "agreement"})
         answer[key] = nullptr;
     if (pooled)
         answer = {{"effect_pct", pctFromLog(pooled->effect_log)},
@@ -159,7 +187,9 @@ std::string pooledJson(std::span<const StudyRow> studies, const std::optional<co
                   {"df", pooled->df},
                   {"p", pooled->p},
                   {"tau", pooled->tau},
-                  {"i2", pooled->i2}};
+                  {"i2", pooled->i2},
+                  {"common", commonJson(pooled->common)},
+                  {"agreement", agreementJson(pooled->agreement)}};
     return jsonText(json);
 }
 

@@ -127,6 +127,15 @@ std::string planText(const Language& in, const core::Plan& plan,
                     significant(in, 100.0 * study.noise.s, 3), shortest(in, study.noise.df)));
     line(in.say("{} interval"_t, intervalPercent(in, plan.options.confidence)),
          in.say("plus or minus {}"_t, sized(in, plan.half_width_log)));
+    if (plan.curved_half_width_log)
+        line(in.say("  if the drift bends"_t),
+             in.say("plus or minus {}"_t, sized(in, *plan.curved_half_width_log)));
+    if (plan.any_look_half_width_log)
+        line(in.say("  if you look as you go"_t),
+             in.say("plus or minus {}"_t, sized(in, *plan.any_look_half_width_log)));
+    if (plan.borrowed_half_width_log && !noises.empty())
+        line(in.say("  with that noise known"_t),
+             in.say("plus or minus {}"_t, sized(in, *plan.borrowed_half_width_log)));
     line(in.say("found {} times in 100"_t, shortest(in, 100.0 * plan.options.power)),
          in.say("an effect of {} or more"_t, sized(in, plan.detectable_log)));
     return text + paragraph(wording::uncertainNoise(in, plan)) +
@@ -151,16 +160,26 @@ std::string plansText(const Language& in, std::span<const core::Plan> plans,
             row.push_back(in.say("{} %"_t, fixed(in, 100.0 * coverage, 0)));
         table.add(std::move(row));
     }
-    return table.text(0) + "\n" + wrapped(wording::weaknessExplained(in), 0) + "\n";
+    std::vector<std::string> widthHeads = wording::planWidthHeads(in);
+    widthHeads.insert(widthHeads.begin(), in.say("sequence"_t));
+    TextTable widths(std::move(widthHeads));
+    for (const core::Plan& plan : plans) {
+        const wording::PlanWidths width = wording::planWidths(in, plan);
+        widths.add({plan.sequence, width.straight, width.curved, width.any_look});
+    }
+    return table.text(0) + "\n" + wrapped(wording::weaknessExplained(in), 0) + "\n\n" +
+           widths.text(0) + "\n" + wrapped(wording::planWidthsExplained(in), 0) + "\n";
 }
 
 std::string ledgerText(const Language& in, const core::Ledger& ledger,
                        std::optional<double> watts_to_see)
 {
-    TextTable table({in.say("L/100 km"_t), in.say("low / middle / high"_t)});
+    const bool electric = ledger.options.fuel == core::Fuel::electric;
+    TextTable table(
+        {in.say(electric ? "kWh/100 km"_t : "L/100 km"_t), in.say("low / middle / high"_t)});
     if (ledger.options.relief)
-        table.add(
-            {in.say("relief of the alternator"_t), rangeText(in, ledger.relief_l_per_100km, 3)});
+        table.add({in.say(electric ? "relief of the 12 V supply"_t : "relief of the alternator"_t),
+                   rangeText(in, ledger.relief_l_per_100km, 3)});
     if (ledger.options.cost)
         table.add({in.say("cost of the drag"_t), rangeText(in, ledger.cost_l_per_100km, 3)});
     table.add({in.say("net"_t), rangeText(in, ledger.net_l_per_100km, 3)});
@@ -171,9 +190,13 @@ std::string ledgerText(const Language& in, const core::Ledger& ledger,
                grouped(in, ledger.options.output_w), shortest(in, ledger.options.speed_kmh)) +
         "\n";
     text += table.text();
-    text += paragraph(in.say("Positive: more fuel. Low and high are the smallest and largest over "
-                             "all corners of the efficiencies, which are factors in use, not "
-                             "measurements of this vehicle."_t));
+    text += paragraph(
+        in.say(electric ? "Positive: more energy. Low and high are the smallest and largest over "
+                          "all corners of the efficiencies, which are factors in use, not "
+                          "measurements of this vehicle."_t
+                        : "Positive: more fuel. Low and high are the smallest and largest over "
+                          "all corners of the efficiencies, which are factors in use, not "
+                          "measurements of this vehicle."_t));
     if (watts_to_see)
         text += "  " +
                 in.say("To be seen by the study it would have to deliver {} W."_t,

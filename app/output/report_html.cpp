@@ -98,6 +98,19 @@ private:
     std::string m_text;
 };
 
+std::string pageOf(const Report& report, const Language& language)
+{
+    HtmlParts parts;
+    for (const Part& part : report.parts)
+        std::visit(parts, part);
+    return fmt::format(
+        "<!DOCTYPE html>\n<html lang=\"{3}\">\n<head>\n<meta charset=\"utf-8\"/>\n{4}\n"
+        "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\"/>\n"
+        "<title>{0}</title>\n<style>{1}</style>\n</head>\n<body>\n<main>\n"
+        "<h1>{0}</h1>\n{2}</main>\n</body>\n</html>\n",
+        report.title, styleSheet(), std::move(parts).take(), language.tag(), kReportMark);
+}
+
 } // namespace
 
 std::string ReportInput::programAndLibraries(std::string_view others)
@@ -114,16 +127,12 @@ std::string ReportInput::programAndLibraries(std::string_view others)
 
 std::string reportHtml(const ReportInput& input)
 {
-    const Report report = makeReport(input);
-    HtmlParts parts;
-    for (const Part& part : report.parts)
-        std::visit(parts, part);
-    return fmt::format(
-        "<!DOCTYPE html>\n<html lang=\"{3}\">\n<head>\n<meta charset=\"utf-8\"/>\n{4}\n"
-        "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\"/>\n"
-        "<title>{0}</title>\n<style>{1}</style>\n</head>\n<body>\n<main>\n"
-        "<h1>{0}</h1>\n{2}</main>\n</body>\n</html>\n",
-        report.title, styleSheet(), std::move(parts).take(), input.language.tag(), kReportMark);
+    return pageOf(makeReport(input), input.language);
+}
+
+std::string reportOfSeveralHtml(const SeveralInput& input)
+{
+    return pageOf(makeReportOfSeveral(input), input.language);
 }
 
 } // namespace bothways::app

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "app/output/analysis_json.h"
 #include "app/wording/units.h"
 #include "core/effect/answer.h"
 #include "core/screening/finding.h"
@@ -37,6 +38,17 @@ struct ReportInput {
 /// By which a page is known for a report of ours: it may be written over.
 inline constexpr std::string_view kReportMark =
     "<meta name=\"generator\" content=\"Bothways report\"/>";
+
+/// What several studies say together.
+struct SeveralInput {
+    std::vector<StudyRow> studies;
+    std::vector<std::string> checksums; ///< of what was analysed, a study each
+    std::optional<core::Pooled> pooled;
+    double confidence = 0.95;
+    std::string madeBy = ReportInput::programAndLibraries({});
+    Language language = {};
+};
+[[nodiscard]] std::string reportOfSeveralHtml(const SeveralInput& input);
 
 /// The same input gives the same bytes: no clock, no locale, nothing unordered is read.
 /// Positions are not among the input and so cannot enter.

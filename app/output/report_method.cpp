@@ -33,7 +33,8 @@ std::vector<Part> pairsAndModel(const Language& in)
             "The term in <i>t</i> takes out a straight drift of the day (warming, wind, "
             "traffic). With one switch only (an open design) it cannot be told from the effect "
             "and is left out: df = n − 2, and the verdict says so. With several days each has "
-            "its own intercept and slope, and there is one δ."_t)},
+            "its own intercept and, where any day has two switches, its own slope, and there is "
+            "one δ."_t)},
         formula(in.say(
             "s² = RSS/df, se(δ) = s·√v, v = [(X<sup>T</sup>X)<sup>−1</sup>]<sub>δδ</sub>"_t)),
         formula(in.say("interval: δ ± t(1 − α/2, df)·se(δ)"_t)),
@@ -62,9 +63,14 @@ std::vector<Part> verdictAndCompanions(const Language& in)
             "for the direction. <b>blocks</b>: the model on block means; the only one that "
             "stays honest when something besides the device changes at each switch. "
             "<b>correlated</b>: an interval that keeps its coverage when successive pairs "
-            "resemble each other. <b>labels</b>: the labels dealt again over the pairs, p "
-            "alone; exact only if pairs are exchangeable when there is no effect. The verdict "
-            "is called fragile when one of them disagrees."_t)},
+            "resemble each other. <b>curved</b>: the model with a bend in the drift. <b>any "
+            "look</b>: "
+            "an interval that holds however often one has looked (a Bayes factor of δ/σ ~ "
+            "N(0, 4) is kept below 1/α). <b>borrowed</b>: with the noise of named earlier days. "
+            "<b>days</b>: an effect a day. <b>labels</b>: the labels dealt again over the pairs, "
+            "p alone; exact only if pairs are exchangeable when there is no effect. The verdict "
+            "is called fragile when bracket, runs, blocks or curved leaves its estimate out or "
+            "says another direction, or when the labels clearly disagree."_t)},
     };
 }
 
@@ -74,10 +80,12 @@ std::vector<Part> checksAndCautions(const Language& in)
         Heading{3, in.say("Checks"_t)},
         Paragraph{in.say(
             "Shapiro–Wilk (Royston 1995), externally studentised residual with Bonferroni, "
-            "Durbin–Watson (exact), a squared term in time, Brown–Forsythe, last baseline block "
-            "against the first, out minus return over time, the step of the display against "
-            "the noise, and moist-air density (CIPM-2007; Picard et al. 2008). A check fails at "
-            "p &lt; 0.01 and is noted at p &lt; 0.05."_t)},
+            "Durbin–Watson (exact), a squared term in time, the spread of either configuration "
+            "(Goldfeld–Quandt 1965), last baseline block against the first, out minus return over "
+            "time and between the configurations, the first pair of each block, one effect against "
+            "one a day, the step of the display against the noise, and moist-air density "
+            "(CIPM-2007; Picard et al. 2008). A check fails at p &lt; 0.01 and is noted at "
+            "p &lt; 0.05."_t)},
         Heading{3, in.say("Which runs count"_t)},
         Paragraph{in.say(
             "A run counts unless a person discarded it, with a reason. Rules name runs that "

@@ -74,12 +74,13 @@ void verdict(Builder& page, const ReportInput& given)
     const Language& in = given.language;
     const Analysis& a = given.analysis;
     page.paragraph(wording::verdictSentence(in, a, given.unit), Tone::verdict);
-    std::vector<std::string> weakPoints;
-    for (const core::Qualifier qualifier : a.verdict.qualifiers)
-        weakPoints.push_back(wording::qualifierSentence(in, qualifier, a));
+    wording::QualifierWords qualifiers = wording::qualifierWords(in, a);
     if (!given.warning.empty())
-        weakPoints.push_back(given.warning);
-    page.bullets(weakPoints);
+        qualifiers.first.push_back(given.warning);
+    page.bullets(qualifiers.first);
+    if (!qualifiers.more.empty())
+        page.paragraph(in.say("More to this verdict:"_t));
+    page.bullets(qualifiers.more);
     page.figure(
         intervalPicture(in, a),
         in.say("The effect with its {} % interval. Thick bar: the {} % interval of the equivalence "
@@ -174,8 +175,12 @@ void companions(Builder& page, const ReportInput& given)
     companionRow(in, table, core::Companion::bracket, c.bracket, a);
     companionRow(in, table, core::Companion::runs, c.runs, a);
     companionRow(in, table, core::Companion::blocks, c.blocks, a);
+    companionRow(in, table, core::Companion::curved, c.curved, a);
     companionRow(in, table, core::Companion::correlated,
                  c.correlated ? std::optional<core::Interval>(*c.correlated) : std::nullopt, a);
+    companionRow(in, table, core::Companion::anyLook, c.any_look, a);
+    if (c.borrowed)
+        companionRow(in, table, core::Companion::borrowed, *c.borrowed, a);
     if (c.labels)
         addRow(table,
                {wording::companionWord(in, core::Companion::labels), "", "", pCell(in, c.labels->p),
@@ -186,6 +191,25 @@ void companions(Builder& page, const ReportInput& given)
                 signedPct(in, s.effect_log), range(in, s.low_log, s.high_log), "", "", "",
                 in.say("{} pairs; Bonferroni interval {}."_t, s.pairs,
                        range(in, s.low_bonferroni_log, s.high_bonferroni_log))});
+    page.table(std::move(table));
+}
+
+/// What each day says alone, and whether they agree.
+void days(const Language& in, Builder& page, const Analysis& a)
+{
+    if (a.companions.days.empty())
+        return;
+    page.heading(in.say("Each day for itself"_t), 3);
+    page.paragraph(wording::daysCheckSentence(in, a));
+    Table table{in.say("Each day for itself"_t),
+                {{in.say("day"_t)},
+                 {in.say("pairs"_t), Column::number},
+                 {in.say("effect"_t), Column::number},
+                 {in.say("interval"_t)}},
+                {}};
+    for (const core::DayEffect& day : a.companions.days)
+        addRow(table, {std::to_string(day.day), std::to_string(day.pairs),
+                       signedPct(in, day.effect_log), range(in, day.low_log, day.high_log)});
     page.table(std::move(table));
 }
 
@@ -306,6 +330,7 @@ Report makeReport(const ReportInput& given)
     verdict(page, given);
     pairs(page, given);
     companions(page, given);
+    days(in, page, given.analysis);
     checks(in, page, given.analysis);
     sensitivity(in, page, given.analysis);
     addFindings(page, given);

@@ -58,6 +58,7 @@ struct Report {
 };
 
 [[nodiscard]] Report makeReport(const ReportInput& input);
+[[nodiscard]] Report makeReportOfSeveral(const SeveralInput& input);
 
 /// The method in a page, with formulas.
 [[nodiscard]] std::vector<Part> methodParts(const Language& in);

@@ -4,6 +4,7 @@
 
 #include "app/output/report_drawing.h"
 #include "app/wording/companions.h"
+#include "core/statistics/distributions.h"
 
 #include <fmt/format.h>
 
@@ -71,7 +72,13 @@ std::vector<ForestRow> forestRows(const Language& in, const Analysis& analysis)
     add(core::Companion::bracket, analysis.companions.bracket);
     add(core::Companion::runs, analysis.companions.runs);
     add(core::Companion::blocks, analysis.companions.blocks);
+    add(core::Companion::curved, analysis.companions.curved);
     add(core::Companion::correlated, analysis.companions.correlated);
+    add(core::Companion::anyLook, analysis.companions.any_look);
+    add(core::Companion::borrowed, analysis.companions.borrowed);
+    for (const core::DayEffect& day : analysis.companions.days)
+        rows.push_back(
+            {in.say("day {}"_t, day.day), day.effect_log, day.low_log, day.high_log, {}, {}});
     for (const core::SettingEffect& s : analysis.companions.settings)
         rows.push_back({in.say("setting {} ({} pairs)"_t,
                                s.setting.empty() ? in.say("none noted"_t) : s.setting, s.pairs),
@@ -116,6 +123,46 @@ std::pair<double, double> apart(double low, double high)
             std::clamp(std::max(high, middle + 0.5 * kWordWidth), 0.0, kWidth - 0.5 * kWordWidth)};
 }
 
+/// Where a claim stands, with its size.
+void drawClaim(const Language& in, Drawing& picture, const Axis& axis, const Analysis& analysis)
+{
+    if (!analysis.verdict.claim)
+        return;
+    const double at = std::clamp(axis.at(analysis.verdict.claim->pct), 20.0, kWidth - 20.0);
+    picture.line(at, 30.0, at, 106.0, Ink::thin);
+    picture.words(
+        std::clamp(at, 60.0, kWidth - 60.0), 108.0, Anchor::middle,
+        in.say("claimed: {}"_t, percent(in, core::logFromPct(analysis.verdict.claim->pct))));
+}
+
+/// The first row is the one that counts.
+Picture forestOf(const Language& in, const std::vector<ForestRow>& rows, double margin_pct)
+{
+    const double left = 170.0, right = kWidth - 20.0;
+    const double bottom = 16.0 + 30.0 * static_cast<double>(rows.size());
+    const Axis axis = effectAxis(rows, margin_pct, left, right);
+    std::string says = in.say("Effects with their intervals:"_t);
+    for (const ForestRow& row : rows)
+        says += in.say(" {} {} ({} to {}){}"_t, row.name, percent(in, row.effect_log),
+                       percent(in, row.low_log), percent(in, row.high_log),
+                       &row == &rows.back() ? "" : ";");
+    Drawing picture(in, bottom + 6.0 + kAxisHeight, says);
+    marginAndZero(picture, axis, margin_pct, 8.0, bottom);
+    double y = 24.0;
+    for (const ForestRow& row : rows) {
+        picture.words(left - 10.0, y + 4.0, Anchor::end, row.name, &row == &rows.front());
+        if (row.thin_low_log && row.thin_high_log)
+            drawInterval(picture, axis, y, *row.thin_low_log, *row.thin_high_log, left, right,
+                         Ink::thin);
+        drawInterval(picture, axis, y, row.low_log, row.high_log, left, right, Ink::interval);
+        picture.dot(std::clamp(axis.at(pctFromLog(row.effect_log)), left, right), y, Ink::device,
+                    percent(in, row.effect_log));
+        y += 30.0;
+    }
+    picture.bottomAxis(axis, left, right, in.say(kEffectAxis));
+    return std::move(picture).take();
+}
+
 } // namespace
 
 Picture intervalPicture(const Language& in, const Analysis& analysis)
@@ -123,7 +170,11 @@ Picture intervalPicture(const Language& in, const Analysis& analysis)
     if (!analysis.headline)
         return {};
     const core::Headline& h = *analysis.headline;
-    const std::vector<ForestRow> rows{{"", h.effect_log, h.low_log, h.high_log, {}, {}}};
+    std::vector<ForestRow> rows{{"", h.effect_log, h.low_log, h.high_log, {}, {}}};
+    if (const auto& claim = analysis.verdict.claim) {
+        const double claimed = core::logFromPct(claim->pct);
+        rows.push_back({"", claimed, claimed, claimed, {}, {}}); // so that the scale holds it
+    }
     const double left = 20.0, right = kWidth - 20.0;
     const Axis axis = effectAxis(rows, analysis.options.margin_pct, left, right);
     const std::string margin = fourDigits(in, analysis.options.margin_pct);
@@ -137,6 +188,7 @@ Picture intervalPicture(const Language& in, const Analysis& analysis)
     drawInterval(picture, axis, 62.0, h.low_log, h.high_log, left, right, Ink::interval);
     const double from = axis.at(pctFromLog(h.low_equivalence_log));
     picture.box(from, 57.0, axis.at(pctFromLog(h.high_equivalence_log)) - from, 10.0, Ink::inner);
+    drawClaim(in, picture, axis, analysis);
     picture.dot(axis.at(pctFromLog(h.effect_log)), 62.0, Ink::device, percent(in, h.effect_log));
     picture.words(axis.at(pctFromLog(h.effect_log)), 46.0, Anchor::middle,
                   percent(in, h.effect_log), true);
@@ -151,30 +203,40 @@ Picture forestPicture(const Language& in, const Analysis& analysis)
 {
     if (!analysis.headline)
         return {};
-    const std::vector<ForestRow> rows = forestRows(in, analysis);
-    const double left = 170.0, right = kWidth - 20.0;
-    const double bottom = 16.0 + 30.0 * static_cast<double>(rows.size());
-    const Axis axis = effectAxis(rows, analysis.options.margin_pct, left, right);
-    std::string says = in.say("Effects with their intervals:"_t);
-    for (const ForestRow& row : rows)
-        says += in.say(" {} {} ({} to {}){}"_t, row.name, percent(in, row.effect_log),
-                       percent(in, row.low_log), percent(in, row.high_log),
-                       &row == &rows.back() ? "" : ";");
-    Drawing picture(in, bottom + 6.0 + kAxisHeight, says);
-    marginAndZero(picture, axis, analysis.options.margin_pct, 8.0, bottom);
-    double y = 24.0;
-    for (const ForestRow& row : rows) {
-        picture.words(left - 10.0, y + 4.0, Anchor::end, row.name, &row == &rows.front());
-        if (row.thin_low_log && row.thin_high_log)
-            drawInterval(picture, axis, y, *row.thin_low_log, *row.thin_high_log, left, right,
-                         Ink::thin);
-        drawInterval(picture, axis, y, row.low_log, row.high_log, left, right, Ink::interval);
-        picture.dot(std::clamp(axis.at(pctFromLog(row.effect_log)), left, right), y, Ink::device,
-                    percent(in, row.effect_log));
-        y += 30.0;
+    return forestOf(in, forestRows(in, analysis), analysis.options.margin_pct);
+}
+
+Picture studiesPicture(const Language& in, std::span<const StudyRow> studies,
+                       const std::optional<core::Pooled>& pooled, double confidence)
+{
+    std::vector<ForestRow> rows;
+    if (pooled && pooled->common)
+        rows.push_back({in.say("one effect for all"_t),
+                        pooled->common->effect_log,
+                        pooled->common->low_log,
+                        pooled->common->high_log,
+                        {},
+                        {}});
+    if (pooled)
+        rows.push_back({in.say("mean of their own"_t),
+                        pooled->effect_log,
+                        pooled->low_log,
+                        pooled->high_log,
+                        {},
+                        {}});
+    for (const StudyRow& study : studies) {
+        if (!study.effect)
+            continue;
+        const double half =
+            core::tQuantile(0.5 + confidence / 2.0, study.effect->df) * study.effect->se_log;
+        rows.push_back({study.name,
+                        study.effect->effect_log,
+                        study.effect->effect_log - half,
+                        study.effect->effect_log + half,
+                        {},
+                        {}});
     }
-    picture.bottomAxis(axis, left, right, in.say(kEffectAxis));
-    return std::move(picture).take();
+    return rows.empty() ? Picture{} : forestOf(in, rows, 0.0);
 }
 
 Picture leaveOneOutPicture(const Language& in, const Analysis& analysis)

@@ -2,11 +2,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "app/output/analysis_json.h"
 #include "app/output/report_picture.h"
 #include "app/wording/units.h"
 #include "core/effect/answer.h"
 #include "core/study/study.h"
 
+#include <optional>
+#include <span>
 #include <string>
 
 /// The pictures of the report. Nothing in them depends on a font's measures.
@@ -22,8 +25,12 @@ namespace bothways::app::report {
 [[nodiscard]] Picture pairsPicture(const Language& in, const core::Study& study,
                                    const core::Analysis& analysis, wording::ShownUnit unit);
 
-/// Headline, companions and settings, one under the other. Empty without a headline.
+/// Headline, companions, days and settings, one under the other. Empty without a headline.
 [[nodiscard]] Picture forestPicture(const Language& in, const core::Analysis& analysis);
+
+/// The pooled effects and the studies, one under the other. Empty without any effect.
+[[nodiscard]] Picture studiesPicture(const Language& in, std::span<const StudyRow> studies,
+                                     const std::optional<core::Pooled>& pooled, double confidence);
 
 /// The effect with each pair left out in turn. Empty without a headline.
 [[nodiscard]] Picture leaveOneOutPicture(const Language& in, const core::Analysis& analysis);

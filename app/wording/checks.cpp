@@ -56,6 +56,9 @@ CheckState stateOf(const core::Checks& checks, CheckKind kind)
     case CheckKind::spread: return checks.spread.state;
     case CheckKind::baseline: return checks.baseline.state;
     case CheckKind::direction: return checks.direction.state;
+    case CheckKind::ways: return checks.ways.state;
+    case CheckKind::settling: return checks.settling.state;
+    case CheckKind::days: return checks.days.state;
     case CheckKind::resolution: return checks.resolution.state;
     case CheckKind::air: return checks.air.state;
     }
@@ -78,7 +81,9 @@ std::string normalSentence(const Language& in, const Analysis& analysis)
 {
     const core::Check& check = analysis.checks.normal;
     if (!has(check))
-        return in.say("Not computed: it takes a verdict and 3 to 5,000 pairs."_t);
+        return in.say(
+            "Not computed: with fewer than 4 degrees of freedom it could not fail, and it is "
+            "made for at most 5,000 pairs."_t);
     return byState(in, check.state, "The residuals look like ordinary scatter {}."_t,
                    "The residuals are perhaps no ordinary scatter {}: the interval is rough. Look "
                    "for a pair that stands apart, and lean on the dealt labels, which need no bell "
@@ -164,14 +169,15 @@ std::string spreadSentence(const Language& in, const Analysis& analysis)
 {
     const core::Check& check = analysis.checks.spread;
     if (!has(check))
-        return in.say("Not computed: it takes 3 pairs in each configuration."_t);
+        return in.say(
+            "Not computed: it takes two degrees of freedom in each configuration alone."_t);
     return byState(in, check.state, "{} and {} scatter alike {}."_t,
                    "{} and {} perhaps scatter unalike {}: one noise was taken for both, so the "
                    "interval may be too narrow or too wide. Find what was restless in one of them: "
-                   "settings, a timer, the traffic."_t,
+                   "settings, a timer, the traffic; a single pair far out looks the same."_t,
                    "{} and {} scatter unalike {}: one noise was taken for both, so the interval "
                    "may be too narrow or too wide. Find what was restless in one of them: "
-                   "settings, a timer, the traffic."_t,
+                   "settings, a timer, the traffic; a single pair far out looks the same."_t,
                    baselineWords(in, analysis), deviceWords(in, analysis),
                    statistics(in, "F", check));
 }
@@ -200,7 +206,9 @@ std::string directionSentence(const Language& in, const Analysis& analysis)
 {
     const core::DirectionCheck& check = analysis.checks.direction;
     if (!has(check) || !check.slope_per_h)
-        return in.say("Not computed: it takes 3 pairs at different times."_t);
+        return in.say(
+            "Not computed: it takes pairs at different times, and two degrees of freedom to "
+            "spare."_t);
     const double pct = core::pctFromLog(*check.slope_per_h);
     return byState(in, check.state,
                    "Out against return did not shift over time ({} an hour, {})."_t,
@@ -213,6 +221,54 @@ std::string directionSentence(const Language& in, const Analysis& analysis)
                    change(in, pct, decimalsFor(0.5 * std::abs(pct))), pText(in, *check.p));
 }
 
+std::string waysSentence(const Language& in, const Analysis& analysis)
+{
+    const core::WaysCheck& check = analysis.checks.ways;
+    if (!has(check) || !check.effect_log)
+        return in.say("Not computed: it takes two degrees of freedom to spare."_t);
+    const double pct = core::pctFromLog(*check.effect_log);
+    return byState(in, check.state,
+                   "Out against return the effect is the same within the noise (apart by {} %, "
+                   "{})."_t,
+                   "The device perhaps works differently out and back (apart by {} %, {}): the "
+                   "answer is the mean of the two ways. A wind that stays or a slope may favour it "
+                   "one way; look at the two directions apart."_t,
+                   "The device works differently out and back (apart by {} %, {}): the answer is "
+                   "the mean of the two ways. A wind that stays or a slope may favour it one way; "
+                   "look at the two directions apart."_t,
+                   fixed(in, std::abs(pct), decimalsFor(0.5 * std::abs(pct))), pText(in, *check.p));
+}
+
+std::string settlingSentence(const Language& in, const Analysis& analysis)
+{
+    const core::SettlingCheck& check = analysis.checks.settling;
+    if (!has(check) || !check.effect_log)
+        return in.say("Not computed: it takes blocks of two pairs or more, and two degrees of "
+                      "freedom to spare."_t);
+    const double pct = core::pctFromLog(*check.effect_log);
+    return byState(in, check.state, "The first pair of a block is like the others ({}, {})."_t,
+                   "The first pair of each block perhaps differs from the others ({}, {}): during "
+                   "a stop engine, tyres and axle cool. Drive one pair that does not count after "
+                   "each stop."_t,
+                   "The first pair of each block differs from the others ({}, {}): during a stop "
+                   "engine, tyres and axle cool. Drive one pair that does not count after each "
+                   "stop."_t,
+                   change(in, pct, decimalsFor(0.5 * std::abs(pct))), pText(in, *check.p));
+}
+
+std::string daysCheckSentence(const Language& in, const Analysis& analysis)
+{
+    const core::DaysCheck& check = analysis.checks.days;
+    if (!has(check))
+        return in.say("Not computed: it takes two days that can each tell the effect."_t);
+    return byState(in, check.state, "The days agree on the effect {}."_t,
+                   "The days perhaps do not agree on the effect {}: one number for all of them "
+                   "then hides something. Read each day for itself, and find what was different."_t,
+                   "The days do not agree on the effect {}: one number for all of them hides "
+                   "that. Read each day for itself, and find what was different."_t,
+                   statistics(in, "F", check));
+}
+
 std::string resolutionSentence(const Language& in, const Analysis& analysis)
 {
     const core::ResolutionCheck& check = analysis.checks.resolution;
@@ -222,13 +278,16 @@ std::string resolutionSentence(const Language& in, const Analysis& analysis)
                                      ? in.say("; rounding alone scatters a pair by {} %"_t,
                                               significant(in, *check.rounding_pct))
                                      : std::string();
-    return in.say(check.state == CheckState::holds
-                      ? "The last digit shown is worth {} % of a reading{}: fine enough for this "
-                        "noise."_t
-                      : "The last digit shown is worth {} % of a reading{}: too coarse for a noise "
-                        "this small, which may be luck of the rounding. Note litres and distance, "
-                        "or drive a longer stretch."_t,
-                  significant(in, *check.step_pct), rounding);
+    return byState(in, check.state,
+                   "The last digit shown is worth {} % of a reading{}: fine enough for this "
+                   "noise."_t,
+                   "The last digit shown is worth {} % of a reading{}: too coarse for a noise "
+                   "this small, which may be luck of the rounding. Note litres and distance, "
+                   "or drive a longer stretch."_t,
+                   "The last digit shown is worth {} % of a reading{}: far too coarse for a noise "
+                   "this small, so the interval is too narrow. Note litres and distance, or drive "
+                   "a longer stretch."_t,
+                   significant(in, *check.step_pct), rounding);
 }
 
 std::string airSentence(const Language& in, const Analysis& analysis)
@@ -270,6 +329,9 @@ std::string checkSentence(const Language& in, CheckKind kind, const Analysis& an
     case CheckKind::spread: return spreadSentence(in, analysis);
     case CheckKind::baseline: return baselineSentence(in, analysis);
     case CheckKind::direction: return directionSentence(in, analysis);
+    case CheckKind::ways: return waysSentence(in, analysis);
+    case CheckKind::settling: return settlingSentence(in, analysis);
+    case CheckKind::days: return daysCheckSentence(in, analysis);
     case CheckKind::resolution: return resolutionSentence(in, analysis);
     case CheckKind::air: return airSentence(in, analysis);
     }
@@ -286,6 +348,9 @@ std::string checkName(const Language& in, CheckKind kind)
     case CheckKind::spread: return in.say("equal scatter"_t);
     case CheckKind::baseline: return in.say("baseline stayed"_t);
     case CheckKind::direction: return in.say("steady wind"_t);
+    case CheckKind::ways: return in.say("same both ways"_t);
+    case CheckKind::settling: return in.say("warm after each stop"_t);
+    case CheckKind::days: return in.say("days agree"_t);
     case CheckKind::resolution: return in.say("fine display"_t);
     case CheckKind::air: return in.say("same air"_t);
     }
@@ -302,6 +367,9 @@ std::string checkWord(const Language& in, CheckKind kind)
     case CheckKind::spread: return in.say("spread##a check"_t);
     case CheckKind::baseline: return in.say("baseline##a check"_t);
     case CheckKind::direction: return in.say("direction##a check"_t);
+    case CheckKind::ways: return in.say("ways##a check"_t);
+    case CheckKind::settling: return in.say("settling##a check"_t);
+    case CheckKind::days: return in.say("days##a check"_t);
     case CheckKind::resolution: return in.say("resolution##a check"_t);
     case CheckKind::air: return in.say("air##a check"_t);
     }

@@ -21,13 +21,16 @@ enum class CheckKind {
     spread,
     baseline,
     direction,
+    ways,
+    settling,
+    days,
     resolution,
     air
 };
 inline constexpr std::array kCheckKinds{
-    CheckKind::normal,    CheckKind::outlier,    CheckKind::order,
-    CheckKind::curve,     CheckKind::spread,     CheckKind::baseline,
-    CheckKind::direction, CheckKind::resolution, CheckKind::air};
+    CheckKind::normal,   CheckKind::outlier,  CheckKind::order,      CheckKind::curve,
+    CheckKind::spread,   CheckKind::baseline, CheckKind::direction,  CheckKind::ways,
+    CheckKind::settling, CheckKind::days,     CheckKind::resolution, CheckKind::air};
 [[nodiscard]] core::CheckState stateOf(const core::Checks& checks, CheckKind kind);
 
 [[nodiscard]] std::string checkSentence(const Language& in, CheckKind kind,
@@ -39,6 +42,9 @@ inline constexpr std::array kCheckKinds{
 [[nodiscard]] std::string spreadSentence(const Language& in, const core::Analysis& analysis);
 [[nodiscard]] std::string baselineSentence(const Language& in, const core::Analysis& analysis);
 [[nodiscard]] std::string directionSentence(const Language& in, const core::Analysis& analysis);
+[[nodiscard]] std::string waysSentence(const Language& in, const core::Analysis& analysis);
+[[nodiscard]] std::string settlingSentence(const Language& in, const core::Analysis& analysis);
+[[nodiscard]] std::string daysCheckSentence(const Language& in, const core::Analysis& analysis);
 [[nodiscard]] std::string resolutionSentence(const Language& in, const core::Analysis& analysis);
 [[nodiscard]] std::string airSentence(const Language& in, const core::Analysis& analysis);
 

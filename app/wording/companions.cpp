@@ -4,10 +4,12 @@
 
 #include "app/wording/numbers.h"
 #include "app/wording/verdict.h"
+#include "core/companions/borrowed.h"
 #include "core/companions/relabelling.h"
 #include "core/study/units.h"
 
 #include <cmath>
+#include <vector>
 
 namespace bothways::app::wording {
 namespace {
@@ -60,9 +62,55 @@ std::string whatItIs(const Language& in, core::Companion companion)
     case core::Companion::correlated:
         return in.say("Allowing for pairs that resemble their neighbours widens the interval to "
                       "where such noise would put it"_t);
-    case core::Companion::labels: break;
+    case core::Companion::curved:
+        return in.say("Without the assumption of a straight drift: it may bend as well"_t);
+    case core::Companion::anyLook:
+        return in.say("The interval that keeps its promise however often the result was looked at "
+                      "on the way; so it is wider"_t);
+    case core::Companion::borrowed:
+        return in.say("With the noise of this vehicle on earlier days"_t);
+    case core::Companion::labels:
+    case core::Companion::days: break;
     }
     return {};
+}
+
+/// "day 1: 2.6 % less (95 % interval: 1.7 to 3.4 % less)"
+std::string dayWords(const Language& in, const core::DayEffect& day, const Analysis& analysis)
+{
+    const double low = pctFromLog(day.low_log), high = pctFromLog(day.high_log);
+    const int decimals = decimalsFor(0.5 * (high - low));
+    return in.say(
+        "day {}: {} ({} interval: {})"_t, day.day, change(in, pctFromLog(day.effect_log), decimals),
+        intervalPercent(in, analysis.options.confidence), changeRange(in, low, high, decimals));
+}
+
+std::string daysSentence(const Language& in, const Analysis& analysis)
+{
+    if (analysis.companions.days.empty())
+        return in.say("Each day for itself; it takes two days that can tell the effect."_t);
+    constexpr std::size_t kDaysNamed = 6; // more would be a list, not a sentence
+    std::vector<std::string> days;
+    for (const core::DayEffect& day : analysis.companions.days)
+        days.push_back(dayWords(in, day, analysis));
+    if (days.size() > kDaysNamed)
+        return in.say("Each day for itself: {} days, each with an effect of its own."_t,
+                      days.size());
+    return in.say("Each day for itself: {}."_t, joined(in, days));
+}
+
+/// What is said of the borrowed noise beside the interval.
+std::string borrowedNoise(const Language& in, const Analysis& analysis)
+{
+    const core::BorrowedInterval& borrowed = *analysis.companions.borrowed;
+    const std::string here = significant(in, 100.0 * analysis.headline->s);
+    const std::string there = significant(in, 100.0 * borrowed.from_s);
+    if (borrowed.ratio_p < core::kNotComparable)
+        return in.say("One pair scatters by {} % here and by {} % there ({}): the two are not "
+                      "comparable, so go by the headline."_t,
+                      here, there, pText(in, borrowed.ratio_p));
+    return in.say("One pair scatters by {} % here and by {} % there ({} degrees of freedom)."_t,
+                  here, there, shortest(in, borrowed.from_df));
 }
 
 std::string companionInterval(const Language& in, core::Companion companion,
@@ -104,6 +152,10 @@ std::string companionName(const Language& in, core::Companion companion)
     case core::Companion::labels: return in.say("dealing the labels"_t);
     case core::Companion::correlated:
         return in.say("allowing for pairs that resemble their neighbours"_t);
+    case core::Companion::curved: return in.say("allowing for a bent drift"_t);
+    case core::Companion::anyLook: return in.say("allowing for any number of looks"_t);
+    case core::Companion::borrowed: return in.say("noise of earlier days"_t);
+    case core::Companion::days: return in.say("each day for itself"_t);
     }
     return {};
 }
@@ -116,6 +168,10 @@ std::string companionWord(const Language& in, core::Companion companion)
     case core::Companion::blocks: return in.say("blocks##companion"_t);
     case core::Companion::labels: return in.say("labels##companion"_t);
     case core::Companion::correlated: return in.say("correlated##companion"_t);
+    case core::Companion::curved: return in.say("curved##companion"_t);
+    case core::Companion::anyLook: return in.say("any look##companion"_t);
+    case core::Companion::borrowed: return in.say("borrowed##companion"_t);
+    case core::Companion::days: return in.say("days##companion"_t);
     }
     return {};
 }
@@ -133,10 +189,22 @@ std::string detectableSentence(const Language& in, const Analysis& analysis)
 
 std::string leaveOneOutSentence(const Language& in, const Analysis& analysis)
 {
+    if (analysis.leave_one_out && !analysis.leave_one_out->turns.empty() &&
+        static_cast<std::size_t>(analysis.leave_one_out->without_verdict) ==
+            analysis.leave_one_out->turns.size())
+        return in.say("No pair can be spared: without any one of the {} there is no verdict."_t,
+                      analysis.leave_one_out->turns.size());
     if (!analysis.leave_one_out || !analysis.leave_one_out->min_effect_log ||
         !analysis.leave_one_out->max_effect_log)
         return in.say("Leaving pairs out one by one needs a verdict."_t);
     const core::LeaveOneOut& turns = *analysis.leave_one_out;
+    const std::string rest =
+        turns.without_verdict == 0
+            ? std::string()
+            : " " + in.sayCount(turns.without_verdict,
+                                "Without {} of them there would be no verdict."_t,
+                                "Without any of {} of them there would be no verdict."_t,
+                                grouped(in, turns.without_verdict));
     const double low = pctFromLog(*turns.min_effect_log);
     const double high = pctFromLog(*turns.max_effect_log);
     return in.say(turns.changes_class
@@ -144,7 +212,8 @@ std::string leaveOneOutSentence(const Language& in, const Analysis& analysis)
                         "does not stay the same."_t
                       : "Without any one of the {} pairs the effect stays between {}; the verdict "
                         "stays the same."_t,
-                  turns.turns.size(), changeBetween(in, low, high, shownDecimals(analysis)));
+                  turns.turns.size(), changeBetween(in, low, high, shownDecimals(analysis))) +
+           rest;
 }
 
 std::string discardsRestoredSentence(const Language& in, const Analysis& analysis)
@@ -187,6 +256,14 @@ std::string companionSentence(const Language& in, core::Companion companion,
     case core::Companion::runs: return sentence(others.runs);
     case core::Companion::blocks: return sentence(others.blocks);
     case core::Companion::correlated: return sentence(others.correlated);
+    case core::Companion::curved: return sentence(others.curved);
+    case core::Companion::anyLook: return sentence(others.any_look);
+    case core::Companion::borrowed:
+        return others.borrowed && analysis.headline
+                   ? in.say("{} {}##two sentences"_t, sentence(others.borrowed),
+                            borrowedNoise(in, analysis))
+                   : in.say("With the noise of this vehicle on earlier days; none was named."_t);
+    case core::Companion::days: return daysSentence(in, analysis);
     case core::Companion::labels: return labelsSentence(in, analysis);
     }
     return {};

@@ -35,6 +35,28 @@ std::string uncertainNoise(const Language& in, const core::Plan& plan)
                   percentFromLog(in, plan.detectable_upper80_log.value_or(0.0)));
 }
 
+PlanWidths planWidths(const Language& in, const core::Plan& plan)
+{
+    const auto width = [&](const std::optional<double>& log) {
+        return log ? in.say("plus or minus {}"_t, percentFromLog(in, *log)) : std::string("-");
+    };
+    return {width(plan.half_width_log), width(plan.curved_half_width_log),
+            width(plan.any_look_half_width_log)};
+}
+
+std::vector<std::string> planWidthHeads(const Language& in)
+{
+    return {in.say("straight drift##interval of a plan"_t), in.say("bent drift"_t),
+            in.say("any number of looks"_t)};
+}
+
+std::string planWidthsExplained(const Language& in)
+{
+    return in.say("How wide the interval will be: as the verdict takes it, with a straight drift; "
+                  "if the drift may bend; and if the result may be looked at as often as one likes "
+                  "on the way."_t);
+}
+
 std::string planCaution(const Language& in, const std::string& sequence)
 {
     if (sequence == "AB" || sequence == "BA")

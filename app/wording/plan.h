@@ -17,6 +17,15 @@ namespace bothways::app::wording {
 /// What the day shows if its noise, known from few pairs, is at its upper limit; empty where the
 /// noise was given.
 [[nodiscard]] std::string uncertainNoise(const Language& in, const core::Plan& plan);
+/// The half-widths beside the headline's, each with what it allows for: a bent drift, looks on the
+/// way. "-" where the sequence cannot give it.
+struct PlanWidths {
+    std::string straight, curved, any_look;
+};
+[[nodiscard]] PlanWidths planWidths(const Language& in, const core::Plan& plan);
+/// Heads of their columns, in that order.
+[[nodiscard]] std::vector<std::string> planWidthHeads(const Language& in);
+[[nodiscard]] std::string planWidthsExplained(const Language& in);
 /// What a sequence of this kind does not see; empty where it sees what we know of.
 [[nodiscard]] std::string planCaution(const Language& in, const std::string& sequence);
 

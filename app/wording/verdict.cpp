@@ -17,8 +17,6 @@ using core::Analysis;
 using core::pctFromLog;
 using core::VerdictClass;
 
-constexpr std::size_t kPairsNamed = 4; // more would be a list, not a sentence
-
 bool usesControl(const Analysis& analysis)
 {
     return std::any_of(analysis.notes.begin(), analysis.notes.end(), [](const core::Note& note) {
@@ -149,62 +147,6 @@ std::string presentConfiguration(const Analysis& analysis)
     return analysis.baseline;
 }
 
-std::string fragileBy(const Language& in, core::Companion companion, const Analysis& analysis)
-{
-    const core::Companions& others = analysis.companions;
-    const std::string name = companionName(in, companion);
-    const auto says = [&](const std::optional<core::Interval>& interval) {
-        return interval ? in.say("{} ({})"_t, name, classWords(in, interval->cls)) : name;
-    };
-    switch (companion) {
-    case core::Companion::bracket: return says(others.bracket);
-    case core::Companion::runs: return says(others.runs);
-    case core::Companion::blocks:
-        return in.say("{} (their interval leaves the estimate out)"_t, name);
-    case core::Companion::labels:
-        return others.labels ? in.say("{} ({})"_t, name, pText(in, others.labels->p)) : name;
-    case core::Companion::correlated: return says(others.correlated);
-    }
-    return {};
-}
-
-std::string fragile(const Language& in, const Analysis& analysis)
-{
-    std::vector<std::string> parts;
-    for (const core::Companion companion : analysis.verdict.fragile_by)
-        parts.push_back(fragileBy(in, companion, analysis));
-    return in.say("Fragile: another honest way to the same number disagrees: {}."_t,
-                  joined(in, parts));
-}
-
-std::string sensitive(const Language& in, const Analysis& analysis)
-{
-    std::vector<std::string> pairs;
-    if (analysis.leave_one_out)
-        for (const core::LeaveOneOutTurn& turn : analysis.leave_one_out->turns)
-            if (turn.cls != analysis.verdict.cls)
-                pairs.push_back(in.say("{} ({})"_t, turn.pair, classWords(in, turn.cls)));
-    if (pairs.empty())
-        return in.say("Sensitive: leaving out a single pair changes the verdict."_t);
-    if (pairs.size() > kPairsNamed)
-        return in.say("Sensitive: leaving out a single pair changes the verdict for {} of the {} "
-                      "pairs."_t,
-                      pairs.size(), analysis.pairs.size());
-    return in.say("Sensitive: the verdict hangs on single pairs. It changes when pair {} is left "
-                  "out."_t,
-                  anyOf(in, pairs));
-}
-
-std::string failingChecks(const Language& in, const Analysis& analysis)
-{
-    std::vector<std::string> names;
-    for (const CheckKind kind : kCheckKinds)
-        if (kind != CheckKind::baseline && kind != CheckKind::resolution && // no assumptions
-            stateOf(analysis.checks, kind) == core::CheckState::fails)
-            names.push_back(in.say("{}: {}"_t, checkWord(in, kind), checkName(in, kind)));
-    return joined(in, names);
-}
-
 } // namespace
 
 std::string inQuotes(const Language& in, std::string_view name)
@@ -236,9 +178,12 @@ std::string classWords(const Language& in, VerdictClass cls)
 
 std::string verdictSentence(const Language& in, const Analysis& analysis, const Units& units)
 {
-    const std::string text = answer(in, analysis, consumptionsOf(in, analysis, units));
-    const std::string more = whatItWouldTake(in, analysis);
-    return more.empty() ? text : in.say("{} {}##two sentences"_t, text, more);
+    std::string text = answer(in, analysis, consumptionsOf(in, analysis, units));
+    for (const std::string& next : {atLeastSentence(in, analysis), claimSentence(in, analysis),
+                                    whatItWouldTake(in, analysis)})
+        if (!next.empty())
+            text = in.say("{} {}##two sentences"_t, text, next);
+    return text;
 }
 
 std::string shortVerdict(const Language& in, const Analysis& analysis)
@@ -256,6 +201,45 @@ std::string inUnits(const Language& in, const Analysis& analysis, const Units& u
                       consumptions->unit);
     return in.say("The average of {} was {} {}."_t, baselineWords(in, analysis),
                   consumptions->without, consumptions->unit);
+}
+
+std::string atLeastSentence(const Language& in, const Analysis& analysis)
+{
+    if (!analysis.headline)
+        return {};
+    const core::Headline& headline = *analysis.headline;
+    const auto atLeast = [&](double log) {
+        return in.say("That is at least {}."_t, change(in, pctFromLog(log), decimalsOf(headline)));
+    };
+    if (analysis.verdict.cls == VerdictClass::less)
+        return atLeast(headline.high_log);
+    if (analysis.verdict.cls == VerdictClass::more)
+        return atLeast(headline.low_log);
+    return {};
+}
+
+std::string claimSentence(const Language& in, const Analysis& analysis)
+{
+    if (!analysis.headline || !analysis.verdict.claim)
+        return {};
+    const core::Headline& headline = *analysis.headline;
+    const core::ClaimAnswer& claim = *analysis.verdict.claim;
+    const std::string claimed = claim.pct < 0.0
+                                    ? in.say("{} % less##a claim"_t, shortest(in, -claim.pct))
+                                    : in.say("{} % more##a claim"_t, shortest(in, claim.pct));
+    switch (claim.state) {
+    case core::ClaimState::borneOut: return in.say("The claimed {} is borne out."_t, claimed);
+    case core::ClaimState::open:
+        return in.say("These runs neither bear out nor rule out the claimed {}."_t, claimed);
+    case core::ClaimState::refuted: break;
+    }
+    // The end of the interval that is nearer to the claim; beyond zero the claim has the sign
+    // wrong.
+    const double nearest = claim.pct < 0.0 ? headline.low_log : headline.high_log;
+    const bool sameSign = (nearest < 0.0) == (claim.pct < 0.0);
+    return in.say(sameSign ? "The claimed {} is ruled out: it is at most {}."_t
+                           : "The claimed {} is ruled out: it is at least {}."_t,
+                  claimed, change(in, pctFromLog(nearest), decimalsOf(headline)));
 }
 
 std::string whatItWouldTake(const Language& in, const Analysis& analysis)
@@ -297,43 +281,6 @@ std::string noVerdictSentence(const Language& in, core::NoVerdict reason, const 
     case core::NoVerdict::noVariation:
         return in.say("No verdict: the readings agree to the last digit, so there is no noise to "
                       "judge by. Were they copied, or is the display too coarse?"_t);
-    }
-    return {};
-}
-
-std::string qualifierName(const Language& in, core::Qualifier qualifier)
-{
-    switch (qualifier) {
-    case core::Qualifier::openDesign: return in.say("one switch only"_t);
-    case core::Qualifier::fragile: return in.say("fragile"_t);
-    case core::Qualifier::sensitive: return in.say("sensitive"_t);
-    case core::Qualifier::assumptions: return in.say("assumption not met"_t);
-    case core::Qualifier::smallerThanMargin: return in.say("smaller than the margin"_t);
-    case core::Qualifier::interim: return in.say("interim"_t);
-    }
-    return {};
-}
-
-std::string qualifierSentence(const Language& in, core::Qualifier qualifier,
-                              const Analysis& analysis)
-{
-    switch (qualifier) {
-    case core::Qualifier::openDesign:
-        return in.say("One switch only: whatever else changed over the day (wind, warmth, traffic) "
-                      "cannot be told from the effect. Go back to the first configuration and "
-                      "drive it again."_t);
-    case core::Qualifier::fragile: return fragile(in, analysis);
-    case core::Qualifier::sensitive: return sensitive(in, analysis);
-    case core::Qualifier::assumptions:
-        return in.say("An assumption is not met ({}): read that check before you trust the "
-                      "interval."_t,
-                      failingChecks(in, analysis));
-    case core::Qualifier::smallerThanMargin:
-        return in.say("There is an effect, but it is smaller than the {} % that you care about."_t,
-                      shortest(in, analysis.verdict.margin_pct));
-    case core::Qualifier::interim:
-        return in.say("Interim: the plan is not driven to its end. Stopping at the first 'less' or "
-                      "'more' gives some 15 % false alarms where 5 % are promised."_t);
     }
     return {};
 }

@@ -7,6 +7,7 @@
 
 #include <string>
 #include <string_view>
+#include <vector>
 
 /// The answer in words, from its class and numbers.
 ///
@@ -22,6 +23,11 @@ namespace bothways::app::wording {
 /// "That is 7.90 in place of 8.00 L/100 km." Empty where only a ratio is known.
 [[nodiscard]] std::string inUnits(const Language& in, const core::Analysis& analysis,
                                   const Units& units = {});
+/// "That is at least 1.1 % less.": the near end of the interval. Empty unless it is less or more.
+[[nodiscard]] std::string atLeastSentence(const Language& in, const core::Analysis& analysis);
+/// What the interval says of a claim: "The claimed 5 % less is ruled out: it is at most 1.2 %
+/// less." Empty without a claim or a verdict.
+[[nodiscard]] std::string claimSentence(const Language& in, const core::Analysis& analysis);
 /// What it would take to see the margin; empty where the answer needs no more.
 [[nodiscard]] std::string whatItWouldTake(const Language& in, const core::Analysis& analysis);
 [[nodiscard]] std::string noVerdictSentence(const Language& in, core::NoVerdict reason,
@@ -29,6 +35,12 @@ namespace bothways::app::wording {
 
 [[nodiscard]] std::string qualifierSentence(const Language& in, core::Qualifier qualifier,
                                             const core::Analysis& analysis);
+/// The sentences of all qualifiers, in order: the first few, and what stands behind a "more".
+struct QualifierWords {
+    std::vector<std::string> first, more;
+};
+inline constexpr std::size_t kQualifiersShown = 3;
+[[nodiscard]] QualifierWords qualifierWords(const Language& in, const core::Analysis& analysis);
 /// As on a label: "one switch only", "fragile".
 [[nodiscard]] std::string qualifierName(const Language& in, core::Qualifier qualifier);
 /// A class in words: "less", "more", "no difference as large as the margin", "cannot tell", "no

@@ -83,7 +83,11 @@ INSTANTIATE_TEST_SUITE_P(All, CliExample,
                          ::testing::Values(Example{"morning", {"--margin", "1"}},
                                            Example{"roof_box_open",
                                                    {"--baseline", "off", "--date", "2026-05-09"}},
-                                           Example{"too_few", {}}),
+                                           Example{"too_few", {}},
+                                           Example{"two_days", {"--margin", "1", "--claim", "-3"}},
+                                           Example{"claim",
+                                                   {"--margin", "1", "--claim", "-5",
+                                                    "--noise-from", exampleFile("morning.csv")}}),
                          [](const auto& tested) { return std::string(tested.param.name); });
 
 } // namespace

@@ -1,6 +1,7 @@
 // Copyright (C) 2026 The Bothways developers
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/cli/input.h"
+#include "app/cli/noise.h"
 #include "app/cli/verbs/verbs.h"
 #include "app/output/analysis_json.h"
 #include "app/output/analysis_text.h"
@@ -21,7 +22,7 @@ namespace bothways::cli {
 namespace {
 
 struct AnalyseOptions {
-    std::vector<std::string> files;
+    std::vector<std::string> files, noise_from;
     bool json = false, csv = false, applyScreening = false;
     std::optional<std::uint64_t> seed;
     std::optional<app::wording::ShownUnit> unit;
@@ -64,6 +65,9 @@ Outcome analyseOne(const AnalyseOptions& options, Surroundings& io)
     auto input = readInput(options.files.front(), options.overrides, io);
     if (!input)
         return input.error();
+    if (Outcome borrowed = borrowNoise(input.value(), options.noise_from, options.overrides, io);
+        !borrowed)
+        return borrowed;
     const auto answer = answerOf(input.value(), options, io);
     if (!answer)
         return answer.error();
@@ -100,8 +104,7 @@ Outcome analyseSeveral(const AnalyseOptions& options, Surroundings& io)
         const app::ResultSet& result = *answer.value();
         app::StudyRow row{input.value().name(), {}, result.analysis.verdict.cls};
         if (const auto& headline = result.analysis.headline) {
-            row.effect =
-                core::StudyEffect{row.name, headline->effect_log, headline->se_log, headline->df};
+            row.effect = core::studyEffectOf(row.name, *headline);
             effects.push_back(*row.effect);
         }
         confidence = rows.empty() ? result.analysis.options.confidence : confidence;
@@ -125,6 +128,7 @@ void describeAnalyse(CLI::App& verb, Context& context)
     CLI::Option* json = verb.add_flag("--json", options->json, in.say("As JSON, for programs"_t));
     verb.add_flag("--csv", options->csv, in.say("The pairs as CSV"_t))->excludes(json);
     addAnalysisOverrides(in, verb, options->overrides);
+    addNoiseFrom(in, verb, options->noise_from);
     verb.add_flag("--apply-screening", options->applyScreening,
                   in.say("Leave out what a finding spoils, for this call"_t));
     addWhole(in, verb, "--fix-seed", options->seed, 0, std::numeric_limits<std::uint64_t>::max(),

@@ -38,6 +38,8 @@ std::optional<core::Fuel> fuelFromName(const std::string& name)
         return core::Fuel::e10;
     if (name == "diesel")
         return core::Fuel::diesel;
+    if (name == "electric")
+        return core::Fuel::electric;
     return std::nullopt;
 }
 
@@ -84,7 +86,15 @@ Outcome takeFromStudy(LedgerVerbOptions& given, core::Analysis& analysis, const 
         return input.error();
     const core::Study& study = input.value().study;
     analysis = core::analyse(study, core::AnalysisOptions::of(study.properties));
-    if (!given.fuel && study.properties.fuel != core::Fuel::electric)
+    // Litre factors never meet kilowatt-hours.
+    if (given.fuel && (*given.fuel == core::Fuel::electric) != analysis.electric)
+        return wrongUse(analysis.electric
+                            ? "its consumption is in kWh, which is no fuel's; leave --fuel out"_t
+                            : "its consumption is that of a fuel; --fuel electric is for kWh"_t,
+                        given.file);
+    if (analysis.electric)
+        given.fuel = core::Fuel::electric;
+    else if (!given.fuel && study.properties.fuel != core::Fuel::electric)
         given.fuel = study.properties.fuel;
     if (!given.speed_kmh)
         given.speed_kmh = core::limitOf(study.properties.limits, "road_speed.target_kmh");
@@ -127,7 +137,9 @@ std::string assumedText(const Language& in, const LedgerVerbOptions& given,
     add(given.speed_kmh,
         "a road speed of {} km/h (--speed-kmh, or the study's road_speed.target_kmh)"_t,
         options.speed_kmh);
-    add(given.consumption, "a consumption of {} L/100 km (--consumption)"_t,
+    add(given.consumption,
+        options.fuel == core::Fuel::electric ? "a consumption of {} kWh/100 km (--consumption)"_t
+                                             : "a consumption of {} L/100 km (--consumption)"_t,
         options.consumption_l_per_100km);
     if (assumed.empty())
         return {};
@@ -172,7 +184,7 @@ void addFactors(const Language& in, CLI::App& verb, LedgerVerbOptions& options)
               "How far the rotor slows the air (default 1/3)"_t);
     addNumber(in, verb, "--heating-value", options.heating_mj_per_l,
               {0.0, kNoLimit, false, false, "MJ/L above 0"_t},
-              "Lower heating value of the fuel, MJ/L"_t);
+              "Lower heating value of the fuel, MJ/L; electric: MJ/kWh"_t);
 }
 
 /// What the device gives, and the car that carries it.
@@ -183,18 +195,19 @@ void addCarOptions(const Language& in, CLI::App& verb, LedgerVerbOptions& option
               "Electrical output (default 600)"_t);
     addNumber(in, verb, "--speed-kmh", options.speed_kmh,
               {0.0, kNoLimit, false, false, "km/h above 0"_t}, "Road speed (default 100)"_t);
-    addNumber(in, verb, "--consumption", options.consumption,
-              {0.0, kNoLimit, false, false, "L/100 km above 0"_t},
-              "Consumption of the baseline, L/100 km (default 8)"_t);
+    addNumber(
+        in, verb, "--consumption", options.consumption,
+        {0.0, kNoLimit, false, false, "L/100 km above 0"_t},
+        "Consumption of the baseline, L/100 km (default 8); electric: kWh/100 km (default 18)"_t);
     verb.add_option_function<std::string>(
             "--fuel",
             [&in, &options](const std::string& text) {
                 options.fuel = fuelFromName(text);
                 if (!options.fuel)
-                    throw CLI::ValidationError("--fuel",
-                                               in.say("'{}' is not petrol, e10 or diesel"_t, text));
+                    throw CLI::ValidationError(
+                        "--fuel", in.say("'{}' is not petrol, e10, diesel or electric"_t, text));
             },
-            in.say("petrol, e10 or diesel (default petrol)"_t))
+            in.say("petrol, e10, diesel or electric (default: that of the study, else petrol)"_t))
         ->type_name(in.say("FUEL"_t));
 }
 

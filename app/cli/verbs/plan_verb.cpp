@@ -1,15 +1,15 @@
 // Copyright (C) 2026 The Bothways developers
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/cli/input.h"
+#include "app/cli/noise.h"
 #include "app/cli/output.h"
 #include "app/cli/verbs/verbs.h"
 #include "app/output/analysis_json.h"
 #include "app/output/analysis_text.h"
 #include "app/output/run_card.h"
-#include "core/answer/analyse.h"
-#include "core/effect/answer.h"
 #include "core/planning/plan.h"
 #include "core/planning/sequence_study.h"
+#include "core/study/limits.h"
 #include "core/study/units.h"
 
 #include <CLI/CLI.hpp>
@@ -42,23 +42,6 @@ Result<std::vector<Input>> readAll(const std::vector<std::string>& paths,
         inputs.push_back(std::move(input).take());
     }
     return inputs;
-}
-
-/// Noise of a pair as the studies found it, each of them.
-Result<std::vector<app::NoiseOfStudy>> noisesOf(const std::vector<Input>& inputs)
-{
-    std::vector<app::NoiseOfStudy> noises;
-    for (const Input& input : inputs) {
-        const core::Analysis analysis =
-            core::analyse(input.study, core::AnalysisOptions::of(input.study.properties));
-        if (!analysis.headline)
-            return Error{ErrorCode::badInput,
-                         "there is no verdict in it, so the noise of a pair is not known; give it "
-                         "with --noise"_t,
-                         input.path.string()};
-        noises.push_back({input.name(), {analysis.headline->s, analysis.headline->df}});
-    }
-    return noises;
 }
 
 /// Length of the stretch of the first study, if that says one.
@@ -94,16 +77,13 @@ Result<core::PlanOptions> planOptions(const PlanVerbOptions& given, const std::v
     const auto others = readAll(given.noise_from, given, io);
     if (!others)
         return others.error();
-    auto found = noisesOf(given.noise_from.empty() ? files : others.value());
+    auto found = noisesOf(given.noise_from.empty() ? files : others.value(), true);
     if (!found)
         return found.error();
     noises = std::move(found).take();
     if (noises.empty())
         return options;
-    std::vector<core::Noise> each;
-    for (const app::NoiseOfStudy& study : noises)
-        each.push_back(study.noise);
-    const core::Noise pooled = core::pooledNoise(each);
+    const core::Noise pooled = pooledNoiseOf(noises);
     options.s = pooled.s;
     options.s_df = pooled.df;
     return options;
@@ -210,7 +190,7 @@ void addAimOptions(const Language& in, CLI::App& verb, PlanVerbOptions& options)
               {0.0, 1.0, false, false, "a share between 0 and 1"_t},
               "How often it should be found (default 0.8)"_t);
     addNumber(in, verb, "--confidence", options.confidence,
-              {0.5, 1.0, false, false, "a share between 0.5 and 1"_t},
+              {0.5, core::kHighestConfidence, false, true, "a share above 0.5, at most 0.9999"_t},
               "Confidence of the interval (default 0.95)"_t);
 }
 

@@ -1,24 +1,29 @@
 // Copyright (C) 2026 The Bothways developers
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/cli/input.h"
+#include "app/cli/noise.h"
 #include "app/cli/output.h"
 #include "app/cli/verbs/verbs.h"
 #include "app/output/report_html.h"
 #include "app/wording/findings.h"
 #include "app/wording/history.h"
+#include "core/answer/pooled.h"
 #include "core/effect/answer.h"
 #include "storage/study/library_versions.h"
 
 #include <CLI/CLI.hpp>
 
+#include <filesystem>
 #include <memory>
 #include <ostream>
 
 namespace bothways::cli {
 namespace {
 
+using Paths = std::vector<std::filesystem::path>;
+
 struct ReportOptions {
-    std::string file;
+    std::vector<std::string> files, noise_from;
     Target target;
     std::optional<app::wording::ShownUnit> unit;
     Overrides overrides;
@@ -35,17 +40,47 @@ Result<std::vector<std::string>> historyOf(const Language& in, const Input& inpu
     return app::wording::historyLines(in, history.value());
 }
 
-Outcome report(const ReportOptions& options, Surroundings& io)
+/// Whether the second of two files is where the report of the first goes, as it ever could be: it
+/// is, unless another study or run sheet stands there.
+bool isTarget(const std::filesystem::path& first, const std::filesystem::path& second)
 {
-    auto input = readInput(options.file, options.overrides, io);
+    std::error_code problem;
+    if (!std::filesystem::is_regular_file(second, problem) ||
+        std::filesystem::equivalent(first, second, problem))
+        return true;
+    const std::string ending = second.extension().string();
+    return !storage::StudyFile::isStudyFile(second) &&
+           (core::sameWord(ending, ".html") || core::sameWord(ending, ".htm"));
+}
+
+Outcome writeReport(const ReportOptions& options, const std::string& html, const Paths& inputs,
+                    Surroundings& io)
+{
+    if (options.target.isStandardOutput()) {
+        io.out << html;
+        return Done{};
+    }
+    if (Outcome written = writeTo(options.target, html, inputs, app::kReportMark); !written)
+        return written;
+    io.out << io.language.say("wrote {}"_t, options.target.file()) << "\n";
+    return Done{};
+}
+
+Outcome reportOne(const ReportOptions& options, Surroundings& io)
+{
+    auto input = readInput(options.files.front(), options.overrides, io);
     if (!input)
         return input.error();
+    if (Outcome borrowed = borrowNoise(input.value(), options.noise_from, options.overrides, io);
+        !borrowed)
+        return borrowed;
     const auto answered = answerWithProgress(input.value(), io);
     if (!answered)
         return answered.error();
     const auto& answer = answered.value();
     const core::Study& study = answer->study;
     const core::Analysis& analysis = answer->analysis;
+    recordLook(input.value(), analysis, io); // first, so that the report shows it
     auto lines = historyOf(io.language, input.value());
     if (!lines)
         return lines.error();
@@ -57,18 +92,39 @@ Outcome report(const ReportOptions& options, Surroundings& io)
              io.language, analysis,
              storage::withoutOverruled(answer->screening, input.value().overruled)),
          io.language});
-    if (options.target.isStandardOutput()) {
-        io.out << html;
+    return writeReport(options, html, input.value().filesRead(), io);
+}
+
+Outcome reportSeveral(const ReportOptions& options, Surroundings& io)
+{
+    app::SeveralInput given;
+    given.language = io.language;
+    given.madeBy = app::ReportInput::programAndLibraries(storage::libraryVersions());
+    std::vector<core::StudyEffect> effects;
+    Paths inputs;
+    for (const std::string& path : options.files) {
+        auto input = readInput(path, options.overrides, io);
+        if (!input)
+            return input.error();
+        const auto answered = answerWithProgress(input.value(), io);
+        if (!answered)
+            return answered.error();
+        const core::Analysis& analysis = answered.value()->analysis;
+        app::StudyRow row{input.value().name(), {}, analysis.verdict.cls};
+        if (analysis.headline) {
+            row.effect = core::studyEffectOf(row.name, *analysis.headline);
+            effects.push_back(*row.effect);
+        }
+        if (given.studies.empty())
+            given.confidence = analysis.options.confidence;
+        given.studies.push_back(std::move(row));
+        given.checksums.push_back(input.value().sha256);
+        const Paths read = input.value().filesRead();
+        inputs.insert(inputs.end(), read.begin(), read.end());
         recordLook(input.value(), analysis, io);
-        return Done{};
     }
-    if (Outcome written =
-            writeTo(options.target, html, input.value().filesRead(), app::kReportMark);
-        !written)
-        return written;
-    recordLook(input.value(), analysis, io);
-    io.out << io.language.say("wrote {}"_t, options.target.file()) << "\n";
-    return Done{};
+    given.pooled = core::pool(effects, given.confidence);
+    return writeReport(options, app::reportOfSeveralHtml(given), inputs, io);
 }
 
 } // namespace
@@ -77,13 +133,24 @@ void describeReport(CLI::App& verb, Context& context)
 {
     const Language& in = context.io.language;
     auto options = std::make_shared<ReportOptions>();
-    verb.add_option(in.say("FILE"_t), options->file, in.say("A study or a run sheet"_t))
+    verb.add_option(in.say("FILE"_t), options->files,
+                    in.say("A study or a run sheet; several are pooled"_t))
         ->required();
-    addTarget(in, verb, options->target);
+    addOutput(in, verb, options->target);
     addAnalysisOverrides(in, verb, options->overrides);
+    addNoiseFrom(in, verb, options->noise_from);
     addUnit(in, verb, options->unit);
     addFooter(in, verb, "  bothways report day.bothways --output day.html");
-    onCall(verb, context, [options, &context] { return report(*options, context.io); });
+    onCall(verb, context, [options, &context] {
+        Target& target = options->target;
+        if (options->files.size() == 2 && target.file().empty() &&
+            isTarget(options->files[0], options->files[1])) {
+            target.word = options->files.back();
+            options->files.pop_back();
+        }
+        return options->files.size() == 1 ? reportOne(*options, context.io)
+                                          : reportSeveral(*options, context.io);
+    });
 }
 
 } // namespace bothways::cli

@@ -2,11 +2,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/document/study_document_private.h"
 
+#include "app/answer/looks.h"
 #include "app/desktop/document/paths.h"
 #include "app/desktop/look/said.h"
 #include "core/screening/screening.h"
 #include "core/study/rule.h"
-#include "storage/study/history_detail.h"
 
 #include <QFileInfo>
 
@@ -346,14 +346,13 @@ bool StudyDocument::setBlind(bool blind)
 
 void StudyDocument::recordLook()
 {
-    if (d->looked || d->blind || isBusy() || !result() || !d->study.properties.plan)
+    if (d->looked || d->blind || isBusy() || !result())
         return;
     d->looked = true;
     const core::Analysis& analysis = result()->analysis;
-    const core::Outcome noted = d->file.note(
-        "look",
-        storage::HistoryDetail{"look", {analysis.pairs.size(), core::name(analysis.verdict.cls)}}
-            .written());
+    if (!isLookForTheRecord(d->study.properties, analysis, pairsLookedAt(d->history)))
+        return;
+    const core::Outcome noted = d->file.note("look", lookDetail(analysis));
     if (!noted)
         emit failed(noted.error());
     else if (auto history = d->file.history())

@@ -71,8 +71,8 @@ public:
     /// Consumption is not shown until the discards are settled (on record in the history).
     [[nodiscard]] bool isBlind() const;
     bool setBlind(bool blind);
-    /// Puts on record that someone looked at the verdict, once for each state of the study; only
-    /// where a plan is tied to it.
+    /// Puts on record that someone looked at the verdict: with a plan once for each state of the
+    /// study, without one once for each number of pairs.
     void recordLook();
 
     std::optional<core::RunId> addRun(const core::Run& run);

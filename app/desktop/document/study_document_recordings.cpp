@@ -1,6 +1,8 @@
 // Copyright (C) 2026 The Bothways developers
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/document/study_document_private.h"
+
+#include "app/answer/looks.h"
 #include "storage/recordings/cut.h"
 #include "storage/recordings/recordings.h"
 
@@ -9,7 +11,8 @@ namespace bothways::app {
 
 Recomputer::Question StudyDocument::Private::question(const core::AnalysisOptions& options) const
 {
-    Recomputer::Question question{{study, {}, overruled, {}}, options, nullptr, {}, revision};
+    Recomputer::Question question{
+        {study, {}, overruled, {}, pairsLookedAt(history)}, options, nullptr, {}, revision};
     if (recordings.empty())
         return question;
     if (auto second = file.another())

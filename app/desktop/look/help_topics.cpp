@@ -25,6 +25,9 @@ std::string_view nameOf(CheckKind check)
     case CheckKind::spread: return "spread";
     case CheckKind::baseline: return "baseline";
     case CheckKind::direction: return "direction";
+    case CheckKind::ways: return "ways";
+    case CheckKind::settling: return "settling";
+    case CheckKind::days: return "days";
     case CheckKind::resolution: return "resolution";
     case CheckKind::air: return "air";
     }

@@ -29,6 +29,9 @@ ChecksPage::ChecksPage(QWidget* parent) : ResultView(parent)
     m_spread = addGroup(*column, {CheckKind::spread}, "spreadPlot");
     m_baseline = addGroup(*column, {CheckKind::baseline}, "baselinePlot");
     m_direction = addGroup(*column, {CheckKind::direction}, "directionPlot");
+    addLine(*column, CheckKind::ways);
+    addLine(*column, CheckKind::settling);
+    addLine(*column, CheckKind::days);
     addLine(*column, CheckKind::resolution);
     addLine(*column, CheckKind::air);
     column->addStretch();

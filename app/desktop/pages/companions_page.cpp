@@ -18,9 +18,10 @@
 namespace bothways::app {
 namespace {
 
-constexpr std::array kCompanions{core::Companion::bracket, core::Companion::runs,
-                                 core::Companion::blocks, core::Companion::correlated,
-                                 core::Companion::labels};
+constexpr std::array kCompanions{
+    core::Companion::bracket,  core::Companion::runs,       core::Companion::blocks,
+    core::Companion::curved,   core::Companion::correlated, core::Companion::anyLook,
+    core::Companion::borrowed, core::Companion::labels,     core::Companion::days};
 
 /// The headline is explained with the verdict, the settings together.
 QString helpTopicOfRow(const QString& id)

@@ -86,7 +86,11 @@ std::vector<CompanionRow> companionRows(const core::Analysis& analysis, const Wo
     add(core::Companion::bracket, pointer(others.bracket));
     add(core::Companion::runs, pointer(others.runs));
     add(core::Companion::blocks, pointer(others.blocks));
+    add(core::Companion::curved, pointer(others.curved));
     add(core::Companion::correlated, pointer(others.correlated));
+    add(core::Companion::anyLook, pointer(others.any_look));
+    if (others.borrowed)
+        add(core::Companion::borrowed, pointer(others.borrowed));
     add(core::Companion::labels, nullptr);
     if (others.labels)
         rows.back().p = others.labels->p;

@@ -99,8 +99,7 @@ void ComparePage::pool()
         const core::Headline& headline = *study.result->analysis.headline;
         if (effects.empty())
             confidence = headline.confidence;
-        effects.push_back(
-            {study.name.toStdString(), headline.effect_log, headline.se_log, headline.df});
+        effects.push_back(core::studyEffectOf(study.name.toStdString(), headline));
     }
     m_pooled = core::pool(effects, confidence);
 }

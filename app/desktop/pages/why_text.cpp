@@ -322,7 +322,8 @@ private:
             paragraph(m_words.qualifier(qualifier));
         for (const core::Companion companion :
              {core::Companion::bracket, core::Companion::runs, core::Companion::blocks,
-              core::Companion::correlated, core::Companion::labels})
+              core::Companion::curved, core::Companion::correlated, core::Companion::anyLook,
+              core::Companion::borrowed, core::Companion::labels, core::Companion::days})
             paragraph(m_words.companion(companion));
         if (m_analysis.leave_one_out)
             paragraph(m_words.leaveOneOut());

@@ -79,8 +79,7 @@ void followPlan(const core::Study& study, const core::PreparedStudy& driven, UpN
     const core::PlannedStudy& plan = *study.properties.plan;
     const std::vector<Stage> planned = stagesOf(plan);
     const std::vector<Stage> done = stagesOf(driven);
-    if (core::fulfils(plan, static_cast<int>(driven.design_blocks.size()), driven.pairsOf(false),
-                      driven.pairsOf(true))) {
+    if (core::fulfils(plan, driven.design_blocks)) {
         next.because = UpNext::Because::planDone;
         return;
     }

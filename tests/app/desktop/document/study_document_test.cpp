@@ -147,21 +147,29 @@ TEST_F(DocumentTest, HidingConsumptionIsOnRecordAndOutlastsClosing)
     EXPECT_TRUE(again.value()->isBlind());
 }
 
-TEST_F(DocumentTest, LooksAtAPlannedStudyAreOnRecordOnceEach)
+TEST_F(DocumentTest, LooksAreOnRecordOnceForEachNumberOfPairsAndWithAPlanOnceForEachState)
 {
     addMorning();
+    const auto looks = [this] {
+        const auto lines = document->history();
+        return std::count_if(lines.begin(), lines.end(),
+                             [](const auto& line) { return line.kind == "look"; });
+    };
     document->recordLook();
-    EXPECT_FALSE(hasLine("look")) << "no plan, no record";
+    EXPECT_EQ(looks(), 1);
+    core::StudyProperties renamed = document->study().properties;
+    renamed.name = "another";
+    ASSERT_TRUE(document->setProperties(renamed));
+    settle(*document);
+    document->recordLook();
+    EXPECT_EQ(looks(), 1) << "as many pairs as before";
     core::StudyProperties properties = document->study().properties;
     properties.plan = core::PlannedStudy{"ABA", 4, 1.0, 0.95};
     ASSERT_TRUE(document->setProperties(properties));
     settle(*document);
     document->recordLook();
     document->recordLook();
-    const auto lines = document->history();
-    EXPECT_EQ(std::count_if(lines.begin(), lines.end(),
-                            [](const auto& line) { return line.kind == "look"; }),
-              1);
+    EXPECT_EQ(looks(), 2);
 }
 
 TEST_F(DocumentTest, ClosingWhileAnAnswerIsOnItsWayIsHarmless)

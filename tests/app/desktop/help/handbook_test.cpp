@@ -87,7 +87,8 @@ TEST(HandbookTest, EveryCompanionIsExplainedUnderItsName)
 {
     using core::Companion;
     for (const Companion companion : {Companion::bracket, Companion::runs, Companion::blocks,
-                                      Companion::labels, Companion::correlated})
+                                      Companion::curved, Companion::labels, Companion::correlated,
+                                      Companion::anyLook, Companion::borrowed, Companion::days})
         EXPECT_TRUE(explains(helpTopic(companion)));
     EXPECT_TRUE(explains("companions#settings"));
 }
@@ -100,8 +101,9 @@ TEST(HandbookTest, EveryVerdictAndEachWordBesideItIsExplained)
                                    VerdictClass::undecided, VerdictClass::none})
         EXPECT_TRUE(explains(helpTopic(cls)));
     for (const Qualifier qualifier :
-         {Qualifier::openDesign, Qualifier::fragile, Qualifier::sensitive, Qualifier::assumptions,
-          Qualifier::smallerThanMargin, Qualifier::interim})
+         {Qualifier::openDesign, Qualifier::fragile, Qualifier::needsIndependence,
+          Qualifier::sensitive, Qualifier::assumptions, Qualifier::smallerThanMargin,
+          Qualifier::looked, Qualifier::interim})
         EXPECT_TRUE(explains(helpTopic(qualifier)));
 }
 

@@ -1,0 +1,75 @@
+// Copyright (C) 2026 The Bothways developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/cli/noise.h"
+
+#include "core/answer/analyse.h"
+#include "core/effect/answer.h"
+#include "core/planning/plan.h"
+
+#include <CLI/CLI.hpp>
+
+namespace bothways::cli {
+
+Result<std::vector<app::NoiseOfStudy>> noisesOf(const std::vector<Input>& inputs, bool mayBeTyped)
+{
+    std::vector<app::NoiseOfStudy> noises;
+    for (const Input& input : inputs) {
+        const core::Analysis analysis =
+            core::analyse(input.study, core::AnalysisOptions::of(input.study.properties));
+        if (!analysis.headline)
+            return Error{ErrorCode::badInput,
+                         mayBeTyped ? "there is no verdict in it, so the noise of a pair is not "
+                                      "known; give it with --noise"_t
+                                    : "there is no verdict in it, so the noise of a pair is not "
+                                      "known; name a study that has one"_t,
+                         input.path.string()};
+        noises.push_back({input.name(), {analysis.headline->s, analysis.headline->df}});
+    }
+    return noises;
+}
+
+core::Noise pooledNoiseOf(const std::vector<app::NoiseOfStudy>& noises)
+{
+    std::vector<core::Noise> each;
+    for (const app::NoiseOfStudy& study : noises)
+        each.push_back(study.noise);
+    return core::pooledNoise(each);
+}
+
+void addNoiseFrom(const Language& in, CLI::App& app, std::vector<std::string>& files)
+{
+    app.add_option("--noise-from", files,
+                   in.say("A study or run sheet of this vehicle whose noise is borrowed; repeat "
+                          "for more"_t))
+        ->type_name(in.say("FILE"_t))
+        ->allow_extra_args(false);
+}
+
+Outcome borrowNoise(Input& input, const std::vector<std::string>& files, const Overrides& overrides,
+                    const Surroundings& io)
+{
+    if (files.empty())
+        return Done{};
+    // Names and limits of one study are not those of another; only how times of day are read.
+    Overrides forOthers;
+    if (const auto date = overrides.given("date"))
+        forOthers.properties.emplace_back("date", *date);
+    std::vector<Input> others;
+    std::string names;
+    for (const std::string& file : files) {
+        auto other = readInput(file, forOthers, io);
+        if (!other)
+            return other.error();
+        names += (names.empty() ? "" : ", ") + other.value().name();
+        others.push_back(std::move(other).take());
+    }
+    const auto noises = noisesOf(others, false);
+    if (!noises)
+        return noises.error();
+    const core::Noise noise = pooledNoiseOf(noises.value());
+    input.study.properties.noise = core::KnownNoise{100.0 * noise.s, noise.df};
+    input.study.properties.noise_from = names;
+    return Done{};
+}
+
+} // namespace bothways::cli

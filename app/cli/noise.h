@@ -1,0 +1,27 @@
+// Copyright (C) 2026 The Bothways developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "app/cli/input.h"
+#include "app/output/noise_of_study.h"
+
+#include <string>
+#include <vector>
+
+/// The noise of a pair as other studies found it.
+namespace bothways::cli {
+
+/// Of each study that was read. One without a verdict is bad input.
+/// @param otherwise  what to do where there is none: "; give it with --noise", or nothing
+[[nodiscard]] Result<std::vector<app::NoiseOfStudy>> noisesOf(const std::vector<Input>& inputs,
+                                                              bool mayBeTyped);
+/// One noise from all of them; empty studies give zeros.
+[[nodiscard]] core::Noise pooledNoiseOf(const std::vector<app::NoiseOfStudy>& noises);
+
+/// --noise-from FILE, once for each: the noise of those studies goes to the one that is asked
+/// about, for this call.
+void addNoiseFrom(const Language& in, CLI::App& app, std::vector<std::string>& files);
+[[nodiscard]] Outcome borrowNoise(Input& input, const std::vector<std::string>& files,
+                                  const Overrides& overrides, const Surroundings& io);
+
+} // namespace bothways::cli

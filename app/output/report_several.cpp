@@ -1,0 +1,71 @@
+// Copyright (C) 2026 The Bothways developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/output/report_builder.h"
+#include "app/output/report_html.h"
+#include "app/output/report_model.h"
+#include "app/output/report_pictures.h"
+#include "app/wording/numbers.h"
+#include "app/wording/pooled.h"
+#include "app/wording/verdict.h"
+#include "core/statistics/distributions.h"
+
+namespace bothways::app::report {
+namespace {
+
+Table studiesTable(const Language& in, const SeveralInput& given)
+{
+    Table table{in.say("The studies"_t),
+                {{in.say("study"_t), Column::words},
+                 {in.say("effect"_t), Column::number},
+                 {in.say("interval"_t)},
+                 {in.say("df##degrees of freedom"_t), Column::number},
+                 {in.say("says##verdict"_t)},
+                 {"SHA-256"}},
+                {}};
+    for (std::size_t i = 0; i < given.studies.size(); ++i) {
+        const StudyRow& study = given.studies[i];
+        const std::string sum = i < given.checksums.size() ? given.checksums[i].substr(0, 12) : "";
+        if (!study.effect) {
+            addRow(table, {study.name, "-", "-", "-", wording::classWords(in, study.cls), sum},
+                   RowTone::quiet);
+            continue;
+        }
+        const core::StudyEffect& effect = *study.effect;
+        const double half =
+            core::tQuantile(0.5 + given.confidence / 2.0, effect.df) * effect.se_log;
+        const double low = core::pctFromLog(effect.effect_log - half);
+        const double high = core::pctFromLog(effect.effect_log + half);
+        const int decimals = decimalsFor(0.5 * (high - low));
+        addRow(table, {study.name, change(in, core::pctFromLog(effect.effect_log), decimals),
+                       changeRange(in, low, high, decimals), shortest(in, effect.df),
+                       wording::classWords(in, study.cls), sum});
+    }
+    return table;
+}
+
+} // namespace
+
+Report makeReportOfSeveral(const SeveralInput& given)
+{
+    const Language& in = given.language;
+    Builder page;
+    page.paragraph(wording::pooledSentence(in, given.pooled, given.confidence), Tone::verdict);
+    page.paragraph(wording::pooledCaution(in, given.pooled));
+    page.figure(studiesPicture(in, given.studies, given.pooled, given.confidence),
+                in.say("Each study with its {} interval, and what they say together."_t,
+                       intervalPercent(in, given.confidence)));
+    page.heading(in.say("The studies"_t));
+    page.table(studiesTable(in, given));
+    page.heading(in.say("How they are pooled"_t));
+    page.paragraph(in.say(
+        "One effect for all: weighted by what each design can tell, whatever its noise came out "
+        "as; interval by Welch and Satterthwaite. Whether they agree: Welch's F (1951). The mean "
+        "of effects of their own: DerSimonian and Laird's mean; its interval allows for noise "
+        "that is known from few pairs."_t));
+    page.heading(in.say("Made from"_t));
+    page.paragraph(given.madeBy + ".", Tone::quiet);
+    return {
+        escaped(in.say("{} studies together"_t, given.studies.size())), {}, std::move(page).take()};
+}
+
+} // namespace bothways::app::report
