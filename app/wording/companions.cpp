@@ -169,7 +169,7 @@ std::string companionWord(const Language& in, core::Companion companion)
     case core::Companion::labels: return in.say("labels##companion"_t);
     case core::Companion::correlated: return in.say("correlated##companion"_t);
     case core::Companion::curved: return in.say("curved##companion"_t);
-    case core::Companion::anyLook: return in.say("any look##companion"_t);
+    case core::Companion::anyLook: return in.say("any_look##companion"_t);
     case core::Companion::borrowed: return in.say("borrowed##companion"_t);
     case core::Companion::days: return in.say("days##companion"_t);
     }

@@ -4,6 +4,18 @@
 <context>
     <name>Sentences</name>
     <message>
+        <source>  if the drift bends</source>
+        <translation>  bei gekrümmter Drift</translation>
+    </message>
+    <message>
+        <source>  if you look as you go</source>
+        <translation>  bei Blicken unterwegs</translation>
+    </message>
+    <message>
+        <source>  with that noise known</source>
+        <translation>  Rauschen bekannt</translation>
+    </message>
+    <message>
         <source> (limit {} {})</source>
         <translation> (Grenze {} {})</translation>
     </message>
@@ -92,8 +104,8 @@
         <translation>„{}“ ist keine Zuordnung; erwartet wird SPALTE=KANAL, SPALTE=KANAL*FAKTOR oder SPALTE=KANAL*FAKTOR+VERSATZ</translation>
     </message>
     <message>
-        <source>&apos;{}&apos; is no property of a study; expected name, date, baseline, margin, confidence, max_gap, aero_share, fuel, bearing_deg, cold_start, notes, plan.sequence, plan.pairs, plan.margin, plan.confidence, accessory_timer.NAME, or a limit like overspeed.rpm</source>
-        <translation>„{}“ ist keine Eigenschaft einer Studie; erwartet wird name, date, baseline, margin, confidence, max_gap, aero_share, fuel, bearing_deg, cold_start, notes, plan.sequence, plan.pairs, plan.margin, plan.confidence, accessory_timer.NAME oder ein Grenzwert wie overspeed.rpm</translation>
+        <source>&apos;{}&apos; is no property of a study; expected name, date, baseline, margin, confidence, max_gap, aero_share, fuel, bearing_deg, cold_start, claim, noise, noise.from, notes, plan.sequence, plan.pairs, plan.margin, plan.confidence, accessory_timer.NAME, or a limit like overspeed.rpm</source>
+        <translation>„{}“ ist keine Eigenschaft einer Studie; erwartet wird name, date, baseline, margin, confidence, max_gap, aero_share, fuel, bearing_deg, cold_start, claim, noise, noise.from, notes, plan.sequence, plan.pairs, plan.margin, plan.confidence, accessory_timer.NAME oder ein Grenzwert wie overspeed.rpm</translation>
     </message>
     <message>
         <source>&apos;{}&apos; is no reason; expected one of {}</source>
@@ -132,8 +144,8 @@
         <translation>„{}“ ist nicht erlaubt; erwartet wird {}</translation>
     </message>
     <message>
-        <source>&apos;{}&apos; is not petrol, e10 or diesel</source>
-        <translation>„{}“ ist weder petrol noch e10 noch diesel</translation>
+        <source>&apos;{}&apos; is not petrol, e10, diesel or electric</source>
+        <translation>„{}“ ist nicht petrol, e10, diesel oder electric</translation>
     </message>
     <message>
         <source>&apos;{}&apos; is not {}</source>
@@ -238,8 +250,8 @@
         <translation>&lt;/{}&gt;, wo kein End-Tag erwartet wurde</translation>
     </message>
     <message>
-        <source>&lt;b&gt;bracket&lt;/b&gt;: each device block against the straight line between its neighbouring baseline blocks. &lt;b&gt;runs&lt;/b&gt;: all counted runs singly, with a term for the direction. &lt;b&gt;blocks&lt;/b&gt;: the model on block means; the only one that stays honest when something besides the device changes at each switch. &lt;b&gt;correlated&lt;/b&gt;: an interval that keeps its coverage when successive pairs resemble each other. &lt;b&gt;labels&lt;/b&gt;: the labels dealt again over the pairs, p alone; exact only if pairs are exchangeable when there is no effect. The verdict is called fragile when one of them disagrees.</source>
-        <translation>&lt;b&gt;Eingabelung&lt;/b&gt;: jeder Geräteblock gegen die Gerade zwischen seinen benachbarten Referenzblöcken. &lt;b&gt;Einzelfahrten&lt;/b&gt;: alle gewerteten Fahrten einzeln, mit einem Term für die Richtung. &lt;b&gt;Blockmittel&lt;/b&gt;: das Modell auf den Mittelwerten der Blöcke; der einzige Weg, der ehrlich bleibt, wenn sich bei jedem Wechsel noch etwas anderes ändert als das Gerät. &lt;b&gt;Korrelierte Paare&lt;/b&gt;: ein Intervall, das seine Überdeckung behält, wenn aufeinanderfolgende Paare einander ähneln. &lt;b&gt;Vertauschen der Zuordnung&lt;/b&gt;: die Konfigurationen neu auf die Paare verteilt, nur p; exakt nur dann, wenn die Paare ohne Effekt austauschbar sind. Das Urteil heißt nicht robust, wenn einer dieser Wege widerspricht.</translation>
+        <source>&lt;b&gt;bracket&lt;/b&gt;: each device block against the straight line between its neighbouring baseline blocks. &lt;b&gt;runs&lt;/b&gt;: all counted runs singly, with a term for the direction. &lt;b&gt;blocks&lt;/b&gt;: the model on block means; the only one that stays honest when something besides the device changes at each switch. &lt;b&gt;correlated&lt;/b&gt;: an interval that keeps its coverage when successive pairs resemble each other. &lt;b&gt;curved&lt;/b&gt;: the model with a bend in the drift. &lt;b&gt;any_look&lt;/b&gt;: an interval that holds however often one has looked (a Bayes factor of δ/σ ~ N(0, 4) is kept below 1/α). &lt;b&gt;borrowed&lt;/b&gt;: with the noise of named earlier days. &lt;b&gt;days&lt;/b&gt;: an effect a day. &lt;b&gt;labels&lt;/b&gt;: the labels dealt again over the pairs, p alone; exact only if pairs are exchangeable when there is no effect. The verdict is called fragile when bracket, runs, blocks or curved leaves its estimate out or says another direction, or when the labels clearly disagree.</source>
+        <translation>&lt;b&gt;Eingabelung&lt;/b&gt;: jeder Geräteblock gegen die Gerade zwischen seinen benachbarten Referenzblöcken. &lt;b&gt;Einzelfahrten&lt;/b&gt;: alle gewerteten Fahrten einzeln, mit einem Term für die Richtung. &lt;b&gt;Blockmittel&lt;/b&gt;: das Modell auf den Mitteln der Blöcke; der einzige Weg, der ehrlich bleibt, wenn sich bei jedem Wechsel noch etwas anderes ändert als das Gerät. &lt;b&gt;korrelierte Paare&lt;/b&gt;: ein Intervall, das seine Überdeckung behält, wenn aufeinanderfolgende Paare einander ähneln. &lt;b&gt;gekrümmte Drift&lt;/b&gt;: das Modell mit einer Krümmung in der Drift. &lt;b&gt;beliebig oft angesehen&lt;/b&gt;: ein Intervall, das gilt, so oft man auch nachgesehen hat (ein Bayes-Faktor von δ/σ ~ N(0, 4) bleibt unter 1/α). &lt;b&gt;Rauschen früherer Tage&lt;/b&gt;: mit dem Rauschen genannter früherer Tage. &lt;b&gt;Tage&lt;/b&gt;: ein Effekt je Tag. &lt;b&gt;Vertauschen der Zuordnung&lt;/b&gt;: A und B neu auf die Paare verteilt, nur p; exakt nur, wenn die Paare ohne Effekt austauschbar sind. Das Urteil heißt nicht robust, wenn Eingabelung, Einzelfahrten, Blockmittel oder gekrümmte Drift seinen Schätzwert nicht enthält oder eine andere Richtung nennt oder wenn das Vertauschen der Zuordnung deutlich widerspricht.</translation>
     </message>
     <message>
         <source>&lt;b&gt;less&lt;/b&gt;: the whole interval is below zero. &lt;b&gt;more&lt;/b&gt;: the whole interval is above zero. &lt;b&gt;equivalent&lt;/b&gt;: zero is inside, and the interval at confidence 1 − 2α lies between ln(1 − M/100) and ln(1 + M/100), with M the margin in per cent (two one-sided tests, Schuirmann 1987). &lt;b&gt;undecided&lt;/b&gt;: anything else; these runs cannot tell. &lt;b&gt;none&lt;/b&gt;: the runs allow no verdict, and the report says what is missing.</source>
@@ -290,6 +302,14 @@
         <translation>Eine Studie oder ein Fahrtenblatt</translation>
     </message>
     <message>
+        <source>A study or a run sheet; several are pooled</source>
+        <translation>Eine Studie oder ein Fahrtenblatt; mehrere werden zusammengefasst</translation>
+    </message>
+    <message>
+        <source>A study or run sheet of this vehicle whose noise is borrowed; repeat for more</source>
+        <translation>Eine Studie oder ein Fahrtenblatt dieses Fahrzeugs, deren Rauschen mitbenutzt wird; für weitere wiederholen</translation>
+    </message>
+    <message>
         <source>A study or run sheet: gives consumption, and the effect that it could show</source>
         <translation>Eine Studie oder ein Fahrtenblatt: gibt den Verbrauch vor und den Effekt, den sie zeigen könnte</translation>
     </message>
@@ -316,6 +336,10 @@
     <message>
         <source>An effect of {} % would have been found by such a day {} times in 100; one pair scatters by {} %.</source>
         <translation>Einen Effekt von {} % hätte ein solcher Tag in {} von 100 Fällen gefunden; ein Paar streut um {} %.</translation>
+    </message>
+    <message>
+        <source>An interval that allows for looking cannot be had from so few pairs.</source>
+        <translation>Ein Intervall, das die Blicke berücksichtigt, ist mit so wenigen Paaren nicht zu gewinnen.</translation>
     </message>
     <message>
         <source>Another name for a configuration or a direction, in all runs</source>
@@ -449,8 +473,8 @@ einen Effekt gibt, wie groß er ist und wie sicher. DATEI ist eine Studie
         <translation>Konfidenz des Intervalls (Vorgabe 0.95)</translation>
     </message>
     <message>
-        <source>Confidence of the intervals, in (0.5, 1) (default 0.95)</source>
-        <translation>Konfidenz der Intervalle, zwischen 0.5 und 1 (Vorgabe 0.95)</translation>
+        <source>Confidence of the intervals, above 0.5, at most 0.9999 (default 0.95)</source>
+        <translation>Vertrauensniveau der Intervalle, über 0.5, höchstens 0.9999 (Vorgabe 0.95)</translation>
     </message>
     <message>
         <source>Configuration of the parts that are no run of the study yet</source>
@@ -461,8 +485,8 @@ einen Effekt gibt, wie groß er ist und wie sicher. DATEI ist eine Studie
         <translation>Der Verbrauch ist auf das Kontrollfahrzeug bezogen, das im Gleichschritt mitfuhr.</translation>
     </message>
     <message>
-        <source>Consumption of the baseline, L/100 km (default 8)</source>
-        <translation>Verbrauch der Referenz, l/100 km (Vorgabe 8)</translation>
+        <source>Consumption of the baseline, L/100 km (default 8); electric: kWh/100 km (default 18)</source>
+        <translation>Verbrauch der Referenz, l/100 km (Vorgabe 8); elektrisch: kWh/100 km (Vorgabe 18)</translation>
     </message>
     <message>
         <source>Consumption of {} pairs in {} blocks, {} discarded runs</source>
@@ -533,8 +557,28 @@ einen Effekt gibt, wie groß er ist und wie sicher. DATEI ist eine Studie
         <translation>Gefahren am {}{}. Fahrten: {}.</translation>
     </message>
     <message>
+        <source>Each day for itself</source>
+        <translation>Jeder Tag für sich</translation>
+    </message>
+    <message>
+        <source>Each day for itself: {} days, each with an effect of its own.</source>
+        <translation>Jeder Tag für sich: {} Tage, jeder mit seinem eigenen Effekt.</translation>
+    </message>
+    <message>
+        <source>Each day for itself: {}.</source>
+        <translation>Jeder Tag für sich: {}.</translation>
+    </message>
+    <message>
+        <source>Each day for itself; it takes two days that can tell the effect.</source>
+        <translation>Jeder Tag für sich; nötig sind zwei Tage, die den Effekt erkennen lassen.</translation>
+    </message>
+    <message>
         <source>Each pair. Grey discs: baseline; blue diamonds: device; hollow: discarded runs; green: the model.</source>
         <translation>Jedes Paar. Graue Scheiben: Referenz; blaue Rauten: Gerät; hohl: verworfene Fahrten; grün: das Modell.</translation>
+    </message>
+    <message>
+        <source>Each study with its {} interval, and what they say together.</source>
+        <translation>Jede Studie mit ihrem {}-Intervall und was sie zusammen sagen.</translation>
     </message>
     <message>
         <source>Each time just above that output: that hints at a slipping drive or a current limit. It is a hint, not a fact.</source>
@@ -677,6 +721,14 @@ einen Effekt gibt, wie groß er ist und wie sicher. DATEI ist eine Studie
         <translation>Wie sicher, wie robust</translation>
     </message>
     <message>
+        <source>How they are pooled</source>
+        <translation>Wie sie zusammengefasst werden</translation>
+    </message>
+    <message>
+        <source>How wide the interval will be: as the verdict takes it, with a straight drift; if the drift may bend; and if the result may be looked at as often as one likes on the way.</source>
+        <translation>Wie breit das Intervall sein wird: so, wie das Urteil es nimmt, mit geradliniger Drift; wenn die Drift gekrümmt sein darf; und wenn das Ergebnis unterwegs beliebig oft angesehen werden darf.</translation>
+    </message>
+    <message>
         <source>INT</source>
         <translation>ZAHL</translation>
     </message>
@@ -703,6 +755,22 @@ einen Effekt gibt, wie groß er ist und wie sicher. DATEI ist eine Studie
     <message>
         <source>Is there an effect, how large, how sure? Several files: a table</source>
         <translation>Gibt es einen Effekt, wie groß, wie sicher? Mehrere Dateien: eine Tabelle</translation>
+    </message>
+    <message>
+        <source>It holds if each pair&apos;s error is its own; if neighbours resemble each other, the verdict would be: {}.</source>
+        <translation>Es gilt, wenn der Fehler jedes Paars sein eigener ist; ähneln Nachbarn einander, so lautete das Urteil: {}.</translation>
+    </message>
+    <message>
+        <source>It holds if each pair&apos;s error is its own; if neighbours resemble each other, these runs cannot tell.</source>
+        <translation>Es gilt, wenn der Fehler jedes Paars sein eigener ist; ähneln Nachbarn einander, so lassen diese Fahrten keine Entscheidung zu.</translation>
+    </message>
+    <message>
+        <source>It was looked at once before, at fewer pairs: whoever may stop when the answer suits is wrong more often than promised.</source>
+        <translation>Es wurde schon einmal angesehen, bei weniger Paaren: Wer aufhören darf, wenn ihm die Antwort passt, irrt öfter als versprochen.</translation>
+    </message>
+    <message>
+        <source>It was looked at {} times before, at fewer pairs: whoever may stop when the answer suits is wrong more often than promised.</source>
+        <translation>Es wurde schon {} Mal angesehen, bei weniger Paaren: Wer aufhören darf, wenn ihm die Antwort passt, irrt öfter als versprochen.</translation>
     </message>
     <message>
         <source>JSON</source>
@@ -787,8 +855,8 @@ einen Effekt gibt, wie groß er ist und wie sicher. DATEI ist eine Studie
         <translation>Nach Fahrten suchen, die sich nicht verwenden lassen, und warum</translation>
     </message>
     <message>
-        <source>Lower heating value of the fuel, MJ/L</source>
-        <translation>Unterer Heizwert des Kraftstoffs, MJ/l</translation>
+        <source>Lower heating value of the fuel, MJ/L; electric: MJ/kWh</source>
+        <translation>Unterer Heizwert des Kraftstoffs, MJ/l; elektrisch: MJ/kWh</translation>
     </message>
     <message>
         <source>MIN</source>
@@ -820,6 +888,10 @@ einen Effekt gibt, wie groß er ist und wie sicher. DATEI ist eine Studie
         <translation>Minuten je Wechsel (Vorgabe 20)</translation>
     </message>
     <message>
+        <source>More to this verdict:</source>
+        <translation>Weiteres zu diesem Urteil:</translation>
+    </message>
+    <message>
         <source>NAME=VALUE</source>
         <translation>NAME=WERT</translation>
     </message>
@@ -837,12 +909,14 @@ einen Effekt gibt, wie groß er ist und wie sicher. DATEI ist eine Studie
     </message>
     <message>
         <source>Names: name, date, baseline, margin (per cent), confidence, max_gap (min), aero_share,
-fuel (petrol, e10, diesel, electric), bearing_deg, cold_start, notes,
-plan.sequence, plan.pairs, plan.margin, plan.confidence,
+fuel (petrol, e10, diesel, electric), bearing_deg, cold_start, claim (per cent,
+negative for less), noise (per cent and degrees of freedom, like 0.9,21), noise.from,
+notes, plan.sequence, plan.pairs, plan.margin, plan.confidence,
 accessory_timer.NAME=WATTS,MINUTES, and the limits of the screening rules:</source>
         <translation>Namen: name, date, baseline, margin (Prozent), confidence, max_gap (min), aero_share,
-fuel (petrol, e10, diesel oder electric), bearing_deg, cold_start, notes,
-plan.sequence, plan.pairs, plan.margin und plan.confidence,
+fuel (petrol, e10, diesel oder electric), bearing_deg, cold_start, claim (Prozent,
+negativ für weniger), noise (Prozent und Freiheitsgrade, wie 0.9,21), noise.from,
+notes, plan.sequence, plan.pairs, plan.margin und plan.confidence,
 accessory_timer.NAME=WATT,MINUTEN und die Grenzen der Sichtungsregeln:</translation>
     </message>
     <message>
@@ -860,6 +934,10 @@ accessory_timer.NAME=WATT,MINUTEN und die Grenzen der Sichtungsregeln:</translat
     <message>
         <source>No difference as large as {} % between {} and {}: the effect lies between {} ({} interval).</source>
         <translation>Kein Unterschied von {} % oder mehr zwischen {} und {}: Der Effekt liegt zwischen {} ({}-Intervall).</translation>
+    </message>
+    <message>
+        <source>No pair can be spared: without any one of the {} there is no verdict.</source>
+        <translation>Kein Paar ist entbehrlich: Ohne eines der {} gibt es kein Urteil.</translation>
     </message>
     <message>
         <source>No rule that could be checked found anything.</source>
@@ -926,20 +1004,8 @@ accessory_timer.NAME=WATT,MINUTEN und die Grenzen der Sichtungsregeln:</translat
         <translation>Nicht geprüft, was nicht dasselbe ist wie bestanden:</translation>
     </message>
     <message>
-        <source>Not computed: it takes 3 pairs at different times.</source>
-        <translation>Nicht berechnet: Nötig sind 3 Paare zu verschiedenen Zeiten.</translation>
-    </message>
-    <message>
-        <source>Not computed: it takes 3 pairs in each configuration.</source>
-        <translation>Nicht berechnet: Nötig sind 3 Paare in jeder Konfiguration.</translation>
-    </message>
-    <message>
         <source>Not computed: it takes a closed design and two degrees of freedom to spare.</source>
         <translation>Nicht berechnet: Nötig sind ein geschlossener Versuchsplan und zwei übrige Freiheitsgrade.</translation>
-    </message>
-    <message>
-        <source>Not computed: it takes a verdict and 3 to 5,000 pairs.</source>
-        <translation>Nicht berechnet: Nötig sind ein Urteil und 3 bis 5.000 Paare.</translation>
     </message>
     <message>
         <source>Not computed: it takes a verdict and one degree of freedom to spare.</source>
@@ -954,12 +1020,36 @@ accessory_timer.NAME=WATT,MINUTEN und die Grenzen der Sichtungsregeln:</translat
         <translation>Nicht berechnet: Nötig sind ein Urteil und Ablesungen in einer einzigen Einheit.</translation>
     </message>
     <message>
+        <source>Not computed: it takes blocks of two pairs or more, and two degrees of freedom to spare.</source>
+        <translation>Nicht berechnet: Nötig sind Blöcke aus zwei oder mehr Paaren und zwei übrige Freiheitsgrade.</translation>
+    </message>
+    <message>
+        <source>Not computed: it takes pairs at different times, and two degrees of freedom to spare.</source>
+        <translation>Nicht berechnet: Nötig sind Paare zu verschiedenen Zeiten und zwei übrige Freiheitsgrade.</translation>
+    </message>
+    <message>
         <source>Not computed: it takes temperature, pressure and humidity on paired runs of both configurations.</source>
         <translation>Nicht berechnet: Nötig sind Temperatur, Luftdruck und Luftfeuchte bei gepaarten Fahrten beider Konfigurationen.</translation>
     </message>
     <message>
         <source>Not computed: it takes two baseline blocks in one day, and a degree of freedom within blocks.</source>
         <translation>Nicht berechnet: Nötig sind zwei Referenzblöcke an einem Tag und ein Freiheitsgrad innerhalb der Blöcke.</translation>
+    </message>
+    <message>
+        <source>Not computed: it takes two days that can each tell the effect.</source>
+        <translation>Nicht berechnet: Nötig sind zwei Tage, die jeder für sich den Effekt erkennen lassen.</translation>
+    </message>
+    <message>
+        <source>Not computed: it takes two degrees of freedom in each configuration alone.</source>
+        <translation>Nicht berechnet: Nötig sind zwei Freiheitsgrade in jeder Konfiguration allein.</translation>
+    </message>
+    <message>
+        <source>Not computed: it takes two degrees of freedom to spare.</source>
+        <translation>Nicht berechnet: Nötig sind zwei übrige Freiheitsgrade.</translation>
+    </message>
+    <message>
+        <source>Not computed: with fewer than 4 degrees of freedom it could not fail, and it is made for at most 5,000 pairs.</source>
+        <translation>Nicht berechnet: Unter 4 Freiheitsgraden könnte die Prüfung nichts finden, und sie ist für höchstens 5.000 Paare gemacht.</translation>
     </message>
     <message>
         <source>Not each time, so output alone does not explain it.</source>
@@ -1035,6 +1125,22 @@ accessory_timer.NAME=WATT,MINUTEN und die Grenzen der Sichtungsregeln:</translat
         <translation>Eine HTML-Seite, die ein Fremder nachprüfen kann: Urteil, Bilder, jede Fahrt</translation>
     </message>
     <message>
+        <source>One effect for all studies, if the device did the same to each: {}.</source>
+        <translation>Ein Effekt für alle Studien, sofern das Gerät überall dasselbe bewirkt hat: {}.</translation>
+    </message>
+    <message>
+        <source>One effect for all: weighted by what each design can tell, whatever its noise came out as; interval by Welch and Satterthwaite. Whether they agree: Welch&apos;s F (1951). The mean of effects of their own: DerSimonian and Laird&apos;s mean; its interval allows for noise that is known from few pairs.</source>
+        <translation>Ein Effekt für alle: gewichtet danach, was jeder Versuchsplan erkennen kann, wie auch immer sein Rauschen ausfiel; Intervall nach Welch und Satterthwaite. Ob sie übereinstimmen: Welchs F (1951). Das Mittel eigener Effekte: nach DerSimonian und Laird; sein Intervall berücksichtigt, dass das Rauschen aus wenigen Paaren bekannt ist.</translation>
+    </message>
+    <message>
+        <source>One pair scatters by {} % here and by {} % there ({} degrees of freedom).</source>
+        <translation>Ein Paar streut hier um {} % und dort um {} % ({} Freiheitsgrade).</translation>
+    </message>
+    <message>
+        <source>One pair scatters by {} % here and by {} % there ({}): the two are not comparable, so go by the headline.</source>
+        <translation>Ein Paar streut hier um {} % und dort um {} % ({}): Die beiden sind nicht vergleichbar; richten Sie sich nach dem Hauptergebnis.</translation>
+    </message>
+    <message>
         <source>One switch only: whatever else changed over the day (wind, warmth, traffic) cannot be told from the effect. Go back to the first configuration and drive it again.</source>
         <translation>Nur ein Wechsel: Was sich über den Tag sonst noch änderte (Wind, Wärme, Verkehr), lässt sich nicht vom Effekt trennen. Kehren Sie zur ersten Konfiguration zurück und fahren Sie sie noch einmal.</translation>
     </message>
@@ -1062,6 +1168,10 @@ accessory_timer.NAME=WATT,MINUTEN und die Grenzen der Sichtungsregeln:</translat
     <message>
         <source>Out against return shifted over time ({} an hour, {}): the wind turned or rose. Out and back cancels a steady wind only; compare &apos;bracket&apos;, and the wind noted.</source>
         <translation>Hin gegen zurück hat sich mit der Zeit verschoben ({} je Stunde, {}): Der Wind drehte oder frischte auf. Hin und zurück hebt nur einen stetigen Wind auf; vergleichen Sie die Eingabelung und den notierten Wind.</translation>
+    </message>
+    <message>
+        <source>Out against return the effect is the same within the noise (apart by {} %, {}).</source>
+        <translation>Hin und zurück ist der Effekt im Rahmen des Rauschens gleich (Unterschied {} %, {}).</translation>
     </message>
     <message>
         <source>PCT</source>
@@ -1114,6 +1224,10 @@ accessory_timer.NAME=WATT,MINUTEN und die Grenzen der Sichtungsregeln:</translat
     <message>
         <source>Positionals</source>
         <translation>Argumente</translation>
+    </message>
+    <message>
+        <source>Positive: more energy. Low and high are the smallest and largest over all corners of the efficiencies, which are factors in use, not measurements of this vehicle.</source>
+        <translation>Positiv: mehr Energie. Unten und oben sind der kleinste und der größte Wert über alle Ecken der Wirkungsgrade; das sind übliche Faktoren, keine Messungen an diesem Fahrzeug.</translation>
     </message>
     <message>
         <source>Positive: more fuel. Low and high are the smallest and largest over all corners of the efficiencies, which are factors in use, not measurements of this vehicle.</source>
@@ -1284,8 +1398,8 @@ Das Ergebnis zeigt, was es änderte, jede verworfene Fahrt wieder zu werten.</tr
         <translation>Benutzte Einstellungen und Grenzen</translation>
     </message>
     <message>
-        <source>Shapiro–Wilk (Royston 1995), externally studentised residual with Bonferroni, Durbin–Watson (exact), a squared term in time, Brown–Forsythe, last baseline block against the first, out minus return over time, the step of the display against the noise, and moist-air density (CIPM-2007; Picard et al. 2008). A check fails at p &amp;lt; 0.01 and is noted at p &amp;lt; 0.05.</source>
-        <translation>Shapiro–Wilk (Royston 1995), extern studentisiertes Residuum mit Bonferroni, Durbin–Watson (exakt), ein quadratischer Term in der Zeit, Brown–Forsythe, letzter Referenzblock gegen den ersten, hin minus zurück über der Zeit, der Schritt der Anzeige gegen das Rauschen und die Dichte feuchter Luft (CIPM-2007; Picard et al. 2008). Eine Annahme ist verletzt bei p &amp;lt; 0,01 und auffällig bei p &amp;lt; 0,05.</translation>
+        <source>Shapiro–Wilk (Royston 1995), externally studentised residual with Bonferroni, Durbin–Watson (exact), a squared term in time, the spread of either configuration (Goldfeld–Quandt 1965), last baseline block against the first, out minus return over time and between the configurations, the first pair of each block, one effect against one a day, the step of the display against the noise, and moist-air density (CIPM-2007; Picard et al. 2008). A check fails at p &amp;lt; 0.01 and is noted at p &amp;lt; 0.05.</source>
+        <translation>Shapiro–Wilk (Royston 1995), extern studentisiertes Residuum mit Bonferroni, Durbin–Watson (exakt), ein quadratischer Term in der Zeit, die Streuung jeder Konfiguration (Goldfeld–Quandt 1965), letzter Referenzblock gegen den ersten, hin minus zurück über der Zeit und zwischen den Konfigurationen, das erste Paar jedes Blocks, ein Effekt gegen einen je Tag, der Schritt der Anzeige gegen das Rauschen und die Dichte feuchter Luft (CIPM-2007; Picard et al. 2008). Eine Annahme ist verletzt bei p &amp;lt; 0,01 und auffällig bei p &amp;lt; 0,05.</translation>
     </message>
     <message>
         <source>Single runs, unpaired ones too, with the direction as a term of its own</source>
@@ -1349,6 +1463,10 @@ Das Ergebnis zeigt, was es änderte, jede verworfene Fahrt wieder zu werten.</tr
         <translation>Temperatur ________   Luftdruck am Ort ________   Wind ________</translation>
     </message>
     <message>
+        <source>That is at least {}.</source>
+        <translation>Das ist mindestens {}.</translation>
+    </message>
+    <message>
         <source>That is {} in place of {} {}.</source>
         <translation>Das sind {} statt {} {}.</translation>
     </message>
@@ -1361,12 +1479,44 @@ Das Ergebnis zeigt, was es änderte, jede verworfene Fahrt wieder zu werten.</tr
         <translation>Der Mittelwert von {} betrug {} {}.</translation>
     </message>
     <message>
+        <source>The claimed {} is borne out.</source>
+        <translation>Behauptet sind {}: Das ist bestätigt.</translation>
+    </message>
+    <message>
+        <source>The claimed {} is ruled out: it is at least {}.</source>
+        <translation>Behauptet sind {}: Das ist ausgeschlossen, es sind mindestens {}.</translation>
+    </message>
+    <message>
+        <source>The claimed {} is ruled out: it is at most {}.</source>
+        <translation>Behauptet sind {}: Das ist ausgeschlossen, es sind höchstens {}.</translation>
+    </message>
+    <message>
         <source>The control vehicle is not used: some counted runs lack its consumption.</source>
         <translation>Das Kontrollfahrzeug wird nicht benutzt: Bei einigen gewerteten Fahrten fehlt sein Verbrauch.</translation>
     </message>
     <message>
         <source>The day</source>
         <translation>Der Tag</translation>
+    </message>
+    <message>
+        <source>The days agree on the effect {}.</source>
+        <translation>Die Tage sind sich über den Effekt einig {}.</translation>
+    </message>
+    <message>
+        <source>The days do not agree on the effect {}: one number for all of them hides that. Read each day for itself, and find what was different.</source>
+        <translation>Die Tage sind sich über den Effekt nicht einig {}: Eine Zahl für alle verbirgt das. Lesen Sie jeden Tag für sich und finden Sie heraus, was anders war.</translation>
+    </message>
+    <message>
+        <source>The days perhaps do not agree on the effect {}: one number for all of them then hides something. Read each day for itself, and find what was different.</source>
+        <translation>Die Tage sind sich über den Effekt vielleicht nicht einig {}: Eine Zahl für alle verbirgt dann etwas. Lesen Sie jeden Tag für sich und finden Sie heraus, was anders war.</translation>
+    </message>
+    <message>
+        <source>The device perhaps works differently out and back (apart by {} %, {}): the answer is the mean of the two ways. A wind that stays or a slope may favour it one way; look at the two directions apart.</source>
+        <translation>Das Gerät wirkt hin und zurück vielleicht verschieden (Unterschied {} %, {}): Die Antwort ist das Mittel der beiden Richtungen. Ein Wind, der bleibt, oder ein Gefälle kann es in einer Richtung begünstigen; sehen Sie sich die beiden Richtungen getrennt an.</translation>
+    </message>
+    <message>
+        <source>The device works differently out and back (apart by {} %, {}): the answer is the mean of the two ways. A wind that stays or a slope may favour it one way; look at the two directions apart.</source>
+        <translation>Das Gerät wirkt hin und zurück verschieden (Unterschied {} %, {}): Die Antwort ist das Mittel der beiden Richtungen. Ein Wind, der bleibt, oder ein Gefälle kann es in einer Richtung begünstigen; sehen Sie sich die beiden Richtungen getrennt an.</translation>
     </message>
     <message>
         <source>The drift bends {}. A straight line does not remove that, so part of it sits in the effect. Was everything warm before run 1? Drive more and shorter blocks.</source>
@@ -1409,8 +1559,32 @@ Das Ergebnis zeigt, was es änderte, jede verworfene Fahrt wieder zu werten.</tr
         <translation>Die Datei, die angelegt wird; es darf sie noch nicht geben</translation>
     </message>
     <message>
+        <source>The first pair of a block is like the others ({}, {}).</source>
+        <translation>Das erste Paar eines Blocks ist wie die anderen ({}, {}).</translation>
+    </message>
+    <message>
+        <source>The first pair of each block differs from the others ({}, {}): during a stop engine, tyres and axle cool. Drive one pair that does not count after each stop.</source>
+        <translation>Das erste Paar jedes Blocks weicht von den anderen ab ({}, {}): Während eines Halts kühlen Motor, Reifen und Achse ab. Fahren Sie nach jedem Halt ein Paar, das nicht zählt.</translation>
+    </message>
+    <message>
+        <source>The first pair of each block perhaps differs from the others ({}, {}): during a stop engine, tyres and axle cool. Drive one pair that does not count after each stop.</source>
+        <translation>Das erste Paar jedes Blocks weicht vielleicht von den anderen ab ({}, {}): Während eines Halts kühlen Motor, Reifen und Achse ab. Fahren Sie nach jedem Halt ein Paar, das nicht zählt.</translation>
+    </message>
+    <message>
         <source>The history keeps the discard and its lifting.</source>
         <translation>Der Verlauf behält das Verwerfen und seine Aufhebung.</translation>
+    </message>
+    <message>
+        <source>The interval that allows for looking says: {}.</source>
+        <translation>Das Intervall, das die Blicke berücksichtigt, sagt: {}.</translation>
+    </message>
+    <message>
+        <source>The interval that keeps its promise however often the result was looked at on the way; so it is wider</source>
+        <translation>Das Intervall, das sein Versprechen hält, so oft das Ergebnis unterwegs auch angesehen wurde; dafür ist es breiter</translation>
+    </message>
+    <message>
+        <source>The last digit shown is worth {} % of a reading{}: far too coarse for a noise this small, so the interval is too narrow. Note litres and distance, or drive a longer stretch.</source>
+        <translation>Die letzte gezeigte Stelle ist {} % einer Ablesung wert{}: viel zu grob für ein so kleines Rauschen, das Intervall ist deshalb zu schmal. Notieren Sie Liter und Strecke, oder fahren Sie eine längere Messstrecke.</translation>
     </message>
     <message>
         <source>The last digit shown is worth {} % of a reading{}: fine enough for this noise.</source>
@@ -1419,6 +1593,10 @@ Das Ergebnis zeigt, was es änderte, jede verworfene Fahrt wieder zu werten.</tr
     <message>
         <source>The last digit shown is worth {} % of a reading{}: too coarse for a noise this small, which may be luck of the rounding. Note litres and distance, or drive a longer stretch.</source>
         <translation>Die letzte angezeigte Stelle macht {} % einer Ablesung aus{}: zu grob für ein so kleines Rauschen, das auch glücklich gerundet sein kann. Notieren Sie Liter und Strecke, oder fahren Sie eine längere Messstrecke.</translation>
+    </message>
+    <message>
+        <source>The mean, if each has an effect of its own: {}.</source>
+        <translation>Das Mittel, falls jede ihren eigenen Effekt hat: {}.</translation>
     </message>
     <message>
         <source>The method in a page</source>
@@ -1493,12 +1671,28 @@ Das Ergebnis zeigt, was es änderte, jede verworfene Fahrt wieder zu werten.</tr
         <translation>Relevanzschwelle: der kleinste Effekt, auf den es Ihnen ankommt, in Prozent (Vorgabe 1)</translation>
     </message>
     <message>
+        <source>The studies</source>
+        <translation>Die Studien</translation>
+    </message>
+    <message>
+        <source>The studies agree with that {}.</source>
+        <translation>Die Studien stimmen damit überein {}.</translation>
+    </message>
+    <message>
+        <source>The studies do not agree on one effect {}: read each for itself.</source>
+        <translation>Die Studien sind sich über einen Effekt nicht einig {}: Lesen Sie jede für sich.</translation>
+    </message>
+    <message>
+        <source>The studies perhaps do not agree on one effect {}.</source>
+        <translation>Die Studien sind sich über einen Effekt vielleicht nicht einig {}.</translation>
+    </message>
+    <message>
         <source>The study</source>
         <translation>Die Studie</translation>
     </message>
     <message>
-        <source>The term in &lt;i&gt;t&lt;/i&gt; takes out a straight drift of the day (warming, wind, traffic). With one switch only (an open design) it cannot be told from the effect and is left out: df = n − 2, and the verdict says so. With several days each has its own intercept and slope, and there is one δ.</source>
-        <translation>Der Term in &lt;i&gt;t&lt;/i&gt; rechnet eine geradlinige Drift des Tages heraus (Erwärmung, Wind, Verkehr). Bei nur einem Wechsel (offener Versuchsplan) lässt sie sich nicht vom Effekt trennen und entfällt: FG = n − 2, und das Urteil sagt es. Bei mehreren Tagen hat jeder seinen eigenen Achsenabschnitt und seine eigene Steigung, und es gibt ein δ.</translation>
+        <source>The term in &lt;i&gt;t&lt;/i&gt; takes out a straight drift of the day (warming, wind, traffic). With one switch only (an open design) it cannot be told from the effect and is left out: df = n − 2, and the verdict says so. With several days each has its own intercept and, where any day has two switches, its own slope, and there is one δ.</source>
+        <translation>Der Term in &lt;i&gt;t&lt;/i&gt; rechnet eine geradlinige Drift des Tages heraus (Erwärmung, Wind, Verkehr). Bei nur einem Wechsel (offener Versuchsplan) lässt sie sich nicht vom Effekt trennen und entfällt: FG = n − 2, und das Urteil sagt es. Bei mehreren Tagen hat jeder sein eigenes Niveau und, wenn irgendein Tag zwei Wechsel hat, seine eigene Steigung, und es gibt ein δ.</translation>
     </message>
     <message>
         <source>The verdict</source>
@@ -1515,6 +1709,10 @@ Das Ergebnis zeigt, was es änderte, jede verworfene Fahrt wieder zu werten.</tr
     <message>
         <source>These runs cannot tell {} from {}: the effect lies between {} ({} interval).</source>
         <translation>Anhand dieser Fahrten lässt sich {} nicht von {} unterscheiden: Der Effekt liegt zwischen {} ({}-Intervall).</translation>
+    </message>
+    <message>
+        <source>These runs neither bear out nor rule out the claimed {}.</source>
+        <translation>Behauptet sind {}: Diese Fahrten können das weder bestätigen noch ausschließen.</translation>
     </message>
     <message>
         <source>They could have shown {} % or more; more pairs alone would hardly show {} % at this noise.</source>
@@ -1627,6 +1825,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>Was die Sichtung fand</translation>
     </message>
     <message>
+        <source>What someone says that the device saves, per cent; negative for less</source>
+        <translation>Was jemand als Ersparnis durch das Gerät behauptet, Prozent; negativ für weniger</translation>
+    </message>
+    <message>
         <source>What these runs could have shown is not known without a verdict.</source>
         <translation>Was diese Fahrten hätten zeigen können, ist ohne Urteil nicht bekannt.</translation>
     </message>
@@ -1695,6 +1897,14 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>Mit allen verworfenen Fahrten: {} ({}-Intervall: {}), Urteil: {}.</translation>
     </message>
     <message>
+        <source>With the noise of this vehicle on earlier days</source>
+        <translation>Mit dem Rauschen dieses Fahrzeugs an früheren Tagen</translation>
+    </message>
+    <message>
+        <source>With the noise of this vehicle on earlier days; none was named.</source>
+        <translation>Mit dem Rauschen dieses Fahrzeugs an früheren Tagen; es wurde keines genannt.</translation>
+    </message>
+    <message>
         <source>With {} pairs none of these checks has much power: passing them proves little.</source>
         <translation>Bei {} Paaren ist keine dieser Prüfungen sehr trennscharf: Sie zu bestehen, beweist wenig.</translation>
     </message>
@@ -1707,6 +1917,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>Ohne NAME=WERT werden die Eigenschaften aufgelistet, die von ihrer Vorgabe abweichen; „NAME=“ geht auf die Vorgabe zurück.</translation>
     </message>
     <message>
+        <source>Without any of {} of them there would be no verdict.</source>
+        <translation>Ohne je eines von {} davon gäbe es kein Urteil.</translation>
+    </message>
+    <message>
         <source>Without any one of the {} pairs the effect stays between {}; the verdict does not stay the same.</source>
         <translation>Lässt man je eines der {} Paare weg, bleibt der Effekt zwischen {}; das Urteil bleibt nicht bestehen.</translation>
     </message>
@@ -1717,6 +1931,14 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>Without configuration it is that of the last run; without direction, the other one.</source>
         <translation>Ohne configuration ist es die der letzten Fahrt; ohne direction die andere.</translation>
+    </message>
+    <message>
+        <source>Without the assumption of a straight drift: it may bend as well</source>
+        <translation>Ohne die Annahme einer geradlinigen Drift: Sie darf auch gekrümmt sein</translation>
+    </message>
+    <message>
+        <source>Without {} of them there would be no verdict.</source>
+        <translation>Ohne {} davon gäbe es kein Urteil.</translation>
     </message>
     <message>
         <source>Write the run card, a page to print for the roadside</source>
@@ -1747,6 +1969,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>ein Byte, das kein Text ist</translation>
     </message>
     <message>
+        <source>a change in per cent, like -5 for 5 % less: not 0, and above -100</source>
+        <translation>eine Änderung in Prozent, wie -5 für 5 % weniger: nicht 0 und über -100</translation>
+    </message>
+    <message>
         <source>a chunk of a recording has not as many rows as its times; restore it from a copy</source>
         <translation>ein Stück einer Aufzeichnung hat nicht so viele Zeilen wie seine Zeiten; stellen Sie die Studie aus einer Kopie wieder her</translation>
     </message>
@@ -1763,12 +1989,16 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>ein Kommentar, der nie endet</translation>
     </message>
     <message>
-        <source>a confidence of {}; more than 0.5 and less than 1 is needed</source>
-        <translation>ein Vertrauensniveau von {}; nötig ist mehr als 0,5 und weniger als 1</translation>
+        <source>a confidence of {}; more than 0.5 and at most {} is needed</source>
+        <translation>ein Vertrauensniveau von {}; nötig ist mehr als 0,5 und höchstens {}</translation>
     </message>
     <message>
         <source>a consumption of {} L/100 km (--consumption)</source>
         <translation>ein Verbrauch von {} l/100 km (--consumption)</translation>
+    </message>
+    <message>
+        <source>a consumption of {} kWh/100 km (--consumption)</source>
+        <translation>ein Verbrauch von {} kWh/100 km (--consumption)</translation>
     </message>
     <message>
         <source>a copy needs another name</source>
@@ -1835,6 +2065,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>eine Zahl über 0 und höchstens {}</translation>
     </message>
     <message>
+        <source>a number above 0.5, at most {}</source>
+        <translation>eine Zahl über 0,5, höchstens {}</translation>
+    </message>
+    <message>
         <source>a number between {} and {}</source>
         <translation>eine Zahl zwischen {} und {}</translation>
     </message>
@@ -1891,12 +2125,12 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>eine Folge über mehrere Tage lässt sich nicht simulieren</translation>
     </message>
     <message>
-        <source>a share between 0 and 1</source>
-        <translation>ein Anteil zwischen 0 und 1</translation>
+        <source>a share above 0.5, at most 0.9999</source>
+        <translation>ein Anteil über 0.5, höchstens 0.9999</translation>
     </message>
     <message>
-        <source>a share between 0.5 and 1</source>
-        <translation>ein Anteil zwischen 0.5 und 1</translation>
+        <source>a share between 0 and 1</source>
+        <translation>ein Anteil zwischen 0 und 1</translation>
     </message>
     <message>
         <source>a spreadsheet or an archive</source>
@@ -2018,6 +2252,14 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>alle Fahrten</translation>
     </message>
     <message>
+        <source>allowing for a bent drift</source>
+        <translation>gekrümmte Drift</translation>
+    </message>
+    <message>
+        <source>allowing for any number of looks</source>
+        <translation>beliebig oft angesehen</translation>
+    </message>
+    <message>
         <source>allowing for pairs that resemble their neighbours</source>
         <translation>korrelierte Paare</translation>
     </message>
@@ -2068,6 +2310,15 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>another program</source>
         <translation>einem anderen Programm</translation>
+    </message>
+    <message>
+        <source>any number of looks</source>
+        <translation>beliebig viele Blicke</translation>
+    </message>
+    <message>
+        <source>any_look</source>
+        <comment>companion</comment>
+        <translation>beliebig oft angesehen</translation>
     </message>
     <message>
         <source>as in</source>
@@ -2127,6 +2378,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>begann {} min nach dem Kaltstart; der Warmlauf krümmt die Drift, und kein Versuchsplan rechnet das heraus</translation>
     </message>
     <message>
+        <source>bent drift</source>
+        <translation>gekrümmte Drift</translation>
+    </message>
+    <message>
         <source>block</source>
         <translation>Block</translation>
     </message>
@@ -2148,6 +2403,11 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <source>blocks</source>
         <comment>companion</comment>
         <translation>Blockmittel</translation>
+    </message>
+    <message>
+        <source>borrowed</source>
+        <comment>companion</comment>
+        <translation>Rauschen früherer Tage</translation>
     </message>
     <message>
         <source>both configurations would be {}; expected two names</source>
@@ -2207,6 +2467,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>lässt sich nicht lesen: {}; erwartet wird eine Studie</translation>
     </message>
     <message>
+        <source>cannot be told in L/100 km; {} needs a distance</source>
+        <translation>lässt sich nicht in l/100 km angeben; {} braucht eine Strecke</translation>
+    </message>
+    <message>
         <source>cannot be written: {}</source>
         <translation>lässt sich nicht schreiben: {}</translation>
     </message>
@@ -2221,6 +2485,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>check</source>
         <translation>Prüfung</translation>
+    </message>
+    <message>
+        <source>claimed: {}</source>
+        <translation>behauptet: {}</translation>
     </message>
     <message>
         <source>clocks: {}</source>
@@ -2339,12 +2607,43 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>gekrümmte Drift</translation>
     </message>
     <message>
+        <source>curved</source>
+        <comment>companion</comment>
+        <translation>gekrümmte Drift</translation>
+    </message>
+    <message>
         <source>cut {} into {} run: {} new, {} given their part</source>
         <translation>{} in {} Fahrt geschnitten: {} neu, {} mit ihrem Teil versehen</translation>
     </message>
     <message>
         <source>cut {} into {} runs: {} new, {} given their part</source>
         <translation>{} in {} Fahrten geschnitten: {} neu, {} mit ihrem Teil versehen</translation>
+    </message>
+    <message>
+        <source>day</source>
+        <translation>Tag</translation>
+    </message>
+    <message>
+        <source>day {}</source>
+        <translation>Tag {}</translation>
+    </message>
+    <message>
+        <source>day {}: {} ({} interval: {})</source>
+        <translation>Tag {}: {} ({}-Intervall: {})</translation>
+    </message>
+    <message>
+        <source>days agree</source>
+        <translation>einige Tage</translation>
+    </message>
+    <message>
+        <source>days</source>
+        <comment>a check</comment>
+        <translation>einige Tage</translation>
+    </message>
+    <message>
+        <source>days</source>
+        <comment>companion</comment>
+        <translation>Tage</translation>
     </message>
     <message>
         <source>dealing the labels</source>
@@ -2473,6 +2772,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <source>duration_s</source>
         <comment>column</comment>
         <translation>Dauer (s)</translation>
+    </message>
+    <message>
+        <source>each day for itself</source>
+        <translation>jeder Tag für sich</translation>
     </message>
     <message>
         <source>effect</source>
@@ -3034,6 +3337,14 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>seine Prüfsumme oder Kompression ist falsch</translation>
     </message>
     <message>
+        <source>its consumption is in kWh, which is no fuel&apos;s; leave --fuel out</source>
+        <translation>der Verbrauch ist in kWh, die es bei keinem Kraftstoff gibt; lassen Sie --fuel weg</translation>
+    </message>
+    <message>
+        <source>its consumption is that of a fuel; --fuel electric is for kWh</source>
+        <translation>der Verbrauch ist der eines Kraftstoffs; --fuel electric gilt für kWh</translation>
+    </message>
+    <message>
         <source>its counts contradict each other</source>
         <translation>seine Anzahlen widersprechen sich</translation>
     </message>
@@ -3136,6 +3447,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>Ortszeit angenommen als UTC{}</translation>
     </message>
     <message>
+        <source>looked at before</source>
+        <translation>schon angesehen</translation>
+    </message>
+    <message>
         <source>looks like {}; expected a run sheet in CSV form</source>
         <translation>sieht nach {} aus; erwartet wird ein Fahrtenblatt als CSV</translation>
     </message>
@@ -3167,6 +3482,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <source>marks</source>
         <comment>column</comment>
         <translation>Marken</translation>
+    </message>
+    <message>
+        <source>mean of their own</source>
+        <translation>Mittel eigener Effekte</translation>
     </message>
     <message>
         <source>mean road speed {} % above the target{}</source>
@@ -3214,6 +3533,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>needs a distance; expected a column distance_km or distance_mi</source>
         <translation>braucht eine Strecke; erwartet wird eine Spalte distance_km oder distance_mi</translation>
+    </message>
+    <message>
+        <source>needs independent pairs</source>
+        <translation>setzt unabhängige Paare voraus</translation>
     </message>
     <message>
         <source>net</source>
@@ -3310,6 +3633,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>no verdict with it</source>
         <translation>kein Urteil mit ihr</translation>
+    </message>
+    <message>
+        <source>noise of earlier days</source>
+        <translation>Rauschen früherer Tage</translation>
     </message>
     <message>
         <source>none moves it down</source>
@@ -3421,6 +3748,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <source>on</source>
         <comment>blind screening</comment>
         <translation>ein</translation>
+    </message>
+    <message>
+        <source>one effect for all</source>
+        <translation>ein Effekt für alle</translation>
     </message>
     <message>
         <source>one pair scatters by</source>
@@ -3594,12 +3925,12 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>Verkehr</translation>
     </message>
     <message>
-        <source>petrol, e10 or diesel (default petrol)</source>
-        <translation>petrol (Benzin), e10 oder diesel (Vorgabe petrol)</translation>
-    </message>
-    <message>
         <source>petrol, e10, diesel or electric</source>
         <translation>petrol, e10, diesel oder electric</translation>
+    </message>
+    <message>
+        <source>petrol, e10, diesel or electric (default: that of the study, else petrol)</source>
+        <translation>petrol, e10, diesel oder electric (Vorgabe: der der Studie, sonst petrol)</translation>
     </message>
     <message>
         <source>plus or minus {}</source>
@@ -3638,6 +3969,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>recording {} has no channel &apos;{}&apos;</source>
         <translation>Aufzeichnung {} hat keinen Kanal „{}“</translation>
+    </message>
+    <message>
+        <source>relief of the 12 V supply</source>
+        <translation>Entlastung des 12-V-Netzes</translation>
     </message>
     <message>
         <source>relief of the alternator</source>
@@ -3842,6 +4177,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>gleiche Luft</translation>
     </message>
     <message>
+        <source>same both ways</source>
+        <translation>gleich in beiden Richtungen</translation>
+    </message>
+    <message>
         <source>same run twice</source>
         <translation>Fahrt doppelt</translation>
     </message>
@@ -3965,6 +4304,11 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>Einstellung weicht ab</translation>
     </message>
     <message>
+        <source>settling</source>
+        <comment>a check</comment>
+        <translation>warm nach jedem Halt</translation>
+    </message>
+    <message>
         <source>single runs</source>
         <translation>Einzelfahrten</translation>
     </message>
@@ -4052,6 +4396,11 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     </message>
     <message>
         <source>straight drift</source>
+        <translation>geradlinige Drift</translation>
+    </message>
+    <message>
+        <source>straight drift</source>
+        <comment>interval of a plan</comment>
         <translation>geradlinige Drift</translation>
     </message>
     <message>
@@ -4388,6 +4737,8 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>there is not enough memory</source>
         <translation>der Speicher reicht nicht</translation>
+        <source>there is no verdict in it, so the noise of a pair is not known; name a study that has one</source>
+        <translation>es enthält kein Urteil, das Rauschen eines Paars ist also nicht bekannt; nennen Sie eine Studie, die eines hat</translation>
     </message>
     <message>
         <source>there is nothing to redo</source>
@@ -4408,6 +4759,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>this look at a planned study could not be recorded: {}</source>
         <translation>dieser Blick auf eine geplante Studie ließ sich nicht festhalten: {}</translation>
+    </message>
+    <message>
+        <source>this look at the verdict could not be recorded: {}</source>
+        <translation>dieser Blick auf das Urteil ließ sich nicht festhalten: {}</translation>
     </message>
     <message>
         <source>tied runs {} and {}</source>
@@ -4442,6 +4797,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>two columns for the channel &apos;{}&apos;</source>
         <translation>zwei Spalten für den Kanal „{}“</translation>
+    </message>
+    <message>
+        <source>two numbers above 0, the noise of a pair in per cent and its degrees of freedom, like 0.9,21</source>
+        <translation>zwei Zahlen über 0, das Rauschen eines Paars in Prozent und seine Freiheitsgrade, wie 0.9,21</translation>
     </message>
     <message>
         <source>type where the gates at the two ends of the stretch are</source>
@@ -4488,6 +4847,8 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>waiting for {}, which writes the study</source>
         <translation>wartet, weil die Studie von {} beschrieben wird</translation>
+        <source>warm after each stop</source>
+        <translation>warm nach jedem Halt</translation>
     </message>
     <message>
         <source>warming up</source>
@@ -4521,6 +4882,11 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>way</source>
         <translation>Weg</translation>
+    </message>
+    <message>
+        <source>ways</source>
+        <comment>a check</comment>
+        <translation>gleich in beiden Richtungen</translation>
     </message>
     <message>
         <source>what happened</source>
@@ -4597,6 +4963,16 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>{} %</translation>
     </message>
     <message>
+        <source>{} % less</source>
+        <comment>a claim</comment>
+        <translation>{} % weniger</translation>
+    </message>
+    <message>
+        <source>{} % more</source>
+        <comment>a claim</comment>
+        <translation>{} % mehr</translation>
+    </message>
+    <message>
         <source>{} %</source>
         <comment>stands before the word interval</comment>
         <translation>{}‑%</translation>
@@ -4604,6 +4980,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>{} (density)</source>
         <translation>{} (Dichte)</translation>
+    </message>
+    <message>
+        <source>{} (its interval leaves the estimate out)</source>
+        <translation>{} (dessen Intervall lässt den Schätzwert außerhalb)</translation>
     </message>
     <message>
         <source>{} (process {}, since {})</source>
@@ -4634,6 +5014,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>{} ({} W, {} min): ausgeschaltet lassen. Um {} eingeschaltet, fiele es um {} ab. An um ________, aus um ________</translation>
     </message>
     <message>
+        <source>{} ({} interval: {}; {})</source>
+        <translation>{} ({}-Intervall: {}; {})</translation>
+    </message>
+    <message>
         <source>{} ({})</source>
         <translation>{} ({})</translation>
     </message>
@@ -4662,16 +5046,16 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>{} und {} weitere Kanäle</translation>
     </message>
     <message>
-        <source>{} and {} perhaps scatter unalike {}: one noise was taken for both, so the interval may be too narrow or too wide. Find what was restless in one of them: settings, a timer, the traffic.</source>
-        <translation>{} und {} streuen vielleicht ungleich {}: Für beide wurde dasselbe Rauschen angenommen, das Intervall kann also zu schmal oder zu breit sein. Suchen Sie, was bei einer der beiden unruhig war: Einstellungen, eine Zeitschaltung, der Verkehr.</translation>
+        <source>{} and {} perhaps scatter unalike {}: one noise was taken for both, so the interval may be too narrow or too wide. Find what was restless in one of them: settings, a timer, the traffic; a single pair far out looks the same.</source>
+        <translation>{} und {} streuen vielleicht ungleich {}: Für beide wurde dasselbe Rauschen angenommen, das Intervall kann also zu schmal oder zu breit sein. Suchen Sie, was bei einer der beiden unruhig war: Einstellungen, eine Zeitschaltung, der Verkehr; ein einzelnes weit entferntes Paar sieht ebenso aus.</translation>
     </message>
     <message>
         <source>{} and {} scatter alike {}.</source>
         <translation>{} und {} streuen gleich {}.</translation>
     </message>
     <message>
-        <source>{} and {} scatter unalike {}: one noise was taken for both, so the interval may be too narrow or too wide. Find what was restless in one of them: settings, a timer, the traffic.</source>
-        <translation>{} und {} streuen ungleich {}: Für beide wurde dasselbe Rauschen angenommen, das Intervall kann also zu schmal oder zu breit sein. Suchen Sie, was bei einer der beiden unruhig war: Einstellungen, eine Zeitschaltung, der Verkehr.</translation>
+        <source>{} and {} scatter unalike {}: one noise was taken for both, so the interval may be too narrow or too wide. Find what was restless in one of them: settings, a timer, the traffic; a single pair far out looks the same.</source>
+        <translation>{} und {} streuen ungleich {}: Für beide wurde dasselbe Rauschen angenommen, das Intervall kann also zu schmal oder zu breit sein. Suchen Sie, was bei einer der beiden unruhig war: Einstellungen, eine Zeitschaltung, der Verkehr; ein einzelnes weit entferntes Paar sieht ebenso aus.</translation>
     </message>
     <message>
         <source>{} between columns and decimal commas</source>
@@ -5013,6 +5397,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>{} sentences with a wrong checksum left out</source>
         <translation>{} Sätze mit falscher Prüfsumme weggelassen</translation>
+    </message>
+    <message>
+        <source>{} studies together</source>
+        <translation>{} Studien zusammen</translation>
     </message>
     <message>
         <source>{} ties runs of two blocks; expected two of one block, without a switch or a new day between them</source>

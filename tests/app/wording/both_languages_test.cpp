@@ -189,6 +189,11 @@ void setChecks(Analysis& a, CheckState state, double sign)
     a.checks.order.lag1 = 0.25 * sign;
     a.checks.direction.slope_per_h = 0.0125 * sign;
     a.checks.baseline = {0.0125, -0.0025, 0.0275, 6.5, 0.25, state};
+    for (core::Check* check :
+         {static_cast<core::Check*>(&a.checks.ways), static_cast<core::Check*>(&a.checks.settling),
+          static_cast<core::Check*>(&a.checks.days)})
+        *check = {2.5 * sign, 0.0005, state};
+    a.checks.ways.effect_log = a.checks.settling.effect_log = 0.0125 * sign;
     a.checks.resolution = {0.125, 0.0625, state};
     a.checks.air.density_pct = -0.35;
     a.checks.air.wind_pct = 0.125;
@@ -278,13 +283,21 @@ TEST_F(BothLanguages, HaveASentenceForEveryQualifier)
                                    core::Companion::correlated};
     analysis.companions.runs = core::Interval{0.008, 0.001, 0.015, 14.0, 0.028};
     for (const int turns : {0, 1, 2, 9}) {
-        analysis.leave_one_out = core::LeaveOneOut{0.006, 0.0125, true, {}};
+        analysis.verdict.looks = turns;
+        if (turns == 2)
+            analysis.companions.any_look = core::Interval{0.008, -0.01, 0.026, 14.0, 0.2};
+        if (turns == 9) {
+            analysis.companions.correlated.emplace();
+            analysis.companions.correlated->cls = core::VerdictClass::equivalent;
+        }
+        analysis.leave_one_out = core::LeaveOneOut{0.006, 0.0125, true, 0, {}};
         for (int pair = 1; pair <= turns; ++pair)
             analysis.leave_one_out->turns.push_back({pair, 0.0125, core::VerdictClass::undecided});
         for (const auto qualifier :
-             {core::Qualifier::openDesign, core::Qualifier::fragile, core::Qualifier::sensitive,
+             {core::Qualifier::openDesign, core::Qualifier::fragile,
+              core::Qualifier::needsIndependence, core::Qualifier::sensitive,
               core::Qualifier::assumptions, core::Qualifier::smallerThanMargin,
-              core::Qualifier::interim}) {
+              core::Qualifier::looked, core::Qualifier::interim}) {
             expectBoth(
                 [&](const Language& in) { return qualifierSentence(in, qualifier, analysis); });
             expectBoth([&](const Language& in) { return qualifierName(in, qualifier); });
@@ -299,12 +312,18 @@ TEST_F(BothLanguages, HaveASentenceForEveryCompanion)
     with.companions.bracket = with.companions.runs = with.companions.blocks = interval;
     with.companions.correlated = core::CorrelatedInterval{interval, 0.25};
     with.companions.labels = core::LabelsTest{0.0714, 14, true};
+    with.companions.curved = with.companions.any_look = interval;
+    with.companions.borrowed = core::BorrowedInterval{interval, 0.004, 0.005, 21.0, 0.4};
+    with.companions.days = {{1, 9, 0.008, -0.001, 0.017}, {2, 9, -0.004, -0.02, 0.012}};
     Analysis drawn = with;
+    drawn.companions.borrowed->ratio_p = 0.01;
+    drawn.companions.days.resize(9, drawn.companions.days.front());
     drawn.companions.labels->exact = false;
     const Analysis without = AnAnalysis().noVerdict(core::NoVerdict::tooFewPairs);
     for (const auto companion :
          {core::Companion::bracket, core::Companion::runs, core::Companion::blocks,
-          core::Companion::labels, core::Companion::correlated}) {
+          core::Companion::curved, core::Companion::labels, core::Companion::correlated,
+          core::Companion::anyLook, core::Companion::borrowed, core::Companion::days}) {
         for (const Analysis& analysis : {with, drawn, without})
             expectBoth(
                 [&](const Language& in) { return companionSentence(in, companion, analysis); });
@@ -324,10 +343,18 @@ TEST_F(BothLanguages, SayHowSureTheAnswerIs)
         expectBoth([&](const Language& in) { return discardsRestoredSentence(in, one); });
         expectBoth([&](const Language& in) { return tally(in, one); });
     }
-    for (const bool changes : {false, true}) {
-        analysis.leave_one_out = core::LeaveOneOut{0.006, 0.0125, changes, {{1, 0.006, {}}}};
-        expectBoth([&](const Language& in) { return leaveOneOutSentence(in, analysis); });
-    }
+    for (const bool changes : {false, true})
+        for (const int without : {0, 1, 2, 3}) {
+            analysis.leave_one_out = core::LeaveOneOut{
+                0.006, 0.0125, changes, without, {{1, 0.006, {}}, {2, {}, {}}, {3, {}, {}}}};
+            expectBoth([&](const Language& in) { return leaveOneOutSentence(in, analysis); });
+        }
+    for (const double claim : {-5.0, 5.0})
+        for (const auto state :
+             {core::ClaimState::borneOut, core::ClaimState::refuted, core::ClaimState::open}) {
+            analysis.verdict.claim = core::ClaimAnswer{claim, state, 0.03};
+            expectBoth([&](const Language& in) { return claimSentence(in, analysis); });
+        }
     for (const int discarded : {1, 2}) {
         analysis.discarded = discarded;
         analysis.discards_restored = {};
@@ -429,6 +456,7 @@ Analysis exampleAnswer()
         0.006,
         0.0125,
         true,
+        0,
         {{1, 0.006, core::VerdictClass::undecided}, {2, 0.0125, core::VerdictClass::more}}};
     analysis.discarded = 1;
     analysis.discards_restored = {

@@ -132,6 +132,7 @@ TEST(Qualifiers, NameThePairsOnWhichTheVerdictHangs)
                 0.006,
                 0.01,
                 true,
+                0,
                 {{1, 0.0087, VerdictClass::undecided}, {3, 0.0093, VerdictClass::more}}};
         });
     EXPECT_EQ(qualifierSentence(english, core::Qualifier::sensitive, analysis),
