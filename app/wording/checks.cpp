@@ -82,8 +82,8 @@ std::string normalSentence(const Language& in, const Analysis& analysis)
     const core::Check& check = analysis.checks.normal;
     if (!has(check))
         return in.say(
-            "Not computed: with fewer than 4 degrees of freedom it could not fail, and it is "
-            "made for at most 5,000 pairs."_t);
+            "Not computed: it takes 4 degrees of freedom, for with fewer it could not fail, "
+            "and at most 5,000 pairs."_t);
     return byState(in, check.state, "The residuals look like ordinary scatter {}."_t,
                    "The residuals are perhaps no ordinary scatter {}: the interval is rough. Look "
                    "for a pair that stands apart, and lean on the dealt labels, which need no bell "

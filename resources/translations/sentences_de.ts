@@ -1048,8 +1048,8 @@ accessory_timer.NAME=WATT,MINUTEN und die Grenzen der Sichtungsregeln:</translat
         <translation>Nicht berechnet: Nötig sind zwei übrige Freiheitsgrade.</translation>
     </message>
     <message>
-        <source>Not computed: with fewer than 4 degrees of freedom it could not fail, and it is made for at most 5,000 pairs.</source>
-        <translation>Nicht berechnet: Unter 4 Freiheitsgraden könnte die Prüfung nichts finden, und sie ist für höchstens 5.000 Paare gemacht.</translation>
+        <source>Not computed: it takes 4 degrees of freedom, for with fewer it could not fail, and at most 5,000 pairs.</source>
+        <translation>Nicht berechnet: Nötig sind 4 Freiheitsgrade, denn mit weniger könnte die Prüfung nichts finden, und höchstens 5.000 Paare.</translation>
     </message>
     <message>
         <source>Not each time, so output alone does not explain it.</source>

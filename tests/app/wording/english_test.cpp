@@ -30,7 +30,7 @@ TEST(VerdictSentence, SaysLessInPerCentAndInLitres)
 {
     EXPECT_EQ(said(AnAnalysis().effect(-1.2, -2.0, -0.4).verdict(VerdictClass::less)),
               "B used 1.20 % less fuel than A (95 % interval: 0.40 % to 2.00 % less): "
-              "7.904 L/100 km in place of 8.000.");
+              "7.904 L/100 km in place of 8.000. That is at least 0.40 % less.");
 }
 
 TEST(VerdictSentence, SaysItInMilesAGallonToo)
@@ -40,7 +40,7 @@ TEST(VerdictSentence, SaysItInMilesAGallonToo)
             AnAnalysis().effect(3.6, 1.6, 5.6).verdict(VerdictClass::more).names("off", "roof box"),
             ShownUnit::mpgUs),
         "'roof box' used 3.6 % more fuel than 'off' (95 % interval: 1.6 % to 5.6 % more): "
-        "28.38 mpg (US) in place of 29.40.");
+        "28.38 mpg (US) in place of 29.40. That is at least 1.6 % more.");
 }
 
 TEST(VerdictSentence, SaysEnergyWithElectricDrive)
@@ -61,7 +61,8 @@ TEST(VerdictSentence, GivesNoLitresWhereOnlyARatioToTheControlVehicleIsKnown)
             AnAnalysis().effect(-1.2, -2.0, -0.4).verdict(VerdictClass::less).with([](Analysis& a) {
                 a.notes.push_back({core::NoteKind::controlUsed, {}});
             })),
-        "B used 1.20 % less fuel than A (95 % interval: 0.40 % to 2.00 % less).");
+        "B used 1.20 % less fuel than A (95 % interval: 0.40 % to 2.00 % less). That is at least "
+        "0.40 % less.");
 }
 
 TEST(VerdictSentence, OfEquivalenceUsesTheIntervalThatDecidedIt)

@@ -102,7 +102,7 @@ TEST(OddRuns, CompareTheSecondOfTwoRunsWithTheFirst)
 
 TEST(OddRuns, StandDurationsThatNoClockHolds)
 {
-    Run endless = drivenAt(0, 240);
+    bothways::core::Run endless = drivenAt(0, 240);
     endless.duration_s = 1e300;
     const auto odd = oddRuns(dayOf({endless, drivenAt(5, 240)}));
     ASSERT_EQ(odd.size(), 1U);
