@@ -39,7 +39,8 @@ const std::set<std::string>& promisedKeys()
     static const std::set<std::string> keys = [] {
         const Json form = Json::parse(R"({
             "schema":0, "made_by":{"version":0}, "input_sha256":0,
-            "options":{"margin_pct":0,"confidence":0,"max_gap_min":0,"baseline":0,"seed":0},
+            "options":{"margin_pct":0,"confidence":0,"max_gap_min":0,"baseline":0,"seed":0,
+                       "claim_pct":0,"noise":0},
             "notes":0,
             "study":{"runs":0,"counted":0,"discarded":0,"unpaired":0,"pairs":0,"design":0,"days":0,
                      "blocks":0},
@@ -49,8 +50,9 @@ const std::set<std::string>& promisedKeys()
                         "baseline_l_per_100km":0,"difference_l_per_100km":0},
             "verdict":{"class":0,"reason":0,"qualifiers":0,"fragile_by":0,"margin_pct":0,
                        "low_equivalence_pct":0,"high_equivalence_pct":0,"more_pairs_per_block":0,
-                       "sentence":0},
-            "companions":{"bracket":0,"runs":0,"blocks":0,"correlated":0,"labels":0,"settings":0},
+                       "claim":0,"looks":0,"sentence":0},
+            "companions":{"bracket":0,"runs":0,"blocks":0,"correlated":0,"labels":0,"settings":0,
+                          "any_look":0,"curved":0,"borrowed":0,"days":0},
             "checks":{"normal":{"statistic":0,"p":0,"state":0},
                       "outlier":{"statistic":0,"p":0,"pair":0,"state":0},
                       "order":{"statistic":0,"lag1":0,"p":0,"state":0},
@@ -58,10 +60,14 @@ const std::set<std::string>& promisedKeys()
                       "spread":{"statistic":0,"p":0,"state":0},
                       "baseline":{"effect_pct":0,"low_pct":0,"high_pct":0,"df":0,"p":0,"state":0},
                       "direction":{"statistic":0,"slope_per_h":0,"df":0,"p":0,"state":0},
+                      "ways":{"statistic":0,"effect_pct":0,"df":0,"p":0,"state":0},
+                      "settling":{"statistic":0,"effect_pct":0,"df":0,"p":0,"state":0},
+                      "days":{"statistic":0,"df1":0,"df2":0,"p":0,"state":0},
                       "resolution":{"step_pct":0,"state":0},
                       "air":{"density_pct":0,"wind_pct":0,"state":0}},
             "detectable":{"power":0,"log":0,"less_pct":0,"more_pct":0},
-            "leave_one_out":{"min_effect_pct":0,"max_effect_pct":0,"changes_class":0,"turns":0},
+            "leave_one_out":{"min_effect_pct":0,"max_effect_pct":0,"changes_class":0,
+                             "without_verdict":0,"turns":0},
             "discards_restored":{"all":0,"each":0,"up":0,"down":0},
             "findings":0})");
         std::set<std::string> found;
