@@ -264,9 +264,9 @@ std::string findingWords(const Language& in, const Finding& finding, const Units
     case Rule::accessoryTimer: return accessoryTimer(in, finding);
     case Rule::roadSpeed: return roadSpeed(in, finding);
     case Rule::interrupted:
-        return in.say("stopped or crawled{}: down to {}"_t, span(in, finding),
-                      finding.value ? speedText(in, std::abs(*finding.value), units)
-                                    : in.say("an unknown amount km/h"_t));
+        return finding.value ? in.say("stopped or crawled{}: down to {}"_t, span(in, finding),
+                                      speedText(in, std::abs(*finding.value), units))
+                             : in.say("stopped or crawled{}"_t, span(in, finding));
     case Rule::notCruising: return notCruising(in, finding);
     default: return device(in, finding);
     }

@@ -183,10 +183,13 @@ Result<Plan> makePlan(const PlanOptions& options)
     const PlannedDesign design = plannedDesign(options.sequence, options.pairs_per_block,
                                                options.pair_min, options.switch_min);
     if (design.df < kLeastDf || !std::isfinite(design.sqrt_v))
-        return wrongPlan(message("{} with {} pairs a block leaves {} degrees of freedom; at least "
-                                 "{} are needed, so more pairs"_t,
-                                 options.sequence, options.pairs_per_block, std::max(design.df, 0),
-                                 kLeastDf));
+        return wrongPlan(message("{} with {} leaves {} degrees of freedom; at least {} are needed, "
+                                 "so more pairs"_t,
+                                 options.sequence,
+                                 options.pairs_per_block == 1
+                                     ? message("1 pair a block"_t)
+                                     : message("{} pairs a block"_t, options.pairs_per_block),
+                                 std::max(design.df, 0), kLeastDf));
     Plan plan;
     plan.options = options;
     plan.sequence = options.sequence;

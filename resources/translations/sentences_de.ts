@@ -230,6 +230,10 @@
         <translation>,</translation>
     </message>
     <message>
+        <source>1 pair a block</source>
+        <translation>1 Paar je Block</translation>
+    </message>
+    <message>
         <source>: {} {} in place of {}</source>
         <translation>: {} {} statt {}</translation>
     </message>
@@ -2298,10 +2302,6 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>an unknown amount</source>
         <translation>unbekannt viel</translation>
-    </message>
-    <message>
-        <source>an unknown amount km/h</source>
-        <translation>eine unbekannte Geschwindigkeit</translation>
     </message>
     <message>
         <source>and {} more; &apos;bothways runs&apos; lists them</source>
@@ -4389,6 +4389,8 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>stopped by the user</source>
         <translation>vom Benutzer angehalten</translation>
+        <source>stopped or crawled{}</source>
+        <translation>angehalten oder gekrochen{}</translation>
     </message>
     <message>
         <source>stopped or crawled{}: down to {}</source>
@@ -5331,6 +5333,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>{} oder {}</translation>
     </message>
     <message>
+        <source>{} pairs a block</source>
+        <translation>{} Paaren je Block</translation>
+    </message>
+    <message>
         <source>{} pairs a block; 1 to {} are permitted</source>
         <translation>{} Paare je Block; erlaubt sind 1 bis {}</translation>
     </message>
@@ -5468,12 +5474,12 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>{} verbrauchte {} Kraftstoff als {} ({}-Intervall: {}){}.</translation>
     </message>
     <message>
-        <source>{} with {} pair a block: {}, {} h on the road, {}.</source>
-        <translation>{} mit {} Paar je Block: {}, {} h auf der Straße, {}.</translation>
+        <source>{} with {} leaves {} degrees of freedom; at least {} are needed, so more pairs</source>
+        <translation>{} mit {} lässt {} Freiheitsgrade; nötig sind mindestens {}, also mehr Paare</translation>
     </message>
     <message>
-        <source>{} with {} pairs a block leaves {} degrees of freedom; at least {} are needed, so more pairs</source>
-        <translation>{} mit {} Paaren je Block lässt {} Freiheitsgrade; nötig sind mindestens {}, also mehr Paare</translation>
+        <source>{} with {} pair a block: {}, {} h on the road, {}.</source>
+        <translation>{} mit {} Paar je Block: {}, {} h auf der Straße, {}.</translation>
     </message>
     <message>
         <source>{} with {} pairs a block would still not detect {} %: want less, or find less noise</source>

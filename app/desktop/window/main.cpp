@@ -28,16 +28,30 @@ namespace {
 constexpr const char* kPictureMark = "Bothways window"; // of a picture that may be written over
 constexpr int kLongestAnswer_ms = 60'000;
 
+struct Program {
+    Q_DECLARE_TR_FUNCTIONS(Program)
+};
+
 struct Options {
-    QCommandLineOption picture{"picture", "Paint the window into FILE (PNG) and end.", "FILE"};
-    QCommandLineOption page{
-        "page", "Show one part of the window first: " + MainWindow::pageNames().join(", ") + ".",
-        "NAME"};
-    QCommandLineOption theme{"theme", "Colours: system, light or dark.", "NAME"};
-    QCommandLineOption largeText{"large-text", "Large text."};
-    QCommandLineOption size{"size", "Size of the picture, 1280x800.", "WxH", "1280x800"};
-    QCommandLineOption demo{"demo", "Open the demo study."};
-    QCommandLineOption settings{"settings", "Keep preferences in FILE (INI).", "FILE"};
+    QCommandLineOption picture{"picture", Program::tr("Paint the window into FILE (PNG) and end."),
+                               Program::tr("FILE")};
+    QCommandLineOption page{"page",
+                            Program::tr("Show one part of the window first: %1.")
+                                .arg(MainWindow::pageNames().join(", ")),
+                            Program::tr("NAME")};
+    QCommandLineOption theme{"theme", Program::tr("Colours: system, light or dark."),
+                             Program::tr("NAME")};
+    QCommandLineOption largeText{"large-text", Program::tr("Large text.")};
+    QCommandLineOption size{"size", Program::tr("Size of the picture, 1280x800."),
+                            Program::tr("WxH", "width and height"), "1280x800"};
+    QCommandLineOption demo{"demo", Program::tr("Open the demo study.")};
+    QCommandLineOption settings{"settings", Program::tr("Keep preferences in FILE (INI)."),
+                                Program::tr("FILE")};
+
+    [[nodiscard]] QList<QCommandLineOption> all() const
+    {
+        return {picture, page, theme, largeText, size, demo, settings};
+    }
 };
 
 int wrongUse(const QString& sentence)
@@ -63,7 +77,7 @@ bool settled(const MainWindow& window)
 int paint(MainWindow& window, const QString& page, const QSize& size, const QString& file)
 {
     if (!settled(window) || (!page.isEmpty() && !window.showPage(page)) || !settled(window)) {
-        QTextStream(stderr) << "bothways-desktop: nothing to paint\n";
+        QTextStream(stderr) << "bothways-desktop: " << Program::tr("nothing to paint") << '\n';
         return 4;
     }
     for (int i = 0; i < 5; ++i) // layouts that follow layouts
@@ -77,8 +91,10 @@ int paint(MainWindow& window, const QString& page, const QSize& size, const QStr
         writeFile(file, bytes, {}, IfThere::refused, kPictureMark);
     if (written)
         return 0;
-    QTextStream(stderr) << "bothways-desktop: " << file << ": the picture cannot be written: "
-                        << whyNotWritten(Language(), written.error()) << '\n';
+    QTextStream(stderr) << "bothways-desktop: "
+                        << Program::tr("%1: the picture cannot be written: %2")
+                               .arg(file, whyNotWritten(Language(), written.error()))
+                        << '\n';
     return 4;
 }
 
@@ -95,14 +111,28 @@ void nameTheProgram()
 
 void read(QCommandLineParser& parser, const Options& options, const QApplication& application)
 {
-    parser.setApplicationDescription(
-        "Logs out-and-back fuel-economy test runs and says whether there is an effect.");
+    parser.setApplicationDescription(Program::tr(
+        "Logs out-and-back fuel-economy test runs and says whether there is an effect."));
     parser.addHelpOption();
     parser.addVersionOption();
-    parser.addPositionalArgument("FILE", "A study (.bothways) or a run sheet (CSV).", "[FILE]");
-    parser.addOptions({options.picture, options.page, options.theme, options.largeText,
-                       options.size, options.demo, options.settings});
+    parser.addPositionalArgument(Program::tr("FILE"),
+                                 Program::tr("A study (.bothways) or a run sheet (CSV)."),
+                                 QLatin1Char('[') + Program::tr("FILE") + QLatin1Char(']'));
+    parser.addOptions(options.all());
     parser.process(application);
+}
+
+/// Where preferences are kept, the language of all that is said after this among them: looked up
+/// before the command line is read in earnest. Empty: in the usual place.
+QString settingsAmong(const QStringList& arguments)
+{
+    QCommandLineParser parser;
+    const Options options;
+    parser.addHelpOption();
+    parser.addVersionOption();
+    parser.addOptions(options.all());
+    parser.parse(arguments);
+    return parser.value(options.settings);
 }
 
 /// @return  what is wrong with them; empty: nothing
@@ -113,13 +143,13 @@ QString takeChoices(const QCommandLineParser& parser, const Options& options,
         const QStringList names{"system", "light", "dark"};
         const auto index = names.indexOf(parser.value(options.theme));
         if (index < 0)
-            return "--theme: expected system, light or dark";
+            return Program::tr("--theme: expected system, light or dark");
         preferences.setTheme(static_cast<ThemeChoice>(index));
     }
     if (parser.isSet(options.largeText))
         preferences.setLargeText(true);
     if (parser.isSet(options.page) && !MainWindow::pageNames().contains(parser.value(options.page)))
-        return "--page: expected one of " + MainWindow::pageNames().join(", ");
+        return Program::tr("--page: expected one of %1").arg(MainWindow::pageNames().join(", "));
     return {};
 }
 
@@ -144,29 +174,28 @@ int main(int argc, char** argv)
         qputenv("QT_QPA_PLATFORM", "offscreen"); // a picture needs no screen
     QApplication application(argc, argv);
     nameTheProgram();
-    QCommandLineParser parser;
-    const Options options;
-    read(parser, options, application);
-
     // A picture is of the program, not of its owner's habits.
     const QTemporaryDir scratch;
-    QString settings = parser.value(options.settings);
+    QString settings = settingsAmong(QApplication::arguments());
     if (settings.isEmpty() && painting)
         settings = scratch.filePath("preferences.ini");
     const std::unique_ptr<Preferences> preferences = settings.isEmpty()
                                                          ? std::make_unique<Preferences>()
                                                          : std::make_unique<Preferences>(settings);
+    installTranslation(application, *preferences);
+    QCommandLineParser parser;
+    const Options options;
+    read(parser, options, application);
     if (const QString fault = takeChoices(parser, options, *preferences); !fault.isEmpty())
         return wrongUse(fault);
 
     followAppearance(application, *preferences);
-    installTranslation(application, *preferences);
     MainWindow window(*preferences);
     QSize size;
     if (painting) {
         size = sizeFrom(parser.value(options.size));
         if (size.isEmpty())
-            return wrongUse("--size: expected WIDTHxHEIGHT, such as 1280x800");
+            return wrongUse(Program::tr("--size: expected WIDTHxHEIGHT, such as 1280x800"));
         window.resize(size);
     }
     window.show();
@@ -179,7 +208,7 @@ int main(int argc, char** argv)
             file = copy;
     }
     if (!file.isEmpty() && !window.openFile(file) && painting)
-        return wrongUse(file + ": cannot be opened");
+        return wrongUse(Program::tr("%1: cannot be opened").arg(file));
     if (painting)
         return paint(window, parser.value(options.page), size, parser.value(options.picture));
     return QApplication::exec();
