@@ -2792,6 +2792,10 @@ Erstellt mit Qt %1, QCustomPlot, SQLite, SQLiteCpp, Boost, Eigen, fast_float, fm
         <source>&amp;Names in all runs…</source>
         <translation>&amp;Namen in allen Fahrten…</translation>
     </message>
+    <message>
+        <source>A run was being typed when this study was last open. Go on with it.</source>
+        <translation>Als diese Studie zuletzt offen war, wurde gerade eine Fahrt eingetippt. Machen Sie damit weiter.</translation>
+    </message>
 </context>
 <context>
     <name>bothways::app::MessageBar</name>

@@ -62,6 +62,7 @@ core::Outcome importByAThread(const std::shared_ptr<storage::StudyFile>& connect
         return std::make_shared<Imported>(storage::importSheet(*connection, runs, file, options));
     }));
     loop.exec();
+    stop.request_stop();
     watcher.waitForFinished(); // also where the program was told to end meanwhile
     const Imported& imported = *watcher.result();
     return imported ? core::Outcome(core::Done{}) : core::Outcome(imported.error());

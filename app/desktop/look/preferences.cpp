@@ -71,11 +71,15 @@ ConsumptionUnit unitOf(const QString& name, ConsumptionUnit otherwise)
 }
 
 /// A key of its own for each study's file.
-QString roadsideKey(const QString& study)
+constexpr const char* kRoadside = "roadside";
+constexpr const char* kForm = "form";
+
+/// Where something unfinished of a study is kept; `kind` of work.
+QString draftKey(const QString& kind, const QString& study)
 {
     const QByteArray path = QFileInfo(study).absoluteFilePath().toUtf8();
     const QByteArray hash = QCryptographicHash::hash(path, QCryptographicHash::Sha256).toHex();
-    return "roadside/" + QString::fromLatin1(hash.left(16));
+    return kind + u'/' + QString::fromLatin1(hash.left(16));
 }
 
 } // namespace
@@ -258,13 +262,27 @@ void Preferences::setWindow(const QByteArray& geometry, const QByteArray& state)
 
 QByteArray Preferences::roadsideDraft(const QString& study) const
 {
-    return m_settings->value(roadsideKey(study)).toByteArray();
+    return m_settings->value(draftKey(kRoadside, study)).toByteArray();
 }
 
 void Preferences::setRoadsideDraft(const QString& study, const QByteArray& draft)
 {
-    const QString key = roadsideKey(study);
-    if (draft == roadsideDraft(study))
+    setDraft(draftKey(kRoadside, study), draft);
+}
+
+QByteArray Preferences::formDraft(const QString& study) const
+{
+    return m_settings->value(draftKey(kForm, study)).toByteArray();
+}
+
+void Preferences::setFormDraft(const QString& study, const QByteArray& draft)
+{
+    setDraft(draftKey(kForm, study), draft);
+}
+
+void Preferences::setDraft(const QString& key, const QByteArray& draft)
+{
+    if (draft == m_settings->value(key).toByteArray())
         return;
     if (draft.isEmpty())
         m_settings->remove(key);

@@ -66,6 +66,9 @@ public:
     /// What was under way at the roadside with this study; empty: nothing. On disk when set.
     [[nodiscard]] QByteArray roadsideDraft(const QString& study) const;
     void setRoadsideDraft(const QString& study, const QByteArray& draft);
+    /// The same of a run that is being typed into the form.
+    [[nodiscard]] QByteArray formDraft(const QString& study) const;
+    void setFormDraft(const QString& study, const QByteArray& draft);
 
 signals:
     void unitsChanged();
@@ -73,6 +76,7 @@ signals:
     void recentFilesChanged();
 
 private:
+    void setDraft(const QString& key, const QByteArray& draft);
     template <class T>
     T read(const struct Setting& setting) const;
     bool write(const struct Setting& setting, const QVariant& value);

@@ -16,6 +16,8 @@
 #include <QAction>
 #include <QCheckBox>
 #include <QComboBox>
+#include <QJsonDocument>
+#include <QJsonObject>
 #include <QKeyEvent>
 #include <QLabel>
 #include <QLineEdit>
@@ -131,6 +133,40 @@ void RunForm::dropDraft()
         fill(nextRun(m_document.study(), m_clock()));
 }
 
+QByteArray RunForm::draft() const
+{
+    if (!isUnsaved())
+        return {};
+    QJsonObject fields;
+    for (const RunField field : allRunFields())
+        if (const QString typed = text(field); !typed.isEmpty())
+            fields.insert(fieldName(field), typed);
+    return QJsonDocument(QJsonObject{{"unit", m_unit->currentData().toInt()}, {"fields", fields}})
+        .toJson(QJsonDocument::Compact);
+}
+
+bool RunForm::resume(const QByteArray& draft)
+{
+    const QJsonObject kept = QJsonDocument::fromJson(draft).object();
+    const QJsonObject fields = kept.value("fields").toObject();
+    if (fields.isEmpty())
+        return false;
+    m_isNew = true;
+    fill(nextRun(m_document.study(), m_clock()));
+    m_filling = true;
+    if (const int unit = m_unit->findData(kept.value("unit").toInt(-1)); unit >= 0)
+        m_unit->setCurrentIndex(unit);
+    for (const RunField field : allRunFields()) {
+        setText(field, fields.value(fieldName(field)).toString());
+        line(field)->setModified(!text(field).isEmpty());
+    }
+    m_filling = false;
+    QFrame::show();
+    review();
+    focusField(RunField::consumption);
+    return true;
+}
+
 void RunForm::fill(const core::Run& run)
 {
     m_filling = true;
@@ -165,6 +201,7 @@ void RunForm::fill(const core::Run& run)
     m_filling = false;
     retitle();
     review();
+    emit draftChanged();
 }
 
 bool RunForm::hasKeyboard(RunField field) const
@@ -337,6 +374,7 @@ void RunForm::commitEdit(RunField field)
     if (m_filling)
         return;
     if (m_isNew) {
+        emit draftChanged();
         if (!hasKeyboard(field)) // Enter has said what it has to say
             review();
         return;

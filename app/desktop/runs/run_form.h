@@ -48,6 +48,10 @@ public:
     [[nodiscard]] bool isUnsaved() const;
     /// Forgets what was typed about a new run.
     void dropDraft();
+    /// What isUnsaved() speaks of, to go on with another day; empty: nothing.
+    [[nodiscard]] QByteArray draft() const;
+    /// Goes on with a draft. False where the bytes are none.
+    bool resume(const QByteArray& draft);
     /// Saves a new run. False, with the reason on show, where it cannot be.
     bool save();
     void focusField(RunField field);
@@ -55,6 +59,7 @@ public:
 signals:
     void runSaved(bothways::core::RunId id);
     void closeRequested();
+    void draftChanged();
 
 protected:
     void keyPressEvent(QKeyEvent* event) override;

@@ -76,6 +76,7 @@ StudyPage::StudyPage(StudyDocument& document, Preferences& preferences, Clock cl
     });
     connect(m_list, &RunListView::runActivated, this, &StudyPage::editRun);
     connect(m_form, &RunForm::closeRequested, this, &StudyPage::closeForm);
+    connect(m_form, &RunForm::draftChanged, this, &StudyPage::keepDraft);
     connect(m_form, &RunForm::runSaved, this, [this](core::RunId id) {
         m_list->selectRun(id);
         if (const core::Run* run = m_document.run(id))
@@ -146,6 +147,17 @@ bool StudyPage::settle()
         return true;
     }
     return false;
+}
+
+void StudyPage::keepDraft()
+{
+    if (m_form->isNew() && !m_form->isHidden())
+        m_preferences.setFormDraft(m_document.path(), m_form->draft());
+}
+
+bool StudyPage::resumeDraft()
+{
+    return m_form->resume(m_preferences.formDraft(m_document.path()));
 }
 
 void StudyPage::discardRuns()

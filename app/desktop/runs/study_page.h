@@ -42,6 +42,10 @@ public:
     void showRun(int number);
     /// True when nothing typed would be lost: saves a new run that is being typed, or asks.
     bool settle();
+    /// Keeps what is being typed for the next time, without a question.
+    void keepDraft();
+    /// Goes on with a run that was being typed when the study was last open. False: there was none.
+    bool resumeDraft();
 
 signals:
     void selectionChanged();
@@ -54,7 +58,7 @@ private:
     void scrollToCurrent();
 
     StudyDocument& m_document;
-    const Preferences& m_preferences;
+    Preferences& m_preferences;
     RunListModel* m_model;
     RunListView* m_list;
     RunForm* m_form;

@@ -4,6 +4,7 @@
 #include "app/desktop/look/appearance.h"
 #include "app/desktop/look/preferences.h"
 #include "app/desktop/window/main_window.h"
+#include "app/desktop/window/termination.h"
 
 #include <QApplication>
 #include <QBuffer>
@@ -198,6 +199,8 @@ int main(int argc, char** argv)
             return wrongUse(Program::tr("--size: expected WIDTHxHEIGHT, such as 1280x800"));
         window.resize(size);
     }
+    const Termination termination;
+    QObject::connect(&termination, &Termination::asked, &window, &MainWindow::endAtOnce);
     window.show();
     if (parser.isSet(options.demo))
         window.openDemo();

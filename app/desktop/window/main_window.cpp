@@ -26,6 +26,7 @@
 #include "app/desktop/window/study_jobs.h"
 
 #include <QAction>
+#include <QApplication>
 #include <QCloseEvent>
 #include <QDialog>
 #include <QDockWidget>
@@ -62,20 +63,30 @@ MainWindow::MainWindow(Preferences& preferences, Clock clock, QWidget* parent)
 
 MainWindow::~MainWindow()
 {
-    closeStudy();
+    if (!m_document)
+        return;
+    m_page->keepDraft();
+    leaveStudy();
 }
 
 bool MainWindow::openFile(const QString& file)
 {
-    if (m_document && !closeStudy())
+    if (m_document && QFileInfo(file) == QFileInfo(m_document->path()))
+        return true;
+    if (m_document && !m_page->settle())
         return false;
+    // First the new one, then away with the old: a wrong file closes nothing.
     const bool study = storage::StudyFile::isStudyFile(toPath(file));
-    if (study)
-        take(StudyDocument::open(file), {});
-    else
-        take(makeStudyFromSheet(file, m_clock().date(), this),
-             tr("A study was made from the sheet."));
-    return m_document != nullptr;
+    StudyDocument::Opened opened =
+        study ? StudyDocument::open(file) : makeStudyFromSheet(file, m_clock().date(), this);
+    if (!opened) {
+        say(opened.error());
+        return false;
+    }
+    if (m_document)
+        leaveStudy();
+    take(std::move(opened), study ? QString() : tr("A study was made from the sheet."));
+    return true;
 }
 
 void MainWindow::openDemo()
@@ -113,6 +124,9 @@ void MainWindow::take(StudyDocument::Opened opened, const QString& news, Remembe
         m_preferences.addRecentFile(m_document->path());
     if (!news.isEmpty())
         m_messages->say(MessageBar::Kind::news, news);
+    if (m_page->resumeDraft())
+        m_messages->say(MessageBar::Kind::news,
+                        tr("A run was being typed when this study was last open. Go on with it."));
     offerRoadside();
     takeBusy(m_document->isBusy());
     takeResult();
@@ -221,6 +235,12 @@ bool MainWindow::closeStudy()
         return true;
     if (!m_page->settle())
         return false;
+    leaveStudy();
+    return true;
+}
+
+void MainWindow::leaveStudy()
+{
     closeRoadside();
     m_document->settleOptions();
     m_preferences.setWindow(saveGeometry(), saveState());
@@ -243,7 +263,18 @@ bool MainWindow::closeStudy()
     takeBusy(false);
     follow();
     retitle();
-    return true;
+}
+
+void MainWindow::endAtOnce()
+{
+    if (m_document) {
+        m_page->keepDraft();
+        m_document->stopComputing();
+    }
+    for (QDialog* dialog : findChildren<QDialog*>())
+        dialog->reject(); // a progress dialog takes it for its Stop
+    // The study is left by the destructor: here we may be within a job that works on it.
+    QCoreApplication::quit();
 }
 
 void MainWindow::takeResult()
@@ -446,6 +477,11 @@ QPixmap MainWindow::picture(const QSize& size)
 
 void MainWindow::closeEvent(QCloseEvent* event)
 {
+    if (qApp->isSavingSession()) { // nobody is there to answer
+        endAtOnce();
+        event->accept();
+        return;
+    }
     if (m_document && !closeStudy()) {
         event->ignore();
         return;

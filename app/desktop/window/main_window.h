@@ -59,6 +59,9 @@ public:
     [[nodiscard]] RoadsidePage* roadside() const { return m_roadside; }
     /// Back to the start page. False where something typed keeps the study open.
     bool closeStudy();
+    /// The session ends, or someone told the program to: closes without a question. Work that
+    /// takes long is stopped, and what is being typed is there the next time.
+    void endAtOnce();
     void importSheet(const QString& file);
     /// Shows what is in a recording's file, to be imported.
     void importRecording(const QString& file);
@@ -81,6 +84,7 @@ private:
     void showStudy();
     void connectStudy();
     [[nodiscard]] std::vector<QDockWidget*> docks() const;
+    void leaveStudy();
     void takeResult();
     void dressResult();
     void takeBusy(bool busy);
