@@ -121,6 +121,10 @@
         <source>discarded: %1</source>
         <translation>verworfen: %1</translation>
     </message>
+    <message>
+        <source>day %1</source>
+        <translation>Tag %1</translation>
+    </message>
 </context>
 <context>
     <name>DayPicture</name>
@@ -379,6 +383,14 @@ Fahrten %4 und %5: %6</translation>
     <message>
         <source>dashboard %1, recording %2 %3 (%4 %)</source>
         <translation>Anzeige %1, Aufzeichnung %2 %3 (%4&#xa0;%)</translation>
+    </message>
+</context>
+<context>
+    <name>ResultPage</name>
+    <message>
+        <source>none</source>
+        <comment>no claim</comment>
+        <translation>keine</translation>
     </message>
 </context>
 <context>
@@ -1423,6 +1435,14 @@ Fahrten %4 und %5: %6</translation>
         <source>–</source>
         <translation>–</translation>
     </message>
+    <message>
+        <source>one effect for all</source>
+        <translation>ein Effekt für alle</translation>
+    </message>
+    <message>
+        <source>mean of their effects</source>
+        <translation>Mittel ihrer Effekte</translation>
+    </message>
 </context>
 <context>
     <name>bothways::app::CutDialog</name>
@@ -1689,6 +1709,14 @@ Fahrten %4 und %5: %6</translation>
     <message>
         <source>change of consumption with %1 against %2, in per cent (thin line: %3 interval, thick line: %4 interval, shaded: within ±%5&#xa0;%, too small to care about)</source>
         <translation>Verbrauchsänderung, %1 gegen %2, in Prozent (dünne Linie: %3-Intervall, dicke Linie: %4-Intervall, schattiert: ±%5&#xa0;%, zu klein, um wichtig zu sein)</translation>
+    </message>
+    <message>
+        <source>claimed: %1&#xa0;% less</source>
+        <translation>behauptet: %1&#xa0;% weniger</translation>
+    </message>
+    <message>
+        <source>claimed: %1&#xa0;% more</source>
+        <translation>behauptet: %1&#xa0;% mehr</translation>
     </message>
 </context>
 <context>
@@ -2260,6 +2288,25 @@ Fahrten %4 und %5: %6</translation>
     <message>
         <source>100 W of accessories cost some %1 mL on a stretch of %2 at this speed, %3 % of the consumption: an accessory that drops out is as large as many effects that are looked for.</source>
         <translation>100&#xa0;W Nebenverbraucher kosten bei dieser Geschwindigkeit auf einer Strecke von %2 etwa %1&#xa0;ml, also %3&#xa0;% des Verbrauchs: Ein abschaltender Nebenverbraucher ist so groß wie viele Effekte, nach denen gesucht wird.</translation>
+    </message>
+</context>
+<context>
+    <name>bothways::app::LookFirstPage</name>
+    <message>
+        <source>The plan is not fulfilled yet</source>
+        <translation>Der Plan ist noch nicht erfüllt</translation>
+    </message>
+    <message>
+        <source>Whoever looks after each block and stops when the answer suits finds an effect that is not there in some 15 of 100 studies, instead of 5. So every look goes on record. One interval holds however often it is looked at; it is about 1.65 times as wide in the end.</source>
+        <translation>Wer nach jedem Block nachsieht und aufhört, wenn die Antwort passt, findet in rund 15 von 100 Studien einen Effekt, den es nicht gibt, statt in 5. Deshalb wird jeder Blick festgehalten. Ein Intervall gilt, so oft man es auch ansieht; es ist am Ende etwa 1,65-mal so breit.</translation>
+    </message>
+    <message>
+        <source>Show the &amp;interval that allows looking</source>
+        <translation>Das &amp;Intervall zeigen, das Nachsehen erlaubt</translation>
+    </message>
+    <message>
+        <source>Show the &amp;verdict</source>
+        <translation>Das &amp;Urteil zeigen</translation>
     </message>
 </context>
 <context>
@@ -2981,6 +3028,10 @@ Erstellt mit Qt %1, QCustomPlot, SQLite, SQLiteCpp, Boost, Eigen, fast_float, fm
         <source>finds, %</source>
         <translation>findet, %</translation>
     </message>
+    <message>
+        <source>With this vehicle&apos;s noise known from those days the interval would reach %1 %.</source>
+        <translation>Mit dem aus jenen Tagen bekannten Rauschen dieses Fahrzeugs würde das Intervall %1&#xa0;% weit reichen.</translation>
+    </message>
 </context>
 <context>
     <name>bothways::app::PlotView</name>
@@ -3466,6 +3517,58 @@ Erstellt mit Qt %1, QCustomPlot, SQLite, SQLiteCpp, Boost, Eigen, fast_float, fm
     <message>
         <source>Verdict</source>
         <translation>Urteil</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <comment>no claim</comment>
+        <translation>keine</translation>
+    </message>
+    <message>
+        <source>C&amp;laim (− is less)</source>
+        <translation>Be&amp;hauptung (− heißt weniger)</translation>
+    </message>
+    <message>
+        <source>What someone says the device does, in per cent, minus is less</source>
+        <translation>Was jemand dem Gerät zuschreibt, in Prozent, Minus heißt weniger</translation>
+    </message>
+    <message>
+        <source>What a seller or a friend says: −5 for five per cent less. The verdict says whether the runs bear it out.</source>
+        <translation>Was ein Verkäufer oder ein Freund sagt: −5 für fünf Prozent weniger. Das Urteil sagt, ob die Fahrten es bestätigen.</translation>
+    </message>
+    <message>
+        <source>Each day for itself</source>
+        <translation>Jeder Tag für sich</translation>
+    </message>
+    <message>
+        <source>change of consumption with %1, in per cent (%2 intervals; shaded: within the margin)</source>
+        <translation>Verbrauchsänderung mit %1, in Prozent (%2-Intervalle; schattiert: Relevanzschwelle)</translation>
+    </message>
+    <message>
+        <source>day</source>
+        <translation>Tag</translation>
+    </message>
+    <message>
+        <source>pairs</source>
+        <translation>Paare</translation>
+    </message>
+    <message>
+        <source>effect</source>
+        <translation>Effekt</translation>
+    </message>
+    <message>
+        <source>%1 interval</source>
+        <translation>%1-Intervall</translation>
+    </message>
+    <message>
+        <source>Each day in numbers</source>
+        <translation>Jeder Tag in Zahlen</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n more…</source>
+        <translation>
+            <numerusform>%n weitere …</numerusform>
+            <numerusform>%n weitere …</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -4383,6 +4486,34 @@ Erstellt mit Qt %1, QCustomPlot, SQLite, SQLiteCpp, Boost, Eigen, fast_float, fm
         <source>A whole number</source>
         <translation>Eine ganze Zahl</translation>
     </message>
+    <message>
+        <source>Claim, %</source>
+        <translation>Behauptung, %</translation>
+    </message>
+    <message>
+        <source>What someone says that the device does; negative: less. Empty: nobody does</source>
+        <translation>Was jemand dem Gerät zuschreibt; negativ: weniger. Leer: niemand</translation>
+    </message>
+    <message>
+        <source>Known noise of a pair</source>
+        <translation>Bekanntes Rauschen eines Paares</translation>
+    </message>
+    <message>
+        <source>From earlier days with this vehicle: per cent and degrees of freedom, 0.9,21</source>
+        <translation>Von früheren Tagen mit diesem Fahrzeug: Prozent und Freiheitsgrade, 0.9,21</translation>
+    </message>
+    <message>
+        <source>like 0.9,21</source>
+        <translation>wie 0.9,21</translation>
+    </message>
+    <message>
+        <source>Known from</source>
+        <translation>Bekannt aus</translation>
+    </message>
+    <message>
+        <source>Whence that noise is known</source>
+        <translation>Woher dieses Rauschen bekannt ist</translation>
+    </message>
 </context>
 <context>
     <name>bothways::app::TracePlot</name>
@@ -4558,6 +4689,25 @@ Erstellt mit Qt %1, QCustomPlot, SQLite, SQLiteCpp, Boost, Eigen, fast_float, fm
     <message>
         <source>For a word processor or a web page</source>
         <translation>Für eine Textverarbeitung oder eine Webseite</translation>
+    </message>
+</context>
+<context>
+    <name>bothways::app::WidthsPlot</name>
+    <message>
+        <source>%1, %2 pairs a block</source>
+        <translation>%1, Paare je Block: %2</translation>
+    </message>
+    <message>
+        <source>%1, %2: plus or minus %3&#xa0;%</source>
+        <translation>%1, %2: plus oder minus %3&#xa0;%</translation>
+    </message>
+    <message>
+        <source>half-width of the interval, per cent: narrower is better</source>
+        <translation>halbe Breite des Intervalls, Prozent: schmaler ist besser</translation>
+    </message>
+    <message>
+        <source>More switches or more pairs, for the same hours</source>
+        <translation>Mehr Wechsel oder mehr Paare, in denselben Stunden</translation>
     </message>
 </context>
 </TS>

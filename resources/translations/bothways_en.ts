@@ -195,6 +195,16 @@
     </message>
 </context>
 <context>
+    <name>bothways::app::ResultPage</name>
+    <message numerus="yes">
+        <source>%n more…</source>
+        <translation>
+            <numerusform>%n more…</numerusform>
+            <numerusform>%n more…</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>bothways::app::StudyJobs</name>
     <message numerus="yes">
         <source>%n run(s) came from %1.</source>

@@ -113,8 +113,11 @@ bool StudyDocument::isElectric() const
 core::AnalysisOptions StudyDocument::options() const
 {
     core::AnalysisOptions options = core::AnalysisOptions::of(d->study.properties);
-    if (d->tried)
-        std::tie(options.margin_pct, options.confidence) = *d->tried;
+    if (d->tried) {
+        options.margin_pct = d->tried->margin_pct;
+        options.confidence = d->tried->confidence;
+        options.claim_pct = d->tried->claim_pct;
+    }
     return options;
 }
 
@@ -359,9 +362,14 @@ void StudyDocument::recordLook()
         d->history = std::move(history).take();
 }
 
-void StudyDocument::tryOptions(double margin_pct, double confidence)
+bool StudyDocument::wasLookedAt() const
 {
-    d->tried = {margin_pct, confidence};
+    return !pairsLookedAt(d->history).empty();
+}
+
+void StudyDocument::tryOptions(const TriedOptions& options)
+{
+    d->tried = options;
     d->settle.start();
     recompute();
 }
@@ -372,7 +380,9 @@ void StudyDocument::settleOptions()
     if (!d->tried)
         return;
     core::StudyProperties properties = d->study.properties;
-    std::tie(properties.margin_pct, properties.confidence) = *d->tried;
+    properties.margin_pct = d->tried->margin_pct;
+    properties.confidence = d->tried->confidence;
+    properties.claim_pct = d->tried->claim_pct;
     d->tried.reset();
     if (properties != d->study.properties)
         setProperties(properties);

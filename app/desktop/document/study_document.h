@@ -24,6 +24,13 @@ namespace bothways::app {
 /// What a finding was answered with.
 enum class Answer { none, accepted, overruled };
 
+/// What a reader may change while looking at the verdict.
+struct TriedOptions {
+    double margin_pct = 1.0;
+    double confidence = 0.95;
+    std::optional<double> claim_pct = {};
+};
+
 /// The open study: its file, what stands in it, and the newest answer about it.
 ///
 /// Widgets ask it to change things and hear of the change like everybody else. An order that gives
@@ -105,9 +112,11 @@ public:
     bool cutRecording(core::RecordingId recording, const std::vector<storage::Cut>& cuts);
     bool dropRecording(core::RecordingId recording);
 
-    /// Shows the answer for another margin and confidence at once; they go into the study when
-    /// they have stood still for a moment.
-    void tryOptions(double margin_pct, double confidence);
+    /// Shows the answer for another margin, confidence and claim at once; they go into the study
+    /// when they have stood still for a moment.
+    void tryOptions(const TriedOptions& options);
+    /// Whether someone has looked at a verdict of this study before.
+    [[nodiscard]] bool wasLookedAt() const;
     /// Writes what tryOptions() has pending.
     void settleOptions();
 

@@ -26,7 +26,7 @@ struct StudyDocument::Private {
     bool blind = false;
     bool looked = false;
 
-    std::optional<std::pair<double, double>> tried; ///< margin, confidence
+    std::optional<TriedOptions> tried;
     QTimer settle;
 
     std::uint64_t revision = 0; ///< goes up when the study is read anew

@@ -111,6 +111,23 @@ std::vector<CompanionRow> companionRows(const core::Analysis& analysis, const Wo
     return rows;
 }
 
+std::vector<CompanionRow> dayRows(const ResultSet& result, const Words& words)
+{
+    std::vector<CompanionRow> rows;
+    for (const core::DayEffect& day : result.analysis.companions.days) {
+        CompanionRow row;
+        row.id = QStringLiteral("day %1").arg(day.day);
+        row.name = CompanionRows::tr("day %1").arg(words.units().number(day.day, 0));
+        row.pairs = day.pairs;
+        row.effect_log = day.effect_log;
+        row.low_log = day.low_log;
+        row.high_log = day.high_log;
+        row.kind = ForestRow::Kind::setting;
+        rows.push_back(row);
+    }
+    return rows;
+}
+
 std::vector<ForestRow> forestRows(const std::vector<CompanionRow>& rows, const Words& words)
 {
     const NumberWords& numbers = words.numbers();

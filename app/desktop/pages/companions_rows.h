@@ -16,6 +16,7 @@ struct CompanionRow {
     QString name;
     std::optional<double> effect_log, low_log, high_log, wide_low_log, wide_high_log;
     std::optional<double> df, p;
+    int pairs = 0; ///< of a day
     std::optional<core::VerdictClass> cls;
     bool differs = false; ///< named in the verdict as a reason to call it fragile
     ForestRow::Kind kind = ForestRow::Kind::companion;
@@ -24,6 +25,8 @@ struct CompanionRow {
 /// Headline, companions and settings; those that cannot be had keep their place without numbers.
 [[nodiscard]] std::vector<CompanionRow> companionRows(const core::Analysis& analysis,
                                                       const Words& words);
+/// Each day that can be told for itself; none with a single day.
+[[nodiscard]] std::vector<CompanionRow> dayRows(const ResultSet& result, const Words& words);
 /// Rows for the plot, with numbers beside them.
 [[nodiscard]] std::vector<ForestRow> forestRows(const std::vector<CompanionRow>& rows,
                                                 const Words& words);

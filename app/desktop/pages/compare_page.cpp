@@ -159,19 +159,24 @@ void ComparePage::showForest()
         }
         content.rows.push_back(row);
     }
-    if (m_pooled) {
+    const auto addTogether = [&](const char* id, const QString& name, const auto& together) {
         ForestRow row;
-        row.id = QStringLiteral("pooled");
-        row.name = tr("together");
+        row.id = QLatin1String(id);
+        row.name = name;
         row.kind = ForestRow::Kind::pooled;
         row.key = -1;
-        row.effect_pct = core::pctFromLog(m_pooled->effect_log);
-        row.low_pct = core::pctFromLog(m_pooled->low_log);
-        row.high_pct = core::pctFromLog(m_pooled->high_log);
-        row.text = textOf(m_pooled->effect_log, m_pooled->low_log, m_pooled->high_log);
+        row.effect_pct = core::pctFromLog(together.effect_log);
+        row.low_pct = core::pctFromLog(together.low_log);
+        row.high_pct = core::pctFromLog(together.high_log);
+        row.text = textOf(together.effect_log, together.low_log, together.high_log);
         row.words = tr("%1: %2").arg(row.name, row.text);
         content.rows.push_back(row);
-    }
+    };
+    if (m_pooled && m_pooled->common)
+        addTogether("common", tr("one effect for all"), *m_pooled->common);
+    if (m_pooled)
+        addTogether("pooled", m_pooled->common ? tr("mean of their effects") : tr("together"),
+                    *m_pooled);
     m_forest->show(content);
 }
 

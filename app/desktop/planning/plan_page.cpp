@@ -6,6 +6,7 @@
 #include "app/desktop/look/said.h"
 #include "app/desktop/planning/form_parts.h"
 #include "app/desktop/planning/power_plot.h"
+#include "app/desktop/planning/widths_plot.h"
 #include "app/wording/plan.h"
 #include "core/study/units.h"
 
@@ -144,6 +145,8 @@ QBoxLayout* PlanPage::makeAnswer()
     column->addWidget(m_answer);
     m_upper = parts::sentence(QStringLiteral("planUpper"));
     column->addWidget(m_upper);
+    m_known = parts::sentence(QStringLiteral("planKnownNoise"));
+    column->addWidget(m_known);
     auto* buttons = new QHBoxLayout;
     m_tie = new QPushButton(tr("Tie this plan to the study"));
     m_tie->setObjectName(QStringLiteral("planTie"));
@@ -173,6 +176,12 @@ QBoxLayout* PlanPage::makeAnswer()
     column->addWidget(m_sequences);
     m_weak = parts::sentence(QStringLiteral("planWeak"));
     column->addWidget(m_weak);
+    m_widths = new WidthsPlot;
+    m_widths->setObjectName(QStringLiteral("planWidths"));
+    m_widths->setMinimumHeight(240);
+    column->addWidget(m_widths);
+    m_widthsWords = parts::sentence(QStringLiteral("planWidthsWords"));
+    column->addWidget(m_widthsWords);
     column->addStretch();
     connect(m_tie, &QPushButton::clicked, this, [this] {
         if (m_plan)
@@ -208,6 +217,7 @@ void PlanPage::setUnits(const UnitsShown& units)
 void PlanPage::setTheme(const Theme& theme)
 {
     m_plot->setTheme(theme);
+    m_widths->setTheme(theme);
     recompute();
 }
 
@@ -273,6 +283,7 @@ void PlanPage::showFault(const QString& words)
 {
     m_answer->setText(tr("No plan: %1.").arg(words));
     parts::setSentence(*m_upper, {});
+    parts::setSentence(*m_known, {});
     m_plot->setVisible(false);
 }
 
@@ -291,6 +302,12 @@ void PlanPage::showPlan()
     parts::setSentence(*m_upper, (shown(wording::planCaution(in, plan.sequence)) +
                                   QLatin1Char(' ') + shown(wording::uncertainNoise(in, plan)))
                                      .trimmed());
+    parts::setSentence(
+        *m_known,
+        plan.borrowed_half_width_log && m_measured
+            ? tr("With this vehicle's noise known from those days the interval would reach %1 %.")
+                  .arg(m_numbers.significant(core::pctFromLog(*plan.borrowed_half_width_log)))
+            : QString());
     m_plot->setVisible(true);
     m_plot->show(plan, m_numbers);
 }
@@ -354,6 +371,18 @@ void PlanPage::showSequences()
             m_sequences->setItem(at, column, new QTableWidgetItem(cells[column]));
     }
     parts::fitToRows(*m_sequences);
+    showWidths(answer->value());
+}
+
+void PlanPage::showWidths(const SequenceRows& rows)
+{
+    std::vector<core::Plan> plans;
+    for (const SequenceRow& row : rows)
+        plans.push_back(row.plan);
+    m_widths->setVisible(!plans.empty());
+    m_widths->show(plans, m_numbers);
+    parts::setSentence(*m_widthsWords,
+                       shown(wording::planWidthsExplained(m_numbers.units().language)));
 }
 
 } // namespace bothways::app

@@ -28,6 +28,7 @@ class QTimer;
 namespace bothways::app {
 
 class PowerPlot;
+class WidthsPlot;
 struct Theme;
 
 /// What a day of driving could show, before it is driven: plan, power curve, the sequences that fit
@@ -73,6 +74,7 @@ private:
     void showFault(const QString& words);
     void startSequences();
     void showSequences();
+    void showWidths(const SequenceRows& rows);
     void takeNoiseOfStudy();
 
     NumberWords m_numbers{UnitsShown{}};
@@ -98,6 +100,9 @@ private:
     QLabel* m_weak = nullptr;
     QLabel* m_sequencesState = nullptr;
     PowerPlot* m_plot = nullptr;
+    WidthsPlot* m_widths = nullptr;
+    QLabel* m_widthsWords = nullptr;
+    QLabel* m_known = nullptr; ///< with the noise of earlier days
     QTableWidget* m_sequences = nullptr;
     QPushButton* m_tie = nullptr;
     QPushButton* m_card = nullptr;

@@ -97,6 +97,16 @@ void EffectPlot::show(const core::Analysis& analysis, const Words& words)
                   tr("high end of the %1 interval: %2").arg(narrow, inWords(scale.high90))},
                  {nullptr, scale.high, kRow,
                   tr("high end of the %1 interval: %2").arg(wide, inWords(scale.high))}});
+    QList<double> all{0.0, -margin, margin, scale.low, scale.high};
+    if (analysis.verdict.claim) {
+        const double claimed = analysis.verdict.claim->pct;
+        parts::addUpright(*this, claimed, QPen(theme().device, 1.5, Qt::DotLine));
+        parts::addText(*this, {claimed, -0.72},
+                       claimed < 0.0 ? tr("claimed: %1\u00a0% less").arg(numbers.shortest(-claimed))
+                                     : tr("claimed: %1\u00a0% more").arg(numbers.shortest(claimed)),
+                       theme().ink, Qt::AlignHCenter | Qt::AlignBottom);
+        all << claimed;
+    }
     PlotNumbers table({QStringLiteral("effect_pct"), QStringLiteral("low_pct"),
                        QStringLiteral("high_pct"), QStringLiteral("low_equivalence_pct"),
                        QStringLiteral("high_equivalence_pct"), QStringLiteral("margin_pct"),
@@ -104,7 +114,7 @@ void EffectPlot::show(const core::Analysis& analysis, const Words& words)
     table.add({scale.effect, scale.low, scale.high, scale.low90, scale.high90, margin,
                analysis.headline->confidence});
     setNumbers(std::move(table));
-    setWhole(xAxis, parts::rangeAround({0.0, -margin, margin, scale.low, scale.high}, 0.22));
+    setWhole(xAxis, parts::rangeAround(all, 0.22));
     setWords(tr("Effect and interval"), words.verdict());
     xAxis->setLabel(
         tr("change of consumption with %1 against %2, in per cent (thin line: %3 "

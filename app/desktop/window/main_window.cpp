@@ -147,7 +147,8 @@ void MainWindow::showStudy()
     m_result = new ResultTabs(m_resultStack);
     m_resultStack->addWidget(m_result);
     dressResult();
-    m_resultStack->setCurrentIndex(m_document->isBlind() ? 0 : 1);
+    m_lookAllowed = false;
+    showResultPart();
     for (QAction* tag : m_tagActions)
         m_page->list().addAction(tag);
     for (QDockWidget* dock : docks())
@@ -181,8 +182,8 @@ void MainWindow::connectStudy()
     connect(document, &StudyDocument::busyChanged, this, &MainWindow::takeBusy);
     connect(document, &StudyDocument::progressed, this,
             [this](double share) { m_progress->setValue(static_cast<int>(100.0 * share)); });
-    connect(document, &StudyDocument::blindChanged, this, [this](bool blind) {
-        m_resultStack->setCurrentIndex(blind ? 0 : 1);
+    connect(document, &StudyDocument::blindChanged, this, [this] {
+        showResultPart();
         follow();
     });
     connect(m_page, &StudyPage::selectionChanged, this, &MainWindow::follow);
@@ -194,12 +195,10 @@ void MainWindow::connectStudy()
             [this](const QString& sentence) { statusBar()->showMessage(sentence, 8000); });
     connect(m_findings, &FindingsPanel::runWanted, m_page, &StudyPage::showRun);
     connectRecordings();
-    connect(m_result->verdict(), &ResultPage::marginAsked, this, [this](double margin_pct) {
-        m_document->tryOptions(margin_pct, m_document->options().confidence);
-    });
-    connect(m_result->verdict(), &ResultPage::confidenceAsked, this, [this](double confidence) {
-        m_document->tryOptions(m_document->options().margin_pct, confidence);
-    });
+    connect(m_result->verdict(), &ResultPage::optionsAsked, this,
+            [this](double margin_pct, double confidence, std::optional<double> claim_pct) {
+                m_document->tryOptions({margin_pct, confidence, claim_pct});
+            });
     connect(&m_preferences, &Preferences::unitsChanged, m_result, [this] { dressResult(); });
     connect(&m_preferences, &Preferences::appearanceChanged, m_result, [this] { dressResult(); });
     connect(m_result, &ResultTabs::runActivated, m_page, &StudyPage::showRun);
@@ -284,9 +283,27 @@ void MainWindow::takeResult()
         return;
     dressResult();
     m_result->setResult(result);
+    showResultPart();
     follow();
-    if (m_resultDock->isVisible() && isActiveWindow())
+    const bool onShow = m_resultStack->currentWidget() == m_result;
+    if (onShow && m_resultDock->isVisible() && isActiveWindow())
         m_document->recordLook();
+}
+
+/// The answer, or what stands before it: consumption is hidden, or a look has its price.
+void MainWindow::showResultPart()
+{
+    const auto result = m_document->result();
+    const bool interim =
+        result && result->analysis.headline &&
+        std::ranges::count(result->analysis.verdict.qualifiers, core::Qualifier::interim) > 0;
+    const char* before = m_document->isBlind()                                     ? "blindPage"
+                         : interim && !m_lookAllowed && !m_document->wasLookedAt() ? "lookFirstPage"
+                                                                                   : nullptr;
+    if (before)
+        m_resultStack->setCurrentWidget(m_resultStack->findChild<QWidget*>(before));
+    else
+        m_resultStack->setCurrentWidget(m_result);
 }
 
 void MainWindow::dressResult()

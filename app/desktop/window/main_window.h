@@ -86,6 +86,7 @@ private:
     [[nodiscard]] std::vector<QDockWidget*> docks() const;
     void leaveStudy();
     void takeResult();
+    void showResultPart();
     void dressResult();
     void takeBusy(bool busy);
     void say(const core::Error& error);
@@ -112,6 +113,8 @@ private:
     void buildHelpMenu();
     void buildToolBar();
     void fillRecent();
+
+    void buildLookFirstPage();
 
     // main_window_jobs.cpp
     void chooseStudy();
@@ -144,6 +147,7 @@ private:
     StudyJobs* m_jobs = nullptr;
     QStackedWidget* m_stack = nullptr;
     QStackedWidget* m_resultStack = nullptr;
+    bool m_lookAllowed = false; ///< what a look costs has been said
     QDockWidget* m_resultDock = nullptr;
     QDockWidget* m_findingsDock = nullptr;
     QDockWidget* m_historyDock = nullptr;

@@ -5,6 +5,7 @@
 #include "app/desktop/help/help_desk.h"
 #include "app/desktop/look/message_bar.h"
 #include "app/desktop/look/preferences.h"
+#include "app/desktop/pages/look_first_page.h"
 #include "app/desktop/runs/run_tags.h"
 #include "app/desktop/runs/study_page.h"
 #include "app/desktop/window/report_desk.h"
@@ -48,6 +49,7 @@ void MainWindow::build()
     buildStart();
     buildDocks();
     buildBlindPage();
+    buildLookFirstPage();
     buildStatusBar();
     buildFileMenu();
     buildEditMenu();
@@ -106,6 +108,19 @@ void MainWindow::buildBlindPage()
     m_resultStack->addWidget(blind);
     m_resultDock->setWidget(m_resultStack);
     connect(reveal, &QPushButton::clicked, this, [this] { setBlind(false); });
+}
+
+void MainWindow::buildLookFirstPage()
+{
+    auto* page = new LookFirstPage(m_resultStack);
+    m_resultStack->addWidget(page);
+    const auto allow = [this](const char* first) {
+        m_lookAllowed = true;
+        m_result->showPage(QLatin1String(first));
+        takeResult();
+    };
+    connect(page, &LookFirstPage::anyLookWanted, this, [allow] { allow("companionsPage"); });
+    connect(page, &LookFirstPage::verdictWanted, this, [allow] { allow("resultPage"); });
 }
 
 void MainWindow::buildStatusBar()

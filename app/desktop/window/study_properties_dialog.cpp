@@ -172,12 +172,19 @@ QWidget* StudyPropertiesDialog::makeStudyPage()
     addField(*form, tr("Margin, %"), "margin", Kind::number,
              tr("The smallest effect that you would care about"));
     addField(*form, tr("Confidence"), "confidence", Kind::number, tr("Above 0.5 and below 1"));
+    addField(*form, tr("Claim, %"), "claim", Kind::number,
+             tr("What someone says that the device does; negative: less. Empty: nobody does"));
     addField(*form, tr("Widest gap in a pair, min"), "max_gap", Kind::number,
              tr("An out and a return run further apart than this are no pair"));
     m_fields[1].editor->setPlaceholderText(tr("like 2026-05-09"));
     m_fields[3].editor->setPlaceholderText("1");
     m_fields[4].editor->setPlaceholderText(m_units.number(0.95, 2));
-    m_fields[5].editor->setPlaceholderText("30");
+    m_fields[5].editor->setPlaceholderText(tr("none"));
+    m_fields[6].editor->setPlaceholderText("30");
+    addField(*form, tr("Known noise of a pair"), "noise", Kind::text,
+             tr("From earlier days with this vehicle: per cent and degrees of freedom, 0.9,21"));
+    m_fields.back().editor->setPlaceholderText(tr("like 0.9,21"));
+    addField(*form, tr("Known from"), "noise.from", Kind::text, tr("Whence that noise is known"));
     m_notes = new QPlainTextEdit(text(m_study.properties.notes), this);
     m_notes->setObjectName("notes");
     m_notes->setAccessibleName(tr("Notes"));

@@ -118,7 +118,7 @@ TEST_F(DocumentTest, AnotherMarginIsShownAtOnceAndKeptOnceWhenItStandsStill)
     addMorning();
     const std::size_t lines = document->history().size();
     for (const double margin_pct : {1.5, 2.0, 2.5, 3.0})
-        document->tryOptions(margin_pct, 0.95);
+        document->tryOptions({margin_pct, 0.95});
     EXPECT_EQ(document->study().properties.margin_pct, 1.0);
     settle(*document);
     EXPECT_EQ(document->result()->analysis.options.margin_pct, 3.0);
@@ -129,7 +129,7 @@ TEST_F(DocumentTest, AnotherMarginIsShownAtOnceAndKeptOnceWhenItStandsStill)
 
 TEST_F(DocumentTest, AMarginThatWasNotYetKeptIsKeptOnClosing)
 {
-    document->tryOptions(2.0, 0.9);
+    document->tryOptions({2.0, 0.9});
     document.reset();
     const auto again = StudyDocument::open(file);
     ASSERT_TRUE(again);
@@ -176,7 +176,7 @@ TEST_F(DocumentTest, ClosingWhileAnAnswerIsOnItsWayIsHarmless)
 {
     for (int round = 0; round < 20; ++round) {
         addMorning(6);
-        document->tryOptions(2.0 + round, 0.95);
+        document->tryOptions({2.0 + round, 0.95});
         document.reset();
         auto opened = StudyDocument::open(file);
         ASSERT_TRUE(opened) << core::describe(opened.error());
