@@ -487,19 +487,21 @@ Run normalised(Run run, Spellings& spellings)
 
 void numberRuns(const Study& existing, std::span<Run> added)
 {
+    std::vector<int> known; // sorted: thousands of them are asked for one
+    known.reserve(existing.runs.size());
+    for (const Run& run : existing.runs)
+        known.push_back(run.number);
+    if (!std::is_sorted(known.begin(), known.end()))
+        std::sort(known.begin(), known.end());
+    int last = known.empty() ? 0 : std::max(known.back(), 0);
     std::set<int> used;
-    int last = 0;
-    for (const Run& run : existing.runs) {
-        used.insert(run.number);
-        last = std::max(last, run.number);
-    }
     for (const Run& run : added)
         used.insert(run.number);
     for (Run& run : added) {
         if (run.number == 0) {
             do
                 last = last < kLargestRunNumber ? last + 1 : 1;
-            while (used.contains(last));
+            while (used.contains(last) || std::binary_search(known.begin(), known.end(), last));
             run.number = last;
             used.insert(last);
         } else {

@@ -254,6 +254,8 @@ core::Study readStudy(SQLite::Database& database)
 {
     core::Study study;
     study.properties = readProperties(database);
+    study.runs.reserve(static_cast<std::size_t>(
+        std::clamp<std::int64_t>(oneNumber(database, "SELECT count(*) FROM run"), 0, kMostRuns)));
     {
         Query rows(database, selectRuns("ORDER BY id"));
         while (rows.step()) {
@@ -265,6 +267,7 @@ core::Study readStudy(SQLite::Database& database)
         }
     }
     RunsById byId;
+    byId.reserve(study.runs.size());
     for (Run& run : study.runs)
         byId.emplace(static_cast<std::int64_t>(run.id), &run);
     readDetails(database, byId, "", 0);

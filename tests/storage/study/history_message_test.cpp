@@ -264,3 +264,19 @@ TEST(HistoryDetails, OfTenThousandRunsAreSaidWhole)
     EXPECT_THAT(text, StartsWith("run 1: A out 2026-05-09T05:40:00; run 2: A out"));
     EXPECT_TRUE(text.ends_with("; run 10000: A out 2026-05-09T05:40:00"));
 }
+
+// A reader that follows each bracket ends by a signal.
+TEST(HistoryDetails, OfAnyDepthAreOnlyText)
+{
+    constexpr std::size_t kDeep = 300'000;
+    for (const std::string& detail :
+         {"/1" + std::string(kDeep, '['), "/1[\"edit\"," + std::string(kDeep, '['),
+          "/1[\"runs\"," + std::string(kDeep, '[') + "1" + std::string(kDeep, ']') + "]"}) {
+        EXPECT_EQ(told("edit_run", detail), detail);
+        EXPECT_EQ(told("undo", "edit_run " + detail), "edit_run " + detail);
+    }
+    std::string undone;
+    for (int i = 0; i < 50'000; ++i)
+        undone += "undo ";
+    EXPECT_EQ(told("undo", undone), undone);
+}
