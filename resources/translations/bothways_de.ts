@@ -249,10 +249,6 @@ Fahrten %4 und %5: %6</translation>
         <translation>nichts zu malen</translation>
     </message>
     <message>
-        <source>%1: the picture cannot be written</source>
-        <translation>%1: Das Bild kann nicht geschrieben werden</translation>
-    </message>
-    <message>
         <source>Logs out-and-back fuel-economy test runs and says whether there is an effect.</source>
         <translation>Hält Verbrauchsfahrten hin und zurück fest und sagt, ob es einen Effekt gibt.</translation>
     </message>
@@ -275,6 +271,10 @@ Fahrten %4 und %5: %6</translation>
     <message>
         <source>%1: cannot be opened</source>
         <translation>%1: kann nicht geöffnet werden</translation>
+    </message>
+    <message>
+        <source>%1: the picture cannot be written: %2</source>
+        <translation>%1: Das Bild kann nicht geschrieben werden: %2</translation>
     </message>
 </context>
 <context>

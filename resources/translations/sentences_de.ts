@@ -1008,6 +1008,10 @@ accessory_timer.NAME=WATT,MINUTEN und die Grenzen der Sichtungsregeln:</translat
         <translation>Nicht geprüft, was nicht dasselbe ist wie bestanden:</translation>
     </message>
     <message>
+        <source>Not computed: it takes 4 degrees of freedom, for with fewer it could not fail, and at most 5,000 pairs.</source>
+        <translation>Nicht berechnet: Nötig sind 4 Freiheitsgrade, denn mit weniger könnte die Prüfung nichts finden, und höchstens 5.000 Paare.</translation>
+    </message>
+    <message>
         <source>Not computed: it takes a closed design and two degrees of freedom to spare.</source>
         <translation>Nicht berechnet: Nötig sind ein geschlossener Versuchsplan und zwei übrige Freiheitsgrade.</translation>
     </message>
@@ -1050,10 +1054,6 @@ accessory_timer.NAME=WATT,MINUTEN und die Grenzen der Sichtungsregeln:</translat
     <message>
         <source>Not computed: it takes two degrees of freedom to spare.</source>
         <translation>Nicht berechnet: Nötig sind zwei übrige Freiheitsgrade.</translation>
-    </message>
-    <message>
-        <source>Not computed: it takes 4 degrees of freedom, for with fewer it could not fail, and at most 5,000 pairs.</source>
-        <translation>Nicht berechnet: Nötig sind 4 Freiheitsgrade, denn mit weniger könnte die Prüfung nichts finden, und höchstens 5.000 Paare.</translation>
     </message>
     <message>
         <source>Not each time, so output alone does not explain it.</source>
@@ -1977,12 +1977,16 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>eine Änderung in Prozent, wie -5 für 5 % weniger: nicht 0 und über -100</translation>
     </message>
     <message>
-        <source>a chunk of a recording has not as many rows as its times; restore it from a copy</source>
-        <translation>ein Stück einer Aufzeichnung hat nicht so viele Zeilen wie seine Zeiten; stellen Sie die Studie aus einer Kopie wieder her</translation>
-    </message>
-    <message>
         <source>a chunk of a recording is damaged: {}</source>
         <translation>ein Stück einer Aufzeichnung ist beschädigt: {}</translation>
+    </message>
+    <message>
+        <source>a chunk of it has not as many rows as its times</source>
+        <translation>ein Stück davon hat nicht so viele Zeilen wie seine Zeiten</translation>
+    </message>
+    <message>
+        <source>a chunk of it is not what Bothways wrote</source>
+        <translation>ein Stück davon ist nicht das, was Bothways geschrieben hat</translation>
     </message>
     <message>
         <source>a column of dates and none of the time; expected &apos;time&apos; beside &apos;date&apos;</source>
@@ -2083,6 +2087,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>a number from {} to {}</source>
         <translation>eine Zahl von {} bis {}</translation>
+    </message>
+    <message>
+        <source>a part of it is missing</source>
+        <translation>ein Teil davon fehlt</translation>
     </message>
     <message>
         <source>a per cent above 0 and below 100</source>
@@ -2420,6 +2428,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>both gates are the same place; expected one at each end of the stretch</source>
         <translation>beide Tore sind derselbe Ort; erwartet wird eines an jedem Ende der Messstrecke</translation>
+    </message>
+    <message>
+        <source>bothways: stopped before the end</source>
+        <translation>bothways: vor dem Ende angehalten</translation>
     </message>
     <message>
         <source>bothways: stopped by a fault of its own: {}</source>
@@ -3081,6 +3093,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>ist eine Pipe oder ein Gerät; erwartet wird eine Studie</translation>
     </message>
     <message>
+        <source>is a pipe, a socket or a device</source>
+        <translation>ist eine Pipe, ein Socket oder ein Gerät</translation>
+    </message>
+    <message>
         <source>is a pipe; expected {}</source>
         <translation>ist eine Pipe; erwartet wird {}</translation>
     </message>
@@ -3101,10 +3117,12 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>ist eine SQLite-Datenbank, aber keine Studie; erwartet wird eine Datei, die Bothways angelegt hat</translation>
     </message>
     <message>
-        <source>is being read by {}; nothing was changed</source>
-        <translation>wird gerade von {} gelesen; nichts wurde geändert</translation>
         <source>is as far as was read: there are {} faults before it</source>
         <translation>ist die letzte gelesene Stelle: Davor sind {} Fehler</translation>
+    </message>
+    <message>
+        <source>is being read by {}; nothing was changed</source>
+        <translation>wird gerade von {} gelesen; nichts wurde geändert</translation>
     </message>
     <message>
         <source>is being written by another program; nothing was changed</source>
@@ -3117,6 +3135,8 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>is being written by {}; nothing was changed</source>
         <translation>wird gerade von {} beschrieben; nichts wurde geändert</translation>
+    </message>
+    <message>
         <source>is beyond the header: more than {} fields, expected at most {}</source>
         <translation>liegt jenseits der Kopfzeile: mehr als {} Felder, erwartet werden höchstens {}</translation>
     </message>
@@ -3301,6 +3321,14 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>sie gehört noch zu keiner Fahrt; „bothways import STUDIE --recording NAME --cut times“ (oder marks, position, speed) schneidet sie in Fahrten, oder importieren Sie sie stattdessen mit --run N</translation>
     </message>
     <message>
+        <source>it claims more rows than its size can hold</source>
+        <translation>sie gibt mehr Zeilen an, als ihre Größe fassen kann</translation>
+    </message>
+    <message>
+        <source>it has not as many rows as it should</source>
+        <translation>sie hat nicht so viele Zeilen, wie sie sollte</translation>
+    </message>
+    <message>
         <source>it is a directory</source>
         <translation>das ist ein Verzeichnis</translation>
     </message>
@@ -3333,8 +3361,16 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>sie würde für einen Teil der Studie daneben gehalten</translation>
     </message>
     <message>
+        <source>its bounds are not those of its values</source>
+        <translation>ihre Grenzen sind nicht die ihrer Werte</translation>
+    </message>
+    <message>
         <source>its checksum or compression is wrong</source>
         <translation>seine Prüfsumme oder Kompression ist falsch</translation>
+    </message>
+    <message>
+        <source>its chunks are not those that Bothways wrote</source>
+        <translation>ihre Stücke sind nicht die, die Bothways geschrieben hat</translation>
     </message>
     <message>
         <source>its consumption is in kWh, which is no fuel&apos;s; leave --fuel out</source>
@@ -3357,12 +3393,20 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>sein Kopf ist unbekannt</translation>
     </message>
     <message>
+        <source>its numbers cannot be</source>
+        <translation>ihre Zahlen können nicht sein</translation>
+    </message>
+    <message>
         <source>its size cannot be</source>
         <translation>seine Größe kann nicht sein</translation>
     </message>
     <message>
         <source>its switch-on time is not noted</source>
         <translation>sein Einschaltzeitpunkt ist nicht notiert</translation>
+    </message>
+    <message>
+        <source>its times do not ascend</source>
+        <translation>ihre Zeiten steigen nicht an</translation>
     </message>
     <message>
         <source>kWh/100 km</source>
@@ -3738,6 +3782,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>of an unknown kind</source>
         <translation>unbekannter Art</translation>
+    </message>
+    <message>
+        <source>of no run</source>
+        <translation>von keiner Fahrt</translation>
     </message>
     <message>
         <source>off</source>
@@ -4383,12 +4431,18 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>angehalten</translation>
     </message>
     <message>
+        <source>stopped before the end</source>
+        <translation>vor dem Ende angehalten</translation>
+    </message>
+    <message>
         <source>stopped before the end; nothing was imported</source>
         <translation>vor dem Ende angehalten; nichts wurde importiert</translation>
     </message>
     <message>
         <source>stopped by the user</source>
         <translation>vom Benutzer angehalten</translation>
+    </message>
+    <message>
         <source>stopped or crawled{}</source>
         <translation>angehalten oder gekrochen{}</translation>
     </message>
@@ -4597,6 +4651,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>die Aufzeichnung nennt die Zeit in UTC und die Studie in Ortszeit; erwartet wird der Abstand der Ortszeit zu UTC, etwa +02:00</translation>
     </message>
     <message>
+        <source>the recording {} ({}) is damaged in channel {}: {}; restore the study from a copy</source>
+        <translation>die Aufzeichnung {} ({}) ist im Kanal {} beschädigt: {}; stellen Sie die Studie aus einer Kopie wieder her</translation>
+    </message>
+    <message>
         <source>the run</source>
         <translation>die Fahrt</translation>
     </message>
@@ -4737,10 +4795,16 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>darin gibt es kein Urteil, also ist das Rauschen eines Paars nicht bekannt; geben Sie es mit --noise an</translation>
     </message>
     <message>
-        <source>there is not enough memory</source>
-        <translation>der Speicher reicht nicht</translation>
         <source>there is no verdict in it, so the noise of a pair is not known; name a study that has one</source>
         <translation>es enthält kein Urteil, das Rauschen eines Paars ist also nicht bekannt; nennen Sie eine Studie, die eines hat</translation>
+    </message>
+    <message>
+        <source>there is not enough memory</source>
+        <translation>der Speicher reicht nicht</translation>
+    </message>
+    <message>
+        <source>there is not enough memory for this</source>
+        <translation>dafür reicht der Speicher nicht</translation>
     </message>
     <message>
         <source>there is nothing to redo</source>
@@ -4849,6 +4913,8 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>waiting for {}, which writes the study</source>
         <translation>wartet, weil die Studie von {} beschrieben wird</translation>
+    </message>
+    <message>
         <source>warm after each stop</source>
         <translation>warm nach jedem Halt</translation>
     </message>
@@ -4992,10 +5058,6 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>{} (Prozess {}, seit {})</translation>
     </message>
     <message>
-        <source>{} (recording {}, channel {}, row {}); restore it from a copy</source>
-        <translation>{} (Aufzeichnung {}, Kanal {}, Zeile {}); stellen Sie die Studie aus einer Kopie wieder her</translation>
-    </message>
-    <message>
         <source>{} (their interval leaves the estimate out)</source>
         <translation>{} (deren Intervall lässt den Schätzwert außerhalb)</translation>
     </message>
@@ -5123,6 +5185,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>{} excludes {}</source>
         <translation>{} und {} schließen einander aus</translation>
+    </message>
+    <message>
+        <source>{} fell by {} {}{}: it was reset, and does not say what was used</source>
+        <translation>{} fiel um {} {}{}: Er wurde zurückgestellt und sagt nicht, was verbraucht wurde</translation>
     </message>
     <message>
         <source>{} from {} in {}; none discarded.</source>
