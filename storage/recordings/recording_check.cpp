@@ -8,6 +8,7 @@
 #include "storage/study/recording_sums.h"
 
 #include <SQLiteCpp/Statement.h>
+#include <SQLiteCpp/Transaction.h>
 #include <fmt/format.h>
 #include <fmt/ranges.h>
 

@@ -1,5 +1,6 @@
 // Copyright (C) 2026 The Bothways developers
 // SPDX-License-Identifier: GPL-3.0-or-later
+// Long: what a study knows of its recordings and how one of them is read share their window.
 #include "storage/recordings/recordings.h"
 #include "core/recording/unreadable_recording.h"
 #include "storage/loggers/trace_report.h"

@@ -136,8 +136,9 @@ Signalled runAndSignal(const std::vector<std::string>& words, int signal, int af
     pointers.push_back(nullptr);
     const pid_t child = fork();
     if (child == 0) {
-        std::freopen("/dev/null", "w", stdout);
-        std::freopen("/dev/null", "w", stderr);
+        std::signal(signal, SIG_DFL); // ignored where the tests were started in the background
+        if (!std::freopen("/dev/null", "w", stdout) || !std::freopen("/dev/null", "w", stderr))
+            _exit(126);
         execv(BOTHWAYS_PROGRAM, pointers.data());
         _exit(127);
     }

@@ -16,8 +16,10 @@ ReadStudy readOne(const QString& file, const QDate& today, const std::stop_token
 {
     ReadStudy study;
     study.file = file;
-    const auto input =
-        readInput(toPath(file), {{}, today.toString(Qt::ISODate).toStdString(), stop});
+    InputOptions options;
+    options.today = today.toString(Qt::ISODate).toStdString();
+    options.stop = stop;
+    const auto input = readInput(toPath(file), options);
     if (!input) {
         study.error = input.error();
         return study;

@@ -1,5 +1,6 @@
 // Copyright (C) 2026 The Bothways developers
 // SPDX-License-Identifier: GPL-3.0-or-later
+// Long: one action of a person after another, each a few lines.
 #include "app/desktop/document/study_document_private.h"
 
 #include "app/answer/looks.h"

@@ -60,13 +60,13 @@ void WidthsPlot::show(const std::vector<core::Plan>& plans, const NumberWords& n
                    widths[1] ? QVariant(*widths[1]) : QVariant(),
                    widths[2] ? QVariant(*widths[2]) : QVariant()});
     }
-    QList<parts::LegendEntry> legend;
+    QList<parts::LegendEntry> entries;
     for (std::size_t i = 0; i < points.size(); ++i) {
         const QCPScatterStyle mark(shapes[i], QPen(theme().paper, 1.0), QBrush(colours[i]), 12);
         parts::addMarks(*this, points[i], mark);
-        legend.append({QString::fromStdString(heads[i]), Qt::NoPen, mark});
+        entries.append({QString::fromStdString(heads[i]), Qt::NoPen, mark});
     }
-    parts::setLegend(*this, legend);
+    parts::setLegend(*this, entries);
     parts::setRows(*this, names);
     xAxis->setTicker(QSharedPointer<NumberTicker>::create());
     xAxis->setLabel(tr("half-width of the interval, per cent: narrower is better"));

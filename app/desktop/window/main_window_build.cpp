@@ -1,5 +1,6 @@
 // Copyright (C) 2026 The Bothways developers
 // SPDX-License-Identifier: GPL-3.0-or-later
+// Long: every menu, dock and button of the window, in their order.
 #include "app/desktop/window/main_window.h"
 
 #include "app/desktop/help/help_desk.h"

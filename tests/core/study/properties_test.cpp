@@ -59,7 +59,7 @@ TEST(Properties, EveryOneIsSetByItsName)
     EXPECT_EQ(set.claim_pct, -5.0);
     EXPECT_EQ(set.noise, (KnownNoise{0.9, 21.0}));
     EXPECT_EQ(set.noise_from, "three mornings in May");
-    EXPECT_EQ(AnalysisOptions::of(set).noise, (BorrowedNoise{0.009, 21.0}));
+    EXPECT_EQ(AnalysisOptions::of(set).noise, (BorrowedNoise{0.9 / 100.0, 21.0}));
     EXPECT_EQ(set.notes, " two\nlines ");
     EXPECT_EQ(set.plan, (PlannedStudy{"ABA", 4, 2.0, 0.99}));
     EXPECT_EQ(set.limits.at("overspeed.rpm"), 3200.0);

@@ -136,31 +136,6 @@ TEST(SheetImport, StoppedInItsSecondRecordingLeavesTheStudyAsItWas)
     expectNothingAndThenAll(bench);
 }
 
-TEST(SheetImport, ThatFillsTheDiskAnywhereLeavesTheStudyAsItWas)
-{
-    const SheetBench bench(3000);
-    int refusals = 0;
-    for (int pages = 1;; pages += 7) {
-        StudyFile study = taken(StudyFile::open(bench.study()));
-        SQLite::Database& database = *study.database().database;
-        SQLite::Statement now(database, "PRAGMA page_count");
-        now.executeStep();
-        const int most = now.getColumn(0).getInt() + pages;
-        now.reset();
-        SQLite::Statement(database, fmt::format("PRAGMA max_page_count = {}", most)).executeStep();
-        const auto imported = importSheet(study, bench.sheet, bench.file());
-        if (imported)
-            break;
-        ++refusals;
-        EXPECT_EQ(imported.error().message.english(), "the disk is full; nothing was changed");
-        EXPECT_THAT(taken(study.study()).runs, IsEmpty()) << pages;
-        EXPECT_THAT(taken(recordings(study)), IsEmpty()) << pages;
-        EXPECT_EQ(rowsIn(study, "history"), 1) << pages;
-        ASSERT_LT(pages, 1000);
-    }
-    EXPECT_GT(refusals, 3);
-}
-
 TEST(SheetImport, KilledAtAnyMomentIsAllInOrNotAtAll)
 {
     int none = 0, all = 0;

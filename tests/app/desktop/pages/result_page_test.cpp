@@ -47,24 +47,29 @@ TEST(ResultPageTest, AsksForANewAnswerAtEveryChangeOfMarginAndConfidence)
 {
     ResultPage page;
     page.setResult(test::resultOfExample("morning"));
-    QSignalSpy margins(&page, &ResultPage::marginAsked);
-    QSignalSpy confidences(&page, &ResultPage::confidenceAsked);
+    QSignalSpy asked(&page, &ResultPage::optionsAsked);
     auto* margin = page.findChild<QDoubleSpinBox*>(QStringLiteral("margin"));
     margin->stepUp();
-    ASSERT_EQ(margins.size(), 1);
-    EXPECT_NEAR(margins.front().front().toDouble(), 1.1, 1e-12);
+    ASSERT_EQ(asked.size(), 1);
+    EXPECT_NEAR(asked.back().at(0).toDouble(), 1.1, 1e-12);
+    EXPECT_FALSE(asked.back().at(2).value<std::optional<double>>()) << "nobody claims anything";
     page.findChild<QDoubleSpinBox*>(QStringLiteral("confidence"))->setValue(90.0);
-    ASSERT_EQ(confidences.size(), 1);
-    EXPECT_NEAR(confidences.front().front().toDouble(), 0.90, 1e-12);
+    ASSERT_EQ(asked.size(), 2);
+    EXPECT_NEAR(asked.back().at(1).toDouble(), 0.90, 1e-12);
+    auto* claim = page.findChild<QDoubleSpinBox*>(QStringLiteral("claim"));
+    EXPECT_EQ(claim->text(), QStringLiteral("none\u00a0%"));
+    claim->setValue(-5.0);
+    ASSERT_EQ(asked.size(), 3);
+    EXPECT_EQ(asked.back().at(2).value<std::optional<double>>(), -5.0);
 }
 
 TEST(ResultPageTest, DoesNotAskWhenANewAnswerArrives)
 {
     ResultPage page;
-    QSignalSpy margins(&page, &ResultPage::marginAsked);
+    QSignalSpy asked(&page, &ResultPage::optionsAsked);
     page.setResult(test::resultOfExample("morning"));
     page.setResult(test::resultOfExample("too_few"));
-    EXPECT_EQ(margins.size(), 0);
+    EXPECT_EQ(asked.size(), 0);
 }
 
 TEST(ResultPageTest, ChangesTheVerdictWithTheMargin)
