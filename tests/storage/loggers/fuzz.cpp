@@ -87,8 +87,8 @@ struct Sample {
 std::vector<Sample> corpusFrom(const fs::path& corpus)
 {
     std::vector<fs::path> files;
-    for (const auto& entry : fs::recursive_directory_iterator(corpus))
-        if (entry.is_regular_file())
+    for (const char* folder : {"csv", "gpx", "nmea", "sheet"})
+        for (const auto& entry : fs::directory_iterator(corpus / folder))
             files.push_back(entry.path());
     std::sort(files.begin(), files.end()); // the order of a folder is nobody's promise
     std::vector<Sample> samples;
