@@ -3241,6 +3241,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>ist kein Kopf eines Fahrtenblatts; erwartet werden Spaltennamen wie configuration, direction, start, l_per_100km</translation>
     </message>
     <message>
+        <source>is no longer where it was opened (moved or removed meanwhile); nothing was changed</source>
+        <translation>ist nicht mehr da, wo sie geöffnet wurde (inzwischen verschoben oder entfernt); nichts wurde geändert</translation>
+    </message>
+    <message>
         <source>is no study; expected a file that Bothways made</source>
         <translation>ist keine Studie; erwartet wird eine Datei, die Bothways angelegt hat</translation>
     </message>
@@ -4609,6 +4613,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>the memory is full; nothing was changed</source>
         <translation>der Arbeitsspeicher ist voll; nichts wurde geändert</translation>
+    </message>
+    <message>
+        <source>the new name is not UTF-8 text</source>
+        <translation>der neue Name ist kein UTF-8-Text</translation>
     </message>
     <message>
         <source>the property &apos;{}&apos;</source>

@@ -62,6 +62,8 @@ Outcome possible(const std::vector<Renaming>& renamings, NameOf what,
                        message(configuration ? "the study has no configuration {}; expected {}"_t
                                              : "the study has no direction {}; expected {}"_t,
                                inQuotes(renaming.from), anyOf(names)));
+        if (!csv::isUtf8(renaming.to))
+            return bad(ErrorCode::badInput, "the new name is not UTF-8 text"_t);
         if (renaming.to.empty() || renaming.to.find_first_of("\r\n") != std::string::npos)
             return bad(ErrorCode::badInput,
                        message(configuration

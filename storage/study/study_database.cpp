@@ -64,7 +64,11 @@ Error explain(const SQLite::Exception& problem, const fs::path& file)
     case SQLITE_TOOBIG:
         return bad(file, "the change is too large for a study; nothing was changed"_t);
     case SQLITE_NOMEM: return bad(file, "the memory is full; nothing was changed"_t);
-    case SQLITE_READONLY: return bad(file, "is read-only; nothing was changed"_t);
+    case SQLITE_READONLY:
+        if (problem.getExtendedErrorCode() == SQLITE_READONLY_DBMOVED)
+            return bad(file, "is no longer where it was opened (moved or removed meanwhile); "
+                             "nothing was changed"_t);
+        return bad(file, "is read-only; nothing was changed"_t);
     case SQLITE_CORRUPT:
     case SQLITE_NOTADB:
         return bad(file,

@@ -284,6 +284,8 @@ TEST_F(DesktopTest, NumbersOfAPlotAreSavedWithPointsInGermanToo)
     const auto plots = page->findChildren<PlotView*>();
     ASSERT_FALSE(plots.isEmpty());
     for (PlotView* plot : plots) {
+        if (plot->numbers().isEmpty())
+            continue; // each day for itself, where there is one day
         const QString file = path(plot->objectName() + ".csv");
         ASSERT_EQ(plot->save(file), "");
         const QString numbers = QString::fromUtf8(contents(file));
