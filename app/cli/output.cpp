@@ -44,9 +44,11 @@ void addOutput(const Language& in, CLI::App& verb, Target& target)
     addOptions(in, verb, target);
 }
 
-Outcome writeTo(const std::string& file, const std::string& option, bool replace,
-                std::string_view text, const std::vector<std::filesystem::path>& inputs,
-                std::string_view ownMark)
+namespace {
+
+storage::WriteRules rulesFor(const std::string& file, const std::string& option, bool replace,
+                             const std::vector<std::filesystem::path>& inputs,
+                             std::string_view ownMark)
 {
     storage::WriteRules rules;
     rules.replace = replace;
@@ -54,13 +56,33 @@ Outcome writeTo(const std::string& file, const std::string& option, bool replace
     rules.ownMark = ownMark;
     rules.howToReplace = core::message("to replace it, give {} {} --replace"_t, option, file);
     rules.streams = storage::Streams::taken;
-    return storage::writeWholeFile(file, text, rules);
+    return rules;
+}
+
+constexpr const char* kOutput = "--output";
+
+} // namespace
+
+Outcome writeTo(const std::string& file, const std::string& option, bool replace,
+                std::string_view text, const std::vector<std::filesystem::path>& inputs,
+                std::string_view ownMark)
+{
+    return storage::writeWholeFile(file, text, rulesFor(file, option, replace, inputs, ownMark));
 }
 
 Outcome writeTo(const Target& target, std::string_view text,
                 const std::vector<std::filesystem::path>& inputs, std::string_view ownMark)
 {
-    return writeTo(target.file(), "--output", target.replace, text, inputs, ownMark);
+    return writeTo(target.file(), kOutput, target.replace, text, inputs, ownMark);
+}
+
+Outcome mayWriteTo(const Target& target, const std::vector<std::filesystem::path>& inputs,
+                   std::string_view ownMark)
+{
+    if (target.isStandardOutput())
+        return Done{};
+    return storage::mayWriteFile(target.file(),
+                                 rulesFor(target.file(), kOutput, target.replace, inputs, ownMark));
 }
 
 } // namespace bothways::cli

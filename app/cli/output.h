@@ -36,6 +36,11 @@ void addOutput(const Language& in, CLI::App& verb, Target& target);
                               const std::vector<std::filesystem::path>& inputs,
                               std::string_view ownMark = {});
 
+/// Whether writeTo() would refuse, as things stand now.
+[[nodiscard]] Outcome mayWriteTo(const Target& target,
+                                 const std::vector<std::filesystem::path>& inputs,
+                                 std::string_view ownMark = {});
+
 /// The same for an option that names a file of its own ("--card"), beside --replace.
 [[nodiscard]] Outcome writeTo(const std::string& file, const std::string& option, bool replace,
                               std::string_view text,

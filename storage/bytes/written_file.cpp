@@ -99,6 +99,19 @@ public:
         if (m_rules.streams == Streams::taken)
             if (const auto handed = handedFile(m_target))
                 return writeStream(FileHandle(::fcntl(*handed, F_DUPFD_CLOEXEC, 3)));
+        if (Refusal refused = refusal())
+            return refused;
+        if (m_isStream)
+            return writeStream(
+                FileHandle(::openat(m_folder.get(), m_name.c_str(), O_WRONLY | O_CLOEXEC)));
+        if (m_isThereAlready)
+            return std::nullopt;
+        return writeBeside();
+    }
+
+    /// Why it may not be written, as far as can be seen beforehand.
+    Refusal refusal()
+    {
         if (m_name.empty() || m_name == "." || m_name == "..")
             return "it is a directory"_t;
         const fs::path folder = m_target.has_parent_path() ? m_target.parent_path() : fs::path(".");
@@ -107,14 +120,7 @@ public:
             m_folder = FileHandle(::open(folder.c_str(), O_PATH | O_DIRECTORY | O_CLOEXEC));
         if (!m_folder)
             return problemOf(errno);
-        if (Refusal refused = look())
-            return refused;
-        if (m_isStream)
-            return writeStream(
-                FileHandle(::openat(m_folder.get(), m_name.c_str(), O_WRONLY | O_CLOEXEC)));
-        if (m_isThereAlready)
-            return std::nullopt;
-        return writeBeside();
+        return look();
     }
 
 private:
@@ -348,6 +354,18 @@ private:
 
 } // namespace
 
+namespace {
+
+core::Outcome outcomeOf(Refusal why, const fs::path& target)
+{
+    if (!why)
+        return core::Done{};
+    return core::Error{core::ErrorCode::studyFile,
+                       core::message("cannot be written: {}"_t, *std::move(why)), target.string()};
+}
+
+} // namespace
+
 bool beginsAsAStudy(std::string_view bytes)
 {
     return bytes.starts_with(kStudyHead);
@@ -356,11 +374,14 @@ bool beginsAsAStudy(std::string_view bytes)
 core::Outcome writeWholeFile(const fs::path& target, std::string_view bytes,
                              const WriteRules& rules)
 {
-    if (Refusal why = WrittenFile(target, bytes, rules).write())
-        return core::Error{core::ErrorCode::studyFile,
-                           core::message("cannot be written: {}"_t, *std::move(why)),
-                           target.string()};
-    return core::Done{};
+    return outcomeOf(WrittenFile(target, bytes, rules).write(), target);
+}
+
+core::Outcome mayWriteFile(const fs::path& target, const WriteRules& rules)
+{
+    if (rules.streams == Streams::taken && handedFile(target))
+        return core::Done{};
+    return outcomeOf(WrittenFile(target, {}, rules).refusal(), target);
 }
 
 } // namespace bothways::storage

@@ -32,6 +32,9 @@ struct WriteRules {
 /// them. An Error (studyFile) says why it was not written; then all is as it was.
 [[nodiscard]] core::Outcome writeWholeFile(const std::filesystem::path& target,
                                            std::string_view bytes, const WriteRules& rules = {});
+/// Whether it would be refused as things stand now: asked before work that leaves a trace.
+[[nodiscard]] core::Outcome mayWriteFile(const std::filesystem::path& target,
+                                         const WriteRules& rules);
 
 /// Whether these bytes begin an SQLite database, as every study does.
 [[nodiscard]] bool beginsAsAStudy(std::string_view bytes);

@@ -45,15 +45,20 @@ protected:
 TEST_F(WrittenByVerbs, ASlipOverwritesNoRunSheet)
 {
     const std::string before = text("b.csv");
-    for (const char* verb : {"report a.csv b.csv", "export a.csv b.csv", "export a.csv --to b.csv",
-                             "export day.bothways --pairs --output b.csv",
-                             "plan a.csv --card b.csv", "plan --card b.csv"}) {
+    for (const char* verb :
+         {"report a.csv --output b.csv", "export a.csv b.csv", "export a.csv --to b.csv",
+          "export day.bothways --pairs --output b.csv", "plan a.csv --card b.csv",
+          "plan --card b.csv"}) {
         const Ran ran = sh(std::string("\"$PROGRAM\" ") + verb);
         EXPECT_EQ(ran.code, 4) << verb << ran.err;
         EXPECT_THAT(ran.err, HasSubstr("b.csv: cannot be written: there is such a file already"));
         EXPECT_THAT(ran.err, HasSubstr("b.csv --replace"));
         EXPECT_EQ(text("b.csv"), before) << verb;
     }
+    const Ran two = sh("\"$PROGRAM\" report a.csv b.csv");
+    EXPECT_EQ(two.code, 0) << "two studies, taken together" << two.err;
+    EXPECT_THAT(two.out, HasSubstr("</html>"));
+    EXPECT_EQ(text("b.csv"), before);
     EXPECT_EQ(sh("\"$PROGRAM\" export a.csv b.csv --replace").code, 2)
         << "the second word is what slips in";
     EXPECT_EQ(text("b.csv"), before);

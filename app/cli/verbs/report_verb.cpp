@@ -80,6 +80,9 @@ Outcome reportOne(const ReportOptions& options, Surroundings& io)
     const auto& answer = answered.value();
     const core::Study& study = answer->study;
     const core::Analysis& analysis = answer->analysis;
+    const Paths inputs = input.value().filesRead();
+    if (Outcome may = mayWriteTo(options.target, inputs, app::kReportMark); !may)
+        return may;
     recordLook(input.value(), analysis, io); // first, so that the report shows it
     auto lines = historyOf(io.language, input.value());
     if (!lines)
@@ -92,7 +95,7 @@ Outcome reportOne(const ReportOptions& options, Surroundings& io)
              io.language, analysis,
              storage::withoutOverruled(answer->screening, input.value().overruled)),
          io.language});
-    return writeReport(options, html, input.value().filesRead(), io);
+    return writeReport(options, html, inputs, io);
 }
 
 Outcome reportSeveral(const ReportOptions& options, Surroundings& io)
@@ -101,6 +104,8 @@ Outcome reportSeveral(const ReportOptions& options, Surroundings& io)
     given.language = io.language;
     given.madeBy = app::ReportInput::programAndLibraries(storage::libraryVersions());
     std::vector<core::StudyEffect> effects;
+    std::vector<Input> read;
+    std::vector<std::shared_ptr<const app::ResultSet>> analyses;
     Paths inputs;
     for (const std::string& path : options.files) {
         auto input = readInput(path, options.overrides, io);
@@ -119,12 +124,16 @@ Outcome reportSeveral(const ReportOptions& options, Surroundings& io)
             given.confidence = analysis.options.confidence;
         given.studies.push_back(std::move(row));
         given.checksums.push_back(input.value().sha256);
-        const Paths read = input.value().filesRead();
-        inputs.insert(inputs.end(), read.begin(), read.end());
-        recordLook(input.value(), analysis, io);
+        const Paths files = input.value().filesRead();
+        inputs.insert(inputs.end(), files.begin(), files.end());
+        read.push_back(std::move(input).take());
+        analyses.push_back(answered.value());
     }
     given.pooled = core::pool(effects, given.confidence);
-    return writeReport(options, app::reportOfSeveralHtml(given), inputs, io);
+    const Outcome written = writeReport(options, app::reportOfSeveralHtml(given), inputs, io);
+    for (std::size_t i = 0; written && i < read.size(); ++i)
+        recordLook(read[i], analyses[i]->analysis, io);
+    return written;
 }
 
 } // namespace

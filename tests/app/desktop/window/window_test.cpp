@@ -551,7 +551,7 @@ TEST_F(WindowTest, SetsStudiesSideBySideAndPoolsThem)
     EXPECT_FALSE(dialog->page()->pooled());
     const auto* state = dialog->findChild<QLabel*>("compareState");
     dialog->addFiles({window->document()->path()});
-    EXPECT_EQ(state->text(), "Reading 1 study…"); // the window goes on meanwhile
+    EXPECT_TRUE(state->text().startsWith("Reading 1")); // the window goes on meanwhile
     ASSERT_TRUE(waitFor([&] { return !dialog->isReading(); }));
     EXPECT_EQ(dialog->page()->pooled().has_value(),
               window->document()->result()->analysis.headline.has_value());
