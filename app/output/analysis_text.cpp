@@ -8,6 +8,7 @@
 #include "app/wording/findings.h"
 #include "app/wording/numbers.h"
 #include "app/wording/verdict.h"
+#include "core/companions/companions.h"
 #include "core/study/units.h"
 
 #include <fmt/format.h>
@@ -108,22 +109,13 @@ std::string waysPart(const Language& in, const Analysis& analysis, const Paint& 
         return {};
     const core::Headline& headline = *analysis.headline;
     const core::Companions& others = analysis.companions;
-    const auto pointer = [](const auto& interval) -> const core::Interval* {
-        return interval ? &*interval : nullptr;
-    };
     TextTable table({in.say("way"_t), in.say("effect"_t),
                      in.say("{} interval"_t, intervalPercent(in, headline.confidence)), "p",
                      in.say("df##degrees of freedom"_t), in.say("says##verdict"_t)});
     table.add(effectRow(in, in.say("headline"_t), headline.effect_log, headline.low_log,
                         headline.high_log, headline.p, headline.df, analysis.verdict.cls));
-    addCompanion(in, table, core::Companion::bracket, pointer(others.bracket));
-    addCompanion(in, table, core::Companion::runs, pointer(others.runs));
-    addCompanion(in, table, core::Companion::blocks, pointer(others.blocks));
-    addCompanion(in, table, core::Companion::curved, pointer(others.curved));
-    addCompanion(in, table, core::Companion::correlated, pointer(others.correlated));
-    addCompanion(in, table, core::Companion::anyLook, pointer(others.any_look));
-    if (others.borrowed)
-        addCompanion(in, table, core::Companion::borrowed, pointer(others.borrowed));
+    for (const auto& [companion, interval] : core::intervalsOf(others))
+        addCompanion(in, table, companion, interval);
     std::string text = heading(in.say("Ways to the number"_t), paint) + table.text();
     if (headline.drift_log_per_h) {
         const double drift = pctFromLog(*headline.drift_log_per_h);

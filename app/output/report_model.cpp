@@ -10,6 +10,7 @@
 #include "app/wording/findings.h"
 #include "app/wording/numbers.h"
 #include "app/wording/verdict.h"
+#include "core/companions/companions.h"
 #include "core/study/clock.h"
 
 #include <fmt/format.h>
@@ -133,7 +134,7 @@ void pairs(Builder& page, const ReportInput& given)
 }
 
 void companionRow(const Language& in, Table& table, core::Companion id,
-                  const std::optional<core::Interval>& interval, const Analysis& a)
+                  const core::Interval* interval, const Analysis& a)
 {
     if (!interval)
         addRow(table,
@@ -172,15 +173,8 @@ void companions(Builder& page, const ReportInput& given)
             in.say("Least squares over the pairs: the answer of this page."_t)},
            RowTone::strong);
     const core::Companions& c = a.companions;
-    companionRow(in, table, core::Companion::bracket, c.bracket, a);
-    companionRow(in, table, core::Companion::runs, c.runs, a);
-    companionRow(in, table, core::Companion::blocks, c.blocks, a);
-    companionRow(in, table, core::Companion::curved, c.curved, a);
-    companionRow(in, table, core::Companion::correlated,
-                 c.correlated ? std::optional<core::Interval>(*c.correlated) : std::nullopt, a);
-    companionRow(in, table, core::Companion::anyLook, c.any_look, a);
-    if (c.borrowed)
-        companionRow(in, table, core::Companion::borrowed, *c.borrowed, a);
+    for (const auto& [companion, interval] : core::intervalsOf(c))
+        companionRow(in, table, companion, interval, a);
     if (c.labels)
         addRow(table,
                {wording::companionWord(in, core::Companion::labels), "", "", pCell(in, c.labels->p),

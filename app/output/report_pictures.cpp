@@ -4,6 +4,7 @@
 
 #include "app/output/report_drawing.h"
 #include "app/wording/companions.h"
+#include "core/companions/companions.h"
 #include "core/statistics/distributions.h"
 
 #include <fmt/format.h>
@@ -64,18 +65,10 @@ std::vector<ForestRow> forestRows(const Language& in, const Analysis& analysis)
     const core::Headline& h = *analysis.headline;
     std::vector<ForestRow> rows{
         {in.say("headline"_t), h.effect_log, h.low_log, h.high_log, {}, {}}};
-    const auto add = [&](core::Companion id, const std::optional<core::Interval>& i) {
+    for (const auto& [id, i] : core::intervalsOf(analysis.companions))
         if (i)
             rows.push_back(
                 {wording::companionWord(in, id), i->effect_log, i->low_log, i->high_log, {}, {}});
-    };
-    add(core::Companion::bracket, analysis.companions.bracket);
-    add(core::Companion::runs, analysis.companions.runs);
-    add(core::Companion::blocks, analysis.companions.blocks);
-    add(core::Companion::curved, analysis.companions.curved);
-    add(core::Companion::correlated, analysis.companions.correlated);
-    add(core::Companion::anyLook, analysis.companions.any_look);
-    add(core::Companion::borrowed, analysis.companions.borrowed);
     for (const core::DayEffect& day : analysis.companions.days)
         rows.push_back(
             {in.say("day {}"_t, day.day), day.effect_log, day.low_log, day.high_log, {}, {}});

@@ -5,10 +5,17 @@
 #include "app/wording/language.h"
 #include "core/effect/answer.h"
 
+#include <array>
 #include <string>
 
 /// How sure the answer is, and what other roads say.
 namespace bothways::app::wording {
+
+/// All of them, in the order in which they are explained.
+inline constexpr std::array kCompanions{
+    core::Companion::bracket,  core::Companion::runs,       core::Companion::blocks,
+    core::Companion::curved,   core::Companion::correlated, core::Companion::anyLook,
+    core::Companion::borrowed, core::Companion::labels,     core::Companion::days};
 
 /// What the companion is, what it finds here, and how far it is to be trusted.
 [[nodiscard]] std::string companionSentence(const Language& in, core::Companion companion,

@@ -51,4 +51,9 @@ bool isUtf8(std::string_view text)
     return true;
 }
 
+bool isStorableText(std::string_view text)
+{
+    return isUtf8(text) && text.find('\0') == std::string_view::npos;
+}
+
 } // namespace bothways::core

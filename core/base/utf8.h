@@ -17,5 +17,7 @@ struct CodePoint {
 
 /// True when every byte belongs to a well-formed code point.
 [[nodiscard]] bool isUtf8(std::string_view text);
+/// The same without a zero byte: what a study gives back as it was.
+[[nodiscard]] bool isStorableText(std::string_view text);
 
 } // namespace bothways::core

@@ -201,4 +201,21 @@ Companions companionsOf(const Study& study, const PreparedStudy& prepared, const
     return companions;
 }
 
+std::vector<std::pair<Companion, const Interval*>> intervalsOf(const Companions& companions)
+{
+    std::vector<std::pair<Companion, const Interval*>> intervals;
+    const auto add = [&](Companion name, const auto& interval) {
+        intervals.emplace_back(name, interval ? &*interval : nullptr);
+    };
+    add(Companion::bracket, companions.bracket);
+    add(Companion::runs, companions.runs);
+    add(Companion::blocks, companions.blocks);
+    add(Companion::curved, companions.curved);
+    add(Companion::correlated, companions.correlated);
+    add(Companion::anyLook, companions.any_look);
+    if (companions.borrowed)
+        add(Companion::borrowed, companions.borrowed);
+    return intervals;
+}
+
 } // namespace bothways::core

@@ -5,6 +5,9 @@
 #include "core/effect/answer.h"
 #include "core/effect/prepared_study.h"
 
+#include <utility>
+#include <vector>
+
 /// Other honest ways to the same number. (Method, section 5.)
 namespace bothways::core {
 
@@ -17,5 +20,10 @@ namespace bothways::core {
 ///          nothing throws
 [[nodiscard]] Companions companionsOf(const Study& study, const PreparedStudy& prepared,
                                       const Headline& headline, const AnalysisOptions& options);
+
+/// Those that give an interval, in the order in which they are shown, with null where these runs do
+/// not allow one. `borrowed` is among them only where a noise was borrowed.
+[[nodiscard]] std::vector<std::pair<Companion, const Interval*>>
+intervalsOf(const Companions& companions);
 
 } // namespace bothways::core

@@ -12,11 +12,7 @@ namespace {
 /// Configurations are compared case-blind.
 std::pair<std::string, std::string> keyOf(const Run& run, std::string_view quantity)
 {
-    std::string configuration = run.configuration;
-    for (char& c : configuration)
-        if (c >= 'A' && c <= 'Z')
-            c = static_cast<char>(c - 'A' + 'a');
-    return {std::move(configuration), std::string(quantity)};
+    return {inSmallLetters(run.configuration), std::string(quantity)};
 }
 
 bool allAbove0(std::span<const double> values)

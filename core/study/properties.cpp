@@ -268,17 +268,12 @@ Outcome setTimer(StudyProperties& properties, std::string_view full, std::string
     return Done{};
 }
 
-bool isText(std::string_view text)
-{
-    return isUtf8(text) && text.find('\0') == std::string_view::npos;
-}
-
 } // namespace
 
 Outcome setProperty(StudyProperties& properties, std::string_view name, std::string_view value)
 {
     const std::string key = inSmallLetters(withoutBlanks(name));
-    if (!isText(name) || !isText(value))
+    if (!isStorableText(name) || !isStorableText(value))
         return Error{
             ErrorCode::wrongUse, message("the property '{}' is not UTF-8 text"_t, name), {}};
     for (const TextProperty& property : kTexts)

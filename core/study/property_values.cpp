@@ -19,15 +19,6 @@ std::string_view withoutBlanks(std::string_view text)
     return text;
 }
 
-std::string inSmallLetters(std::string_view text)
-{
-    std::string small(text);
-    for (char& c : small)
-        if (c >= 'A' && c <= 'Z')
-            c = static_cast<char>(c - 'A' + 'a');
-    return small;
-}
-
 std::optional<double> propertyNumber(std::string_view text)
 {
     text = withoutBlanks(text);

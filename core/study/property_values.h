@@ -12,7 +12,6 @@
 namespace bothways::core {
 
 [[nodiscard]] std::string_view withoutBlanks(std::string_view text);
-[[nodiscard]] std::string inSmallLetters(std::string_view text);
 /// A finite number with nothing beside it; one sign.
 [[nodiscard]] std::optional<double> propertyNumber(std::string_view text);
 /// The shortest text that propertyNumber() gives back the same from, without an exponent.

@@ -40,6 +40,13 @@ bool sameWord(std::string_view a, std::string_view b)
                       [](char x, char y) { return lower(x) == lower(y); });
 }
 
+std::string inSmallLetters(std::string_view word)
+{
+    std::string small(word);
+    std::ranges::transform(small, small.begin(), lower);
+    return small;
+}
+
 bool sameSetting(std::string_view a, std::string_view b)
 {
     const auto x = wholeNumber(a);

@@ -158,6 +158,8 @@ struct Study {
 [[nodiscard]] bool sameSetting(std::string_view a, std::string_view b);
 /// Case-blind comparison for ASCII letters; others byte by byte.
 [[nodiscard]] bool sameWord(std::string_view a, std::string_view b);
+/// With small ASCII letters: alike for words that sameWord() calls the same.
+[[nodiscard]] std::string inSmallLetters(std::string_view word);
 
 /// Consumption of a run in L/100 km (kWh/100 km); nothing where it has none or lacks the distance
 /// it needs.

@@ -125,6 +125,10 @@
         <source>day %1</source>
         <translation>Tag %1</translation>
     </message>
+    <message>
+        <source>change of consumption with %1, in per cent (%2 intervals; shaded: within the margin)</source>
+        <translation>Verbrauchsänderung mit %1, in Prozent (%2-Intervalle; schattiert: Relevanzschwelle)</translation>
+    </message>
 </context>
 <context>
     <name>DayPicture</name>
@@ -1275,10 +1279,6 @@ Fahrten %4 und %5: %6</translation>
     <message>
         <source>Headline and companions</source>
         <translation>Hauptergebnis und Gegenproben</translation>
-    </message>
-    <message>
-        <source>change of consumption with %1, in per cent (%2 intervals; shaded: within the margin)</source>
-        <translation>Verbrauchsänderung mit %1, in Prozent (%2-Intervalle; schattiert: Relevanzschwelle)</translation>
     </message>
     <message>
         <source>way</source>
@@ -3538,10 +3538,6 @@ Erstellt mit Qt %1, QCustomPlot, SQLite, SQLiteCpp, Boost, Eigen, fast_float, fm
     <message>
         <source>Each day for itself</source>
         <translation>Jeder Tag für sich</translation>
-    </message>
-    <message>
-        <source>change of consumption with %1, in per cent (%2 intervals; shaded: within the margin)</source>
-        <translation>Verbrauchsänderung mit %1, in Prozent (%2-Intervalle; schattiert: Relevanzschwelle)</translation>
     </message>
     <message>
         <source>day</source>

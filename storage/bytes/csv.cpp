@@ -2,8 +2,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "storage/bytes/csv.h"
 
-#include "core/base/utf8.h"
-
 #include <algorithm>
 
 namespace bothways::storage::csv {
@@ -31,11 +29,6 @@ int countLineEnds(std::string_view text)
 
 } // namespace
 
-bool isUtf8(std::string_view text)
-{
-    return core::isUtf8(text);
-}
-
 std::string_view trimmed(std::string_view text)
 {
     while (!text.empty() && isBlank(text.front()))
@@ -51,6 +44,11 @@ std::string_view trimmedLines(std::string_view text)
     if (first == std::string_view::npos)
         return {};
     return text.substr(first, text.find_last_not_of(" \t\r\n") + 1 - first);
+}
+
+bool isBlankText(std::string_view text)
+{
+    return trimmedLines(text).empty();
 }
 
 bool Reader::atLineEnd() const

@@ -72,12 +72,11 @@ enum class Form {
 /// something different.
 void appendField(std::string& out, std::string_view text, bool firstOfLine);
 
-/// True when every byte belongs to well-formed UTF-8 (RFC 3629).
-[[nodiscard]] bool isUtf8(std::string_view text);
-
 /// Blanks and tabs at both ends dropped.
 [[nodiscard]] std::string_view trimmed(std::string_view text);
 /// Line breaks as well.
 [[nodiscard]] std::string_view trimmedLines(std::string_view text);
+/// Nothing but these.
+[[nodiscard]] bool isBlankText(std::string_view text);
 
 } // namespace bothways::storage::csv

@@ -169,7 +169,7 @@ void checkWhole(SQLite::Database& database, std::int64_t recording, ChunkDecoder
                 const std::stop_token& stop)
 {
     checkChunkLines(database, recording);
-    const bool hasSums = hasRecordingSums(database);
+    ChunkSums sums(database, recording);
     SQLite::Statement chunks(database, "SELECT place, first_row, rows, samples, minimum, maximum, "
                                        "bytes FROM chunk WHERE data = ?");
     chunks.bind(1, recording);
@@ -180,12 +180,12 @@ void checkWhole(SQLite::Database& database, std::int64_t recording, ChunkDecoder
         const SQLite::Column blob = chunks.getColumn(6);
         const std::span bytes(static_cast<const std::byte*>(blob.getBlob()),
                               static_cast<std::size_t>(blob.getBytes()));
-        checkChunkBytes(database, recording, place, chunks.getColumn(1).getInt64(), bytes);
+        checkChunkBytes(database, recording, place, chunks.getColumn(1).getInt64(), bytes, sums);
         const ChunkCounts counts{static_cast<std::uint32_t>(chunks.getColumn(2).getInt64()),
                                  static_cast<std::uint32_t>(chunks.getColumn(3).getInt64())};
         values.clear();
         // With a sum the bounds are under it; without, the values must show them.
-        const auto fault = hasSums
+        const auto fault = sums.areKept()
                                ? decoder.check(bytes, counts)
                                : decoder.checkBounds(bytes, counts, numberIn(chunks.getColumn(4)),
                                                      numberIn(chunks.getColumn(5)));
@@ -231,12 +231,12 @@ void checkChunkLines(SQLite::Database& database, std::int64_t recording)
 }
 
 void checkChunkBytes(SQLite::Database& database, std::int64_t recording, std::int64_t place,
-                     std::int64_t firstRow, std::span<const std::byte> bytes)
+                     std::int64_t firstRow, std::span<const std::byte> bytes, ChunkSums& sums)
 {
-    if (!hasRecordingSums(database))
+    if (!sums.areKept())
         return;
     const std::string_view text(reinterpret_cast<const char*>(bytes.data()), bytes.size());
-    if (chunkSum(database, recording, place, firstRow) != sumOfChunk(text))
+    if (sums.of(place, firstRow) != sumOfChunk(text))
         throw damagedRecording(database, recording, place,
                                "a chunk of it is not what Bothways wrote"_t);
 }

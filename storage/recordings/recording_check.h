@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "storage/study/recording_sums.h"
 #include "storage/study/study_database.h"
 
 #include <cstdint>
@@ -33,8 +34,9 @@ using CheckedRecordings = std::set<std::int64_t>;
 void checkChunkLines(SQLite::Database& database, std::int64_t recording);
 
 /// The bytes of a chunk are those of its sum. Nothing where the study keeps none.
+/// @param sums  of the recording
 void checkChunkBytes(SQLite::Database& database, std::int64_t recording, std::int64_t place,
-                     std::int64_t firstRow, std::span<const std::byte> bytes);
+                     std::int64_t firstRow, std::span<const std::byte> bytes, ChunkSums& sums);
 
 /// Throws where it was asked to stop.
 void goOnReading(const std::stop_token& stop);

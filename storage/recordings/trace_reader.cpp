@@ -53,11 +53,11 @@ void convert(std::vector<double>& values, const StoredChannel& channel)
 
 /// Appends a chunk's samples; what is damaged is thrown and becomes an Error at the border.
 void TraceReader::decode(std::span<const std::byte> bytes, std::int64_t place,
-                         std::int64_t firstRow, const ChunkCounts& counts,
+                         std::int64_t firstRow, const ChunkCounts& counts, ChunkSums& sums,
                          std::vector<double>& values)
 {
     goOnReading(m_stop);
-    checkChunkBytes(*m_study.database, m_data, place, firstRow, bytes);
+    checkChunkBytes(*m_study.database, m_data, place, firstRow, bytes, sums);
     auto decoded = m_decoder.decode(bytes, counts, values);
     if (!decoded)
         throw damagedRecording(*m_study.database, m_data, place, decoded.error().message);
@@ -99,10 +99,11 @@ void TraceReader::load()
     chunks.bind(1, m_data);
     chunks.bind(2, m_window.from_s);
     chunks.bind(3, m_window.to_s);
+    ChunkSums sums(*m_study.database, m_data);
     while (chunks.executeStep()) {
         const std::size_t before = times.size();
         const std::int64_t firstRow = chunks.getColumn(0).getInt64();
-        decode(bytesOf(chunks.getColumn(3)), 0, firstRow, countsIn(chunks, 1), times);
+        decode(bytesOf(chunks.getColumn(3)), 0, firstRow, countsIn(chunks, 1), sums, times);
         if (!ascend(times, before))
             throw damagedRecording(*m_study.database, m_data, 0, "its times do not ascend"_t);
         Group group{firstRow, m_decoded.rows, 0, m_decoded.samples};
@@ -151,6 +152,7 @@ core::Samples TraceReader::read(const StoredChannel& channel)
     SQLite::Statement chunk(*m_study.database,
                             "SELECT rows, samples, bytes FROM chunk WHERE data = ? AND place = ? "
                             "AND first_row = ?");
+    ChunkSums sums(*m_study.database, m_data);
     for (const Group& group : m_groups) {
         const std::size_t rows = group.end - group.begin;
         chunk.bind(1, m_data);
@@ -163,7 +165,7 @@ core::Samples TraceReader::read(const StoredChannel& channel)
             std::vector<double>& into = whole ? result.value : part;
             part.clear();
             decode(bytesOf(chunk.getColumn(2)), channel.place, group.firstRow, countsIn(chunk, 0),
-                   into);
+                   sums, into);
             if (m_decoded.rows != group.rows)
                 throw damagedRecording(*m_study.database, m_data, channel.place,
                                        "a chunk of it has not as many rows as its times"_t);

@@ -58,7 +58,7 @@ private:
     void load();
     core::Samples read(const StoredChannel& channel);
     void decode(std::span<const std::byte> bytes, std::int64_t place, std::int64_t firstRow,
-                const ChunkCounts& counts, std::vector<double>& values);
+                const ChunkCounts& counts, ChunkSums& sums, std::vector<double>& values);
 
     const StudyFile::Private& m_study;
     std::int64_t m_data;

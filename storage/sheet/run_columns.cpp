@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "storage/sheet/run_columns.h"
 
+#include "core/base/utf8.h"
 #include "storage/bytes/csv.h"
 
 #include <fast_float/fast_float.h>
@@ -132,13 +133,10 @@ bool isPossible(const NumberColumn& column, double value)
 
 std::string canonicalColumn(std::string_view name)
 {
-    std::string canonical(csv::trimmed(name));
-    for (char& c : canonical) {
-        if (c >= 'A' && c <= 'Z')
-            c = static_cast<char>(c - 'A' + 'a');
-        else if (c == ' ' || c == '\t')
+    std::string canonical = core::inSmallLetters(csv::trimmed(name));
+    for (char& c : canonical)
+        if (c == ' ' || c == '\t')
             c = '_';
-    }
     return canonical;
 }
 
@@ -236,7 +234,7 @@ std::string shownCell(std::string_view cell)
     cell = cell.substr(0, kLongest);
     while (cut && !cell.empty() && static_cast<unsigned char>(cell.back()) >= 0x80U)
         cell.remove_suffix(1); // half a letter, perhaps
-    const bool readable = csv::isUtf8(cell);
+    const bool readable = core::isUtf8(cell);
     std::string text;
     for (const char c : cell) {
         const auto byte = static_cast<unsigned char>(c);

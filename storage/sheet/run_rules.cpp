@@ -4,6 +4,7 @@
 #include "storage/sheet/run_rules.h"
 
 #include "core/base/decimal_text.h"
+#include "core/base/utf8.h"
 #include "core/study/clock.h"
 #include "core/study/rule.h"
 #include "storage/bytes/csv.h"
@@ -45,16 +46,6 @@ private:
     std::vector<RunFault> m_faults;
 };
 
-bool isBlankText(std::string_view text)
-{
-    return text.find_first_not_of(" \t\r\n") == std::string_view::npos;
-}
-
-bool isStorable(std::string_view text)
-{
-    return csv::isUtf8(text) && text.find('\0') == std::string_view::npos;
-}
-
 void checkNumbers(const Run& run, Faults& faults)
 {
     for (const NumberColumn& column : numberColumns())
@@ -83,7 +74,7 @@ Message impossibleConsumption(double value)
 void checkConsumption(const Run& run, Faults& faults)
 {
     if (!run.consumption) {
-        if (run.counted() && isBlankText(run.trace))
+        if (run.counted() && csv::isBlankText(run.trace))
             faults.add("l_per_100km", "is empty; a counted run needs its consumption"_t);
         return;
     }
@@ -120,10 +111,10 @@ void checkDiscard(const Run& run, Faults& faults)
     if (!run.discard)
         return;
     const std::string& reason = run.discard->reason;
-    if (isBlankText(reason))
+    if (csv::isBlankText(reason))
         faults.add("reason", "is empty; a discarded run needs a rule's name or 'other'"_t);
     else if (reason == "other")
-        faults.addIf(isBlankText(run.discard->evidence), "evidence",
+        faults.addIf(csv::isBlankText(run.discard->evidence), "evidence",
                      "is empty; the reason 'other' needs words"_t);
     else if (!core::ruleFromName(reason))
         faults.add("reason", message("{} is no reason; expected a rule's name or 'other'"_t,
@@ -132,10 +123,11 @@ void checkDiscard(const Run& run, Faults& faults)
 
 void checkTexts(const Run& run, Faults& faults)
 {
-    faults.addIf(isBlankText(run.configuration), "configuration", "is empty; expected a name"_t);
-    faults.addIf(isBlankText(run.direction), "direction", "is empty; expected a name"_t);
+    faults.addIf(csv::isBlankText(run.configuration), "configuration",
+                 "is empty; expected a name"_t);
+    faults.addIf(csv::isBlankText(run.direction), "direction", "is empty; expected a name"_t);
     const auto storable = [&](std::string_view column, std::string_view text) {
-        faults.addIf(!isStorable(text), column, "is not UTF-8 text"_t);
+        faults.addIf(!core::isStorableText(text), column, "is not UTF-8 text"_t);
         faults.addIf(text.size() > kLongestText, column,
                      message("is too long; expected at most {} characters"_t, kLongestText));
     };
@@ -165,16 +157,6 @@ void checkTexts(const Run& run, Faults& faults)
                      "is not a name for a column of one's own"_t);
         faults.addIf(!names.insert(canonicalColumn(name)).second, name, "is there twice"_t);
     }
-}
-
-/// By which words that differ in nothing else are the same (core::sameWord).
-std::string inSmallLetters(std::string_view word)
-{
-    std::string small(word);
-    for (char& c : small)
-        if (c >= 'A' && c <= 'Z')
-            c = static_cast<char>(c - 'A' + 'a');
-    return small;
 }
 
 /// The spelling in which `known` has the word already; null where it has not.
@@ -414,7 +396,7 @@ std::optional<RunFault> tooManyOwnColumns(const Study& existing, std::span<const
     std::set<std::string> names;
     std::optional<std::string> over; // a name that was new when there was no room for one
     const auto take = [&](const std::string& name) {
-        if (names.insert(inSmallLetters(name)).second && names.size() > kMostOwnColumns)
+        if (names.insert(core::inSmallLetters(name)).second && names.size() > kMostOwnColumns)
             over = name;
     };
     const auto takeAll = [&take](const Run& run) {
@@ -446,7 +428,7 @@ Spellings Spellings::of(Runs runs)
     Spellings known{namesOf(runs, &Run::configuration), namesOf(runs, &Run::direction), {}};
     for (const Run* run : runs)
         for (const auto& [name, value] : run->extra)
-            known.extras.emplace(inSmallLetters(name), name);
+            known.extras.emplace(core::inSmallLetters(name), name);
     return known;
 }
 
@@ -475,7 +457,7 @@ Run normalised(Run run, Spellings& spellings)
     for (auto& [name, value] : run.extra) {
         name = std::string(csv::trimmed(name));
         if (!name.empty())
-            name = spellings.extras.emplace(inSmallLetters(name), name).first->second;
+            name = spellings.extras.emplace(core::inSmallLetters(name), name).first->second;
     }
     if (run.consumption && std::isfinite(run.consumption->value)) {
         core::Consumption& given = *run.consumption;

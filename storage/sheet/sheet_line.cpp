@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "storage/sheet/sheet_reader.h"
 
+#include "core/base/utf8.h"
 #include "core/study/clock.h"
 
 #include <algorithm>
@@ -313,7 +314,7 @@ void SheetReader::readLine(const csv::Record& record)
         return;
     }
     for (std::size_t i = 0; i < count; ++i)
-        if (!csv::isUtf8(record.fields[i].text))
+        if (!core::isUtf8(record.fields[i].text))
             faultIn(i, "is not UTF-8 text; expected the sheet to be saved as UTF-8"_t);
     Run run;
     run.start.us = kUnknownStart_us;

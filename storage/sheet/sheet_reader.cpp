@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "storage/sheet/sheet_reader.h"
 
+#include "core/base/utf8.h"
 #include "core/study/clock.h"
 
 #include <fmt/format.h>
@@ -184,7 +185,7 @@ std::optional<Error> SheetReader::readRecords()
         return inFile(header->line, "has a quote in the header that never closes, or text after "
                                     "one; expected names of columns"_t);
     if (!std::all_of(header->fields.begin(), header->fields.end(),
-                     [](const csv::Field& f) { return csv::isUtf8(f.text); }))
+                     [](const csv::Field& f) { return core::isUtf8(f.text); }))
         return inFile(header->line, "is not UTF-8 text; expected a run sheet saved as UTF-8"_t);
     readHeader(*header);
     if (!has("configuration") && !has("direction") && !has("start"))

@@ -18,6 +18,12 @@ struct RecordingSum {
     std::string sha256;
 };
 
+/// From version 2 on.
+bool keepsSums(SQLite::Database& database)
+{
+    return oneNumber(database, "PRAGMA user_version") >= 2;
+}
+
 /// A bound that is not there is no number: a word before it says which.
 void addBound(Sha256& hash, const SQLite::Column& bound)
 {
@@ -67,16 +73,9 @@ void completeRecording(SQLite::Database& database, std::int64_t data)
     row.exec();
 }
 
-bool hasRecordingSums(SQLite::Database& database)
-{
-    SQLite::Statement row(database, "PRAGMA user_version");
-    row.executeStep();
-    return row.getColumn(0).getInt() >= 2;
-}
-
 bool recordingFits(SQLite::Database& database, std::int64_t data)
 {
-    if (!hasRecordingSums(database))
+    if (!keepsSums(database))
         return true;
     SQLite::Statement kept(database,
                            "SELECT chunks, sha256 FROM trace_data WHERE id = ? AND state = "
@@ -89,17 +88,23 @@ bool recordingFits(SQLite::Database& database, std::int64_t data)
            sum.sha256 == kept.getColumn(1).getString();
 }
 
-std::string chunkSum(SQLite::Database& database, std::int64_t data, std::int64_t place,
-                     std::int64_t firstRow)
+ChunkSums::ChunkSums(SQLite::Database& database, std::int64_t data)
 {
-    if (!hasRecordingSums(database))
+    if (!keepsSums(database))
+        return;
+    m_row.emplace(database, "SELECT sha256 FROM chunk_sum WHERE data = ? AND place = ? AND "
+                            "first_row = ?");
+    m_row->bind(1, data);
+}
+
+std::string ChunkSums::of(std::int64_t place, std::int64_t firstRow)
+{
+    if (!m_row)
         return {};
-    SQLite::Statement row(database, "SELECT sha256 FROM chunk_sum WHERE data = ? AND place = ? "
-                                    "AND first_row = ?");
-    row.bind(1, data);
-    row.bind(2, place);
-    row.bind(3, firstRow);
-    return row.executeStep() ? row.getColumn(0).getString() : std::string();
+    m_row->bind(2, place).bind(3, firstRow);
+    std::string sum = m_row->step() ? m_row->text(0) : std::string();
+    m_row->reset();
+    return sum;
 }
 
 void sumOldRecordings(SQLite::Database& database)

@@ -2,7 +2,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "storage/study/query.h"
+
 #include <cstdint>
+#include <optional>
 #include <string>
 #include <string_view>
 
@@ -28,17 +31,22 @@ void completeRecording(SQLite::Database& database, std::int64_t data);
 
 /// True when the chunks of complete data are those that were there when it was completed: none is
 /// missing, added or exchanged, and rows, samples and bounds are as they were. Reads no bytes: who
-/// reads a chunk's bytes compares sumOfChunk() with chunkSum(). A study of version 1, which has no
+/// reads a chunk's bytes compares sumOfChunk() with ChunkSums. A study of version 1, which has no
 /// sums, passes.
 [[nodiscard]] bool recordingFits(SQLite::Database& database, std::int64_t data);
 
-/// The sum kept for a chunk; empty where there is none (a study of version 1, which a reader leaves
-/// as it is).
-[[nodiscard]] std::string chunkSum(SQLite::Database& database, std::int64_t data,
-                                   std::int64_t place, std::int64_t firstRow);
+/// The sums kept for the chunks of some data, asked one after the other.
+class ChunkSums {
+public:
+    ChunkSums(SQLite::Database& database, std::int64_t data);
+    /// False in a study of version 1, which a reader leaves as it is.
+    [[nodiscard]] bool areKept() const { return m_row.has_value(); }
+    /// Empty where there is none.
+    [[nodiscard]] std::string of(std::int64_t place, std::int64_t firstRow);
 
-/// True when the study keeps sums: from version 2 on.
-[[nodiscard]] bool hasRecordingSums(SQLite::Database& database);
+private:
+    std::optional<Query> m_row;
+};
 
 /// For a study of version 1 that becomes one of version 2: a chunk at a time.
 void sumOldRecordings(SQLite::Database& database);

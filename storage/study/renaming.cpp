@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "storage/study/renaming.h"
 
+#include "core/base/utf8.h"
 #include "storage/bytes/csv.h"
 #include "storage/sheet/run_columns.h"
 #include "storage/study/study_database.h"
@@ -62,7 +63,7 @@ Outcome possible(const std::vector<Renaming>& renamings, NameOf what,
                        message(configuration ? "the study has no configuration {}; expected {}"_t
                                              : "the study has no direction {}; expected {}"_t,
                                inQuotes(renaming.from), anyOf(names)));
-        if (!csv::isUtf8(renaming.to))
+        if (!core::isUtf8(renaming.to))
             return bad(ErrorCode::badInput, "the new name is not UTF-8 text"_t);
         if (renaming.to.empty() || renaming.to.find_first_of("\r\n") != std::string::npos)
             return bad(ErrorCode::badInput,

@@ -1,5 +1,6 @@
 // Copyright (C) 2026 The Bothways developers
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/base/utf8.h"
 #include "core/study/clock.h"
 #include "core/study/properties.h"
 #include "core/study/rule.h"
@@ -38,13 +39,7 @@ constexpr double kLongestTime_s = 1e6;
 bool isText(const Query& row, int column)
 {
     const std::string_view text = row.bytes(column);
-    return row.isText(column) && text.size() <= kLongestText && csv::isUtf8(text) &&
-           text.find('\0') == std::string_view::npos;
-}
-
-bool isBlank(std::string_view text)
-{
-    return text.find_first_not_of(" \t\r\n") == std::string_view::npos;
+    return row.isText(column) && text.size() <= kLongestText && core::isStorableText(text);
 }
 
 /// One row of table run: takes its columns out, or says which cannot be one.
@@ -98,7 +93,7 @@ private:
     std::string name(Field field) const
     {
         std::string text = this->text(field);
-        if (isBlank(text))
+        if (csv::isBlankText(text))
             wrong(field);
         return text;
     }
@@ -142,7 +137,7 @@ private:
         core::Discard discard{text(reason), text(evidence)};
         if (discard.reason != "other" && !core::ruleFromName(discard.reason))
             wrong(reason);
-        if (discard.reason == "other" && isBlank(discard.evidence))
+        if (discard.reason == "other" && csv::isBlankText(discard.evidence))
             wrong(evidence);
         return discard;
     }

@@ -3,6 +3,7 @@
 #include "core/answer/analyse.h"
 #include "core/effect/answer.h"
 #include "core/study/units.h"
+#include "tests/support/example_options.h"
 #include "tests/support/plain_sheet.h"
 
 #include <gtest/gtest.h>
@@ -22,25 +23,6 @@ using nlohmann::json;
 
 namespace {
 
-/// What the examples' SOURCES.md names.
-core::AnalysisOptions exampleOptions(const std::string& name)
-{
-    core::AnalysisOptions options;
-    if (name == "roof_box_open")
-        options.baseline = "off";
-    if (name == "two_days")
-        options.claim_pct = -3.0;
-    if (name == "claim") {
-        options.claim_pct = -5.0;
-        const core::Analysis morning =
-            core::analyse(test::PlainSheet::read(BOTHWAYS_SOURCE_DIR
-                                                 "/tests/published/data/examples/morning.csv"),
-                          {});
-        options.noise = core::BorrowedNoise{morning.headline->s, morning.headline->df};
-    }
-    return options;
-}
-
 class WorkedCompanions : public ::testing::TestWithParam<const char*> {
 protected:
     void SetUp() override
@@ -49,7 +31,7 @@ protected:
             std::string(BOTHWAYS_SOURCE_DIR "/tests/published/data/examples/") + GetParam();
         std::ifstream(stem + ".json") >> m_expected;
         m_analysis =
-            core::analyse(test::PlainSheet::read(stem + ".csv"), exampleOptions(GetParam()));
+            core::analyse(test::PlainSheet::read(stem + ".csv"), test::exampleOptions(GetParam()));
     }
 
     static std::optional<double> pct(std::optional<double> log)

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/cli/input.h"
 #include "app/cli/noise.h"
+#include "app/cli/several.h"
 #include "app/cli/verbs/verbs.h"
 #include "app/output/analysis_json.h"
 #include "app/output/analysis_text.h"
@@ -91,27 +92,15 @@ Outcome analyseSeveral(const AnalyseOptions& options, Surroundings& io)
     if (options.csv)
         return wrongUse("--csv lists the pairs of one study; several were given"_t,
                         "bothways analyse");
-    std::vector<app::StudyRow> rows;
-    std::vector<core::StudyEffect> effects;
-    double confidence = core::AnalysisOptions{}.confidence;
-    for (const std::string& path : options.files) {
-        auto input = readInput(path, options.overrides, io);
-        if (!input)
-            return input.error();
-        const auto answer = answerOf(input.value(), options, io);
-        if (!answer)
-            return answer.error();
-        const app::ResultSet& result = *answer.value();
-        app::StudyRow row{input.value().name(), {}, result.analysis.verdict.cls};
-        if (const auto& headline = result.analysis.headline) {
-            row.effect = core::studyEffectOf(row.name, *headline);
-            effects.push_back(*row.effect);
-        }
-        confidence = rows.empty() ? result.analysis.options.confidence : confidence;
-        rows.push_back(std::move(row));
-        recordLook(input.value(), result.analysis, io);
-    }
-    const auto pooled = core::pool(effects, confidence);
+    const auto several = readSeveral(
+        options.files, options.overrides, io,
+        [&](const Input& input) { return answerOf(input, options, io); },
+        [&](const Input& input, const std::shared_ptr<const app::ResultSet>& answer) {
+            recordLook(input, answer->analysis, io);
+        });
+    if (!several)
+        return several.error();
+    const auto& [rows, pooled, confidence] = several.value();
     io.out << (options.json ? app::pooledJson(rows, pooled)
                             : app::pooledText(io.language, rows, pooled, confidence));
     return Done{};

@@ -3,11 +3,11 @@
 #include "app/cli/input.h"
 #include "app/cli/noise.h"
 #include "app/cli/output.h"
+#include "app/cli/several.h"
 #include "app/cli/verbs/verbs.h"
 #include "app/output/report_html.h"
 #include "app/wording/findings.h"
 #include "app/wording/history.h"
-#include "core/answer/pooled.h"
 #include "core/effect/answer.h"
 #include "storage/study/library_versions.h"
 
@@ -103,36 +103,26 @@ Outcome reportSeveral(const ReportOptions& options, Surroundings& io)
     app::SeveralInput given;
     given.language = io.language;
     given.madeBy = app::ReportInput::programAndLibraries(storage::libraryVersions());
-    std::vector<core::StudyEffect> effects;
-    std::vector<Input> read;
-    std::vector<std::shared_ptr<const app::ResultSet>> analyses;
+    std::vector<std::pair<Input, std::shared_ptr<const app::ResultSet>>> read;
     Paths inputs;
-    for (const std::string& path : options.files) {
-        auto input = readInput(path, options.overrides, io);
-        if (!input)
-            return input.error();
-        const auto answered = answerWithProgress(input.value(), io);
-        if (!answered)
-            return answered.error();
-        const core::Analysis& analysis = answered.value()->analysis;
-        app::StudyRow row{input.value().name(), {}, analysis.verdict.cls};
-        if (analysis.headline) {
-            row.effect = core::studyEffectOf(row.name, *analysis.headline);
-            effects.push_back(*row.effect);
-        }
-        if (given.studies.empty())
-            given.confidence = analysis.options.confidence;
-        given.studies.push_back(std::move(row));
-        given.checksums.push_back(input.value().sha256);
-        const Paths files = input.value().filesRead();
-        inputs.insert(inputs.end(), files.begin(), files.end());
-        read.push_back(std::move(input).take());
-        analyses.push_back(answered.value());
-    }
-    given.pooled = core::pool(effects, given.confidence);
+    auto several = readSeveral(
+        options.files, options.overrides, io,
+        [&](const Input& input) { return answerWithProgress(input, io); },
+        [&](Input&& input, const std::shared_ptr<const app::ResultSet>& answer) {
+            given.checksums.push_back(input.sha256);
+            const Paths files = input.filesRead();
+            inputs.insert(inputs.end(), files.begin(), files.end());
+            read.emplace_back(std::move(input), answer);
+        });
+    if (!several)
+        return several.error();
+    given.studies = std::move(several.value().rows);
+    given.pooled = several.value().pooled;
+    given.confidence = several.value().confidence;
     const Outcome written = writeReport(options, app::reportOfSeveralHtml(given), inputs, io);
-    for (std::size_t i = 0; written && i < read.size(); ++i)
-        recordLook(read[i], analyses[i]->analysis, io);
+    if (written)
+        for (const auto& [input, answer] : read)
+            recordLook(input, answer->analysis, io);
     return written;
 }
 

@@ -43,7 +43,7 @@ StudiesReader::StudiesReader(QObject* parent) : QObject(parent)
 StudiesReader::~StudiesReader()
 {
     disconnect(&m_watcher, nullptr, this, nullptr);
-    stop();
+    m_stop.request_stop();
     m_watcher.waitForFinished();
 }
 
@@ -55,17 +55,9 @@ void StudiesReader::read(const QStringList& files, const QDate& today)
         start();
 }
 
-void StudiesReader::stop()
-{
-    m_waiting.clear();
-    m_stop.request_stop();
-}
-
 void StudiesReader::start()
 {
-    m_stop = std::stop_source();
-    if (!std::exchange(m_busy, true))
-        emit busyChanged(true);
+    m_busy = true;
     m_watcher.setFuture(QtConcurrent::run(
         [files = std::exchange(m_waiting, {}), today = m_today, stop = m_stop.get_token()] {
             std::vector<ReadStudy> studies;
@@ -80,12 +72,11 @@ void StudiesReader::start()
 
 void StudiesReader::finished()
 {
-    if (!m_stop.stop_requested())
-        emit done(m_watcher.result());
-    if (!m_waiting.isEmpty())
-        return start();
-    m_busy = false;
-    emit busyChanged(false);
+    emit done(m_watcher.result());
+    if (m_waiting.isEmpty())
+        m_busy = false;
+    else
+        start();
 }
 
 } // namespace bothways::app

@@ -38,11 +38,8 @@ public:
     /// One lot after the other: what is asked for while one is read is read after it.
     void read(const QStringList& files, const QDate& today);
     [[nodiscard]] bool isBusy() const { return m_busy; }
-    /// Gives up; what was read until then is not said.
-    void stop();
 
 signals:
-    void busyChanged(bool busy);
     /// In the order asked for, those that cannot be read among them.
     void done(const std::vector<bothways::app::ReadStudy>& studies);
 

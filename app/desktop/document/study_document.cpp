@@ -18,6 +18,15 @@ namespace {
 
 constexpr int kOptionsSettle_ms = 700;
 
+/// Into the options of an answer, or the properties of a study.
+template <class Target>
+void putInto(Target& target, const TriedOptions& tried)
+{
+    target.margin_pct = tried.margin_pct;
+    target.confidence = tried.confidence;
+    target.claim_pct = tried.claim_pct;
+}
+
 /// Whether it was done, whatever came of it.
 template <class T>
 core::Outcome done(const core::Result<T>& result)
@@ -114,11 +123,8 @@ bool StudyDocument::isElectric() const
 core::AnalysisOptions StudyDocument::options() const
 {
     core::AnalysisOptions options = core::AnalysisOptions::of(d->study.properties);
-    if (d->tried) {
-        options.margin_pct = d->tried->margin_pct;
-        options.confidence = d->tried->confidence;
-        options.claim_pct = d->tried->claim_pct;
-    }
+    if (d->tried)
+        putInto(options, *d->tried);
     return options;
 }
 
@@ -381,9 +387,7 @@ void StudyDocument::settleOptions()
     if (!d->tried)
         return;
     core::StudyProperties properties = d->study.properties;
-    properties.margin_pct = d->tried->margin_pct;
-    properties.confidence = d->tried->confidence;
-    properties.claim_pct = d->tried->claim_pct;
+    putInto(properties, *d->tried);
     d->tried.reset();
     if (properties != d->study.properties)
         setProperties(properties);

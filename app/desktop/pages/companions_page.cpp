@@ -12,16 +12,10 @@
 #include <QToolButton>
 #include <QVBoxLayout>
 
-#include <array>
 #include <cmath>
 
 namespace bothways::app {
 namespace {
-
-constexpr std::array kCompanions{
-    core::Companion::bracket,  core::Companion::runs,       core::Companion::blocks,
-    core::Companion::curved,   core::Companion::correlated, core::Companion::anyLook,
-    core::Companion::borrowed, core::Companion::labels,     core::Companion::days};
 
 /// The headline is explained with the verdict, the settings together.
 QString helpTopicOfRow(const QString& id)
@@ -119,10 +113,7 @@ void CompanionsPage::showCompanions(const Words& words)
                            ? tr("None of the other ways that these runs allow contradicts the "
                                 "headline.")
                            : words.qualifier(core::Qualifier::fragile));
-    m_forest->show({tr("Headline and companions"), m_agreement->text(),
-                    tr("change of consumption with %1, in per cent (%2 intervals; shaded: within "
-                       "the margin)")
-                        .arg(words.device(), numbers.percent(analysis.options.confidence)),
+    m_forest->show({tr("Headline and companions"), m_agreement->text(), forestAxis(analysis, words),
                     forestRows(rows, words), analysis.verdict.margin_pct});
     // F1 on a row: what that way is.
     m_table->disconnect(this);
@@ -157,7 +148,7 @@ void CompanionsPage::showCompanions(const Words& words)
         ++line;
     }
     parts::fitToRows(*m_table);
-    for (const core::Companion companion : kCompanions) {
+    for (const core::Companion companion : wording::kCompanions) {
         auto* row = new QWidget;
         setHelpTopic(*row, helpTopic(companion));
         auto* layout = new QHBoxLayout(row);

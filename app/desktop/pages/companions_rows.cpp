@@ -3,6 +3,7 @@
 #include "app/desktop/pages/companions_rows.h"
 #include "app/desktop/look/said.h"
 
+#include "core/companions/companions.h"
 #include "core/study/units.h"
 
 #include <algorithm>
@@ -33,12 +34,6 @@ CompanionRow rowOf(const QString& id, const QString& name, const core::Interval*
     row.p = interval->p;
     row.cls = interval->cls;
     return row;
-}
-
-template <class T>
-const core::Interval* pointer(const std::optional<T>& interval)
-{
-    return interval ? &*interval : nullptr;
 }
 
 /// "+0.81 % (−0.06 to +1.69 %)"
@@ -83,14 +78,8 @@ std::vector<CompanionRow> companionRows(const core::Analysis& analysis, const Wo
                       companion) != analysis.verdict.fragile_by.end();
         rows.push_back(row);
     };
-    add(core::Companion::bracket, pointer(others.bracket));
-    add(core::Companion::runs, pointer(others.runs));
-    add(core::Companion::blocks, pointer(others.blocks));
-    add(core::Companion::curved, pointer(others.curved));
-    add(core::Companion::correlated, pointer(others.correlated));
-    add(core::Companion::anyLook, pointer(others.any_look));
-    if (others.borrowed)
-        add(core::Companion::borrowed, pointer(others.borrowed));
+    for (const auto& [companion, interval] : core::intervalsOf(others))
+        add(companion, interval);
     add(core::Companion::labels, nullptr);
     if (others.labels)
         rows.back().p = others.labels->p;
@@ -109,6 +98,13 @@ std::vector<CompanionRow> companionRows(const core::Analysis& analysis, const Wo
         rows.push_back(row);
     }
     return rows;
+}
+
+QString forestAxis(const core::Analysis& analysis, const Words& words)
+{
+    return CompanionRows::tr("change of consumption with %1, in per cent (%2 intervals; shaded: "
+                             "within the margin)")
+        .arg(words.device(), words.numbers().percent(analysis.options.confidence));
 }
 
 std::vector<CompanionRow> dayRows(const ResultSet& result, const Words& words)

@@ -25,6 +25,8 @@ struct CompanionRow {
 /// Headline, companions and settings; those that cannot be had keep their place without numbers.
 [[nodiscard]] std::vector<CompanionRow> companionRows(const core::Analysis& analysis,
                                                       const Words& words);
+/// Below a picture of such rows.
+[[nodiscard]] QString forestAxis(const core::Analysis& analysis, const Words& words);
 /// Each day that can be told for itself; none with a single day.
 [[nodiscard]] std::vector<CompanionRow> dayRows(const ResultSet& result, const Words& words);
 /// Rows for the plot, with numbers beside them.

@@ -227,10 +227,8 @@ void ResultPage::showDays()
     m_days->setTheme(theme());
     m_days->setLocale(units().locale);
     m_days->show({m_daysHeading->text(), words.check(wording::CheckKind::days),
-                  tr("change of consumption with %1, in per cent (%2 intervals; shaded: within "
-                     "the margin)")
-                      .arg(words.device(), numbers.percent(analysis.options.confidence)),
-                  forestRows(rows, words), analysis.verdict.margin_pct});
+                  forestAxis(analysis, words), forestRows(rows, words),
+                  analysis.verdict.margin_pct});
     m_daysTable->clear();
     m_daysTable->setColumnCount(4);
     m_daysTable->setRowCount(static_cast<int>(rows.size()));

@@ -320,10 +320,7 @@ private:
                          "agree, no single pair decides it, and no check fails."));
         for (const core::Qualifier qualifier : m_analysis.verdict.qualifiers)
             paragraph(m_words.qualifier(qualifier));
-        for (const core::Companion companion :
-             {core::Companion::bracket, core::Companion::runs, core::Companion::blocks,
-              core::Companion::curved, core::Companion::correlated, core::Companion::anyLook,
-              core::Companion::borrowed, core::Companion::labels, core::Companion::days})
+        for (const core::Companion companion : wording::kCompanions)
             paragraph(m_words.companion(companion));
         if (m_analysis.leave_one_out)
             paragraph(m_words.leaveOneOut());

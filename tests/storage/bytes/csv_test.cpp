@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "storage/bytes/csv.h"
 
+#include "core/base/utf8.h"
+
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
@@ -99,12 +101,12 @@ TEST(Csv, KnowsWellFormedUtf8)
 {
     for (const std::string_view good : {"", "plain", "W\xC3\xBChlke", "\xE2\x82\xAC",
                                         "\xF0\x9F\x9A\x9A", "\xED\x9F\xBF", "\xF4\x8F\xBF\xBF"})
-        EXPECT_TRUE(csv::isUtf8(good)) << good;
+        EXPECT_TRUE(bothways::core::isUtf8(good)) << good;
     // RFC 3629: overlong forms, surrogates, beyond U+10FFFF, pieces.
     for (const std::string_view bad :
          {"\xC0\x80", "\xC1\xBF", "\xE0\x80\x80", "\xF0\x8F\xBF\xBF", "\xED\xA0\x80",
           "\xF4\x90\x80\x80", "\xF5\x80\x80\x80", "\x80", "\xC3", "\xE2\x82", "caf\xE9"})
-        EXPECT_FALSE(csv::isUtf8(bad)) << bad;
+        EXPECT_FALSE(bothways::core::isUtf8(bad)) << bad;
 }
 
 // A round trip over texts made of everything that means something in CSV.

@@ -1,0 +1,34 @@
+// Copyright (C) 2026 The Bothways developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "app/cli/input.h"
+#include "app/output/analysis_json.h"
+#include "core/answer/pooled.h"
+
+#include <functional>
+#include <memory>
+#include <optional>
+#include <string>
+#include <vector>
+
+/// Several studies that are taken together.
+namespace bothways::cli {
+
+using Answered = Result<std::shared_ptr<const app::ResultSet>>;
+
+struct Several {
+    std::vector<app::StudyRow> rows;
+    std::optional<core::Pooled> pooled;
+    double confidence = core::AnalysisOptions{}.confidence; ///< of the first
+};
+
+/// Reads and answers one after the other.
+/// @param answer  to what was read
+/// @param taken   called with each that was answered
+[[nodiscard]] Result<Several> readSeveral(
+    const std::vector<std::string>& files, const Overrides& overrides, const Surroundings& io,
+    const std::function<Answered(const Input&)>& answer,
+    const std::function<void(Input&&, const std::shared_ptr<const app::ResultSet>&)>& taken);
+
+} // namespace bothways::cli
