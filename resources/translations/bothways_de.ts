@@ -4690,10 +4690,6 @@ Erstellt mit Qt %1, QCustomPlot, SQLite, SQLiteCpp, Boost, Eigen, fast_float, fm
 <context>
     <name>bothways::app::WidthsPlot</name>
     <message>
-        <source>%1, %2 pairs a block</source>
-        <translation>%1, Paare je Block: %2</translation>
-    </message>
-    <message>
         <source>%1, %2: plus or minus %3&#xa0;%</source>
         <translation>%1, %2: plus oder minus %3&#xa0;%</translation>
     </message>
@@ -4704,6 +4700,13 @@ Erstellt mit Qt %1, QCustomPlot, SQLite, SQLiteCpp, Boost, Eigen, fast_float, fm
     <message>
         <source>More switches or more pairs, for the same hours</source>
         <translation>Mehr Wechsel oder mehr Paare, in denselben Stunden</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1, %n pair(s) a block</source>
+        <translation>
+            <numerusform>%1, %n Paar je Block</numerusform>
+            <numerusform>%1, %n Paare je Block</numerusform>
+        </translation>
     </message>
 </context>
 </TS>

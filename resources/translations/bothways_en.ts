@@ -234,4 +234,14 @@
         </translation>
     </message>
 </context>
+<context>
+    <name>bothways::app::WidthsPlot</name>
+    <message numerus="yes">
+        <source>%1, %n pair(s) a block</source>
+        <translation>
+            <numerusform>%1, %n pair a block</numerusform>
+            <numerusform>%1, %n pairs a block</numerusform>
+        </translation>
+    </message>
+</context>
 </TS>

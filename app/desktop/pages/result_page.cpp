@@ -119,8 +119,10 @@ QWidget* ResultPage::makeVerdict()
 QWidget* ResultPage::makeChoices()
 {
     auto* panel = new QWidget;
-    auto* row = new QHBoxLayout(panel);
-    row->setContentsMargins(0, 0, 0, 0);
+    auto* rows = new QVBoxLayout(panel);
+    rows->setContentsMargins(0, 0, 0, 0);
+    auto* row = new QHBoxLayout;
+    rows->addLayout(row);
     const auto dress = [](QDoubleSpinBox* box, const char* name, double low, double high,
                           double step, int decimals) {
         box->setObjectName(QLatin1String(name));
@@ -145,10 +147,12 @@ QWidget* ResultPage::makeChoices()
     row->addSpacing(18);
     row->addWidget(m_confidenceLabel);
     row->addWidget(m_confidence);
-    row->addSpacing(18);
-    row->addWidget(m_claimLabel);
-    row->addWidget(m_claim);
     row->addStretch();
+    auto* second = new QHBoxLayout; // three in a row are wider than a narrow dock
+    second->addWidget(m_claimLabel);
+    second->addWidget(m_claim);
+    second->addStretch();
+    rows->addLayout(second);
     for (QDoubleSpinBox* box : {m_margin, m_confidence, m_claim})
         connect(box, &QDoubleSpinBox::valueChanged, this, [this] {
             const double claim_pct = m_claim->value();

@@ -43,8 +43,7 @@ void WidthsPlot::show(const std::vector<core::Plan>& plans, const NumberWords& n
         const core::Plan& plan = plans[row];
         const double y = -static_cast<double>(row);
         const QString sequence = QString::fromStdString(plan.sequence);
-        names.append(
-            tr("%1, %2 pairs a block").arg(sequence, numbers.fixed(plan.pairs_per_block, 0)));
+        names.append(tr("%1, %n pair(s) a block", nullptr, plan.pairs_per_block).arg(sequence));
         const auto widths = widthsOf_pct(plan);
         for (std::size_t i = 0; i < widths.size(); ++i) {
             if (!widths[i])

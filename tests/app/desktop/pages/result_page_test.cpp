@@ -16,6 +16,7 @@
 
 #include <QClipboard>
 #include <QDoubleSpinBox>
+#include <QScrollArea>
 #include <QScrollBar>
 #include <QSignalSpy>
 #include <QTableWidget>
@@ -70,6 +71,19 @@ TEST(ResultPageTest, DoesNotAskWhenANewAnswerArrives)
     page.setResult(test::resultOfExample("morning"));
     page.setResult(test::resultOfExample("too_few"));
     EXPECT_EQ(asked.size(), 0);
+}
+
+TEST(ResultPageTest, FitsANarrowDockWithAClaimAndEachDay)
+{
+    auto result = std::make_shared<ResultSet>(*test::resultOfExample("two_days"));
+    core::AnalysisOptions options;
+    options.claim_pct = -3.0;
+    result->analysis = core::analyse(result->study, options);
+    ResultPage page;
+    page.setResult(result);
+    test::pictureOf(page, QStringLiteral("ResultPage_520"), {520, 900});
+    ASSERT_EQ(page.findChild<QTableWidget*>(QStringLiteral("daysTable"))->rowCount(), 2);
+    EXPECT_EQ(page.findChild<QScrollArea*>()->horizontalScrollBar()->maximum(), 0);
 }
 
 TEST(ResultPageTest, ChangesTheVerdictWithTheMargin)
