@@ -76,14 +76,6 @@
         <translation> {} {} ({} bis {}){}</translation>
     </message>
     <message>
-        <source>&apos;&lt;/{}&apos; without its &apos;&gt;&apos;</source>
-        <translation>„&lt;/{}“ ohne sein „&gt;“</translation>
-    </message>
-    <message>
-        <source>&apos;&lt;{}/&apos; without its &apos;&gt;&apos;</source>
-        <translation>„&lt;{}/“ ohne sein „&gt;“</translation>
-    </message>
-    <message>
         <source>&apos;{} {} from trace&apos;</source>
         <translation>„{} {} aus der Aufzeichnung“</translation>
     </message>
@@ -244,14 +236,6 @@
     <message>
         <source>&lt; {}</source>
         <translation>&lt; {}</translation>
-    </message>
-    <message>
-        <source>&lt;/{}&gt; where &lt;/{}&gt; was expected</source>
-        <translation>&lt;/{}&gt;, wo &lt;/{}&gt; erwartet wurde</translation>
-    </message>
-    <message>
-        <source>&lt;/{}&gt; where no end tag was expected</source>
-        <translation>&lt;/{}&gt;, wo kein End-Tag erwartet wurde</translation>
     </message>
     <message>
         <source>&lt;b&gt;bracket&lt;/b&gt;: each device block against the straight line between its neighbouring baseline blocks. &lt;b&gt;runs&lt;/b&gt;: all counted runs singly, with a term for the direction. &lt;b&gt;blocks&lt;/b&gt;: the model on block means; the only one that stays honest when something besides the device changes at each switch. &lt;b&gt;correlated&lt;/b&gt;: an interval that keeps its coverage when successive pairs resemble each other. &lt;b&gt;curved&lt;/b&gt;: the model with a bend in the drift. &lt;b&gt;any_look&lt;/b&gt;: an interval that holds however often one has looked (a Bayes factor of δ/σ ~ N(0, 4) is kept below 1/α). &lt;b&gt;borrowed&lt;/b&gt;: with the noise of named earlier days. &lt;b&gt;days&lt;/b&gt;: an effect a day. &lt;b&gt;labels&lt;/b&gt;: the labels dealt again over the pairs, p alone; exact only if pairs are exchangeable when there is no effect. The verdict is called fragile when bracket, runs, blocks or curved leaves its estimate out or says another direction, or when the labels clearly disagree.</source>
@@ -1957,22 +1941,6 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>JJJJ-MM-TT</translation>
     </message>
     <message>
-        <source>a &apos;&lt;&apos; without a name</source>
-        <translation>ein „&lt;“ ohne Namen</translation>
-    </message>
-    <message>
-        <source>a CDATA section that is too long</source>
-        <translation>ein zu langer CDATA-Abschnitt</translation>
-    </message>
-    <message>
-        <source>a CDATA section that never ends</source>
-        <translation>ein CDATA-Abschnitt, der nie endet</translation>
-    </message>
-    <message>
-        <source>a byte that is no text</source>
-        <translation>ein Byte, das kein Text ist</translation>
-    </message>
-    <message>
         <source>a change in per cent, like -5 for 5 % less: not 0, and above -100</source>
         <translation>eine Änderung in Prozent, wie -5 für 5 % weniger: nicht 0 und über -100</translation>
     </message>
@@ -1991,10 +1959,6 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>a column of dates and none of the time; expected &apos;time&apos; beside &apos;date&apos;</source>
         <translation>eine Spalte mit Datum und keine mit Zeit; erwartet wird „time“ neben „date“</translation>
-    </message>
-    <message>
-        <source>a comment that never ends</source>
-        <translation>ein Kommentar, der nie endet</translation>
     </message>
     <message>
         <source>a confidence of {}; more than 0.5 and at most {} is needed</source>
@@ -2029,10 +1993,6 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>ein Datum wie 2026-05-09</translation>
     </message>
     <message>
-        <source>a declaration that never ends</source>
-        <translation>eine Deklaration, die nie endet</translation>
-    </message>
-    <message>
         <source>a file cannot be opened, read or written, or the program cannot go on</source>
         <translation>eine Datei lässt sich nicht öffnen, lesen oder schreiben, oder das Programm kann nicht weiter</translation>
     </message>
@@ -2055,6 +2015,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>a line of more than {} MB; expected a recording in CSV</source>
         <translation>eine Zeile von mehr als {} MB; erwartet wird eine Aufzeichnung als CSV</translation>
+    </message>
+    <message>
+        <source>a name that is too long</source>
+        <translation>ein Name, der zu lang ist</translation>
     </message>
     <message>
         <source>a noise of {} %; more than 0 is needed, at most 100</source>
@@ -2113,6 +2077,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>ein Verweis, der keiner ist, wie „&amp;amp;“</translation>
     </message>
     <message>
+        <source>a reference to a character that XML does not know</source>
+        <translation>ein Verweis auf ein Zeichen, das XML nicht kennt</translation>
+    </message>
+    <message>
         <source>a road speed of {} km/h (--speed-kmh, or the study&apos;s road_speed.target_kmh)</source>
         <translation>eine Fahrgeschwindigkeit von {} km/h (--speed-kmh oder road_speed.target_kmh der Studie)</translation>
     </message>
@@ -2123,14 +2091,6 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>a run sheet</source>
         <translation>ein Fahrtenblatt</translation>
-    </message>
-    <message>
-        <source>a second root element</source>
-        <translation>ein zweites Wurzelelement</translation>
-    </message>
-    <message>
-        <source>a section that is no CDATA</source>
-        <translation>ein Abschnitt, der kein CDATA ist</translation>
     </message>
     <message>
         <source>a sequence over several days cannot be simulated</source>
@@ -2155,6 +2115,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>a study holds at most {} runs</source>
         <translation>eine Studie fasst höchstens {} Fahrten</translation>
+    </message>
+    <message>
+        <source>a tag or a comment that is too long</source>
+        <translation>ein Tag oder ein Kommentar, der zu lang ist</translation>
     </message>
     <message>
         <source>a time of day like 05:40 or 05:40:30</source>
@@ -2288,16 +2252,16 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>ein Attribut von &lt;{}&gt;, das sich nicht lesen lässt</translation>
     </message>
     <message>
+        <source>an attribute that is there twice</source>
+        <translation>ein Attribut, das zweimal da ist</translation>
+    </message>
+    <message>
         <source>an effect of {} or more</source>
         <translation>ein Effekt von {} oder mehr</translation>
     </message>
     <message>
-        <source>an end tag without a name</source>
-        <translation>ein End-Tag ohne Namen</translation>
-    </message>
-    <message>
-        <source>an instruction that never ends</source>
-        <translation>eine Anweisung, die nie endet</translation>
+        <source>an encoding other than UTF-8, UTF-16 or Latin-1</source>
+        <translation>eine andere Kodierung als UTF-8, UTF-16 oder Latin-1</translation>
     </message>
     <message>
         <source>an odd value lies outside</source>
@@ -2314,6 +2278,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>and {} more; &apos;bothways runs&apos; lists them</source>
         <translation>und {} weitere; „bothways runs“ listet sie auf</translation>
+    </message>
+    <message>
+        <source>another end tag where &lt;/{}&gt; was expected</source>
+        <translation>ein anderes End-Tag, wo &lt;/{}&gt; erwartet wurde</translation>
     </message>
     <message>
         <source>another program</source>
@@ -2796,6 +2764,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>elements nested too deep</source>
         <translation>zu tief verschachtelte Elemente</translation>
+    </message>
+    <message>
+        <source>entities that grow without bound</source>
+        <translation>Entitäten, die ohne Grenze wachsen</translation>
     </message>
     <message>
         <source>equal scatter</source>
@@ -4361,6 +4333,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>warm nach jedem Halt</translation>
     </message>
     <message>
+        <source>signs where XML has none, or bytes that are no text</source>
+        <translation>Zeichen, wo XML keine hat, oder Bytes, die kein Text sind</translation>
+    </message>
+    <message>
         <source>single runs</source>
         <translation>Einzelfahrten</translation>
     </message>
@@ -4499,8 +4475,8 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>Text in UTF-16</translation>
     </message>
     <message>
-        <source>text outside of the elements</source>
-        <translation>Text außerhalb der Elemente</translation>
+        <source>text or a second root element</source>
+        <translation>Text oder ein zweites Wurzelelement</translation>
     </message>
     <message>
         <source>the accessory&apos;s name after the point</source>
@@ -4569,6 +4545,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>the file ends within &lt;{}&gt;</source>
         <translation>die Datei endet innerhalb von &lt;{}&gt;</translation>
+    </message>
+    <message>
+        <source>the file ends within a tag or a section</source>
+        <translation>die Datei endet in einem Tag oder einem Abschnitt</translation>
     </message>
     <message>
         <source>the gates are {} m apart and reach {} m to each side; expected a stretch that is longer than that</source>

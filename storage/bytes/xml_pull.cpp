@@ -2,337 +2,189 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "storage/bytes/xml_pull.h"
 
-#include <charconv>
+#include <expat.h>
+
+#include <new>
 
 namespace bothways::storage {
 namespace {
 
-constexpr std::size_t kBufferSize = std::size_t{1} << 16;
+constexpr int kBufferSize = 1 << 16;
 constexpr std::size_t kMaxName = 256;
 constexpr std::size_t kMaxValue = std::size_t{1} << 14;
 constexpr std::size_t kMaxAttributes = 64;
 constexpr std::size_t kMaxDepth = 64;
 constexpr std::size_t kTextPiece = 4096;
+/// Of a tag, a comment, a declaration: expat holds them whole.
+constexpr std::int64_t kMaxTag = std::int64_t{1} << 20;
 
-bool isBlank(int c)
+std::string withoutPrefix(const char* name)
 {
-    return c == ' ' || c == '\t' || c == '\n' || c == '\r';
-}
-
-bool isNameCharacter(int c)
-{
-    return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || (c >= '0' && c <= '9') || c == '_' ||
-           c == '-' || c == '.' || c == ':' || c >= 0x80;
-}
-
-/// A code point as UTF-8; nothing for what XML does not allow.
-bool appendCodePoint(std::string& text, std::uint32_t code)
-{
-    const bool allowed = code == 0x9 || code == 0xA || code == 0xD ||
-                         (code >= 0x20 && code <= 0xD7FF) || (code >= 0xE000 && code <= 0xFFFD) ||
-                         (code >= 0x10000 && code <= 0x10FFFF);
-    if (!allowed)
-        return false;
-    const auto byte = [&text](std::uint32_t value) { text += static_cast<char>(value); };
-    if (code < 0x80) {
-        byte(code);
-    } else if (code < 0x800) {
-        byte(0xC0 | code >> 6);
-        byte(0x80 | (code & 0x3F));
-    } else if (code < 0x10000) {
-        byte(0xE0 | code >> 12);
-        byte(0x80 | (code >> 6 & 0x3F));
-        byte(0x80 | (code & 0x3F));
-    } else {
-        byte(0xF0 | code >> 18);
-        byte(0x80 | (code >> 12 & 0x3F));
-        byte(0x80 | (code >> 6 & 0x3F));
-        byte(0x80 | (code & 0x3F));
-    }
-    return true;
-}
-
-std::string withoutPrefix(const std::string& name)
-{
-    const std::size_t colon = name.rfind(':');
-    return colon == std::string::npos ? name : name.substr(colon + 1);
+    const std::string_view whole(name);
+    const std::size_t colon = whole.rfind(':');
+    return std::string(colon == std::string_view::npos ? whole : whole.substr(colon + 1));
 }
 
 } // namespace
 
-XmlPull::XmlPull(Read read) : m_read(std::move(read)), m_buffer(kBufferSize) {}
-
-int XmlPull::peek()
-{
-    if (m_at == m_size && !m_sourceEnded) {
-        m_at = 0;
-        m_size = m_read(m_buffer.data(), m_buffer.size());
-        m_sourceEnded = m_size == 0;
+/// What expat calls; each is handed the XmlPull.
+struct XmlHandlers {
+    static void start(void* user, const XML_Char* name, const XML_Char** attributes)
+    {
+        XmlPull& pull = *static_cast<XmlPull*>(user);
+        if (pull.m_ended)
+            return;
+        if (pull.m_open.size() >= kMaxDepth)
+            return pull.refuse("elements nested too deep"_t);
+        if (std::string_view(name).size() > kMaxName)
+            return pull.refuse("a name that is too long"_t);
+        pull.m_open.emplace_back(name);
+        pull.give(XmlPull::Event::start, withoutPrefix(name));
+        for (; *attributes; attributes += 2) {
+            XmlPull::Item& item = pull.m_ready.back();
+            const std::string_view value(attributes[1]);
+            if (item.attributes.size() >= kMaxAttributes || value.size() > kMaxValue ||
+                std::string_view(attributes[0]).size() > kMaxName)
+                return pull.refuse(
+                    core::message("an attribute of <{}> that cannot be read"_t, name));
+            item.attributes.emplace_back(withoutPrefix(attributes[0]), value);
+        }
     }
-    return m_at < m_size ? static_cast<unsigned char>(m_buffer[m_at]) : -1;
-}
 
-int XmlPull::get()
-{
-    const int c = peek();
-    if (c >= 0)
-        ++m_at;
-    m_line += c == '\n';
-    return c;
-}
-
-bool XmlPull::takeText(std::string_view text)
-{
-    for (const char c : text)
-        if (get() != static_cast<unsigned char>(c))
-            return false;
-    return true;
-}
-
-/// Goes on until `end` was read.
-bool XmlPull::skipPast(std::string_view end)
-{
-    std::string last;
-    for (int c = get(); c >= 0; c = get()) {
-        last += static_cast<char>(c);
-        if (last.size() > end.size())
-            last.erase(0, 1);
-        if (last == end)
-            return true;
+    static void end(void* user, const XML_Char* name)
+    {
+        XmlPull& pull = *static_cast<XmlPull*>(user);
+        if (pull.m_ended)
+            return;
+        pull.m_open.pop_back();
+        pull.give(XmlPull::Event::end, withoutPrefix(name));
     }
-    return false;
-}
 
-void XmlPull::skipBlanks()
+    static void text(void* user, const XML_Char* text, int size)
+    {
+        XmlPull& pull = *static_cast<XmlPull*>(user);
+        if (pull.m_ended)
+            return;
+        const std::string_view piece(text, static_cast<std::size_t>(size));
+        const bool goesOn = !pull.m_newText && !pull.m_ready.empty() &&
+                            pull.m_ready.back().event == XmlPull::Event::text &&
+                            pull.m_ready.back().text.size() < kTextPiece;
+        if (goesOn)
+            pull.m_ready.back().text += piece;
+        else
+            pull.give(XmlPull::Event::text, std::string(piece));
+        pull.m_newText = false;
+    }
+
+    static void section(void* user) { static_cast<XmlPull*>(user)->m_newText = true; }
+
+    /// What no other handler takes: of interest are the references to entities, which are not
+    /// replaced since this is here (expat.h: XML_SetDefaultHandler).
+    static void other(void* user, const XML_Char* text, int size)
+    {
+        if (size > 0 && *text == '&' && !static_cast<XmlPull*>(user)->m_open.empty())
+            XmlHandlers::text(user, text, size);
+    }
+};
+
+void XmlPull::Free::operator()(XML_ParserStruct* parser) const
 {
-    while (isBlank(peek()))
-        get();
+    XML_ParserFree(parser);
 }
 
-XmlPull::Event XmlPull::broken(core::Message fault)
+XmlPull::XmlPull(Read read) : m_read(std::move(read)), m_parser(XML_ParserCreate(nullptr))
+{
+    XML_ParserStruct* const parser = m_parser.get();
+    if (!parser)
+        throw std::bad_alloc();
+    XML_SetUserData(parser, this);
+    XML_SetElementHandler(parser, XmlHandlers::start, XmlHandlers::end);
+    XML_SetCharacterDataHandler(parser, XmlHandlers::text);
+    XML_SetCdataSectionHandler(parser, XmlHandlers::section, XmlHandlers::section);
+    XML_SetDefaultHandler(parser, XmlHandlers::other);
+}
+
+XmlPull::~XmlPull() = default;
+
+void XmlPull::give(Event event, std::string text)
+{
+    m_ready.push_back({event,
+                       std::move(text),
+                       {},
+                       static_cast<std::int64_t>(XML_GetCurrentLineNumber(m_parser.get())),
+                       m_open.size()});
+    m_newText = true;
+}
+
+void XmlPull::refuse(core::Message fault)
 {
     m_fault = std::move(fault);
-    m_final = Event::broken;
-    return Event::broken;
+    give(Event::broken, {});
+    m_ended = true;
+    XML_StopParser(m_parser.get(), XML_FALSE);
+}
+
+core::Message XmlPull::faultOfParser() const
+{
+    switch (XML_GetErrorCode(m_parser.get())) {
+    case XML_ERROR_NO_ELEMENTS:
+        return m_open.empty() ? core::Message("no element"_t)
+                              : core::message("the file ends within <{}>"_t, m_open.back());
+    case XML_ERROR_UNCLOSED_TOKEN:
+    case XML_ERROR_UNCLOSED_CDATA_SECTION:
+    case XML_ERROR_PARTIAL_CHAR: return "the file ends within a tag or a section"_t;
+    case XML_ERROR_TAG_MISMATCH:
+        return core::message("another end tag where </{}> was expected"_t,
+                             m_open.empty() ? std::string() : m_open.back());
+    case XML_ERROR_DUPLICATE_ATTRIBUTE: return "an attribute that is there twice"_t;
+    case XML_ERROR_JUNK_AFTER_DOC_ELEMENT: return "text or a second root element"_t;
+    case XML_ERROR_UNDEFINED_ENTITY: return "a reference that is none, like '&amp;'"_t;
+    case XML_ERROR_BAD_CHAR_REF: return "a reference to a character that XML does not know"_t;
+    case XML_ERROR_AMPLIFICATION_LIMIT_BREACH: return "entities that grow without bound"_t;
+    case XML_ERROR_UNKNOWN_ENCODING:
+    case XML_ERROR_INCORRECT_ENCODING: return "an encoding other than UTF-8, UTF-16 or Latin-1"_t;
+    case XML_ERROR_NO_MEMORY: throw std::bad_alloc();
+    default: return "signs where XML has none, or bytes that are no text"_t;
+    }
+}
+
+/// Reads until there is something to give.
+void XmlPull::feed()
+{
+    while (!m_ended && m_ready.size() < 2) { // a last text may go on
+        void* const buffer = XML_GetBuffer(m_parser.get(), kBufferSize);
+        if (!buffer)
+            throw std::bad_alloc();
+        const std::size_t size = m_read(static_cast<char*>(buffer), kBufferSize);
+        m_fed += static_cast<std::int64_t>(size);
+        const XML_Status status = XML_ParseBuffer(m_parser.get(), static_cast<int>(size), size == 0);
+        if (m_ended)
+            return; // refused
+        if (status == XML_STATUS_ERROR)
+            return refuse(faultOfParser());
+        if (size == 0) {
+            give(Event::finished, {});
+            m_ended = true;
+        } else if (m_fed - XML_GetCurrentByteIndex(m_parser.get()) > kMaxTag) {
+            refuse("a tag or a comment that is too long"_t);
+        }
+    }
 }
 
 XmlPull::Event XmlPull::next()
 {
-    if (m_final)
-        return *m_final;
-    if (m_closeNext) {
-        m_closeNext = false;
-        m_open.pop_back();
-        return Event::end;
-    }
-    if (m_line == 1 && m_at == 0 && m_size == 0 && peek() == 0xEF && !takeText("\xEF\xBB\xBF"))
-        return broken("a byte that is no text"_t);
-    for (;;) {
-        const int c = peek();
-        if (c < 0) {
-            if (!m_open.empty())
-                return broken(core::message("the file ends within <{}>"_t, m_open.back()));
-            if (!m_rootSeen)
-                return broken("no element"_t);
-            m_final = Event::finished;
-            return *m_final;
-        }
-        if (c != '<') {
-            const Event event = readText();
-            if (event == Event::text && m_open.empty()) {
-                if (m_text.find_first_not_of(" \t\r\n") != std::string::npos)
-                    return broken("text outside of the elements"_t);
-                continue;
-            }
-            return event;
-        }
-        get();
-        const auto passed = Event::finished; // says: nothing of interest, go on
-        const Event event = readMarkup();
-        if (event != passed)
-            return event;
-    }
-}
-
-XmlPull::Event XmlPull::readText()
-{
-    m_text.clear();
-    while (peek() >= 0 && peek() != '<' && m_text.size() < kTextPiece) {
-        const int c = get();
-        if (c == '&') {
-            if (!readReference(m_text))
-                return broken("a reference that is none, like '&amp;'"_t);
-        } else {
-            m_text += static_cast<char>(c);
-        }
-    }
-    return Event::text;
-}
-
-/// After '<'. @return finished: passed over
-XmlPull::Event XmlPull::readMarkup()
-{
-    switch (peek()) {
-    case '?': return skipPast("?>") ? Event::finished : broken("an instruction that never ends"_t);
-    case '!': get(); return readDeclaration();
-    case '/': get(); return readEnd();
-    default: return readStart();
-    }
-}
-
-XmlPull::Event XmlPull::readDeclaration()
-{
-    if (peek() == '-') {
-        if (!takeText("--") || !skipPast("-->"))
-            return broken("a comment that never ends"_t);
-        return Event::finished;
-    }
-    if (peek() == '[')
-        return readCdata();
-    // A document type: may hold declarations in brackets, and quoted texts.
-    int brackets = 0;
-    for (int c = get(); c >= 0; c = get()) {
-        if (c == '"' || c == '\'') {
-            if (!skipPast(std::string(1, static_cast<char>(c))))
-                break;
-        } else if (c == '[') {
-            ++brackets;
-        } else if (c == ']') {
-            --brackets;
-        } else if (c == '>' && brackets <= 0) {
-            return Event::finished;
-        }
-    }
-    return broken("a declaration that never ends"_t);
-}
-
-XmlPull::Event XmlPull::readCdata()
-{
-    if (!takeText("[CDATA[") || m_open.empty())
-        return broken("a section that is no CDATA"_t);
-    m_text.clear();
-    for (int c = get(); c >= 0; c = get()) {
-        m_text += static_cast<char>(c);
-        if (m_text.ends_with("]]>")) {
-            m_text.erase(m_text.size() - 3);
-            return Event::text;
-        }
-        if (m_text.size() > kMaxValue)
-            return broken("a CDATA section that is too long"_t);
-    }
-    return broken("a CDATA section that never ends"_t);
-}
-
-bool XmlPull::readName(std::string& name)
-{
-    name.clear();
-    while (isNameCharacter(peek()) && name.size() <= kMaxName)
-        name += static_cast<char>(get());
-    return !name.empty() && name.size() <= kMaxName;
-}
-
-XmlPull::Event XmlPull::readEnd()
-{
-    std::string name;
-    if (!readName(name))
-        return broken("an end tag without a name"_t);
-    skipBlanks();
-    if (get() != '>')
-        return broken(core::message("'</{}' without its '>'"_t, name));
-    if (m_open.empty())
-        return broken(core::message("</{}> where no end tag was expected"_t, name));
-    if (m_open.back() != name)
-        return broken(core::message("</{}> where </{}> was expected"_t, name, m_open.back()));
-    m_open.pop_back();
-    m_name = withoutPrefix(name);
-    return Event::end;
-}
-
-XmlPull::Event XmlPull::readStart()
-{
-    std::string name;
-    if (!readName(name))
-        return broken("a '<' without a name"_t);
-    if (m_open.empty() && m_rootSeen)
-        return broken("a second root element"_t);
-    if (m_open.size() >= kMaxDepth)
-        return broken("elements nested too deep"_t);
-    m_attributes.clear();
-    for (;;) {
-        skipBlanks();
-        const int c = peek();
-        if (c == '>' || c == '/')
-            break;
-        if (!readAttribute())
-            return broken(core::message("an attribute of <{}> that cannot be read"_t, name));
-    }
-    const bool empty = get() == '/';
-    if (empty && get() != '>')
-        return broken(core::message("'<{}/' without its '>'"_t, name));
-    m_rootSeen = true;
-    m_closeNext = empty;
-    m_name = withoutPrefix(name);
-    m_open.push_back(std::move(name));
-    return Event::start;
-}
-
-bool XmlPull::readAttribute()
-{
-    std::string name, value;
-    if (m_attributes.size() >= kMaxAttributes || !readName(name))
-        return false;
-    skipBlanks();
-    if (get() != '=')
-        return false;
-    skipBlanks();
-    const int quote = get();
-    if (quote != '"' && quote != '\'')
-        return false;
-    for (int c = get(); c != quote; c = get()) {
-        if (c < 0 || c == '<' || value.size() > kMaxValue)
-            return false;
-        if (c == '&') {
-            if (!readReference(value))
-                return false;
-        } else {
-            value += static_cast<char>(c);
-        }
-    }
-    m_attributes.emplace_back(withoutPrefix(name), std::move(value));
-    return true;
-}
-
-/// After '&'. Entities of a document type stay as they are written.
-bool XmlPull::readReference(std::string& into)
-{
-    std::string name;
-    for (int c = get(); c != ';'; c = get()) {
-        if (c < 0 || name.size() > 32 || c == '<' || c == '&' || isBlank(c))
-            return false;
-        name += static_cast<char>(c);
-    }
-    if (name.starts_with('#')) {
-        const bool hexadecimal = name.size() > 1 && name[1] == 'x';
-        const char* const first = name.data() + (hexadecimal ? 2 : 1);
-        const char* const last = name.data() + name.size();
-        std::uint32_t code = 0;
-        const auto [end, problem] = std::from_chars(first, last, code, hexadecimal ? 16 : 10);
-        return problem == std::errc() && end == last && appendCodePoint(into, code);
-    }
-    constexpr std::pair<std::string_view, char> kKnown[] = {
-        {"amp", '&'}, {"lt", '<'}, {"gt", '>'}, {"quot", '"'}, {"apos", '\''}};
-    for (const auto& [known, character] : kKnown)
-        if (name == known) {
-            into += character;
-            return true;
-        }
-    into += '&' + name + ';';
-    return !name.empty();
+    if (m_now.event == Event::finished || m_now.event == Event::broken)
+        return m_now.event;
+    if (m_ready.empty() || (m_ready.size() == 1 && m_ready.front().event == Event::text))
+        feed();
+    m_now = std::move(m_ready.front());
+    m_ready.pop_front();
+    return m_now.event;
 }
 
 std::optional<std::string_view> XmlPull::attribute(std::string_view name) const
 {
-    for (const auto& [known, value] : m_attributes)
+    for (const auto& [known, value] : m_now.attributes)
         if (known == name)
             return value;
     return std::nullopt;
