@@ -13,7 +13,9 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <chrono>
 #include <cmath>
+#include <thread>
 
 namespace bothways::storage {
 namespace {
@@ -22,6 +24,8 @@ using core::Done;
 
 /// A batch is some tenths of a second of other people's waiting at most, on a slow disk too.
 constexpr std::size_t kBatchBytes = std::size_t{4} << 20;
+/// Between two of them, for those who wait: they look every 2 ms (waiting.cpp).
+constexpr std::chrono::milliseconds kRoomForOthers(6);
 /// So that a batch stays in memory until its commit: spilling it would lock readers out.
 constexpr std::int64_t kCacheKiB = 12 << 10;
 
@@ -223,8 +227,10 @@ Outcome TraceWriter::put(RowGroup&& group)
                 insert(static_cast<std::int64_t>(i) + 1, group.first_row, group.channels[i]);
         for (auto& mark : group.marks)
             m_marks.emplace_back(group.first_row, std::move(mark));
-        if (m_batchBytes >= kBatchBytes)
+        if (m_batchBytes >= kBatchBytes) {
             commitBatch();
+            std::this_thread::sleep_for(kRoomForOthers);
+        }
         return Done{};
     });
 }

@@ -43,15 +43,19 @@ Waiting::Waiting(SQLite::Database& database, std::shared_ptr<const Hold> hold)
 
 bool Waiting::goesOn(int time)
 {
-    constexpr milliseconds kPause(20), kSilent(500), kBetween(2000);
+    // The pause is shorter than what an import leaves between two batches (trace_store.cpp), or the
+    // next batch would have the lock again, each time, before we look.
+    constexpr milliseconds kPause(2), kSilent(500), kBetween(2000);
+    constexpr int kPausesBetweenLooks = 10;
     const auto now = steady_clock::now();
     if (time == 0) {
         m_begun = now;
         m_said = now - kBetween;
         m_other.reset();
     }
-    if (auto other = m_hold->other())
-        m_other = std::move(other);
+    if (time % kPausesBetweenLooks == 0)
+        if (auto other = m_hold->other())
+            m_other = std::move(other);
     const std::lock_guard lock(manner().mutex);
     if (now - m_begun >= manner().atMost)
         return false;

@@ -12,11 +12,19 @@
 #include <QFileInfo>
 
 #include <algorithm>
+#include <chrono>
 
 namespace bothways::app {
 namespace {
 
 constexpr int kOptionsSettle_ms = 700;
+
+/// While another program has the study, the window stands still: not longer than one bears. What was
+/// typed stays, and is saved by the next try.
+void waitShortly()
+{
+    storage::StudyFile::setWaiting({}, std::chrono::milliseconds(800));
+}
 
 /// Into the options of an answer, or the properties of a study.
 template <class Target>
@@ -39,6 +47,7 @@ core::Outcome done(const core::Result<T>& result)
 StudyDocument::Opened StudyDocument::create(const QString& file,
                                             const core::StudyProperties& properties)
 {
+    waitShortly();
     auto made = storage::StudyFile::create(toPath(file), properties);
     if (!made)
         return made.error();
@@ -51,6 +60,7 @@ StudyDocument::Opened StudyDocument::create(const QString& file,
 
 StudyDocument::Opened StudyDocument::open(const QString& file)
 {
+    waitShortly();
     auto opened = storage::StudyFile::open(toPath(file));
     if (!opened)
         return opened.error();

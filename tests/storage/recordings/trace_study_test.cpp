@@ -11,8 +11,10 @@
 #include <fmt/format.h>
 #include <gmock/gmock.h>
 
+#include <atomic>
 #include <cmath>
 #include <random>
+#include <thread>
 
 namespace bothways::storage {
 namespace {
@@ -244,24 +246,38 @@ TEST(TraceStudy, RemovesWhatAnImportLeftThatNeverFinishedWhenItIsOpened)
 
 TEST(TraceStudy, LeavesEditsOfAnotherConnectionRoomWhileItImports)
 {
-    std::string text = "time_s,v,w\n";
+    std::string text = "time_s,v,w,x,y\n"; // numbers that cannot be packed, for several batches
     std::mt19937_64 random(3);
-    for (int i = 0; i < 500'000; ++i)
-        text += fmt::format("{},{},{}\n", i, random() % 1'000'000'000, random() % 1'000'000'000);
+    std::uniform_real_distribution<double> number(0.0, 1.0);
+    constexpr int kRows = 400'000;
+    for (int i = 0; i < kRows; ++i)
+        text += fmt::format("{},{},{},{},{}\n", i, number(random), number(random), number(random),
+                            number(random));
     TraceBench bench(text);
     StudyFile editor = taken(bench.m_study.another());
-    TraceImportOptions options;
-    int edits = 0;
-    options.progress = [&](double done, double) {
-        if (done < 1.0 && edits == 0) {
-            const auto run = editor.addRun(tests::aRun().at_min(40));
-            EXPECT_TRUE(run || run.error().code == core::ErrorCode::studyFile);
-            edits += run ? 1 : 0;
+    std::atomic<bool> underWay = false, over = false;
+    std::atomic<int> edits = 0, meanwhile = 0;
+    std::jthread person([&] {
+        while (!underWay)
+            std::this_thread::yield();
+        while (!over) {
+            const auto run = editor.addRun(tests::aRun().at_min(40 + 10 * edits));
+            ASSERT_TRUE(run) << core::describe(run.error());
+            ++edits;
+            meanwhile += over ? 0 : 1;
         }
+    });
+    TraceImportOptions options;
+    options.progress = [&](double done, double) {
+        underWay = true;
+        over = done >= 1.0;
     };
     bench.import(options);
-    EXPECT_EQ(bench.channel("v").size(), 500'000U);
-    EXPECT_THAT(taken(bench.m_study.study()).runs, SizeIs(2 + edits));
+    over = true;
+    person.join();
+    EXPECT_EQ(bench.channel("v").size(), std::size_t{kRows});
+    EXPECT_GT(meanwhile, 0) << "before the import was at its end";
+    EXPECT_THAT(taken(bench.m_study.study()).runs, SizeIs(2 + edits.load()));
 }
 
 TEST(TraceStudy, SaysWhichChunkIsDamaged)
