@@ -22,7 +22,7 @@
 // the measured value in the same way, so that these tests can fail on both sides.
 
 using namespace bothways;
-using bothways::test::Noise;
+using SimulatedNoise = bothways::test::Noise;
 using bothways::test::SimulatedDay;
 
 namespace {
@@ -56,7 +56,7 @@ struct Shares {
 
 enum class Wanted { headline, all };
 
-Shares simulate(const std::string& sequence, int pairs, const Noise& noise,
+Shares simulate(const std::string& sequence, int pairs, const SimulatedNoise& noise,
                 Wanted wanted = Wanted::all, int repeats = kRepeats)
 {
     SimulatedDay day(sequence, pairs, kSeed);
@@ -119,7 +119,7 @@ TEST(Coverage, HeavyTailsDoLittleHarm)
     // Method, section 12: 0.957 for t noise with 3 degrees of freedom a pair. Here each run has
     // such noise and a pair is the mean of two, which lies nearer to normal: between 0.945 and
     // 0.965.
-    Noise heavy;
+    SimulatedNoise heavy;
     heavy.t_df = 3.0;
     const Share share = simulate("ABA", 4, heavy, Wanted::headline).headline;
     EXPECT_GT(share.value(), 0.945 - kStandardErrors * share.error(0.945));
@@ -130,7 +130,7 @@ TEST(Coverage, CorrelatedPairsFoolTheHeadlineAndNotItsCompanion)
 {
     // Method, sections 5 and 12: least squares 0.887 and 0.796 at rho = 0.3 and 0.6; the companion
     // is to hold 0.945 and 0.94.
-    Noise noise;
+    SimulatedNoise noise;
     noise.rho = 0.3;
     const Shares some = simulate("ABA", 4, noise);
     expectShare(some.headline, 0.887, "headline, rho 0.3");
@@ -145,7 +145,7 @@ TEST(Coverage, ACurvedDriftIsWhatNoClosedDesignRemoves)
 {
     // Method, section 12: 1 %/h^2 (t - t mean)^2, 1 % noise: 0.771 A/B/A, 0.102 A/B/B/A, 0.726 five
     // blocks. A/B/B/A has 16 pairs here.
-    Noise noise;
+    SimulatedNoise noise;
     noise.drift = [](double hours) { return 0.01 * hours * hours; };
     expectShare(simulate("ABA", 4, noise, Wanted::headline).headline, 0.771, "A/B/A");
     expectShare(simulate("ABBA", 4, noise, Wanted::headline).headline, 0.102, "A/B/B/A");
@@ -155,7 +155,7 @@ TEST(Coverage, ACurvedDriftIsWhatNoClosedDesignRemoves)
 TEST(Coverage, AStraightDriftFoolsOnlyTheOpenDesign)
 {
     // Method, section 12: open A/B under 1 %/h: 0.800 with 4 pairs a block.
-    Noise noise;
+    SimulatedNoise noise;
     noise.drift = [](double hours) { return 0.01 * hours; };
     expectShare(simulate("AB", 4, noise, Wanted::headline).headline, 0.800, "A/B");
     expectShare(simulate("ABA", 4, noise, Wanted::headline).headline, 0.95, "A/B/A");
@@ -163,7 +163,7 @@ TEST(Coverage, AStraightDriftFoolsOnlyTheOpenDesign)
 
 TEST(Coverage, TheCurvedModelStandsABendThatFoolsTheHeadline)
 {
-    Noise noise;
+    SimulatedNoise noise;
     noise.drift = [](double hours) { return 0.01 * hours * hours; };
     SimulatedDay day("ABBA", 4, kSeed);
     Share share;
@@ -183,7 +183,7 @@ TEST(Coverage, LookingAfterEachBlockFoolsTheHeadlineAndNotAnyLook)
     std::vector<SimulatedDay> looks;
     for (std::size_t blocks = 3; blocks <= longest.size(); ++blocks)
         looks.emplace_back(longest.substr(0, blocks), 4, kSeed);
-    Noise noise;
+    SimulatedNoise noise;
     noise.shared = true;
     Share usual, anyLook;
     for (int i = 0; i < kRepeats; ++i) {

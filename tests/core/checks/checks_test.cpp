@@ -40,7 +40,7 @@ Study changePairs(Study study,
     return study;
 }
 
-void scale(core::Run& run, double log)
+void stretch(core::Run& run, double log)
 {
     run.consumption->value *= std::exp(log);
 }
@@ -78,8 +78,8 @@ TEST(Checks, CurveIsAnFTestBetweenTwoFits)
 TEST(Checks, CurveSeesABendAndIsSilentInAnOpenDesign)
 {
     const auto bend = [](core::Run& out, core::Run& back, double hours) {
-        scale(out, 0.03 * hours * hours);
-        scale(back, 0.03 * hours * hours);
+        stretch(out, 0.03 * hours * hours);
+        stretch(back, 0.03 * hours * hours);
     };
     EXPECT_EQ(checksIn(changePairs(aDay("ABABA", 4), bend)).curve.state, CheckState::fails);
     EXPECT_EQ(checksIn(aDay("AB", 4)).curve.state, CheckState::notComputed);
@@ -89,8 +89,8 @@ TEST(Checks, DirectionSeesTheWindTurn)
 {
     const auto wind = [](double strength) {
         return [strength](core::Run& out, core::Run& back, double hours) {
-            scale(out, strength * (hours - 1.5));
-            scale(back, -strength * (hours - 1.5));
+            stretch(out, strength * (hours - 1.5));
+            stretch(back, -strength * (hours - 1.5));
         };
     };
     const DirectionCheck turned = checksIn(changePairs(aDay("ABA", 4), wind(0.03))).direction;
@@ -100,8 +100,8 @@ TEST(Checks, DirectionSeesTheWindTurn)
     EXPECT_EQ(checksIn(aDay("ABA", 4)).direction.state, CheckState::holds);
     // A wind that stays changes both directions once for all.
     const Study steady = changePairs(aDay("ABA", 4), [](core::Run& out, core::Run& back, double) {
-        scale(out, 0.05);
-        scale(back, -0.05);
+        stretch(out, 0.05);
+        stretch(back, -0.05);
     });
     EXPECT_NEAR(*checksIn(steady).direction.statistic,
                 *checksIn(aDay("ABA", 4)).direction.statistic, 1e-9);
@@ -140,7 +140,7 @@ TEST(Checks, WaysSeesADeviceThatWorksOneWayOnly)
     Study study = aDay("ABA", 4, 0.0, 0.002);
     for (core::Run& run : study.runs)
         if (run.configuration == "B" && run.direction == "out")
-            scale(run, -0.05);
+            stretch(run, -0.05);
     const WaysCheck check = checksIn(study).ways;
     EXPECT_EQ(check.state, CheckState::fails);
     EXPECT_NEAR(*check.effect_log, -0.05, 0.01);
@@ -148,8 +148,8 @@ TEST(Checks, WaysSeesADeviceThatWorksOneWayOnly)
     EXPECT_EQ(checksIn(aDay("ABA", 4, 0.02)).ways.state, CheckState::holds);
     // The wind that turns is not taken for it, in a closed design.
     const auto turn = [](core::Run& out, core::Run& back, double hours) {
-        scale(out, 0.03 * hours);
-        scale(back, -0.03 * hours);
+        stretch(out, 0.03 * hours);
+        stretch(back, -0.03 * hours);
     };
     EXPECT_EQ(checksIn(changePairs(aDay("ABA", 4), turn)).ways.state, CheckState::holds);
 }
@@ -159,7 +159,7 @@ TEST(Checks, SettlingSeesAColdFirstPairOfEachBlock)
     Study study = aDay("ABABA", 4, 0.0, 0.002);
     for (std::size_t i = 0; i < study.runs.size(); ++i)
         if (i % 8 < 2) // 4 pairs a block
-            scale(study.runs[i], 0.02);
+            stretch(study.runs[i], 0.02);
     const SettlingCheck check = checksIn(study).settling;
     EXPECT_EQ(check.state, CheckState::fails);
     EXPECT_NEAR(*check.effect_log, 0.02, 0.004);
@@ -200,8 +200,8 @@ TEST(Checks, DaysIsAnFTestBetweenTwoFits)
 TEST(Checks, BaselineInformsAndNeverFails)
 {
     const auto drift = [](core::Run& out, core::Run& back, double hours) {
-        scale(out, 0.05 * hours);
-        scale(back, 0.05 * hours);
+        stretch(out, 0.05 * hours);
+        stretch(back, 0.05 * hours);
     };
     const BaselineCheck moved = checksIn(changePairs(aDay("ABA", 4), drift)).baseline;
     EXPECT_EQ(moved.state, CheckState::note);

@@ -17,12 +17,12 @@ namespace {
 
 constexpr std::int64_t kMinute_ms = 60'000;
 
-struct Block {
+struct TimesOfABlock {
     std::vector<PairingPoint> outs, returns;
     std::int64_t maxGap_ms = 30 * kMinute_ms;
 };
 
-std::string describe(const Block& block)
+std::string describe(const TimesOfABlock& block)
 {
     std::ostringstream text;
     text << "max gap " << block.maxGap_ms << " ms; outs";
@@ -38,7 +38,7 @@ std::string describe(const Block& block)
 /// pairing.cpp.
 class EveryMatching {
 public:
-    explicit EveryMatching(const Block& block)
+    explicit EveryMatching(const TimesOfABlock& block)
         : m_block(block), m_taken(block.returns.size(), false)
     {
         std::sort(m_block.outs.begin(), m_block.outs.end(),
@@ -74,7 +74,7 @@ private:
         }
     }
 
-    Block m_block;
+    TimesOfABlock m_block;
     std::vector<bool> m_taken;
     std::optional<std::tuple<std::int64_t, std::int64_t, std::int64_t, std::vector<MatchedPair>>>
         m_score;
@@ -82,10 +82,10 @@ private:
 };
 
 /// `inDrivingOrder`: positions follow the times, as they do when all runs are equally long.
-Block randomBlock(std::mt19937_64& random, bool inDrivingOrder)
+TimesOfABlock randomBlock(std::mt19937_64& random, bool inDrivingOrder)
 {
     const auto upTo = [&](int most) { return std::uniform_int_distribution<int>(0, most)(random); };
-    Block block;
+    TimesOfABlock block;
     const int outs = upTo(5), returns = upTo(5);
     const int span = 1 + upTo(12); // few distinct times: many ties
     block.maxGap_ms = upTo(8);
@@ -106,7 +106,7 @@ Block randomBlock(std::mt19937_64& random, bool inDrivingOrder)
     return block;
 }
 
-std::vector<MatchedPair> match(const Block& block)
+std::vector<MatchedPair> match(const TimesOfABlock& block)
 {
     Matching matching = matchRuns(block.outs, block.returns, block.maxGap_ms);
     EXPECT_TRUE(matching.exact);
@@ -119,7 +119,7 @@ TEST(Pairing, IsTheBestOfAllMatchingsWhenRunsAreInDrivingOrder)
 {
     std::mt19937_64 random(20260509);
     for (int k = 0; k < 20'000; ++k) {
-        const Block block = randomBlock(random, true);
+        const TimesOfABlock block = randomBlock(random, true);
         ASSERT_EQ(match(block), EveryMatching(block).best())
             << "block " << k << ": " << describe(block);
     }
@@ -129,7 +129,7 @@ TEST(Pairing, IsTheBestOfAllMatchingsWhenMidTimesOvertakeOneAnother)
 {
     std::mt19937_64 random(20260510);
     for (int k = 0; k < 20'000; ++k) {
-        const Block block = randomBlock(random, false);
+        const TimesOfABlock block = randomBlock(random, false);
         ASSERT_EQ(match(block), EveryMatching(block).best())
             << "block " << k << ": " << describe(block);
     }
@@ -137,7 +137,7 @@ TEST(Pairing, IsTheBestOfAllMatchingsWhenMidTimesOvertakeOneAnother)
 
 TEST(Pairing, ALongBlockOfAlternatingRunsPairsNeighbours)
 {
-    Block block;
+    TimesOfABlock block;
     std::vector<MatchedPair> expected;
     for (std::size_t k = 0; k < 10'000; ++k) {
         const auto minute = static_cast<std::int64_t>(k) * 7;
@@ -150,7 +150,7 @@ TEST(Pairing, ALongBlockOfAlternatingRunsPairsNeighbours)
 
 TEST(Pairing, AThousandRunsAtOneMomentPairInDrivingOrder)
 {
-    Block block;
+    TimesOfABlock block;
     std::vector<MatchedPair> expected;
     for (std::size_t k = 0; k < 1'000; ++k) {
         block.outs.push_back({0, 2 * k});
@@ -162,7 +162,7 @@ TEST(Pairing, AThousandRunsAtOneMomentPairInDrivingOrder)
 
 TEST(Pairing, SaysWhenABlockIsTooLargeToBeMatchedExactly)
 {
-    Block block; // 30,000 runs that must stay alone, all within reach
+    TimesOfABlock block; // 30,000 runs that must stay alone, all within reach
     for (std::size_t k = 0; k < 20'000; ++k)
         block.outs.push_back({0, k});
     for (std::size_t k = 0; k < 50'000; ++k)

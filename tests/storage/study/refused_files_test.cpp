@@ -43,15 +43,15 @@ void write(const fs::path& file, std::string_view bytes)
 }
 
 /// What a person would see of a study.
-struct Content {
+struct WhatIsInIt {
     core::Study study;
     std::vector<std::string> history;
-    friend bool operator==(const Content&, const Content&) = default;
+    friend bool operator==(const WhatIsInIt&, const WhatIsInIt&) = default;
 };
 
-core::Result<Content> contentOf(const StudyFile& file)
+core::Result<WhatIsInIt> contentOf(const StudyFile& file)
 {
-    Content content;
+    WhatIsInIt content;
     auto study = file.study();
     auto history = file.history();
     if (!study)
@@ -212,7 +212,7 @@ TEST_F(RefusedFiles, AFlippedByteAnywhere)
 {
     makeStudy(6);
     const std::string whole = bytesOf(path);
-    const Content before = taken(contentOf(taken(StudyFile::open(path, true))));
+    const WhatIsInIt before = taken(contentOf(taken(StudyFile::open(path, true))));
     constexpr std::uint32_t kSeed = 11;
     tests::RandomStudies random(kSeed);
     int refused = 0;
@@ -279,7 +279,7 @@ TEST_F(RefusedFiles, AFullDiskChangesNothing)
     makeStudy();
     fs::permissions(folder.path(), fs::perms{0777});
     fs::permissions(path, fs::perms{0666});
-    const Content before = taken(contentOf(taken(StudyFile::open(path, true))));
+    const WhatIsInIt before = taken(contentOf(taken(StudyFile::open(path, true))));
     EXPECT_TRUE(inUnprivilegedChild([&] {
         // No file may grow beyond what this one has: what the kernel says then is near enough to
         // "no space left on device".
@@ -310,7 +310,7 @@ TEST_F(RefusedFiles, NoMorePagesIsAFullDisk)
 {
     StudyFile file = taken(StudyFile::create(path));
     taken(file.addRun(aRun()));
-    const Content before = taken(contentOf(file));
+    const WhatIsInIt before = taken(contentOf(file));
     sqlite3_exec(file.handle(), "PRAGMA max_page_count = 1", nullptr, nullptr, nullptr);
     core::Run large = aRun().number(2).at_min(7);
     large.notes = std::string(100'000, 'x');

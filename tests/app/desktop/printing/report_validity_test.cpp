@@ -151,7 +151,7 @@ double luminance(const QColor& colour)
            0.0722 * part(colour.blueF());
 }
 
-double contrast(const QColor& a, const QColor& b)
+double contrastSeen(const QColor& a, const QColor& b)
 {
     const double one = luminance(a) + 0.05, two = luminance(b) + 0.05;
     return std::max(one, two) / std::min(one, two);
@@ -189,7 +189,7 @@ TEST(ReportValidity, HoldsForEveryKindOfVerdict)
 
 TEST(ReportValidity, TextStandsOutFromWhatIsBehindIt)
 {
-    EXPECT_NEAR(contrast(Qt::black, Qt::white), 21.0, 1e-9);
+    EXPECT_NEAR(contrastSeen(Qt::black, Qt::white), 21.0, 1e-9);
     const QString css = reportOf("morning.csv");
     // What text is written in: "color:" of the page, "fill:" of the pictures' labels.
     QRegularExpression text(
@@ -201,7 +201,7 @@ TEST(ReportValidity, TextStandsOutFromWhatIsBehindIt)
         ASSERT_TRUE(colour.isValid());
         for (const char* behind : {"#ffffff", "#e4e4e4", "#e3f0fa"})
             if (!match.captured(2).isEmpty() || QLatin1String(behind) == QLatin1String("#ffffff")) {
-                EXPECT_GE(contrast(colour, QColor(behind)), 4.5) // WCAG 2.1, 1.4.3, level AA
+                EXPECT_GE(contrastSeen(colour, QColor(behind)), 4.5) // WCAG 2.1, 1.4.3, level AA
                     << match.captured().toStdString() << " on " << behind;
             }
     }

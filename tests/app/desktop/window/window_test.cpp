@@ -47,7 +47,7 @@ core::VerdictClass verdictOf(const MainWindow& window)
 }
 
 /// Every text on the page, as a reader sees it.
-QString wordsOn(const QWidget& page)
+QString wordsOnLabels(const QWidget& page)
 {
     QStringList words;
     for (const QLabel* label : page.findChildren<QLabel*>())
@@ -66,7 +66,7 @@ TEST_F(WindowTest, ADayTypedByHandGivesAVerdictAndIsTheSameAfterReopening)
         drive(consumption);
     settle();
     EXPECT_EQ(verdictOf(*window), core::VerdictClass::none);
-    EXPECT_NE(wordsOn(*find("resultPage")), "") << "nothing says what is missing";
+    EXPECT_NE(wordsOnLabels(*find("resultPage")), "") << "nothing says what is missing";
 
     press(Qt::Key_N, Qt::ControlModifier);
     fill("configuration", "B");
@@ -98,7 +98,7 @@ TEST_F(WindowTest, ADayTypedByHandGivesAVerdictAndIsTheSameAfterReopening)
     EXPECT_TRUE(cell(8, Column::remarksColumn).startsWith("behind a tractor"));
     EXPECT_EQ(cell(9, Column::stateColumn), "no partner");
     EXPECT_EQ(verdictOf(*window), core::VerdictClass::less);
-    const QString words = wordsOn(*find("resultPage"));
+    const QString words = wordsOnLabels(*find("resultPage"));
     EXPECT_TRUE(words.contains("less")) << words.toStdString();
 
     const core::Study before = study();
@@ -111,7 +111,7 @@ TEST_F(WindowTest, ADayTypedByHandGivesAVerdictAndIsTheSameAfterReopening)
     EXPECT_EQ(window->document()->path(), file);
     settle();
     EXPECT_EQ(study(), before);
-    EXPECT_EQ(wordsOn(*find("resultPage")), words);
+    EXPECT_EQ(wordsOnLabels(*find("resultPage")), words);
 }
 
 TEST_F(WindowTest, SixRunsTypedAndOneDiscardedSayWhatIsMissing)
@@ -134,7 +134,7 @@ TEST_F(WindowTest, SixRunsTypedAndOneDiscardedSayWhatIsMissing)
     press(Qt::Key_Return);
     settle();
     EXPECT_EQ(window->document()->result()->analysis.verdict.reason, core::NoVerdict::tooFewPairs);
-    EXPECT_TRUE(wordsOn(*find("resultPage")).contains("pair"));
+    EXPECT_TRUE(wordsOnLabels(*find("resultPage")).contains("pair"));
 }
 
 TEST_F(WindowTest, UndoAndRedoWorkFromTheKeyboardAndSayWhatTheyWouldDo)
@@ -505,7 +505,7 @@ TEST_F(WindowTest, AWindowWithACommaLocaleReadsAndShowsCommasAndWritesPoints)
     EXPECT_DOUBLE_EQ(study().runs[8].consumption->value, 8.07);
     EXPECT_EQ(study().runs[8].consumption->decimals, 2);
     settle();
-    EXPECT_TRUE(wordsOn(*find("resultPage")).contains(QRegularExpression("\\d,\\d")));
+    EXPECT_TRUE(wordsOnLabels(*find("resultPage")).contains(QRegularExpression("\\d,\\d")));
     const QString sheet = QString::fromStdString(storage::writeRunSheet(study()));
     EXPECT_TRUE(sheet.contains("8.07")) << sheet.toStdString();
     EXPECT_FALSE(sheet.contains("8,07"));
