@@ -59,7 +59,9 @@ double tOf(const LeastSquaresFit& fit, std::size_t column)
 OrderCheck orderOf(const Columns& columns, const Headline& headline)
 {
     OrderCheck check;
-    if (const auto test = durbinWatson(headline.residuals, columns.data())) {
+    if (!durbinWatsonMayBeHad(columns.rows(), columns.count()))
+        return check;
+    if (const auto test = durbinWatson(headline.residuals, columns.dense())) {
         check.statistic = test->d;
         check.p = test->p;
         check.lag1 = test->lag1;

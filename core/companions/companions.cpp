@@ -58,7 +58,7 @@ Columns nuisanceOf(const Columns& columns)
     Columns nuisance(columns.rows());
     for (std::size_t j = 0; j < columns.count(); ++j)
         if (j != kEffectColumn)
-            std::ranges::copy(columns.column(j), nuisance.add().begin());
+            nuisance.addFrom(columns, j);
     return nuisance;
 }
 
@@ -79,8 +79,8 @@ Columns independentColumns(const Columns& columns, std::span<const double> y)
     Columns kept(columns.rows());
     for (std::size_t j = 0; j < columns.count(); ++j)
         if (j != kEffectColumn && fit.cov(j, j) > 0.0)
-            std::ranges::copy(columns.column(j), kept.add().begin());
-    std::ranges::copy(columns.column(kEffectColumn), kept.add().begin());
+            kept.addFrom(columns, j);
+    kept.addFrom(columns, kEffectColumn);
     return kept;
 }
 

@@ -67,8 +67,9 @@ public:
           m_columns(static_cast<Eigen::Index>(model.x.count())),
           m_data(static_cast<Eigen::Index>(model.x.rows()), m_columns + 1)
     {
+        const std::vector<double> x = model.x.dense();
         m_data.leftCols(m_columns) =
-            Eigen::Map<const Eigen::MatrixXd>(model.x.data().data(), m_data.rows(), m_columns);
+            Eigen::Map<const Eigen::MatrixXd>(x.data(), m_data.rows(), m_columns);
         m_data.col(m_columns) = Eigen::Map<const Eigen::VectorXd>(model.y.data(), m_data.rows());
     }
 

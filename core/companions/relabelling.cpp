@@ -79,7 +79,7 @@ public:
     Correlation(std::span<const double> y, const Columns& nuisance)
     {
         const auto n = static_cast<Eigen::Index>(y.size());
-        const OrthonormalBasis space(nuisance.data(), y.size());
+        const OrthonormalBasis space(nuisance.dense(), y.size());
         const Eigen::MatrixXd q = space.basis();
         Eigen::VectorXd rest = Eigen::Map<const Eigen::VectorXd>(y.data(), n);
         for (int pass = 0; pass < 2; ++pass) // the second takes away what the first rounded

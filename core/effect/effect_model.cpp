@@ -8,17 +8,21 @@ namespace {
 struct DayMean {
     double t_h = 0.0;
     int n = 0;
+    std::size_t first = 0, last = 0; ///< of its observations
 };
 
 std::vector<DayMean> dayMeans(std::span<const Observation> observations)
 {
     std::vector<DayMean> days;
-    for (const Observation& o : observations) {
-        const auto day = static_cast<std::size_t>(o.day);
-        if (days.size() <= day)
-            days.resize(day + 1);
-        days[day].t_h += o.t_h;
-        ++days[day].n;
+    for (std::size_t i = 0; i < observations.size(); ++i) {
+        const auto at = static_cast<std::size_t>(observations[i].day);
+        if (days.size() <= at)
+            days.resize(at + 1);
+        DayMean& day = days[at];
+        day.t_h += observations[i].t_h;
+        if (day.n++ == 0)
+            day.first = i;
+        day.last = i;
     }
     for (DayMean& day : days)
         if (day.n > 0)
@@ -32,17 +36,16 @@ void addDays(Columns& columns, std::span<const Observation> observations, bool s
     for (std::size_t day = 0; day < days.size(); ++day) {
         if (days[day].n == 0)
             continue;
-        const auto ofDay = [&](std::size_t i) {
-            return static_cast<std::size_t>(observations[i].day) == day;
+        const auto [mean_h, n, first, last] = days[day];
+        const auto fill = [&](auto value) {
+            const auto column = columns.add(first, last + 1 - first);
+            for (std::size_t i = first; i <= last; ++i)
+                if (static_cast<std::size_t>(observations[i].day) == day)
+                    column[i - first] = value(observations[i]);
         };
-        const auto intercept = columns.add();
-        for (std::size_t i = 0; i < observations.size(); ++i)
-            intercept[i] = ofDay(i) ? 1.0 : 0.0;
-        if (!sloped)
-            continue;
-        const auto slope = columns.add();
-        for (std::size_t i = 0; i < observations.size(); ++i)
-            slope[i] = ofDay(i) ? observations[i].t_h - days[day].t_h : 0.0;
+        fill([](const Observation&) { return 1.0; });
+        if (sloped)
+            fill([mean = mean_h](const Observation& o) { return o.t_h - mean; });
     }
 }
 

@@ -18,6 +18,7 @@ namespace {
 
 constexpr std::size_t kMostResiduals = 20'000;
 constexpr std::size_t kMostEigenvalues = 1500;
+constexpr long kMostWork = 5'000'000;        ///< rows times squared columns, for one value
 constexpr Eigen::Index kEigenvaluesPay = 10; ///< from one column on 10 rows, as with many days
 
 using Complex = std::complex<double>;
@@ -88,7 +89,7 @@ public:
     {
         return m_eigenvalues.size() > 0 ||
                m_basis.rows() * std::max<Eigen::Index>(m_basis.cols(), 8) * m_basis.cols() <
-                   5'000'000;
+                   Eigen::Index{kMostWork};
     }
 
     /// Roughly the standard deviation of e'(A - d)e/2: 1/spread is the unit of w.
@@ -285,6 +286,13 @@ TailProbabilities durbinWatsonTails(double d, std::span<const double> design, st
     QuadraticForm form(d, design, n);
     assert(form.degreesOfFreedom() >= 1);
     return tailsOf(d, form);
+}
+
+bool durbinWatsonMayBeHad(std::size_t n, std::size_t columns)
+{
+    // Half of the columns may depend on others: days with one pair have no slope.
+    const std::size_t rank = std::max<std::size_t>(columns / 2, 8);
+    return n <= kMostEigenvalues || n * rank * rank < kMostWork;
 }
 
 std::optional<DurbinWatson> durbinWatson(std::span<const double> residuals,

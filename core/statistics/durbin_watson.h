@@ -23,6 +23,8 @@ struct DurbinWatson {
 ///          than 20,000 of them, or with so many columns that it would take seconds
 [[nodiscard]] std::optional<DurbinWatson> durbinWatson(std::span<const double> residuals,
                                                        std::span<const double> design);
+/// False where durbinWatson() would find only after long work that it takes seconds.
+[[nodiscard]] bool durbinWatsonMayBeHad(std::size_t n, std::size_t columns);
 
 struct TailProbabilities {
     double below = 0.0; ///< P(D <= d)

@@ -157,7 +157,8 @@ void XmlPull::feed()
             throw std::bad_alloc();
         const std::size_t size = m_read(static_cast<char*>(buffer), kBufferSize);
         m_fed += static_cast<std::int64_t>(size);
-        const XML_Status status = XML_ParseBuffer(m_parser.get(), static_cast<int>(size), size == 0);
+        const XML_Status status =
+            XML_ParseBuffer(m_parser.get(), static_cast<int>(size), size == 0);
         if (m_ended)
             return; // refused
         if (status == XML_STATUS_ERROR)

@@ -13,7 +13,7 @@
 #include <vector>
 
 /// One channel over one group of rows, as bytes and back: the doubles that come back are bit for
-/// bit those that went in. The form is described in DEVELOPERS.md, "Traces"; its numbers are on
+/// bit those that went in. The form is described in chunk.md here; its numbers are on
 /// disk.
 namespace bothways::storage {
 

@@ -6,7 +6,7 @@
 #include <cstddef>
 #include <cstdint>
 
-/// The numbers of a chunk's form: on disk, never to be changed. DEVELOPERS.md, "Traces".
+/// The numbers of a chunk's form: on disk, never to be changed. chunk.md here.
 namespace bothways::storage {
 
 static_assert(std::endian::native == std::endian::little, "the chunk form is little-endian");

@@ -42,7 +42,7 @@ public:
     static Result<TraceWriter> begin(StudyFile::Private& study);
     TraceWriter(TraceWriter&&) noexcept;
     TraceWriter& operator=(TraceWriter&&) = delete;
-    /// Without finish(): takes everything back.
+    /// Without keep(): takes everything back.
     ~TraceWriter();
 
     [[nodiscard]] Outcome put(RowGroup&& group);
@@ -62,7 +62,7 @@ private:
     [[nodiscard]] Outcome cutInto(SQLite::Database& database, const FinishedRecording& recording,
                                   HistoryDetail& detail);
 
-    StudyFile::Private* m_study; ///< null: finished, or moved from
+    StudyFile::Private* m_study; ///< null: kept, or moved from
     std::int64_t m_data = 0;
     std::int64_t m_cacheBefore = 0;
     std::unique_ptr<Insert> m_insert;

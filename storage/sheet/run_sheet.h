@@ -13,7 +13,7 @@
 #include <string_view>
 #include <vector>
 
-/// Run sheets: CSV in, CSV out. Every column and dialect of DEVELOPERS.md, "Run sheet".
+/// Run sheets: CSV in, CSV out. Every column and dialect: run_sheet.md here.
 namespace bothways::storage {
 
 using core::Result;

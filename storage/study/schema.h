@@ -10,7 +10,7 @@ class Database;
 }
 
 /// The tables of a study file, and how an older file becomes a newer one. The same in prose:
-/// DEVELOPERS.md, "The study file".
+/// study_file.md here.
 namespace bothways::storage {
 
 /// "BWay". On disk: never change it.

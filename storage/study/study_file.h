@@ -19,7 +19,7 @@
 
 struct sqlite3;
 
-/// The study file: one SQLite database, whole after every commit. Its schema is in DEVELOPERS.md.
+/// The study file: one SQLite database, whole after every commit. Its schema: study_file.md here.
 namespace bothways::storage {
 
 using core::Outcome;

@@ -69,7 +69,7 @@ Result correlated(const std::string& sequence, int pairs, double rho, int repeat
     const core::Columns design = core::effectColumns(observations, day.prepared().sloped());
     core::Columns x(design.rows()); // the effect last
     for (std::size_t j = 1; j <= design.count(); ++j)
-        std::ranges::copy(design.column(j % design.count()), x.add().begin());
+        x.addFrom(design, j % design.count());
     const std::vector<std::size_t> begins = {0};
     for (int i = 0; i < repeats; ++i) {
         day.draw(noise);

@@ -108,11 +108,103 @@ TEST(LeastSquares, ResidualsAreOrthogonalToTheColumnsAndLeveragesSumToTheRank)
         columnsOf({std::vector<double>(30, 1.0), normals(30, 4), normals(30, 5), normals(30, 6)});
     const auto fit = leastSquares(columns, normals(30, 7));
     for (std::size_t j = 0; j < columns.count(); ++j) {
-        const auto column = columns.column(j);
+        const auto column = columns.piece(j).values;
         EXPECT_NEAR(std::inner_product(column.begin(), column.end(), fit.residuals.begin(), 0.0),
                     0.0, 1e-12);
     }
     EXPECT_NEAR(std::accumulate(fit.leverage.begin(), fit.leverage.end(), 0.0), 4.0, 1e-12);
+}
+
+/// Days of an intercept and a slope each, beside columns that cross them; as pieces, which are
+/// decomposed day by day, or written out in full, which are decomposed as they stand.
+Columns manyDays(std::size_t days, std::size_t each, bool inFull, bool oneDependsOnOthers,
+                 bool oneDayIsShort)
+{
+    const std::size_t n = days * each;
+    Columns columns(n);
+    const auto across = [&](const std::vector<double>& values) {
+        std::ranges::copy(values, columns.add().begin());
+    };
+    std::vector<double> device(n);
+    for (std::size_t i = 0; i < n; ++i)
+        device[i] = i % each < each / 2 ? 0.0 : 1.0;
+    across(device);
+    for (std::size_t day = 0; day < days; ++day) {
+        const bool isShort = oneDayIsShort && day == 3;
+        const auto fill = [&](const auto& value) {
+            const auto column = inFull ? columns.add() : columns.add(day * each, each);
+            for (std::size_t i = 0; i < each; ++i)
+                column[(inFull ? day * each : 0) + i] = value(i);
+        };
+        fill([&](std::size_t) { return 1.0; });
+        fill([&](std::size_t i) {
+            return isShort ? 0.0 : 0.2 * static_cast<double>(i) + 0.01 * static_cast<double>(day);
+        });
+    }
+    across(normals(n, 11));
+    if (oneDependsOnOthers) { // on the effect and on two days' own columns
+        std::vector<double> sum(device);
+        for (std::size_t i = 0; i < each; ++i) {
+            sum[i] += 2.0;
+            sum[each + i] += 0.2 * static_cast<double>(i) + 0.01;
+        }
+        across(sum);
+    }
+    return columns;
+}
+
+TEST(LeastSquares, DaysDecomposedApartGiveWhatTheWholeGives)
+{
+    for (const bool dependent : {false, true})
+        for (const bool isShort : {false, true}) {
+            const auto parts = manyDays(20, 6, false, dependent, isShort);
+            const auto whole = manyDays(20, 6, true, dependent, isShort);
+            const auto y = normals(120, 12);
+            const auto a = leastSquares(parts, y, {.weightsOf = 0});
+            const auto b = leastSquares(whole, y, {.weightsOf = 0});
+            EXPECT_EQ(a.rank, 42 - (isShort ? 1 : 0));
+            EXPECT_EQ(a.rank, b.rank);
+            EXPECT_EQ(a.df, b.df);
+            EXPECT_EQ(a.estimable, b.estimable);
+            EXPECT_EQ(a.estimable[0], !dependent);
+            EXPECT_NEAR(a.rss, b.rss, 1e-12 * b.rss);
+            for (std::size_t i = 0; i < y.size(); ++i) {
+                EXPECT_NEAR(a.residuals[i], b.residuals[i], 1e-13);
+                EXPECT_NEAR(a.leverage[i], b.leverage[i], 1e-13);
+            }
+            for (std::size_t j = 0; j < parts.count(); ++j) {
+                if (!a.estimable[j])
+                    continue;
+                EXPECT_NEAR(a.coefficients[j], b.coefficients[j], 1e-12) << j;
+                for (std::size_t k = 0; k < parts.count(); ++k)
+                    if (a.estimable[k]) {
+                        EXPECT_NEAR(a.cov(j, k), b.cov(j, k), 1e-12) << j << " " << k;
+                    }
+            }
+            for (std::size_t i = 0; !dependent && i < y.size(); ++i)
+                EXPECT_NEAR(a.weights[i], b.weights[i], 1e-13);
+        }
+}
+
+// An effect that only the days tell apart is none that the runs can show.
+TEST(LeastSquares, AnEffectThatIsADaysOwnIsNotEstimableInParts)
+{
+    Columns columns(120);
+    const auto device = columns.add();
+    for (std::size_t i = 0; i < 120; ++i)
+        device[i] = i / 6 % 2 == 0 ? 0.0 : 1.0;
+    for (std::size_t day = 0; day < 30; ++day)
+        std::ranges::fill(columns.add(day * 4, 4), 1.0);
+    EXPECT_TRUE(leastSquares(columns, normals(120, 3)).estimable[0]);
+    Columns whole(120);
+    const auto other = whole.add();
+    for (std::size_t i = 0; i < 120; ++i)
+        other[i] = i / 4 % 2 == 0 ? 0.0 : 1.0;
+    for (std::size_t day = 0; day < 30; ++day)
+        std::ranges::fill(whole.add(day * 4, 4), 1.0);
+    const auto fit = leastSquares(whole, normals(120, 3));
+    EXPECT_FALSE(fit.estimable[0]);
+    EXPECT_EQ(fit.rank, 30);
 }
 
 TEST(LeastSquares, ALargeMeanCostsNoDigitsOfTheResiduals)
