@@ -88,6 +88,10 @@
         <translation>„{}“</translation>
     </message>
     <message>
+        <source>&apos;{}&apos; is no column; expected HEADER=COLUMN</source>
+        <translation>„{}“ ist keine Spalte; erwartet wird HEADER=COLUMN (ÜBERSCHRIFT=SPALTE)</translation>
+    </message>
+    <message>
         <source>&apos;{}&apos; is no date; expected YYYY-MM-DD, a day that there is</source>
         <translation>„{}“ ist kein Datum; erwartet wird JJJJ-MM-TT, ein Tag, den es gibt</translation>
     </message>
@@ -142,6 +146,10 @@
     <message>
         <source>&apos;{}&apos; is not {}</source>
         <translation>„{}“ passt nicht; erwartet: {}</translation>
+    </message>
+    <message>
+        <source>&apos;{}&apos; means no column of a run sheet; &apos;bothways columns&apos; lists them</source>
+        <translation>„{}“ bezeichnet keine Spalte eines Fahrtenblatts; „bothways columns“ führt sie auf</translation>
     </message>
     <message>
         <source>&apos;{}&apos; was not expected</source>
@@ -250,6 +258,10 @@
         <translation>Eine &lt;b&gt;Fahrt&lt;/b&gt; geht einmal in einer Richtung über die Messstrecke; ein &lt;b&gt;Block&lt;/b&gt; sind die aufeinanderfolgenden Fahrten in einer Konfiguration; ein &lt;b&gt;Paar&lt;/b&gt; sind eine Hinfahrt und eine Rückfahrt desselben Blocks, sodass sich Gefälle und ein stetiger Wind aufheben. Die Fahrten werden eins zu eins zugeordnet: so viele Paare wie möglich, dann die kleinste Summe der Zeitabstände.</translation>
     </message>
     <message>
+        <source>A column with another name is named with --column HEADER=COLUMN where the sheet is read, as in: bothways analyse fahrten.xlsx --column &apos;Verbrauch=l_per_100km&apos;</source>
+        <translation>Heißt eine Spalte anders, so sagt --column ÜBERSCHRIFT=SPALTE beim Lesen des Blatts, was sie ist, zum Beispiel: bothways analyse fahrten.xlsx --column &apos;Verbrauch=l_per_100km&apos;</translation>
+    </message>
+    <message>
         <source>A limit of a screening rule for this call: overspeed.rpm=3200; or a timed accessory: accessory_timer.windscreen=450,10 (watts, minutes)</source>
         <translation>Eine Grenze einer Sichtungsregel für diesen Aufruf: overspeed.rpm=3200; oder ein Nebenverbraucher, der sich abschaltet: accessory_timer.windscreen=450,10 (Watt, Minuten)</translation>
     </message>
@@ -274,12 +286,12 @@
         <translation>Eine Fahrt zählt, solange nicht ein Mensch sie mit einem Grund verworfen hat. Die Regeln nennen Fahrten, die nicht zu gebrauchen sind, und sagen, was sie gesehen haben; sie verwerfen selbst nichts. Jedes Paar wird einmal weggelassen und jede verworfene Fahrt einmal wieder gewertet, damit niemand mit den Fahrten das Ergebnis aussuchen kann.</translation>
     </message>
     <message>
-        <source>A run sheet (CSV)</source>
-        <translation>Ein Fahrtenblatt (CSV)</translation>
-    </message>
-    <message>
         <source>A run sheet with every column (default)</source>
         <translation>Ein Fahrtenblatt mit allen Spalten (Vorgabe)</translation>
+    </message>
+    <message>
+        <source>A run sheet: CSV, .xlsx or .ods</source>
+        <translation>Ein Fahrtenblatt: CSV, .xlsx oder .ods</translation>
     </message>
     <message>
         <source>A sheet with a bad line is refused whole, and every bad line is listed.</source>
@@ -344,6 +356,10 @@
     <message>
         <source>As JSON, for programs</source>
         <translation>Als JSON, für Programme</translation>
+    </message>
+    <message>
+        <source>As a table in Markdown</source>
+        <translation>Als Tabelle in Markdown</translation>
     </message>
     <message>
         <source>Assumed, as nothing says otherwise: {}.</source>
@@ -683,6 +699,10 @@ einen Effekt gibt, wie groß er ist und wie sicher. DATEI ist eine Studie
     <message>
         <source>Gust</source>
         <translation>Böe</translation>
+    </message>
+    <message>
+        <source>HEADER=COLUMN</source>
+        <translation>ÜBERSCHRIFT=SPALTE</translation>
     </message>
     <message>
         <source>Headline, companions and settings</source>
@@ -1479,6 +1499,10 @@ Das Ergebnis zeigt, was es änderte, jede verworfene Fahrt wieder zu werten.</tr
         <translation>Behauptet sind {}: Das ist ausgeschlossen, es sind höchstens {}.</translation>
     </message>
     <message>
+        <source>The columns of a run sheet: name, unit, range, and other names</source>
+        <translation>Die Spalten eines Fahrtenblatts: Name, Einheit, Bereich und andere Namen</translation>
+    </message>
+    <message>
         <source>The control vehicle is not used: some counted runs lack its consumption.</source>
         <translation>Das Kontrollfahrzeug wird nicht benutzt: Bei einigen gewerteten Fahrten fehlt sein Verbrauch.</translation>
     </message>
@@ -1747,6 +1771,10 @@ Das Ergebnis zeigt, was es änderte, jede verworfene Fahrt wieder zu werten.</tr
         <translation>EINHEIT</translation>
     </message>
     <message>
+        <source>UTF-16 letters</source>
+        <translation>Buchstaben in UTF-16</translation>
+    </message>
+    <message>
         <source>Undone</source>
         <translation>Rückgängig gemacht</translation>
     </message>
@@ -1801,6 +1829,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>Was eine Spalte der Aufzeichnung ist, mit Faktor und Versatz zu unserer Einheit; gemerkt für die nächste Aufzeichnung mit dieser Kopfzeile; einmal für jede Spalte</translation>
     </message>
     <message>
+        <source>What a column of the sheet is, where its name does not say it; &apos;bothways columns&apos; lists what there is; once for each column</source>
+        <translation>Was eine Spalte des Blatts ist, wenn ihr Name es nicht sagt; „bothways columns“ führt auf, was es gibt; einmal für jede Spalte</translation>
+    </message>
+    <message>
         <source>What a day of driving could show, before it is driven</source>
         <translation>Was ein Fahrtag zeigen könnte, bevor er gefahren wird</translation>
     </message>
@@ -1815,6 +1847,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>What someone says that the device saves, per cent; negative for less</source>
         <translation>Was jemand als Ersparnis durch das Gerät behauptet, Prozent; negativ für weniger</translation>
+    </message>
+    <message>
+        <source>What stands first in a date like 5/9/2026</source>
+        <translation>Was in einem Datum wie 5/9/2026 vorn steht: der Tag oder der Monat</translation>
     </message>
     <message>
         <source>What these runs could have shown is not known without a verdict.</source>
@@ -1861,12 +1897,20 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>Welche Folge passt, und wogegen ist jede schwach?</translation>
     </message>
     <message>
+        <source>Which sheet of a workbook</source>
+        <translation>Welches Blatt einer Arbeitsmappe</translation>
+    </message>
+    <message>
         <source>Widest gap inside a pair, minutes (default 30)</source>
         <translation>Größte Lücke in einem Paar, Minuten (Vorgabe 30)</translation>
     </message>
     <message>
         <source>Windows and vents set, and left alone</source>
         <translation>Fenster und Lüftung eingestellt und so gelassen</translation>
+    </message>
+    <message>
+        <source>Windows-1252 (Latin-1) letters</source>
+        <translation>Buchstaben in Windows-1252 (Latin-1)</translation>
     </message>
     <message>
         <source>With --card: put it in the place of a file that is there. Without it only a run card that Bothways wrote is replaced</source>
@@ -1941,6 +1985,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>JJJJ-MM-TT</translation>
     </message>
     <message>
+        <source>a cell holds</source>
+        <translation>in einer Zelle steht</translation>
+    </message>
+    <message>
         <source>a change in per cent, like -5 for 5 % less: not 0, and above -100</source>
         <translation>eine Änderung in Prozent, wie -5 für 5 % weniger: nicht 0 und über -100</translation>
     </message>
@@ -1989,8 +2037,16 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>Datum und Uhrzeit wie 2026-05-09T05:40:00</translation>
     </message>
     <message>
+        <source>a date and time, or a time of day</source>
+        <translation>ein Datum mit Uhrzeit oder eine Uhrzeit</translation>
+    </message>
+    <message>
         <source>a date like 2026-05-09</source>
         <translation>ein Datum wie 2026-05-09</translation>
+    </message>
+    <message>
+        <source>a day, where the start is a time of day</source>
+        <translation>ein Tag, wenn der Start eine Uhrzeit ist</translation>
     </message>
     <message>
         <source>a file cannot be opened, read or written, or the program cannot go on</source>
@@ -2019,6 +2075,14 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>a name that is too long</source>
         <translation>ein Name, der zu lang ist</translation>
+    </message>
+    <message>
+        <source>a name; two in a study</source>
+        <translation>ein Name; zwei in einer Studie</translation>
+    </message>
+    <message>
+        <source>a name; two in a study, the first is out</source>
+        <translation>ein Name; zwei in einer Studie, der erste ist die Hinfahrt</translation>
     </message>
     <message>
         <source>a noise of {} %; more than 0 is needed, at most 100</source>
@@ -2093,6 +2157,14 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>ein Fahrtenblatt</translation>
     </message>
     <message>
+        <source>a second table begins at column {}; expected one table on a sheet</source>
+        <translation>bei Spalte {} beginnt eine zweite Tabelle; erwartet wird eine Tabelle auf einem Blatt</translation>
+    </message>
+    <message>
+        <source>a second table begins here; expected one table on a sheet</source>
+        <translation>hier beginnt eine zweite Tabelle; erwartet wird eine Tabelle auf einem Blatt</translation>
+    </message>
+    <message>
         <source>a sequence over several days cannot be simulated</source>
         <translation>eine Folge über mehrere Tage lässt sich nicht simulieren</translation>
     </message>
@@ -2131,6 +2203,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>a track point without a time</source>
         <translation>ein Wegpunkt ohne Zeit</translation>
+    </message>
+    <message>
+        <source>a whole number from 1 to {}, none twice</source>
+        <translation>eine ganze Zahl von 1 bis {}, keine zweimal</translation>
     </message>
     <message>
         <source>a whole number of pairs a block</source>
@@ -2240,6 +2316,15 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>korrelierte Paare</translation>
     </message>
     <message>
+        <source>also known as</source>
+        <translation>auch bekannt als</translation>
+    </message>
+    <message>
+        <source>also:</source>
+        <comment>other names of a column</comment>
+        <translation>auch:</translation>
+    </message>
+    <message>
         <source>alternator efficiency</source>
         <translation>Wirkungsgrad der Lichtmaschine</translation>
     </message>
@@ -2301,8 +2386,16 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>wie in</translation>
     </message>
     <message>
+        <source>as the run was noted, a number and a unit</source>
+        <translation>wie die Fahrt notiert wurde, Zahl und Einheit</translation>
+    </message>
+    <message>
         <source>assumption not met</source>
         <translation>Annahme verletzt</translation>
+    </message>
+    <message>
+        <source>bars</source>
+        <translation>Striche</translation>
     </message>
     <message>
         <source>baseline (A)</source>
@@ -2491,6 +2584,19 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>Spalte {}</translation>
     </message>
     <message>
+        <source>column</source>
+        <comment>of a run sheet</comment>
+        <translation>Spalte</translation>
+    </message>
+    <message>
+        <source>columns kept without a meaning: {}</source>
+        <translation>Spalten ohne Bedeutung, die erhalten bleiben ({})</translation>
+    </message>
+    <message>
+        <source>columns taken as {}</source>
+        <translation>Spalten gedeutet als {}</translation>
+    </message>
+    <message>
         <source>commas</source>
         <translation>Kommas</translation>
     </message>
@@ -2514,6 +2620,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <source>configuration</source>
         <comment>column</comment>
         <translation>Konfiguration</translation>
+    </message>
+    <message>
+        <source>configuration, direction, start and one consumption must be there; every other column may be. Any other name is kept as it is, without a meaning.</source>
+        <translation>configuration, direction, start und ein Verbrauch müssen da sein; jede andere Spalte darf da sein. Jeder andere Name bleibt erhalten, wie er ist, ohne Bedeutung.</translation>
     </message>
     <message>
         <source>consumption</source>
@@ -2545,6 +2655,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>counted</source>
         <translation>gewertet</translation>
+    </message>
+    <message>
+        <source>counted or discarded; empty: counted</source>
+        <translation>counted oder discarded; leer: counted</translation>
     </message>
     <message>
         <source>counted run</source>
@@ -2788,6 +2902,11 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>Beleg</translation>
     </message>
     <message>
+        <source>example</source>
+        <comment>of a cell</comment>
+        <translation>Beispiel</translation>
+    </message>
+    <message>
         <source>exists already; expected a name that is free</source>
         <translation>gibt es schon; erwartet wird ein freier Name</translation>
     </message>
@@ -2874,6 +2993,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>Wirkungsgrad des Generators</translation>
     </message>
     <message>
+        <source>has a formula without its value; expected the workbook to be saved by the program that reckons it</source>
+        <translation>enthält eine Formel ohne ihren Wert; die Arbeitsmappe muss von dem Programm gespeichert sein, das sie berechnet</translation>
+    </message>
+    <message>
         <source>has a name of {} bytes; expected at most {}</source>
         <translation>hat einen Namen von {} Bytes; erwartet werden höchstens {}</translation>
     </message>
@@ -2910,6 +3033,18 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>hat keinen Abstand zu UTC, wo die anderen Fahrten einen haben; erwartet wird einer wie +02:00 oder Z bei allen oder bei keiner</translation>
     </message>
     <message>
+        <source>has no sheet &apos;{}&apos;; expected one of {}</source>
+        <translation>hat kein Blatt „{}“; erwartet wird eines von {}</translation>
+    </message>
+    <message>
+        <source>has no sheet; expected one with runs, a line each</source>
+        <translation>hat kein Blatt; erwartet wird eines mit Fahrten, je Zeile eine</translation>
+    </message>
+    <message>
+        <source>has no unit that is known; expected one of {}, as in --column &apos;{}={}&apos;</source>
+        <translation>hat keine bekannte Einheit; erwartet wird eines von {}, zum Beispiel --column &apos;{}={}&apos;</translation>
+    </message>
+    <message>
         <source>has text after the closing quote; expected the next field (a quote within quotes is written twice)</source>
         <translation>hat Text nach dem schließenden Anführungszeichen; erwartet wird das nächste Feld (ein Anführungszeichen innerhalb wird doppelt geschrieben)</translation>
     </message>
@@ -2920,6 +3055,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>has {} numbers that the study has already; without this column the runs are numbered on from its last</source>
         <translation>hat {} Nummern, die die Studie schon hat; ohne diese Spalte werden die Fahrten ab deren letzter weiter nummeriert</translation>
+    </message>
+    <message>
+        <source>has {} sheets with runs: {}; expected to be told which: --sheet NAME</source>
+        <translation>hat {} Blätter mit Fahrten: {}; bitte sagen, welches: --sheet NAME</translation>
     </message>
     <message>
         <source>headline</source>
@@ -2958,8 +3097,20 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>enthält mehr Fahrten, als eine Studie haben kann ({}); die Datei bleibt, wie sie ist</translation>
     </message>
     <message>
+        <source>holds more than {} texts; expected a run sheet</source>
+        <translation>enthält mehr als {} Texte; erwartet wird ein Fahrtenblatt</translation>
+    </message>
+    <message>
         <source>holds something that Bothways did not make ({}); it is left as it is</source>
         <translation>enthält etwas, das nicht von Bothways stammt ({}); die Datei bleibt, wie sie ist</translation>
+    </message>
+    <message>
+        <source>holds the error {}; expected a value</source>
+        <translation>enthält den Fehler {}; erwartet wird ein Wert</translation>
+    </message>
+    <message>
+        <source>holds the same as {}; expected each study once</source>
+        <translation>enthält dasselbe wie {}; erwartet wird jede Studie einmal</translation>
     </message>
     <message>
         <source>holds {} in another form than Bothways made it; it is left as it is</source>
@@ -3045,6 +3196,18 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>ist XML mit &lt;{}&gt; ganz außen; erwartet wird &lt;gpx&gt;</translation>
     </message>
     <message>
+        <source>is a PDF; expected .xlsx, .ods, or text with columns</source>
+        <translation>ist ein PDF; erwartet wird .xlsx, .ods oder Text mit Spalten</translation>
+    </message>
+    <message>
+        <source>is a binary workbook (.xlsb); expected .xlsx, .ods, or text with columns</source>
+        <translation>ist eine binäre Arbeitsmappe (.xlsb); erwartet wird .xlsx, .ods oder Text mit Spalten</translation>
+    </message>
+    <message>
+        <source>is a damaged or unfinished workbook; expected .xlsx, .ods, or text with columns</source>
+        <translation>ist eine beschädigte oder unvollständige Arbeitsmappe; erwartet wird .xlsx, .ods oder Text mit Spalten</translation>
+    </message>
+    <message>
         <source>is a device; expected {}</source>
         <translation>ist ein Gerät; erwartet wird {}</translation>
     </message>
@@ -3061,6 +3224,14 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>ist ein Ordner; erwartet wird {}</translation>
     </message>
     <message>
+        <source>is a file of an old office program (.xls); expected .xlsx, .ods, or text with columns</source>
+        <translation>ist eine Datei eines alten Büroprogramms (.xls); erwartet wird .xlsx, .ods oder Text mit Spalten</translation>
+    </message>
+    <message>
+        <source>is a picture; expected .xlsx, .ods, or text with columns</source>
+        <translation>ist ein Bild; erwartet wird .xlsx, .ods oder Text mit Spalten</translation>
+    </message>
+    <message>
         <source>is a pipe or a device; expected a study</source>
         <translation>ist eine Pipe oder ein Gerät; erwartet wird eine Studie</translation>
     </message>
@@ -3071,6 +3242,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>is a pipe; expected {}</source>
         <translation>ist eine Pipe; erwartet wird {}</translation>
+    </message>
+    <message>
+        <source>is a pivot table, which sums up; expected the runs themselves, a line each</source>
+        <translation>ist eine Pivot-Tabelle, die zusammenfasst; erwartet werden die Fahrten selbst, je Zeile eine</translation>
     </message>
     <message>
         <source>is a second consumption beside &apos;{}&apos;; expected exactly one</source>
@@ -3085,8 +3260,16 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>ist eine Studie, die nicht durch eine Pipe kommt; geben Sie ihren Namen an</translation>
     </message>
     <message>
+        <source>is a text, which has no sheets; &apos;{}&apos; cannot be chosen</source>
+        <translation>ist ein Text, der keine Blätter hat; „{}“ lässt sich nicht wählen</translation>
+    </message>
+    <message>
         <source>is an SQLite database, but not a study; expected a file that Bothways made</source>
         <translation>ist eine SQLite-Datenbank, aber keine Studie; erwartet wird eine Datei, die Bothways angelegt hat</translation>
+    </message>
+    <message>
+        <source>is an archive but no workbook; expected .xlsx, .ods, or text with columns</source>
+        <translation>ist ein Archiv, aber keine Arbeitsmappe; erwartet wird .xlsx, .ods oder Text mit Spalten</translation>
     </message>
     <message>
         <source>is as far as was read: there are {} faults before it</source>
@@ -3139,6 +3322,14 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>is damaged: its content is not what Bothways wrote last; restore it from a copy</source>
         <translation>ist beschädigt: Der Inhalt ist nicht der, den Bothways zuletzt geschrieben hat; stellen Sie die Datei aus einer Kopie wieder her</translation>
+    </message>
+    <message>
+        <source>is damaged: its part &apos;{}&apos; cannot be unpacked</source>
+        <translation>ist beschädigt: Der Teil „{}“ lässt sich nicht entpacken</translation>
+    </message>
+    <message>
+        <source>is damaged: its part &apos;{}&apos; has {} on line {}</source>
+        <translation>ist beschädigt: Der Teil „{}“ hat {} in Zeile {}</translation>
     </message>
     <message>
         <source>is damaged: its tables share pages; restore it from a copy</source>
@@ -3197,8 +3388,16 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>steht bei einer gewerteten Fahrt; erwartet wird der Status „discarded“ oder nichts</translation>
     </message>
     <message>
+        <source>is given twice; expected each file once</source>
+        <translation>ist zweimal angegeben; erwartet wird jede Datei einmal</translation>
+    </message>
+    <message>
         <source>is larger than {} MB; expected {}</source>
         <translation>ist größer als {} MB; erwartet wird {}</translation>
+    </message>
+    <message>
+        <source>is missing; expected a column for it, or to be told which it is: --column &apos;HEADER={}&apos;</source>
+        <translation>fehlt; erwartet wird eine Spalte dafür, oder die Angabe, welche es ist: --column &apos;ÜBERSCHRIFT={}&apos;</translation>
     </message>
     <message>
         <source>is missing; expected exactly one of l_per_100km, mpg_us, mpg_imp, km_per_l, kwh_per_100km, fuel_l, fuel_gal_us</source>
@@ -3221,12 +3420,20 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>ist keine Studie; erwartet wird eine Datei, die Bothways angelegt hat</translation>
     </message>
     <message>
+        <source>is no text (it holds zero bytes); expected .xlsx, .ods, or text with columns</source>
+        <translation>ist kein Text (es enthält Nullbytes); erwartet wird .xlsx, .ods oder Text mit Spalten</translation>
+    </message>
+    <message>
         <source>is no text (it holds zero bytes); expected a run sheet in CSV form</source>
         <translation>ist kein Text (die Datei enthält Nullbytes); erwartet wird ein Fahrtenblatt als CSV</translation>
     </message>
     <message>
         <source>is no well-formed GPX: {}</source>
         <translation>ist kein wohlgeformtes GPX: {}</translation>
+    </message>
+    <message>
+        <source>is no workbook that we know: its part &apos;{}&apos; is missing</source>
+        <translation>ist keine bekannte Arbeitsmappe: Der Teil „{}“ fehlt</translation>
     </message>
     <message>
         <source>is not UTF-8 text</source>
@@ -3261,12 +3468,20 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>ist eine Spalte zu viel; erwartet werden höchstens {}</translation>
     </message>
     <message>
+        <source>is one line too many; expected at most {} lines, and {} runs</source>
+        <translation>ist eine Zeile zu viel; erwartet werden höchstens {} Zeilen und {} Fahrten</translation>
+    </message>
+    <message>
         <source>is one run too many; expected at most {} in a study</source>
         <translation>ist eine Fahrt zu viel; erwartet werden höchstens {} in einer Studie</translation>
     </message>
     <message>
         <source>is open for reading only; nothing was changed</source>
         <translation>ist nur zum Lesen geöffnet; nichts wurde geändert</translation>
+    </message>
+    <message>
+        <source>is protected by a password; expected a workbook saved without one</source>
+        <translation>ist durch ein Passwort geschützt; erwartet wird eine ohne Passwort gespeicherte Arbeitsmappe</translation>
     </message>
     <message>
         <source>is read-only; make it writable, or copy it to another place</source>
@@ -3373,6 +3588,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>ihre Zahlen können nicht sein</translation>
     </message>
     <message>
+        <source>its sheet &apos;{}&apos;</source>
+        <translation>Blatt „{}“</translation>
+    </message>
+    <message>
         <source>its size cannot be</source>
         <translation>seine Größe kann nicht sein</translation>
     </message>
@@ -3446,8 +3665,24 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>Grenze</translation>
     </message>
     <message>
+        <source>line {} as its header, and what stands above it passed over</source>
+        <translation>Zeile {} als Kopfzeile; was darüber steht, wurde übergangen</translation>
+    </message>
+    <message>
+        <source>line {} as units</source>
+        <translation>Zeile {} als Einheiten</translation>
+    </message>
+    <message>
         <source>line {} of the history</source>
         <translation>Zeile {} des Verlaufs</translation>
+    </message>
+    <message>
+        <source>lines passed over as remarks: {}</source>
+        <translation>Bemerkungen, die übergangen wurden (Zeile {})</translation>
+    </message>
+    <message>
+        <source>lines passed over as totals: {}</source>
+        <translation>Summen, die übergangen wurden (Zeile {})</translation>
     </message>
     <message>
         <source>load lost</source>
@@ -3549,6 +3784,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <source>mpg_us</source>
         <comment>unit</comment>
         <translation>mpg (US)</translation>
+    </message>
+    <message>
+        <source>name of the run&apos;s recording, beside the sheet</source>
+        <translation>Name der Aufzeichnung der Fahrt, die neben dem Blatt liegt</translation>
     </message>
     <message>
         <source>needs a distance; expected a column distance_km or distance_mi</source>
@@ -3754,6 +3993,14 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <source>nothing</source>
         <comment>left out by screening</comment>
         <translation>nichts</translation>
+    </message>
+    <message>
+        <source>of a discarded run: a rule&apos;s name, or other</source>
+        <translation>bei einer verworfenen Fahrt: der Name einer Regel oder other</translation>
+    </message>
+    <message>
+        <source>of a discarded run: words</source>
+        <translation>bei einer verworfenen Fahrt: Worte</translation>
     </message>
     <message>
         <source>of an unknown kind</source>
@@ -4235,6 +4482,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>Sichtung {} %</translation>
     </message>
     <message>
+        <source>seconds and a word, between semicolons</source>
+        <translation>Sekunden und ein Wort, zwischen Semikolons</translation>
+    </message>
+    <message>
         <source>seconds from the run&apos;s start</source>
         <translation>Sekunden ab dem Start der Fahrt</translation>
     </message>
@@ -4331,6 +4582,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <source>settling</source>
         <comment>a check</comment>
         <translation>warm nach jedem Halt</translation>
+    </message>
+    <message>
+        <source>signs between thousands: &apos;{}&apos; is {}</source>
+        <translation>Tausendertrennzeichen („{}“ ist {})</translation>
     </message>
     <message>
         <source>signs where XML has none, or bytes that are no text</source>
@@ -4479,6 +4734,15 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>Text oder ein zweites Wurzelelement</translation>
     </message>
     <message>
+        <source>text</source>
+        <comment>what a cell of a run sheet must be</comment>
+        <translation>Text</translation>
+    </message>
+    <message>
+        <source>that of the consumption</source>
+        <translation>die des Verbrauchs</translation>
+    </message>
+    <message>
         <source>the accessory&apos;s name after the point</source>
         <translation>der Name des Nebenverbrauchers nach dem Punkt</translation>
     </message>
@@ -4495,6 +4759,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>die Batterie endete {} V niedriger, als sie begann: Kraftstoff wurde aus ihr geborgt{}</translation>
     </message>
     <message>
+        <source>the cells {} to {} are merged; expected a value of its own in each line and column</source>
+        <translation>die Zellen {} bis {} sind verbunden; erwartet wird ein eigener Wert in jeder Zeile und Spalte</translation>
+    </message>
+    <message>
         <source>the change is in the study, but the disk did not confirm it ({}); look whether it stays</source>
         <translation>die Änderung steht in der Studie, aber der Datenträger hat sie nicht bestätigt ({}); prüfen Sie, ob sie erhalten bleibt</translation>
     </message>
@@ -4505,6 +4773,14 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>the channel does not vary</source>
         <translation>der Kanal ändert sich nicht</translation>
+    </message>
+    <message>
+        <source>the date of the line above where there is none</source>
+        <translation>dem Datum der Zeile darüber, wo keines steht</translation>
+    </message>
+    <message>
+        <source>the day before the month in dates</source>
+        <translation>Tag vor Monat im Datum</translation>
     </message>
     <message>
         <source>the demo&apos;s run sheet is missing</source>
@@ -4595,6 +4871,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>der Arbeitsspeicher ist voll; nichts wurde geändert</translation>
     </message>
     <message>
+        <source>the month before the day in dates</source>
+        <translation>Monat vor Tag im Datum</translation>
+    </message>
+    <message>
         <source>the new name is not UTF-8 text</source>
         <translation>der neue Name ist kein UTF-8-Text</translation>
     </message>
@@ -4661,6 +4941,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>the run has no {0}, and no run before it says one; expected {0}=NAME</source>
         <translation>der Fahrt fehlt {0}, und keine Fahrt davor gibt es vor; erwartet wird {0}=NAME</translation>
+    </message>
+    <message>
+        <source>the same mark on the two runs of a pair</source>
+        <translation>dieselbe Marke bei beiden Fahrten eines Paares</translation>
     </message>
     <message>
         <source>the same, for {} at once (Bonferroni)</source>
@@ -4861,6 +5145,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>geben Sie ein, wo die Tore an den beiden Enden der Strecke sind</translation>
     </message>
     <message>
+        <source>typed or trace; empty: typed</source>
+        <translation>typed oder trace; leer: typed</translation>
+    </message>
+    <message>
         <source>undecided</source>
         <comment>verdict</comment>
         <translation>nicht entscheidbar</translation>
@@ -4868,6 +5156,15 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>unit</source>
         <translation>Einheit</translation>
+    </message>
+    <message>
+        <source>unit</source>
+        <comment>of a column</comment>
+        <translation>Einheit</translation>
+    </message>
+    <message>
+        <source>unpacks to more than {} MB; expected a run sheet</source>
+        <translation>wird entpackt größer als {} MB; erwartet wird ein Fahrtenblatt</translation>
     </message>
     <message>
         <source>untied run {}</source>
@@ -4951,6 +5248,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>what it is</source>
         <translation>was es ist</translation>
+    </message>
+    <message>
+        <source>when accessory NAME went on, from the run&apos;s start</source>
+        <translation>wann der Verbraucher NAME eingeschaltet wurde, ab dem Start der Fahrt</translation>
     </message>
     <message>
         <source>whose</source>
@@ -5211,6 +5512,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>{} hat keine Spalte „{}“; erwartet wird eine von {}</translation>
     </message>
     <message>
+        <source>{} has no time of day; expected one with its date</source>
+        <translation>{} hat keine Uhrzeit; erwartet wird eine neben dem Datum</translation>
+    </message>
+    <message>
         <source>{} hours are too few: ABA with 2 pairs a block takes {}</source>
         <translation>{} Stunden sind zu wenig: ABA mit 2 Paaren je Block dauert {}</translation>
     </message>
@@ -5263,6 +5568,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>{} ist unmöglich; erwartet wird {}</translation>
     </message>
     <message>
+        <source>{} is no date; expected a day like 2026-05-09</source>
+        <translation>{} ist kein Datum; erwartet wird ein Tag wie 2026-05-09</translation>
+    </message>
+    <message>
         <source>{} is no list of marks; expected seconds and a word for each, like: 31.2 passing_traffic lorry; 80 gust</source>
         <translation>{} ist keine Liste von Marken; erwartet werden Sekunden und je ein Wort, etwa: 31.2 passing_traffic lorry; 80 gust</translation>
     </message>
@@ -5289,6 +5598,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>{} is not above 0; expected a number above 0</source>
         <translation>{} liegt nicht über 0; erwartet wird eine Zahl über 0</translation>
+    </message>
+    <message>
+        <source>{} is on another day than {} in column &apos;{}&apos;</source>
+        <translation>{} ist an einem anderen Tag als {} in Spalte „{}“</translation>
     </message>
     <message>
         <source>{} is on one run alone; expected on exactly two, an out and a return run</source>
@@ -5329,6 +5642,14 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>{} less to {} more</source>
         <translation>{} weniger bis {} mehr</translation>
+    </message>
+    <message>
+        <source>{} may be minutes and seconds or hours and minutes; expected h:mm:ss, or a header like &apos;Duration (min:s)&apos;</source>
+        <translation>{} kann Minuten und Sekunden oder Stunden und Minuten bedeuten; erwartet wird h:mm:ss oder eine Überschrift wie „Dauer (min:s)“</translation>
+    </message>
+    <message>
+        <source>{} may have the day first or the month first; expected to be told which: --dates day-first or --dates month-first</source>
+        <translation>bei {} kann der Tag oder der Monat vorn stehen; bitte sagen, was gilt: --dates day-first (Tag) oder --dates month-first (Monat)</translation>
     </message>
     <message>
         <source>{} min</source>
@@ -5443,8 +5764,16 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>{} Fahrt ist verworfen; sie kann nicht wieder gewertet werden.</translation>
     </message>
     <message>
+        <source>{} run of the sheet was in the study already, with the same start, configuration, direction and consumption, and is there twice now: run {}; &apos;bothways undo&apos; takes the import back</source>
+        <translation>{} Fahrt des Blatts war schon in der Studie, mit gleichem Start, gleicher Konfiguration, Richtung und gleichem Verbrauch, und ist jetzt zweimal da: Fahrt {}; „bothways undo“ nimmt den Import zurück</translation>
+    </message>
+    <message>
         <source>{} runs are discarded; none of them can be put back.</source>
         <translation>{} Fahrten sind verworfen; keine kann wieder gewertet werden.</translation>
+    </message>
+    <message>
+        <source>{} runs of the sheet were in the study already, with the same start, configuration, direction and consumption, and are there twice now: runs {}; &apos;bothways undo&apos; takes the import back</source>
+        <translation>{} Fahrten des Blatts waren schon in der Studie, mit gleichem Start, gleicher Konfiguration, Richtung und gleichem Verbrauch, und sind jetzt zweimal da: Fahrten {}; „bothways undo“ nimmt den Import zurück</translation>
     </message>
     <message>
         <source>{} runs, {} counted, {} discarded; {} pairs in {} blocks.</source>
@@ -5660,6 +5989,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>{}; expected a recording in CSV, GPX or NMEA 0183</source>
         <translation>{}; erwartet wird eine Aufzeichnung in CSV, GPX oder NMEA 0183</translation>
+    </message>
+    <message>
+        <source>{}; like {}</source>
+        <translation>{}; zum Beispiel {}</translation>
     </message>
     <message>
         <source>{}; not to be had from these runs.</source>

@@ -78,8 +78,8 @@ bool Reader::skipCommentOrBlankLine()
         return false;
     const std::size_t end = std::min(m_text.find_first_of("\r\n", m_at), m_text.size());
     const std::string_view line = m_text.substr(m_at, end - m_at);
-    if (!line.starts_with('#') &&
-        !std::all_of(line.begin(), line.end(), [](char c) { return c == ' '; }))
+    const bool isComment = m_comments == Comments::skipped && line.starts_with('#');
+    if (!isComment && !std::all_of(line.begin(), line.end(), [](char c) { return c == ' '; }))
         return false;
     m_at = end;
     takeLineEnd();

@@ -28,6 +28,9 @@ struct Record {
     std::size_t faultField = 0; ///< where the fault is, from 0
 };
 
+/// Whether lines that begin with '#' are for people alone.
+enum class Comments { skipped, kept };
+
 /// Reads record after record. Skips comment lines (first character '#') and lines of blanks.
 /// A quote inside an unquoted field is an ordinary character. The text must outlive the reader.
 class Reader {
@@ -36,8 +39,9 @@ public:
     /// @param separator  ',', ';' or tab
     /// @param mostFields  of a record; the rest of a longer one's line is passed over
     Reader(std::string_view text, char separator,
-           std::size_t mostFields = std::numeric_limits<std::size_t>::max())
-        : m_text(text), m_mostFields(mostFields), m_separator(separator)
+           std::size_t mostFields = std::numeric_limits<std::size_t>::max(),
+           Comments comments = Comments::skipped)
+        : m_text(text), m_mostFields(mostFields), m_separator(separator), m_comments(comments)
     {
     }
     /// The next record; nothing at the end.
@@ -56,6 +60,7 @@ private:
     std::size_t m_at = 0;
     int m_line = 1;
     char m_separator;
+    Comments m_comments;
 };
 
 /// For whom a file is written.

@@ -4,6 +4,8 @@
 
 #include "storage/loggers/trace_open.h"
 #include "storage/recordings/read_recording.h"
+#include "storage/recordings/trace_store.h"
+#include "storage/sheet/ordinary_sheet.h"
 
 #include <SQLiteCpp/Statement.h>
 
@@ -128,6 +130,58 @@ Result<std::vector<ImportedRecording>> importSheet(StudyFile& study, const core:
         imported.push_back({one.recording.name, std::move(one.report)});
     }
     return imported;
+}
+
+namespace {
+
+// The order of dates is kept as a column without a name.
+constexpr const char* kDayFirst = "day-first";
+constexpr const char* kMonthFirst = "month-first";
+
+} // namespace
+
+SheetOptions withKeptColumns(const StudyFile& study, std::string_view bytes,
+                             const std::string& name, SheetOptions options)
+{
+    std::vector<ChannelMapping> kept;
+    for (const std::string& key : possibleHeaderKeys(bytes, name, options)) {
+        auto found = study.database().guarded<std::vector<ChannelMapping>>(
+            [&]() -> Result<std::vector<ChannelMapping>> {
+                return keptMapping(*study.database().database, key);
+            });
+        if (found && !found.value().empty()) {
+            kept = std::move(found).take();
+            break;
+        }
+    }
+    for (const ChannelMapping& column : kept) {
+        const bool said = std::any_of(
+            options.columns.begin(), options.columns.end(),
+            [&](const ColumnMapping& c) { return core::sameWord(c.column, column.column); });
+        if (column.column.empty() && options.dates == DateOrder::unknown)
+            options.dates =
+                column.channel == kMonthFirst ? DateOrder::monthFirst : DateOrder::dayFirst;
+        else if (!column.column.empty() && !said)
+            options.columns.push_back({column.column, column.channel});
+    }
+    return options;
+}
+
+Outcome keepColumns(StudyFile& study, std::string_view bytes, const std::string& name,
+                    const SheetOptions& options)
+{
+    if (options.columns.empty() && options.dates == DateOrder::unknown)
+        return Done{};
+    const std::string key = sheetHeaderKey(bytes, name, options);
+    if (key.empty())
+        return Done{};
+    std::vector<ChannelMapping> kept;
+    for (const ColumnMapping& column : options.columns)
+        kept.push_back({column.column, column.ours, 1.0, 0.0});
+    if (options.dates != DateOrder::unknown)
+        kept.push_back(
+            {"", options.dates == DateOrder::monthFirst ? kMonthFirst : kDayFirst, 1.0, 0.0});
+    return keepMapping(study.database(), key, kept);
 }
 
 } // namespace bothways::storage

@@ -4,6 +4,7 @@
 
 #include "core/study/study.h"
 #include "storage/loggers/trace_report.h"
+#include "storage/sheet/run_sheet.h"
 #include "storage/study/study_file.h"
 
 #include <filesystem>
@@ -37,5 +38,15 @@ struct ImportedRecording {
 [[nodiscard]] Result<std::vector<ImportedRecording>>
 importSheet(StudyFile& study, const core::Study& runs, const std::filesystem::path& sheet,
             const SheetImportOptions& options = {});
+
+/// What a person said of the columns of a sheet with this header, and of its dates, when one came
+/// into the study; kept by the header as the columns of recordings are. What `options` say
+/// themselves comes before it.
+/// @param name  of the file
+[[nodiscard]] SheetOptions withKeptColumns(const StudyFile& study, std::string_view bytes,
+                                           const std::string& name, SheetOptions options);
+/// Keeps what `options` say for the next sheet with this header; nothing where they say nothing.
+[[nodiscard]] Outcome keepColumns(StudyFile& study, std::string_view bytes, const std::string& name,
+                                  const SheetOptions& options);
 
 } // namespace bothways::storage

@@ -83,6 +83,11 @@ using FaultPlace = std::function<core::Place(std::size_t run, const std::string&
 [[nodiscard]] core::Result<std::vector<core::Run>>
 admitted(const core::Study& existing, std::vector<core::Run> given, const FaultPlace& place);
 
+/// Numbers of the runs of `existing` that are among `added`, too: same start, configuration,
+/// direction and consumption. Ascending.
+[[nodiscard]] std::vector<int> alreadyThere(const core::Study& existing,
+                                            std::span<const core::Run> added);
+
 /// True when both runs are in one block of the merged, sorted runs: no switch and no new day
 /// between them. (Method, sections 1 and 4.)
 [[nodiscard]] bool inOneBlock(std::span<const core::Run* const> sorted, std::size_t a,

@@ -2,8 +2,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "storage/sheet/run_sheet.h"
 
+#include "storage/sheet/column_names.h"
+#include "storage/sheet/ordinary_sheet.h"
+#include "storage/sheet/run_columns.h"
 #include "storage/sheet/run_rules.h"
 #include "storage/sheet/sheet_reader.h"
+#include "storage/spreadsheet/workbook.h"
 
 #include <algorithm>
 
@@ -14,10 +18,62 @@ using core::ErrorCode;
 using core::Run;
 using core::Study;
 
-Result<RunSheet> parseRunSheet(std::string_view text, std::string_view name,
+namespace {
+
+/// As writeRunSheet() begins: whatever its other columns are called, they are as they are.
+bool beginsAsWritten(std::string_view text)
+{
+    if (text.starts_with("\xEF\xBB\xBF"))
+        text.remove_prefix(3);
+    return text.starts_with("run,configuration,");
+}
+
+/// A sheet in our own form that says more than that reading took: a name of the table in a column
+/// that was kept without a meaning, or the days of its times.
+bool saysMore(const RunSheet& sheet, bool timesOfDay)
+{
+    return std::any_of(sheet.own_columns.begin(), sheet.own_columns.end(),
+                       [&](const OwnColumn& column) {
+                           const ColumnMeaning meaning = meaningOf(column.name);
+                           return meaning.known() && (meaning.column != kDateColumn || timesOfDay);
+                       });
+}
+
+Result<RunSheet> parseOrdinary(std::string_view bytes, const std::string& name,
+                               const SheetOptions& options, const Study* existing, bool& adapted)
+{
+    const auto prepared = prepareSheet(bytes, name, options);
+    adapted =
+        prepared ? prepared.value().adapted : isArchive(bytes) || isOrdinaryText(bytes, options);
+    if (!prepared)
+        return prepared.error();
+    return SheetReader(prepared.value(), options, existing).read();
+}
+
+} // namespace
+
+Result<RunSheet> parseRunSheet(std::string_view bytes, std::string_view name,
                                const SheetOptions& options, const Study* existing)
 {
-    return SheetReader(text, name, options, existing).read();
+    bool adapted = false;
+    if (isArchive(bytes) || whyNoSpreadsheet(bytes) || !options.sheet.empty())
+        return parseOrdinary(bytes, std::string(name), options, existing, adapted);
+    SheetReader reader(bytes, name, options, existing);
+    auto ours = reader.read();
+    if (options.ours_alone ||
+        (ours && options.columns.empty() &&
+         (beginsAsWritten(bytes) || !saysMore(ours.value(), reader.hadTimesOfDay()))))
+        return ours;
+    auto ordinary = parseOrdinary(bytes, std::string(name), options, existing, adapted);
+    if (ordinary)
+        return adapted ? ordinary : ours;
+    const bool asked = !options.columns.empty();
+    return (ours && !asked) || !adapted ? ours : ordinary;
+}
+
+bool isWorkbook(std::string_view bytes)
+{
+    return isArchive(bytes);
 }
 
 Result<std::string> readSheetBytes(const std::filesystem::path& file, Streams streams)

@@ -6,6 +6,8 @@
 #include "core/study/study.h"
 #include "storage/bytes/csv.h"
 #include "storage/bytes/file_bytes.h"
+#include "storage/sheet/column_mapping.h"
+#include "storage/sheet/date_forms.h"
 
 #include <filesystem>
 #include <optional>
@@ -13,7 +15,7 @@
 #include <string_view>
 #include <vector>
 
-/// Run sheets: CSV in, CSV out. Every column and dialect: run_sheet.md here.
+/// Run sheets: any spreadsheet in, CSV out. run_sheet.md has the columns and the forms.
 namespace bothways::storage {
 
 using core::Result;
@@ -28,6 +30,10 @@ struct SheetDialect {
 struct SheetOptions {
     std::string date;  ///< YYYY-MM-DD for times of day; empty: the study's, else `today`
     std::string today; ///< handed in by the caller: the clock is an argument
+    std::vector<ColumnMapping> columns = {}; ///< what a person said that columns are
+    DateOrder dates = DateOrder::unknown;    ///< of "5/9/2026"
+    std::string sheet = {};                  ///< of a workbook; empty: the one that has runs
+    bool ours_alone = false;                 ///< no other spreadsheet than our own form
 };
 
 /// A column that means nothing to us, and is kept.
@@ -42,6 +48,12 @@ struct RunSheet {
     SheetDialect dialect;
     bool dateAssumed = false;
     std::vector<OwnColumn> own_columns; ///< with a value in some run
+    /// Runs of `existing` that the sheet has once more: same start, configuration, direction and
+    /// consumption. Their numbers, ascending.
+    std::vector<int> already_there;
+    /// Of a sheet that is not in our own form: what was found, passed over and rewritten, each as
+    /// it ends "The sheet was read with …".
+    std::vector<core::Message> found;
 };
 
 /// Reads a sheet. All of its faults are in the Error (first in it, the rest in `others`), each with
@@ -51,11 +63,14 @@ struct RunSheet {
 [[nodiscard]] Result<RunSheet> readRunSheet(const std::filesystem::path& file,
                                             const SheetOptions& options = {},
                                             const core::Study* existing = nullptr);
+/// By its first bytes: .xlsx, .ods, or another archive; what is in no text has no separators.
+[[nodiscard]] bool isWorkbook(std::string_view bytes);
 /// The bytes of a sheet, for parseRunSheet(): at most 64 MB.
 [[nodiscard]] Result<std::string> readSheetBytes(const std::filesystem::path& file,
                                                  Streams streams = Streams::refused);
-/// The same from text; `name` stands for the file in messages.
-[[nodiscard]] Result<RunSheet> parseRunSheet(std::string_view text, std::string_view name,
+/// The same from bytes; `name` stands for the file in messages. A sheet in our own form is read to
+/// the last bit as it was written; any other as ordinary_sheet.h has it.
+[[nodiscard]] Result<RunSheet> parseRunSheet(std::string_view bytes, std::string_view name,
                                              const SheetOptions& options = {},
                                              const core::Study* existing = nullptr);
 

@@ -284,6 +284,7 @@ void SheetReader::readLine(const csv::Record& record)
 {
     m_record = &record;
     m_faultyHere.clear();
+    takePreparedFaults();
     const std::size_t count = record.fields.size();
     const auto faultIn = [&](std::size_t field, core::Message why) {
         if (field < m_columns.size() && !m_columns[field].name.empty())

@@ -4,6 +4,7 @@
 
 #include "core/base/utf8.h"
 #include "core/study/clock.h"
+#include "storage/sheet/column_names.h"
 
 #include <fmt/format.h>
 
@@ -50,6 +51,8 @@ void SheetReader::place(int line, std::string_view column, core::Message message
 
 void SheetReader::fault(std::string_view column, core::Message message)
 {
+    if (m_prepared && m_faultyHere.contains(column))
+        return; // what was wrong with the cell is said
     place(m_record->line, column, std::move(message));
 }
 
@@ -126,11 +129,20 @@ void SheetReader::requireOneOf(int line, std::initializer_list<std::string_view>
               core::message("says the same as '{}'; expected one of the two"_t, present[0]));
 }
 
+core::Message SheetReader::missing(std::string_view column) const
+{
+    if (m_prepared)
+        return core::message("is missing; expected a column for it, or to be told which it is: "
+                             "--column 'HEADER={}'"_t,
+                             column);
+    return "is missing; expected it in the header"_t;
+}
+
 void SheetReader::checkHeader(int line)
 {
     for (const std::string_view required : {"configuration", "direction", "start"})
         if (!has(required))
-            place(line, required, "is missing; expected it in the header"_t);
+            place(line, required, missing(required));
     requireOneOf(line, {"distance_km", "distance_mi"});
     requireOneOf(line, {"speed_kmh", "speed_mph"});
     for (const Column& column : m_columns) {
@@ -145,7 +157,7 @@ void SheetReader::checkHeader(int line)
     if (m_unit && core::needsDistance(*m_unit) && !has("distance_km") && !has("distance_mi"))
         place(line, core::unitName(*m_unit),
               "needs a distance; expected a column distance_km or distance_mi"_t);
-    if (!m_unit && !has("trace"))
+    if (!m_unit && !has("trace") && !(m_prepared && m_prepared->consumptionUnclear))
         place(line, "l_per_100km",
               "is missing; expected exactly one of l_per_100km, mpg_us, mpg_imp, km_per_l, "
               "kwh_per_100km, fuel_l, fuel_gal_us"_t);
@@ -300,19 +312,30 @@ void SheetReader::findOwnColumns()
     for (const Run& run : m_sheet.study.runs)
         for (const auto& [name, value] : run.extra)
             used.insert(name);
-    for (const Column& column : m_columns)
-        if (!isKnownColumn(column.name) && used.contains(column.asWritten))
-            m_sheet.own_columns.push_back({column.asWritten, nearestColumn(column.name)});
+    for (const Column& column : m_columns) {
+        if (isKnownColumn(column.name) || !used.contains(column.asWritten))
+            continue;
+        std::string nearest = nearestColumn(column.name);
+        const ColumnMeaning meaning = meaningOf(column.asWritten);
+        if (nearest.empty() && meaning.mentioned())
+            nearest = meaning.known() ? meaning.column : meaning.candidates.front();
+        m_sheet.own_columns.push_back({column.asWritten, std::move(nearest)});
+    }
 }
 
 Result<RunSheet> SheetReader::read()
 {
-    if (auto error = refuseWhole())
-        return *error;
-    chooseSeparator();
-    if (auto error = readRecords())
-        return *error;
-    findDecimalComma();
+    if (m_prepared) {
+        if (auto error = takePrepared())
+            return *error;
+    } else {
+        if (auto error = refuseWhole())
+            return *error;
+        chooseSeparator();
+        if (auto error = readRecords())
+            return *error;
+        findDecimalComma();
+    }
     takeDate();
     for (const csv::Record& record : m_records) {
         if (m_faults.size() >= kMostFaults) {
@@ -330,10 +353,15 @@ Result<RunSheet> SheetReader::read()
     if (!m_faults.empty())
         return failure();
     m_sheet.dateAssumed = m_sheet.dateAssumed && m_timesOfDay.value_or(false);
+    m_sheet.already_there = alreadyThere(*m_existing, m_runs);
     m_sheet.study.runs = std::move(m_runs);
     core::sortByStart(m_sheet.study);
     numberRuns(*m_existing, m_sheet.study.runs);
     findOwnColumns();
+    if (m_prepared) {
+        m_sheet.dialect = m_prepared->dialect;
+        m_sheet.found = m_prepared->found;
+    }
     return std::move(m_sheet);
 }
 

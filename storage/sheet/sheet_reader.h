@@ -4,6 +4,7 @@
 
 #include "core/study/study.h"
 #include "storage/bytes/csv.h"
+#include "storage/sheet/prepared_sheet.h"
 #include "storage/sheet/run_columns.h"
 #include "storage/sheet/run_rules.h"
 #include "storage/sheet/run_sheet.h"
@@ -31,7 +32,17 @@ public:
         m_spellings = Spellings::of(*m_existing);
     }
 
+    /// Of an ordinary spreadsheet, which outlives the reader.
+    SheetReader(const PreparedSheet& prepared, const SheetOptions& options,
+                const core::Study* existing)
+        : SheetReader({}, prepared.name, options, existing)
+    {
+        m_prepared = &prepared;
+    }
+
     Result<RunSheet> read();
+    /// After read(): whether the starts were times of day.
+    [[nodiscard]] bool hadTimesOfDay() const { return m_timesOfDay.value_or(false); }
 
 private:
     /// One column of the sheet at hand.
@@ -50,12 +61,15 @@ private:
     void chooseSeparator();
     void readHeader(const csv::Record& header);
     void checkHeader(int line);
+    core::Message missing(std::string_view column) const;
     void requireOneOf(int line, std::initializer_list<std::string_view> names);
     [[nodiscard]] bool has(std::string_view column) const;
 
     // The lines.
     std::optional<core::Error> refuseWidth(const csv::Record& header) const;
     std::optional<core::Error> readRecords();
+    std::optional<core::Error> takePrepared();
+    void takePreparedFaults();
     void findDecimalComma();
     void readLine(const csv::Record& record);
     [[nodiscard]] std::string_view cell(std::string_view column) const;
@@ -88,6 +102,7 @@ private:
 
     std::string_view m_text;
     std::string m_name;
+    const PreparedSheet* m_prepared = nullptr; ///< null: a text in our own form
     const SheetOptions& m_options;
     const core::Study m_empty;
     const core::Study* m_existing = &m_empty;

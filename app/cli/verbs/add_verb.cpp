@@ -119,6 +119,7 @@ Outcome addRun(const AddOptions& options, Surroundings& io)
     if (sheetOptions.date.empty() && !study.value().runs.empty())
         sheetOptions.date = core::formatDate(study.value().runs.back().start);
     sheetOptions.today = io.today;
+    sheetOptions.ours_alone = true; // what is typed is no spreadsheet
     const auto sheet =
         storage::parseRunSheet(asSheet(columns), kTyped, sheetOptions, &study.value());
     if (!sheet)

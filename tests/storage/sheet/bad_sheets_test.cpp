@@ -51,8 +51,8 @@ const BadSheet kBadSheets[] = {
      std::string("\xFF\xFE"
                  "c\0o\0",
                  6),
-     "1", "expected UTF-8"},
-    {"UTF-16, big end first", std::string("\xFE\xFF\0c\0o", 6), "1", "expected UTF-8"},
+     "1", "is no header of a run sheet"},
+    {"UTF-16, big end first", std::string("\xFE\xFF\0c\0o", 6), "1", "is no header of a run sheet"},
     {"zero bytes", std::string("config\0uration", 14), "1", "is no text"},
     // The header.
     {"no configuration", "direction,start,mpg_us\nout,05:40,30\n", "1: column 'configuration'",
@@ -81,7 +81,7 @@ const BadSheet kBadSheets[] = {
      "1: column 5", "has no name but a value on line 2"},
     {"a header that never ends", "configuration,\"direction,start,mpg_us\nA,out,05:40,30\n", "1",
      "quote in the header that never closes"},
-    {"a picture", "\x89PNG\r\n\x1A\n\xC0\xC1\xFF", "1", "is not UTF-8 text"},
+    {"a picture", "\x89PNG\r\n\x1A\n\xC0\xC1\xFF", "1", "is a picture"},
     // Consumption.
     {"zero", kHeader + "A,out,05:40,0\n", "2: column 'l_per_100km'", "'0' is not above 0"},
     {"negative", kHeader + "A,out,05:40,-8.4\n", "2: column 'l_per_100km'",
@@ -115,8 +115,9 @@ const BadSheet kBadSheets[] = {
      "configuration;direction;start;l_per_100km\nA;out;05:40;8,4\nA;return;05:47;8,1\n"
      "A;out;05:54;8.3\n",
      "4: column 'l_per_100km'", "'8.3' has a decimal point; the other numbers of this sheet have"},
-    {"a thousands separator", kHeader + "A,out,05:40,8.4\nA,return,05:47,\"1,008.1\"\n",
-     "3: column 'l_per_100km'", "'1,008.1' is not a finite number"},
+    {"what may be a thousand or a decimal comma",
+     kHeader + "A,out,05:40,8.4\nA,return,05:47,\"1,008\"\n", "3: column 'l_per_100km'",
+     "'1,008' has a decimal comma"},
     // Names.
     {"no name", kHeader + ",out,05:40,8.4\n", "2: column 'configuration'", "is empty"},
     {"a third configuration", kHeader + kGood + "B,out,06:00,8\nC,out,06:10,8\n",
@@ -127,7 +128,9 @@ const BadSheet kBadSheets[] = {
     {"no start in a line", kHeader + "A,out,,8.4\n", "2: column 'start'", "is empty; expected"},
     {"25 o'clock", kHeader + "A,out,25:00,8.4\n", "2: column 'start'", "'25:00' is no start"},
     {"30 February", kHeader + "A,out,2026-02-30T05:40,8.4\n", "2: column 'start'", "is no start"},
-    {"the day first", kHeader + "A,out,09.05.2026 05:40,8.4\n", "2: column 'start'",
+    {"a day that may be a month", kHeader + "A,out,5/9/2026 05:40,8.4\n", "2: column 'start'",
+     "'5/9/2026 05:40' may have the day first or the month first"},
+    {"a day that there is not", kHeader + "A,out,31.06.2026 05:40,8.4\n", "2: column 'start'",
      "expected a date and time like 2026-05-09T05:40:00 or a time of day like 05:40"},
     {"a step back", kHeader + kGood + "A,out,05:46,8\n", "4: column 'start'",
      "'05:46' is earlier than the line before"},
@@ -149,7 +152,8 @@ const BadSheet kBadSheets[] = {
      "2: column 'l_per_100km'", "has a quote that never closes"},
     {"text after a quote", kHeader + "\"A\"x,out,05:40,8.4\n", "2: column 'configuration'",
      "has text after the closing quote"},
-    {"Latin-1", withColumns("notes", "caf\xE9"), "2: column 'notes'", "is not UTF-8 text"},
+    {"a byte that is in no text", withColumns("notes", "caf\x81"), "2: column 'notes'",
+     "is not UTF-8 text"},
     {"a run number of 0", withColumns("run", "0"), "2: column 'run'", "'0' is no run number"},
     {"half a run number", withColumns("run", "1.5"), "2: column 'run'", "is no run number"},
     {"a run number twice", "run," + kHeader + "7,A,out,05:40,8\n7,A,return,05:47,8\n",
