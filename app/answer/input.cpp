@@ -42,10 +42,20 @@ core::Message dialectWords(const storage::SheetDialect& dialect)
 {
     const core::Text<0> separator = dialect.separator == ';'    ? "semicolons"_t
                                     : dialect.separator == '\t' ? "tabs"_t
+                                    : dialect.separator == '|'  ? "bars"_t
                                                                 : "commas"_t;
     return core::message(dialect.decimalComma ? "{} between columns and decimal commas"_t
                                               : "{} between columns and decimal points"_t,
                          separator);
+}
+
+/// Columns that mean nothing to us, in one sentence.
+core::Message ownColumnsWords(const std::vector<storage::OwnColumn>& columns)
+{
+    std::string names;
+    for (const storage::OwnColumn& column : columns)
+        names += (names.empty() ? "" : ", ") + column.name;
+    return core::message("columns kept without a meaning: {}"_t, names);
 }
 
 Result<Input> readStudy(Input input, const InputOptions& options)
@@ -80,7 +90,7 @@ Result<Input> readSheet(Input input, const InputOptions& options)
     core::StudyProperties properties;
     if (const Outcome applied = apply(options, properties); !applied)
         return applied.error();
-    storage::SheetOptions sheetOptions;
+    storage::SheetOptions sheetOptions = options.sheet;
     sheetOptions.date = given(options, "date").value_or("");
     sheetOptions.today = options.today;
     const auto bytes = storage::readSheetBytes(input.path, options.streams); // a pipe is read once
@@ -101,7 +111,13 @@ Result<Input> readSheet(Input input, const InputOptions& options)
     input.study.properties = std::move(properties);
     if (input.study.properties.date.empty())
         input.study.properties.date = date;
-    input.notes.push_back({core::NoteKind::sheetDialect, dialectWords(sheet.dialect)});
+    if (!storage::isWorkbook(bytes.value()))
+        input.notes.push_back({core::NoteKind::sheetDialect, dialectWords(sheet.dialect)});
+    for (const core::Message& found : sheet.found)
+        input.notes.push_back({core::NoteKind::sheetDialect, found});
+    if (!sheet.own_columns.empty())
+        input.notes.push_back({core::NoteKind::sheetDialect, ownColumnsWords(sheet.own_columns)});
+    input.own_columns = std::move(sheet.own_columns);
     if (sheet.dateAssumed)
         input.notes.push_back(
             {core::NoteKind::dateAssumed, core::Message::verbatim(options.today)});

@@ -5,6 +5,7 @@
 #include "app/answer/answer.h"
 #include "core/base/result.h"
 #include "storage/bytes/file_bytes.h"
+#include "storage/sheet/run_sheet.h"
 #include "storage/study/study_file.h"
 
 #include <filesystem>
@@ -20,8 +21,9 @@ namespace bothways::app {
 /// A study or a run sheet, told apart by content.
 struct Input : Material {
     std::filesystem::path path;
-    std::unique_ptr<storage::StudyFile> file; ///< null for a run sheet
-    std::string sha256;                       ///< of a sheet's bytes; of what a study says
+    std::unique_ptr<storage::StudyFile> file;    ///< null for a run sheet
+    std::string sha256;                          ///< of a sheet's bytes; of what a study says
+    std::vector<storage::OwnColumn> own_columns; ///< of a sheet, without a meaning
     [[nodiscard]] bool isSheet() const { return file == nullptr; }
     /// The study's name, else the file's without its ending.
     [[nodiscard]] std::string name() const;
@@ -38,6 +40,8 @@ struct InputOptions {
     /// Whether a sheet may come through a pipe, or as "-" from standard input.
     storage::Streams streams = storage::Streams::refused;
     std::stop_token stop = {}; ///< asked between recordings and inside them
+    /// How a spreadsheet is to be read; its date and today are those of this.
+    storage::SheetOptions sheet = {};
 };
 
 /// Whether a path is meant as a study: by its content, else by its ending.

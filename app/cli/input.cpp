@@ -51,8 +51,8 @@ private:
 Result<Input> readInput(const std::filesystem::path& path, const Overrides& overrides,
                         const Surroundings& io)
 {
-    return app::readInput(path,
-                          {overrides.properties, io.today, storage::Streams::taken, io.stop});
+    return app::readInput(
+        path, {overrides.properties, io.today, storage::Streams::taken, io.stop, overrides.sheet});
 }
 
 Result<storage::StudyFile> openForChange(const std::filesystem::path& path)

@@ -162,6 +162,35 @@ std::optional<std::string> Overrides::given(std::string_view property) const
     return last;
 }
 
+void addSpreadsheetOptions(const Language& in, CLI::App& app, storage::SheetOptions& options)
+{
+    app.add_option_function<std::vector<std::string>>(
+           "--column",
+           [&in, &options](const std::vector<std::string>& texts) {
+               for (const std::string& text : texts) {
+                   auto mapping = storage::parseColumnMapping(text);
+                   if (!mapping)
+                       throw CLI::ValidationError("--column", in.say(mapping.error().message));
+                   options.columns.push_back(std::move(mapping).take());
+               }
+           },
+           in.say("What a column of the sheet is, where its name does not say it; 'bothways "
+                  "columns' lists what there is; once for each column"_t))
+        ->type_name(in.say("HEADER=COLUMN"_t))
+        ->allow_extra_args(false);
+    app.add_option_function<std::string>(
+           "--dates",
+           [&options](const std::string& word) {
+               options.dates = word == "day-first" ? storage::DateOrder::dayFirst
+                                                   : storage::DateOrder::monthFirst;
+           },
+           in.say("What stands first in a date like 5/9/2026"_t))
+        ->type_name(in.say("TEXT"_t))
+        ->check(oneOf(in, {"day-first", "month-first"}));
+    app.add_option("--sheet", options.sheet, in.say("Which sheet of a workbook"_t))
+        ->type_name("NAME");
+}
+
 void addSheetOverrides(const Language& in, CLI::App& app, Overrides& overrides)
 {
     addProperty(app, "--date", "date", in.say("YYYY-MM-DD"_t), overrides,
@@ -173,6 +202,7 @@ void addSheetOverrides(const Language& in, CLI::App& app, Overrides& overrides)
                    "accessory: accessory_timer.windscreen=450,10 (watts, minutes)"_t);
     addAssignments(in, app, "--set", overrides,
                    "Any other property of a study for this call: fuel=diesel"_t);
+    addSpreadsheetOptions(in, app, overrides.sheet);
 }
 
 void addAnalysisOverrides(const Language& in, CLI::App& app, Overrides& overrides)

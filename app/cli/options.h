@@ -5,6 +5,7 @@
 #include "app/cli/context.h"
 #include "app/wording/units.h"
 #include "core/study/study.h"
+#include "storage/sheet/run_sheet.h"
 
 #include <cstdint>
 #include <functional>
@@ -56,12 +57,15 @@ void addFooter(const Language& in, CLI::App& app, const std::string& commands,
 /// Properties of a study that the command line overrides for one call.
 struct Overrides {
     std::vector<std::pair<std::string, std::string>> properties;
+    storage::SheetOptions sheet = {}; ///< --column, --dates, --sheet
     /// @return  what setProperty() says about the first that is wrong
     [[nodiscard]] Outcome applyTo(core::StudyProperties& properties) const;
     /// The last value given to a property; nothing: it was not given.
     [[nodiscard]] std::optional<std::string> given(std::string_view property) const;
 };
-/// --date, --baseline, --limit NAME=VALUE, --set NAME=VALUE
+/// --column HEADER=COLUMN, --dates, --sheet
+void addSpreadsheetOptions(const Language& in, CLI::App& app, storage::SheetOptions& options);
+/// --date, --baseline, --limit NAME=VALUE, --set NAME=VALUE, and those of spreadsheets
 void addSheetOverrides(const Language& in, CLI::App& app, Overrides& overrides);
 /// The same, with --margin, --confidence, --claim, --max-gap
 void addAnalysisOverrides(const Language& in, CLI::App& app, Overrides& overrides);

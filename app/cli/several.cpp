@@ -2,7 +2,25 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/cli/several.h"
 
+#include <system_error>
+
 namespace bothways::cli {
+namespace {
+
+/// Pooled with itself, a day counts twice and seems surer than it is.
+Outcome refuseTwice(const std::string& path, const std::string& other, const std::string& sha256,
+                    const std::string& otherSha256)
+{
+    std::error_code problem;
+    if (path == other || std::filesystem::equivalent(path, other, problem))
+        return wrongUse("is given twice; expected each file once"_t, path);
+    if (sha256 == otherSha256)
+        return wrongUse(core::message("holds the same as {}; expected each study once"_t, other),
+                        path);
+    return Done{};
+}
+
+} // namespace
 
 Result<Several>
 readSeveral(const std::vector<std::string>& files, const Overrides& overrides,
@@ -11,10 +29,15 @@ readSeveral(const std::vector<std::string>& files, const Overrides& overrides,
 {
     Several several;
     std::vector<core::StudyEffect> effects;
+    std::vector<std::pair<std::string, std::string>> read; // names and checksums
     for (const std::string& path : files) {
         auto input = readInput(path, overrides, io);
         if (!input)
             return input.error();
+        for (const auto& [other, sha256] : read)
+            if (Outcome once = refuseTwice(path, other, input.value().sha256, sha256); !once)
+                return once.error();
+        read.emplace_back(path, input.value().sha256);
         const Answered answered = answer(input.value());
         if (!answered)
             return answered.error();

@@ -15,7 +15,7 @@ TEST(Help, OfEveryVerbTeachesWithOneExample)
 {
     for (const char* verb :
          {"new", "set", "import", "export", "add", "pair", "unpair", "rename", "undo", "redo",
-          "runs", "screen", "discard", "count", "analyse", "plan", "ledger", "report"}) {
+          "runs", "screen", "discard", "count", "analyse", "columns", "plan", "ledger", "report"}) {
         const Ran ran = bothwaysProgram({verb, "--help"});
         EXPECT_EQ(ran.code, 0) << verb;
         EXPECT_EQ(ran.err, "") << verb;

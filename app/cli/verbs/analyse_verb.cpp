@@ -42,9 +42,13 @@ answerOf(const Input& input, const AnalyseOptions& options, const Surroundings& 
 }
 
 /// What a person should look at again before going by the answer.
-std::vector<std::string> remarksOn(const Language& in, const app::ResultSet& answer)
+std::vector<std::string> remarksOn(const Language& in, const Input& input,
+                                   const app::ResultSet& answer)
 {
     std::vector<std::string> remarks;
+    for (const storage::OwnColumn& column : input.own_columns)
+        if (!column.nearest.empty())
+            remarks.push_back(in.say("did you mean '{}' by '{}'?"_t, column.nearest, column.name));
     for (const core::OddRun& odd : answer.odd)
         remarks.push_back(app::wording::oddRunSentence(in, odd, answer.study));
     return remarks;
@@ -80,7 +84,7 @@ Outcome analyseOne(const AnalyseOptions& options, Surroundings& io)
         io.out << app::pairsCsv(result.analysis);
     else
         io.out << app::analysisText(result.analysis, result.screening,
-                                    {unit, io.colour, remarksOn(io.language, result),
+                                    {unit, io.colour, remarksOn(io.language, input.value(), result),
                                      warningsOf(io.language, input.value(), result), io.language});
     io.out.flush();
     recordLook(input.value(), result.analysis, io);

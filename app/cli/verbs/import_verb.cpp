@@ -23,6 +23,7 @@ struct ImportOptions {
     std::string study, sheet, trace, recording, date, cut, gates, configuration;
     std::optional<std::uint64_t> run;
     std::vector<std::string> channels;
+    storage::SheetOptions spreadsheet = {};
 };
 
 /// What the parser cannot see: options that go together.
@@ -119,7 +120,7 @@ Outcome import(const ImportOptions& options, Surroundings& io)
     if (!file)
         return file.error();
     if (!options.sheet.empty())
-        return importSheet(file.value(), options.sheet, options.date, io);
+        return importSheet(file.value(), options.sheet, options.date, options.spreadsheet, io);
     const auto before = file.value().study();
     if (!before)
         return before.error();
@@ -189,14 +190,16 @@ void describeImport(CLI::App& verb, Context& context)
     const Language& in = context.io.language;
     auto options = std::make_shared<ImportOptions>();
     verb.add_option(in.say("STUDY"_t), options->study, in.say("The study"_t))->required();
-    verb.add_option(in.say("SHEET"_t), options->sheet, in.say("A run sheet (CSV)"_t));
+    verb.add_option(in.say("SHEET"_t), options->sheet, in.say("A run sheet: CSV, .xlsx or .ods"_t));
     verb.add_option("--date", options->date, in.say("Date of a sheet that has times of day only"_t))
         ->type_name(in.say("YYYY-MM-DD"_t));
+    addSpreadsheetOptions(in, verb, options->spreadsheet);
     addRecordingOptions(in, verb, *options);
     addCutOptions(in, verb, *options);
     addFooter(
         in, verb,
         "  bothways import day.bothways morning.csv\n"
+        "  bothways import day.bothways fahrten.xlsx --column 'Verbrauch=l_per_100km'\n"
         "  bothways import day.bothways --trace logger.csv --run 9 --channel "
         "'Speed mph=road_speed_kmh,1.609344'\n  bothways import day.bothways --trace drive.gpx "
         "--cut position --gates 47.5061,9.4213,47.5299,9.3871 --configuration A\n"

@@ -27,18 +27,63 @@ std::string ownColumnsText(const Language& in, const std::vector<storage::OwnCol
                         : in.say("kept as they are, without a meaning: {}{}"_t, kept, meant) + "\n";
 }
 
+/// "1-12, 14"
+std::string asRanges(const std::vector<int>& ascending)
+{
+    std::string list;
+    for (std::size_t i = 0; i < ascending.size(); ++i) {
+        const std::size_t first = i;
+        while (i + 1 < ascending.size() && ascending[i + 1] == ascending[i] + 1)
+            ++i;
+        list += (list.empty() ? "" : ", ") + std::to_string(ascending[first]);
+        if (i > first)
+            list += "-" + std::to_string(ascending[i]);
+    }
+    return list;
+}
+
+/// What was found in a spreadsheet that is not in our own form, a line each.
+void sayWhatWasFound(const storage::RunSheet& sheet, Surroundings& io)
+{
+    for (const core::Message& found : sheet.found)
+        io.out << io.language.say("The sheet was read with {}."_t, found) << "\n";
+}
+
+/// A sheet that is imported twice is not refused: it may be meant, and is undone by one step.
+void warnOfKnownRuns(const storage::RunSheet& sheet, Surroundings& io)
+{
+    if (sheet.already_there.empty())
+        return;
+    const Language& in = io.language;
+    const auto count = static_cast<long long>(sheet.already_there.size());
+    warn(in.sayCount(count,
+                     "{} run of the sheet was in the study already, with the same start, "
+                     "configuration, direction and consumption, and is there twice now: run {}; "
+                     "'bothways undo' takes the import back"_t,
+                     "{} runs of the sheet were in the study already, with the same start, "
+                     "configuration, direction and consumption, and are there twice now: runs {}; "
+                     "'bothways undo' takes the import back"_t,
+                     app::grouped(in, static_cast<double>(count)), asRanges(sheet.already_there)),
+         io);
+}
+
 } // namespace
 
 Outcome importSheet(storage::StudyFile& file, const std::filesystem::path& path,
-                    const std::string& date, Surroundings& io)
+                    const std::string& date, const storage::SheetOptions& given, Surroundings& io)
 {
     const auto before = file.study();
     if (!before)
         return before.error();
-    storage::SheetOptions options;
+    const auto bytes = storage::readSheetBytes(path);
+    if (!bytes)
+        return bytes.error();
+    storage::SheetOptions options =
+        storage::withKeptColumns(file, bytes.value(), path.string(), given);
     options.date = date.empty() ? before.value().properties.date : date;
     options.today = io.today;
-    const auto read = storage::readRunSheet(path, options, &before.value());
+    const auto read =
+        storage::parseRunSheet(bytes.value(), path.string(), options, &before.value());
     if (!read)
         return read.error();
     const storage::RunSheet& sheet = read.value();
@@ -49,6 +94,8 @@ Outcome importSheet(storage::StudyFile& file, const std::filesystem::path& path,
     if (!recordings)
         return recordings.error();
     watch.done();
+    if (Outcome kept = storage::keepColumns(file, bytes.value(), path.string(), options); !kept)
+        return kept;
     const Language& in = io.language;
     const auto count = static_cast<long long>(sheet.study.runs.size());
     io.out << in.sayCount(count, "imported {} run from {}"_t, "imported {} runs from {}"_t,
@@ -58,12 +105,14 @@ Outcome importSheet(storage::StudyFile& file, const std::filesystem::path& path,
         io.out << in.say("the sheet has times of day only; {} was taken as its date"_t,
                          options.date.empty() ? io.today : options.date)
                << "\n";
+    sayWhatWasFound(sheet, io);
     io.out << ownColumnsText(in, sheet.own_columns);
     for (const storage::ImportedRecording& recording : recordings.value())
         io.out << whatWasMet(in, recording.report, recording.name);
     const auto now = file.study();
     if (!now)
         return now.error();
+    warnOfKnownRuns(sheet, io);
     warnOfNewRuns(before.value(), now.value(), io);
     return Done{};
 }

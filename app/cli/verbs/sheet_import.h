@@ -3,6 +3,7 @@
 #pragma once
 
 #include "app/cli/context.h"
+#include "storage/sheet/run_sheet.h"
 #include "storage/study/study_file.h"
 
 #include <filesystem>
@@ -11,8 +12,11 @@
 namespace bothways::cli {
 
 /// A run sheet into a study, with the recordings that its column 'trace' names: all or nothing.
-/// @param date  of a sheet with times of day; empty: the study's
+/// What is said of its columns is kept by the study, for the next sheet with this header.
+/// @param date     of a sheet with times of day; empty: the study's
+/// @param given    what the person said of columns, dates and sheet
 [[nodiscard]] Outcome importSheet(storage::StudyFile& file, const std::filesystem::path& sheet,
-                                  const std::string& date, Surroundings& io);
+                                  const std::string& date, const storage::SheetOptions& given,
+                                  Surroundings& io);
 
 } // namespace bothways::cli

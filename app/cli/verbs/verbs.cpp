@@ -7,7 +7,7 @@
 namespace bothways::cli {
 namespace {
 
-constexpr std::array<Verb, 18> kVerbs{{
+constexpr std::array<Verb, 19> kVerbs{{
     {"new", "Make an empty study"_t, describeNew},
     {"set", "Set a study's properties and limits"_t, describeSet},
     {"import", "Bring a run sheet, or a data logger's recording, into a study"_t, describeImport},
@@ -24,6 +24,8 @@ constexpr std::array<Verb, 18> kVerbs{{
     {"count", "Lift a discard: the runs count again"_t, describeCount},
     {"analyse", "Is there an effect, how large, how sure? Several files: a table"_t,
      describeAnalyse},
+    {"columns", "The columns of a run sheet: name, unit, range, and other names"_t,
+     describeColumns},
     {"plan", "What a day of driving could show, before it is driven"_t, describePlan},
     {"ledger", "The effect to expect from first principles, beside the measured one"_t,
      describeLedger},

@@ -37,6 +37,7 @@ void describeScreen(CLI::App& verb, Context& context);
 void describeDiscard(CLI::App& verb, Context& context);
 void describeCount(CLI::App& verb, Context& context);
 void describeAnalyse(CLI::App& verb, Context& context);
+void describeColumns(CLI::App& verb, Context& context);
 void describePlan(CLI::App& verb, Context& context);
 void describeLedger(CLI::App& verb, Context& context);
 void describeReport(CLI::App& verb, Context& context);

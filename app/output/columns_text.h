@@ -1,0 +1,17 @@
+// Copyright (C) 2026 The Bothways developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "app/wording/language.h"
+
+#include <string>
+
+/// The columns that a run sheet may have, from the one table that its reader goes by.
+namespace bothways::app {
+
+/// For a terminal: name, unit, what a cell holds, an example; below it the other names.
+[[nodiscard]] std::string columnsText(const Language& in);
+/// The table of the handbook, or of the README, which leaves out the other names.
+[[nodiscard]] std::string columnsMarkdown(const Language& in, bool otherNames = true);
+
+} // namespace bothways::app
