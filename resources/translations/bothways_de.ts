@@ -1352,16 +1352,16 @@ Fahrten %4 und %5: %6</translation>
         <source>Add studies to compare</source>
         <translation>Studien zum Vergleich hinzufügen</translation>
     </message>
-    <message>
-        <source>Studies and run sheets (*.bothways *.csv);;All files (*)</source>
-        <translation>Studien und Fahrtenblätter (*.bothways *.csv);;Alle Dateien (*)</translation>
-    </message>
     <message numerus="yes">
         <source>Reading %n study(s)…</source>
         <translation>
             <numerusform>Lese %n Studie …</numerusform>
             <numerusform>Lese %n Studien …</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>Studies and run sheets (*.bothways *.csv *.tsv *.txt *.xlsx *.ods);;All files (*)</source>
+        <translation>Studien und Fahrtenblätter (*.bothways *.csv *.tsv *.txt *.xlsx *.ods);;Alle Dateien (*)</translation>
     </message>
 </context>
 <context>
@@ -3468,10 +3468,6 @@ Erstellt mit Qt %1, QCustomPlot, SQLite, SQLiteCpp, Boost, Eigen, fast_float, fm
         <translation>Studien, aus denen das Rauschen übernommen wird</translation>
     </message>
     <message>
-        <source>Studies and run sheets (*.bothways *.csv);;All files (*)</source>
-        <translation>Studien und Fahrtenblätter (*.bothways *.csv);;Alle Dateien (*)</translation>
-    </message>
-    <message>
         <source>There is no verdict in %1, so the noise of a pair is not known from it.</source>
         <translation>In %1 gibt es kein Urteil; das Rauschen eines Paars ist daraus also nicht bekannt.</translation>
     </message>
@@ -3490,6 +3486,10 @@ Erstellt mit Qt %1, QCustomPlot, SQLite, SQLiteCpp, Boost, Eigen, fast_float, fm
         <source>, </source>
         <comment>between names of studies</comment>
         <translation>, </translation>
+    </message>
+    <message>
+        <source>Studies and run sheets (*.bothways *.csv *.tsv *.txt *.xlsx *.ods);;All files (*)</source>
+        <translation>Studien und Fahrtenblätter (*.bothways *.csv *.tsv *.txt *.xlsx *.ods);;Alle Dateien (*)</translation>
     </message>
 </context>
 <context>
@@ -4138,10 +4138,6 @@ Erstellt mit Qt %1, QCustomPlot, SQLite, SQLiteCpp, Boost, Eigen, fast_float, fm
         <source>Studies (*.bothways);;All files (*)</source>
         <translation>Studien (*.bothways);;Alle Dateien (*)</translation>
     </message>
-    <message>
-        <source>Run sheets (*.csv *.txt *.tsv);;All files (*)</source>
-        <translation>Fahrtenblätter (*.csv *.txt *.tsv);;Alle Dateien (*)</translation>
-    </message>
     <message numerus="yes">
         <source>%n run(s) came from %1.</source>
         <translation>
@@ -4168,6 +4164,14 @@ Erstellt mit Qt %1, QCustomPlot, SQLite, SQLiteCpp, Boost, Eigen, fast_float, fm
     <message>
         <source>Run sheets in which a spreadsheet finds no formula (*.csv)</source>
         <translation>Fahrtenblätter, in denen eine Tabellenkalkulation keine Formel findet (*.csv)</translation>
+    </message>
+    <message>
+        <source>Run sheets (*.csv *.tsv *.txt *.xlsx *.ods);;All files (*)</source>
+        <translation>Fahrtenblätter (*.csv *.tsv *.txt *.xlsx *.ods);;Alle Dateien (*)</translation>
+    </message>
+    <message>
+        <source>Run sheets (*.csv);;All files (*)</source>
+        <translation>Fahrtenblätter (*.csv);;Alle Dateien (*)</translation>
     </message>
 </context>
 <context>

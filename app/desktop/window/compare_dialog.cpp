@@ -71,8 +71,10 @@ void CompareDialog::say(const QString& sentence)
 
 void CompareDialog::chooseFiles()
 {
-    auto* dialog = new QFileDialog(this, tr("Add studies to compare"), studyFolder(),
-                                   tr("Studies and run sheets (*.bothways *.csv);;All files (*)"));
+    auto* dialog =
+        new QFileDialog(this, tr("Add studies to compare"), studyFolder(),
+                        tr("Studies and run sheets (*.bothways *.csv *.tsv *.txt *.xlsx *.ods);;"
+                           "All files (*)"));
     dialog->setAttribute(Qt::WA_DeleteOnClose);
     dialog->setFileMode(QFileDialog::ExistingFiles);
     connect(dialog, &QFileDialog::filesSelected, this, &CompareDialog::addFiles);

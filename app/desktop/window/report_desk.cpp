@@ -155,8 +155,10 @@ void ReportDesk::chooseRunCard(const StudyDocument& document, const core::Plan& 
 
 void ReportDesk::chooseNoiseStudies(PlanPage& page)
 {
-    auto* dialog = new QFileDialog(&page, tr("Studies to take the noise from"), studyFolder(),
-                                   tr("Studies and run sheets (*.bothways *.csv);;All files (*)"));
+    auto* dialog =
+        new QFileDialog(&page, tr("Studies to take the noise from"), studyFolder(),
+                        tr("Studies and run sheets (*.bothways *.csv *.tsv *.txt *.xlsx *.ods);;"
+                           "All files (*)"));
     dialog->setObjectName("fileDialog");
     dialog->setAttribute(Qt::WA_DeleteOnClose);
     dialog->setFileMode(QFileDialog::ExistingFiles);

@@ -42,7 +42,7 @@ QString studyFilter()
 
 QString sheetFilter()
 {
-    return StudyJobs::tr("Run sheets (*.csv *.txt *.tsv);;All files (*)");
+    return StudyJobs::tr("Run sheets (*.csv *.tsv *.txt *.xlsx *.ods);;All files (*)");
 }
 
 StudyJobs::StudyJobs(QWidget& window, MessageBar& messages, const Preferences& preferences,
@@ -102,7 +102,8 @@ void StudyJobs::chooseExport(const StudyDocument& document)
 {
     const QString guarded = tr("Run sheets in which a spreadsheet finds no formula (*.csv)");
     QFileDialog* dialog =
-        saveDialog(m_window, tr("Export the run sheet"), sheetFilter() + ";;" + guarded, "csv");
+        saveDialog(m_window, tr("Export the run sheet"),
+                   tr("Run sheets (*.csv);;All files (*)") + ";;" + guarded, "csv");
     connect(dialog, &QFileDialog::fileSelected, &document,
             [this, &document, dialog, guarded](const QString& file) {
                 const auto form = dialog->selectedNameFilter() == guarded
