@@ -71,6 +71,12 @@ Result<Input> readStudy(Input input, const InputOptions& options)
     input.sha256 = storage::sha256OfStudy(input.study); // what it says, whatever its history
     if (const Outcome applied = apply(options, input.study.properties); !applied)
         return applied.error();
+    const storage::SheetOptions& sheet = options.sheet;
+    if (!sheet.lacking_columns && (!sheet.columns.empty() || !sheet.sheet.empty() ||
+                                   sheet.dates != storage::DateOrder::unknown))
+        return core::Error{core::ErrorCode::wrongUse,
+                           "is a study; --column, --dates and --sheet are for spreadsheets"_t,
+                           input.path.string()};
     auto overruled = input.file->overruled();
     if (!overruled)
         return overruled.error();

@@ -185,7 +185,7 @@ void addSpreadsheetOptions(const Language& in, CLI::App& app, storage::SheetOpti
                                                    : storage::DateOrder::monthFirst;
            },
            in.say("What stands first in a date like 5/9/2026"_t))
-        ->type_name(in.say("TEXT"_t))
+        ->type_name(in.say("ORDER"_t))
         ->check(oneOf(in, {"day-first", "month-first"}));
     app.add_option("--sheet", options.sheet, in.say("Which sheet of a workbook"_t))
         ->type_name("NAME");

@@ -2,21 +2,25 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/cli/several.h"
 
+#include <ostream>
 #include <system_error>
 
 namespace bothways::cli {
 namespace {
 
-/// Pooled with itself, a day counts twice and seems surer than it is.
-Outcome refuseTwice(const std::string& path, const std::string& other, const std::string& sha256,
-                    const std::string& otherSha256)
+/// Pooled with itself, a day counts twice and seems surer than it is. A copy may be meant to be
+/// compared, and is said.
+Outcome refuseTwice(const std::string& path, const std::string& other, bool sameContent,
+                    const Surroundings& io)
 {
     std::error_code problem;
     if (path == other || std::filesystem::equivalent(path, other, problem))
         return wrongUse("is given twice; expected each file once"_t, path);
-    if (sha256 == otherSha256)
-        return wrongUse(core::message("holds the same as {}; expected each study once"_t, other),
-                        path);
+    if (sameContent)
+        io.err << io.language.say(
+                      "warning: {}"_t,
+                      core::message("{} holds the same as {}, and counts twice"_t, path, other))
+               << "\n";
     return Done{};
 }
 
@@ -30,12 +34,14 @@ readSeveral(const std::vector<std::string>& files, const Overrides& overrides,
     Several several;
     std::vector<core::StudyEffect> effects;
     std::vector<std::pair<std::string, std::string>> read; // names and checksums
+    Overrides each = overrides;
+    each.sheet.lacking_columns = files.size() > 1; // what is said of one may not fit the others
     for (const std::string& path : files) {
-        auto input = readInput(path, overrides, io);
+        auto input = readInput(path, each, io);
         if (!input)
             return input.error();
         for (const auto& [other, sha256] : read)
-            if (Outcome once = refuseTwice(path, other, input.value().sha256, sha256); !once)
+            if (Outcome once = refuseTwice(path, other, input.value().sha256 == sha256, io); !once)
                 return once.error();
         read.emplace_back(path, input.value().sha256);
         const Answered answered = answer(input.value());

@@ -51,18 +51,20 @@ std::string columnsText(const Language& in)
     return text;
 }
 
-std::string columnsMarkdown(const Language& in, bool otherNames)
+std::string columnsMarkdown(const Language& in)
 {
     std::string text = "| " + in.say("column##of a run sheet"_t) + " | " +
                        in.say("unit##of a column"_t) + " | " + in.say("a cell holds"_t) + " | " +
-                       in.say("example##of a cell"_t) + " |";
-    text += otherNames ? " " + in.say("also known as"_t) + " |\n|---|---|---|---|---|\n"
-                       : "\n|---|---|---|---|\n";
-    for (const storage::ColumnInfo& column : storage::allColumns()) {
+                       in.say("example##of a cell"_t) + " |\n|---|---|---|---|\n";
+    const auto columns = storage::allColumns();
+    for (const storage::ColumnInfo& column : columns)
         text += "| `" + column.name + "` | " + in.say(column.unit) + " | " + in.say(column.range) +
-                " | `" + column.example + "` |";
-        text += otherNames ? " " + joinedNames(column.known_as) + " |\n" : "\n";
-    }
+                " | `" + column.example + "` |\n";
+    text += "\n" + in.say("Other names, in large or small letters, with or without accents:"_t) +
+            "\n\n";
+    for (const storage::ColumnInfo& column : columns)
+        if (!column.known_as.empty())
+            text += "- `" + column.name + "`: " + joinedNames(column.known_as) + "\n";
     return text;
 }
 

@@ -11,7 +11,7 @@ namespace bothways::app {
 
 /// For a terminal: name, unit, what a cell holds, an example; below it the other names.
 [[nodiscard]] std::string columnsText(const Language& in);
-/// The table of the handbook, or of the README, which leaves out the other names.
-[[nodiscard]] std::string columnsMarkdown(const Language& in, bool otherNames = true);
+/// The table of README and handbook; after an empty line the other names, which the handbook has.
+[[nodiscard]] std::string columnsMarkdown(const Language& in);
 
 } // namespace bothways::app

@@ -1104,6 +1104,10 @@ accessory_timer.NAME=WATT,MINUTEN und die Grenzen der Sichtungsregeln:</translat
         <translation>OPTIONEN</translation>
     </message>
     <message>
+        <source>ORDER</source>
+        <translation>REIHENFOLGE</translation>
+    </message>
+    <message>
         <source>OTHER</source>
         <comment>a run</comment>
         <translation>ANDERE</translation>
@@ -1155,6 +1159,10 @@ accessory_timer.NAME=WATT,MINUTEN und die Grenzen der Sichtungsregeln:</translat
     <message>
         <source>Options</source>
         <translation>Optionen</translation>
+    </message>
+    <message>
+        <source>Other names, in large or small letters, with or without accents:</source>
+        <translation>Andere Namen, groß oder klein geschrieben, mit oder ohne Akzente:</translation>
     </message>
     <message>
         <source>Other roads to the same number</source>
@@ -2316,10 +2324,6 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>korrelierte Paare</translation>
     </message>
     <message>
-        <source>also known as</source>
-        <translation>auch bekannt als</translation>
-    </message>
-    <message>
         <source>also:</source>
         <comment>other names of a column</comment>
         <translation>auch:</translation>
@@ -3017,6 +3021,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>hat keine Referenz „{}“; erwartet wird „{}“ oder „{}“</translation>
     </message>
     <message>
+        <source>has no column {}; expected a name of its header</source>
+        <translation>hat keine Spalte {}; erwartet wird ein Name aus der Kopfzeile</translation>
+    </message>
+    <message>
         <source>has no consumption, so it cannot be put back</source>
         <translation>hat keinen Verbrauch und kann nicht wieder gewertet werden</translation>
     </message>
@@ -3107,10 +3115,6 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>holds the error {}; expected a value</source>
         <translation>enthält den Fehler {}; erwartet wird ein Wert</translation>
-    </message>
-    <message>
-        <source>holds the same as {}; expected each study once</source>
-        <translation>enthält dasselbe wie {}; erwartet wird jede Studie einmal</translation>
     </message>
     <message>
         <source>holds {} in another form than Bothways made it; it is left as it is</source>
@@ -3258,6 +3262,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>is a study, which does not come through a pipe; give its name</source>
         <translation>ist eine Studie, die nicht durch eine Pipe kommt; geben Sie ihren Namen an</translation>
+    </message>
+    <message>
+        <source>is a study; --column, --dates and --sheet are for spreadsheets</source>
+        <translation>ist eine Studie; --column, --dates und --sheet gelten für Tabellen</translation>
     </message>
     <message>
         <source>is a text, which has no sheets; &apos;{}&apos; cannot be chosen</source>
@@ -5514,6 +5522,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>{} has no time of day; expected one with its date</source>
         <translation>{} hat keine Uhrzeit; erwartet wird eine neben dem Datum</translation>
+    </message>
+    <message>
+        <source>{} holds the same as {}, and counts twice</source>
+        <translation>{} enthält dasselbe wie {} und zählt doppelt</translation>
     </message>
     <message>
         <source>{} hours are too few: ABA with 2 pairs a block takes {}</source>

@@ -88,11 +88,12 @@ Result<ChosenTable> chooseText(std::string_view bytes, const std::string& name,
     const auto named = namedSeparator(decoded->text);
     chosen.named = named.has_value();
     constexpr std::size_t kLooked = 80; // lines: a header stands among them
+    const std::string_view head = std::string_view(decoded->text).substr(0, std::size_t{1} << 20);
     std::pair<HeaderScore, std::size_t> best;
     for (const char separator : {',', ';', '\t', '|'}) {
         if (named && separator != *named)
             continue;
-        const Table table = tableOfText(decoded->text, separator, kLooked);
+        const Table table = tableOfText(head, separator, kLooked);
         const auto header = findHeader(table, options);
         const std::pair found(header ? scoreOf(table.rows[*header], options) : HeaderScore{},
                               table.rows.empty() ? 0 : table.rows.front().cells.size());
@@ -101,7 +102,9 @@ Result<ChosenTable> chooseText(std::string_view bytes, const std::string& name,
             chosen.separator = separator;
         }
     }
-    chosen.tables.push_back(tableOfText(decoded->text, chosen.separator, kMostRows));
+    const bool found = best.first.enough();
+    chosen.tables.push_back(found ? tableOfText(decoded->text, chosen.separator, kMostRows)
+                                  : tableOfText(head, chosen.separator, kLooked));
     chosen.table = 0;
     chosen.header = findHeader(chosen.tables.front(), options);
     if (chosen.header)
@@ -189,6 +192,27 @@ std::string keyOf(const Row& header)
     return key;
 }
 
+/// What a person said of a column that is not there.
+std::optional<Error> lackingColumn(const SheetOptions& options, const Row& header,
+                                   const std::string& where)
+{
+    for (const ColumnMapping& mapping : options.columns) {
+        const bool there =
+            std::any_of(header.cells.begin(), header.cells.end(), [&](const Cell& cell) {
+                return core::sameWord(csv::trimmedLines(cell.text), mapping.column);
+            });
+        if (there || options.lacking_columns)
+            continue;
+        core::Place place(where);
+        place.line = header.line;
+        return Error{
+            ErrorCode::wrongUse,
+            message("has no column {}; expected a name of its header"_t, inQuotes(mapping.column)),
+            std::move(place)};
+    }
+    return std::nullopt;
+}
+
 /// A column needs a unit, and none is said: that is why there is no consumption.
 void nameUnclearConsumption(const SheetLayout& layout, const Table& table, PreparedSheet& sheet)
 {
@@ -241,6 +265,8 @@ Result<PreparedSheet> prepareSheet(std::string_view bytes, const std::string& na
                      message("is one column too many; expected at most {}"_t, kMostColumns),
                      std::move(place)};
     }
+    if (auto lacking = lackingColumn(options, table.rows[*chosen.value().header], where))
+        return *lacking;
     SheetLayout layout = layOut(table, *chosen.value().header, options, where);
     if (!layout.faults.empty())
         return inOne(std::move(layout.faults));
@@ -338,7 +364,9 @@ std::vector<std::string> possibleHeaderKeys(std::string_view bytes, const std::s
             tables = std::move(read).take();
     } else if (const auto decoded = decodeText(bytes)) {
         for (const char separator : {',', ';', '\t', '|'})
-            tables.push_back(tableOfText(decoded->text, separator, kLooked));
+            tables.push_back(
+                tableOfText(std::string_view(decoded->text).substr(0, std::size_t{1} << 20),
+                            separator, kLooked));
     }
     std::vector<std::string> keys;
     for (const Table& table : tables)

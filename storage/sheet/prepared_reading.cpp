@@ -44,6 +44,8 @@ void SheetReader::takePreparedFaults()
             placeAt(wrong.line, wrong.number, wrong.message);
         else
             place(wrong.line, wrong.column, wrong.message);
+        if (!wrong.shown.empty())
+            m_faults.back().error.where.column = shownCell(wrong.shown);
     }
 }
 

@@ -25,6 +25,7 @@ struct PreparedFault {
     std::string column;     ///< as PreparedColumn has its name; empty: of one without a name
     std::size_t number = 0; ///< then: from 0
     core::Message message;
+    std::string shown = {}; ///< the column as the sheet calls it, where it is another's name
 };
 
 struct PreparedSheet {

@@ -32,6 +32,7 @@ struct SheetOptions {
     std::string today; ///< handed in by the caller: the clock is an argument
     std::vector<ColumnMapping> columns = {}; ///< what a person said that columns are
     DateOrder dates = DateOrder::unknown;    ///< of "5/9/2026"
+    bool lacking_columns = false;            ///< some of `columns` may not be in the sheet
     std::string sheet = {};                  ///< of a workbook; empty: the one that has runs
     bool ours_alone = false;                 ///< no other spreadsheet than our own form
 };

@@ -43,7 +43,8 @@ void SheetPreparer::fault(const LaidColumn& column, core::Message words)
     const std::string name = column.own() ? canonicalColumn(column.written)
                              : isDate     ? m_start->meaning.column
                                           : column.meaning.column;
-    m_sheet.faults.push_back({m_line, name, 0, std::move(words)});
+    m_sheet.faults.push_back(
+        {m_line, name, 0, std::move(words), isDate ? column.written : std::string()});
 }
 
 void SheetPreparer::chooseColumns()

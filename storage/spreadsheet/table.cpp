@@ -8,7 +8,8 @@
 namespace bothways::storage {
 namespace {
 
-constexpr std::size_t kMostCells = 501; // of a line: one more than a sheet may have
+constexpr std::size_t kMostCells = 501;      // of a line: one more than a sheet may have
+constexpr std::size_t kMostBlankRows = 2000; // of separators alone; more are lines like others
 
 } // namespace
 
@@ -24,6 +25,7 @@ Table tableOfText(std::string_view text, char separator, std::size_t mostRows)
 {
     Table table;
     csv::Reader reader(text, separator, kMostCells, csv::Comments::kept);
+    std::size_t blank = 0;
     while (auto record = reader.next()) {
         Row row;
         row.line = record->line;
@@ -33,7 +35,7 @@ Table tableOfText(std::string_view text, char separator, std::size_t mostRows)
             const CellKind kind = field.text.empty() ? CellKind::empty : CellKind::text;
             row.cells.push_back({kind, std::move(field.text)});
         }
-        if (row.empty())
+        if (row.empty() && blank++ < kMostBlankRows)
             continue;
         if (table.rows.size() == mostRows) {
             table.stoppedAt = row.line;

@@ -9,6 +9,7 @@
 #include "storage/loggers/channel_mapping.h"
 #include "storage/recordings/recordings.h"
 #include "storage/recordings/run_traces.h"
+#include "storage/sheet/ordinary_sheet.h"
 #include "storage/sheet/run_sheet.h"
 #include "storage/study/changeset_check.h"
 #include "storage/study/study_database.h"
@@ -101,6 +102,21 @@ std::string_view feedSheet(std::string_view bytes)
                : "a sheet that was written is not what was read";
 }
 
+/// Workbooks and texts of all kinds, as a dialog and an import look at them.
+std::string_view feedSpreadsheet(std::string_view bytes)
+{
+    const auto preview = previewSheet(bytes, "fuzz.xlsx");
+    if (!preview && preview.error().message.empty())
+        return "an Error without words";
+    if (preview && preview.value().rows.size() != preview.value().lines.size())
+        return "a line without its number";
+    static_cast<void>(sheetHeaderKey(bytes, "fuzz.xlsx", {}));
+    const std::string_view said = feedSheet(bytes);
+    const bool comesIn =
+        parseRunSheet(bytes, "fuzz.xlsx", {"2026-05-09", "2026-05-09"}).operator bool();
+    return comesIn && !preview ? "a sheet comes in that cannot be shown" : said;
+}
+
 std::string_view feedMapping(std::string_view bytes)
 {
     const auto mapping = parseMapping(bytes);
@@ -157,9 +173,11 @@ std::string_view feedProperty(std::string_view bytes)
 }
 
 constexpr FuzzTarget kTargets[] = {
-    {"chunk", feedChunk},    {"csv", feedRecording},     {"gpx", feedRecording},
-    {"nmea", feedRecording}, {"sheet", feedSheet},       {"mapping", feedMapping},
-    {"study", feedStudy},    {"property", feedProperty}, {"changeset", feedChangeset},
+    {"chunk", feedChunk},         {"csv", feedRecording},
+    {"gpx", feedRecording},       {"nmea", feedRecording},
+    {"sheet", feedSheet},         {"mapping", feedMapping},
+    {"study", feedStudy},         {"property", feedProperty},
+    {"changeset", feedChangeset}, {"spreadsheet", feedSpreadsheet},
 };
 
 } // namespace

@@ -187,6 +187,8 @@ const Refused kRefused[] = {
     {"two_sheets_with_runs.xlsx", "", "has 2 sheets with runs: 'May', 'June'"},
     {"two_sheets_with_runs.xlsx", "", "has no sheet 'July'; expected one of 'May', 'June'",
      ofSheet("July")},
+    {"de_unknown_consumption.csv", ":1", "has no column 'Verbrauhc'",
+     withColumn("Verbrauhc", "l_per_100km")},
     {"pivot.xlsx", "[Pivot]:1", "is a pivot table"},
     {"pivot.ods", "[Pivot]:1", "is a pivot table"},
     {"merged.xlsx", "[Runs]:2: column 'A'", "the cells A2 to A5 are merged"},
