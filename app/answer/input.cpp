@@ -19,8 +19,6 @@ namespace {
 using core::Outcome;
 using core::Result;
 
-constexpr const char* kStudySuffix = ".bothways";
-
 std::optional<std::string> given(const InputOptions& options, std::string_view property)
 {
     std::optional<std::string> last;
@@ -161,7 +159,7 @@ std::vector<std::filesystem::path> Input::filesRead() const
 
 bool meansAStudy(const std::filesystem::path& path)
 {
-    return storage::StudyFile::isStudyFile(path) || path.extension() == kStudySuffix;
+    return storage::StudyFile::isStudyFile(path) || path.extension() == storage::kStudyEnding;
 }
 
 Result<Input> readInput(const std::filesystem::path& path, const InputOptions& options)

@@ -6,6 +6,7 @@
 #include "app/cli/warnings.h"
 #include "core/recording/unreadable_recording.h"
 #include "core/screening/screening.h"
+#include "storage/bytes/written_file.h"
 
 #include <algorithm>
 #include <ostream>
@@ -14,8 +15,6 @@
 
 namespace bothways::cli {
 namespace {
-
-constexpr const char* kStudySuffix = ".bothways";
 
 /// Share done in per cent, on one line that is wiped away at the end.
 class ProgressLine {
@@ -64,7 +63,7 @@ Result<storage::StudyFile> openForChange(const std::filesystem::path& path)
         return Error{ErrorCode::studyFile,
                      core::message("is not a study, and only a study can be changed; make one with "
                                    "'bothways new NAME{0}', then 'bothways import NAME{0} {1}'"_t,
-                                   kStudySuffix, path.filename().string()),
+                                   storage::kStudyEnding, path.filename().string()),
                      path.string()};
     return storage::StudyFile::open(path);
 }

@@ -36,16 +36,16 @@ void addDays(Columns& columns, std::span<const Observation> observations, bool s
     for (std::size_t day = 0; day < days.size(); ++day) {
         if (days[day].n == 0)
             continue;
-        const auto [mean_h, n, first, last] = days[day];
+        const DayMean& of = days[day];
         const auto fill = [&](auto value) {
-            const auto column = columns.add(first, last + 1 - first);
-            for (std::size_t i = first; i <= last; ++i)
+            const auto column = columns.add(of.first, of.last + 1 - of.first);
+            for (std::size_t i = of.first; i <= of.last; ++i)
                 if (static_cast<std::size_t>(observations[i].day) == day)
-                    column[i - first] = value(observations[i]);
+                    column[i - of.first] = value(observations[i]);
         };
         fill([](const Observation&) { return 1.0; });
         if (sloped)
-            fill([mean = mean_h](const Observation& o) { return o.t_h - mean; });
+            fill([&](const Observation& o) { return o.t_h - of.t_h; });
     }
 }
 

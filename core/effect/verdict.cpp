@@ -50,12 +50,16 @@ VerdictClass classOf(double low_log, double high_log, double lowEquivalence_log,
     return VerdictClass::undecided;
 }
 
-bool fulfils(const PlannedStudy& plan, std::span<const DesignBlock> driven)
+bool isDeviceLetter(const PlannedStudy& plan, std::size_t i)
+{
+    return !sameWord({&plan.sequence[i], 1}, "A");
+}
+
+std::vector<bool> lettersDriven(const PlannedStudy& plan, std::span<const DesignBlock> driven)
 {
     const std::size_t letters = plan.sequence.size();
     const std::size_t planned =
         plan.pairs_per_block > 0 ? static_cast<std::size_t>(plan.pairs_per_block) : 1;
-    const auto isDevice = [&](std::size_t i) { return !sameWord({&plan.sequence[i], 1}, "A"); };
     std::vector<bool> reached(letters + 1, false); // so many letters of the sequence are driven
     reached[0] = true;
     for (const DesignBlock& block : driven) {
@@ -67,14 +71,20 @@ bool fulfils(const PlannedStudy& plan, std::span<const DesignBlock> driven)
                 continue;
             std::size_t pairs = block.pairs.size();
             for (std::size_t to = from;
-                 to < letters && isDevice(to) == block.device && pairs >= planned; ++to) {
+                 to < letters && isDeviceLetter(plan, to) == block.device && pairs >= planned;
+                 ++to) {
                 pairs -= planned;
                 next[to + 1] = true;
             }
         }
         reached = std::move(next);
     }
-    return reached[letters];
+    return reached;
+}
+
+bool fulfils(const PlannedStudy& plan, std::span<const DesignBlock> driven)
+{
+    return lettersDriven(plan, driven).back();
 }
 
 namespace {

@@ -29,6 +29,13 @@ namespace bothways::core {
 /// Whether [low, high] lies inside (ln(1 - M/100), ln(1 + M/100)).
 [[nodiscard]] bool insideMargins(double low_log, double high_log, double margin_pct);
 
+/// True at place i: the blocks may stand for the first i letters of the plan's sequence, each letter
+/// with at least the planned pairs. A block drives one letter or several equal ones; a plan with
+/// BB allows a block B and, on the next day, another. All false: the blocks are not the plan's.
+[[nodiscard]] std::vector<bool> lettersDriven(const PlannedStudy& plan,
+                                              std::span<const DesignBlock> driven);
+/// Of the letter at place i: other than A.
+[[nodiscard]] bool isDeviceLetter(const PlannedStudy& plan, std::size_t i);
 /// Whether the runs driven so far fulfil the plan that was tied to the study: the blocks with
 /// pairs, in order of driving, begin with the planned sequence, each with at least the planned
 /// pairs. Neighbours of one configuration on one day are one block, which then drives as many

@@ -56,7 +56,7 @@ bool isInput(const struct stat& found, const WriteRules& rules)
 /// drops the locks that this program has on it.
 bool isStudy(const fs::path& file)
 {
-    return file.extension() == ".bothways" || beginsAsAStudy(headOf(file, kStudyHead.size()));
+    return file.extension() == kStudyEnding || beginsAsAStudy(headOf(file, kStudyHead.size()));
 }
 
 /// "day.bothways-journal" beside a study is taken for a part of it.

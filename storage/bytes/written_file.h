@@ -36,6 +36,8 @@ struct WriteRules {
 [[nodiscard]] core::Outcome mayWriteFile(const std::filesystem::path& target,
                                          const WriteRules& rules);
 
+/// Of the name of a study.
+inline constexpr const char* kStudyEnding = ".bothways";
 /// Whether these bytes begin an SQLite database, as every study does.
 [[nodiscard]] bool beginsAsAStudy(std::string_view bytes);
 

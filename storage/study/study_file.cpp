@@ -153,7 +153,7 @@ void StudyFile::setWaiting(WaitingSaid said, std::chrono::milliseconds atMost)
 
 bool StudyFile::isStudyFile(const std::filesystem::path& file)
 {
-    if (file.extension() == ".bothways")
+    if (file.extension() == kStudyEnding)
         return true;
     if (Hold::isOpenHere(file))
         return true; // and closing a descriptor would drop SQLite's locks

@@ -29,16 +29,21 @@ Outcome discardSpoiled(const Input& input, const core::Screening& screening, Sur
     core::Study study = input.study;
     const std::vector<int> spoiled =
         core::applyScreening(study, storage::withoutOverruled(screening, input.overruled));
+    if (spoiled.empty()) {
+        io.err << io.language.say("nothing to discard"_t) << "\n";
+        return Done{};
+    }
+    std::vector<std::pair<core::RunId, core::Discard>> discards;
+    std::string words;
     for (const core::Run& run : study.runs) {
         if (std::find(spoiled.begin(), spoiled.end(), run.number) == spoiled.end())
             continue;
-        if (Outcome done = file.value().discard({run.id}, *run.discard); !done)
-            return done;
-        io.err << io.language.say("discarded run {}: {}"_t, run.number, run.discard->reason)
-               << "\n";
+        discards.emplace_back(run.id, *run.discard);
+        words += io.language.say("discarded run {}: {}"_t, run.number, run.discard->reason) + "\n";
     }
-    if (spoiled.empty())
-        io.err << io.language.say("nothing to discard"_t) << "\n";
+    if (Outcome done = file.value().discardEach(discards); !done) // all of them, or none
+        return done;
+    io.err << words;
     return Done{};
 }
 

@@ -8,56 +8,70 @@
 
 #include <algorithm>
 #include <array>
+#include <optional>
+#include <span>
 #include <vector>
 
 namespace bothways::app {
 namespace {
 
-/// Consecutive pairs in one configuration, planned or driven.
-struct Stage {
-    bool device = false;
+/// Of the plan: letters alike that follow one another, with the first at `from`.
+struct Stretch {
+    std::size_t letters = 0;
     int pairs = 0;
 };
 
-std::vector<Stage> stagesOf(const core::PlannedStudy& plan)
+Stretch alikeFrom(const core::PlannedStudy& plan, std::size_t from)
 {
-    std::vector<Stage> stages;
-    for (const char letter : plan.sequence) {
-        const bool device = letter == 'B' || letter == 'b';
-        if (stages.empty() || stages.back().device != device)
-            stages.push_back({device, 0});
-        stages.back().pairs += plan.pairs_per_block;
-    }
-    return stages;
+    Stretch stretch;
+    while (from + stretch.letters < plan.sequence.size() &&
+           core::isDeviceLetter(plan, from + stretch.letters) == core::isDeviceLetter(plan, from))
+        ++stretch.letters;
+    stretch.pairs = static_cast<int>(stretch.letters) * plan.pairs_per_block;
+    return stretch;
 }
 
-/// The last block counts though all of its runs were discarded: that is where the vehicle is now.
-std::vector<Stage> stagesOf(const core::PreparedStudy& driven)
+/// Of the planned block that the letter belongs to, from 1; equal letters are one block.
+int blockOfLetter(const core::PlannedStudy& plan, std::size_t letter)
 {
-    std::vector<Stage> stages;
-    for (const core::Block& block : driven.blocks) {
-        if (block.runs == 0 && block.block != driven.blocks.back().block)
-            continue;
-        if (stages.empty() || stages.back().device != block.device)
-            stages.push_back({block.device, 0});
-        stages.back().pairs += block.pairs;
+    int block = 1;
+    for (std::size_t i = 1; i <= letter; ++i)
+        block += core::isDeviceLetter(plan, i) != core::isDeviceLetter(plan, i - 1) ? 1 : 0;
+    return block;
+}
+
+/// Where in the plan the vehicle is: at a letter, with so many pairs done of what begins there.
+struct PlaceInPlan {
+    std::size_t letter = 0;
+    int pairs = 0;
+};
+
+/// The last block counts though all of its runs were discarded: that is where the vehicle is now.
+/// Nothing: the blocks are not those of the plan.
+std::optional<PlaceInPlan> placeIn(const core::PlannedStudy& plan,
+                                   const core::PreparedStudy& driven)
+{
+    if (driven.blocks.empty())
+        return PlaceInPlan{};
+    const core::Block& now = driven.blocks.back();
+    std::span<const core::DesignBlock> before = driven.design_blocks;
+    PlaceInPlan place;
+    if (!before.empty() && before.back().device == now.device && before.back().day == now.day) {
+        place.pairs = static_cast<int>(before.back().pairs.size());
+        before = before.first(before.size() - 1);
     }
-    return stages;
+    const std::vector<bool> reached = core::lettersDriven(plan, before);
+    for (std::size_t letter = plan.sequence.size(); letter-- > 0;)
+        if (reached[letter] && core::isDeviceLetter(plan, letter) == now.device) {
+            place.letter = letter;
+            return place;
+        }
+    return std::nullopt;
 }
 
 bool isUsable(const std::optional<core::PlannedStudy>& plan)
 {
     return plan && !plan->sequence.empty() && plan->pairs_per_block > 0;
-}
-
-bool startsWith(const std::vector<Stage>& planned, const std::vector<Stage>& driven)
-{
-    if (driven.size() > planned.size())
-        return false;
-    for (std::size_t i = 0; i < driven.size(); ++i)
-        if (driven[i].device != planned[i].device)
-            return false;
-    return true;
 }
 
 /// The setting that the configuration was last driven with.
@@ -77,28 +91,27 @@ core::PreparedStudy prepared(const core::Study& study)
 void followPlan(const core::Study& study, const core::PreparedStudy& driven, UpNext& next)
 {
     const core::PlannedStudy& plan = *study.properties.plan;
-    const std::vector<Stage> planned = stagesOf(plan);
-    const std::vector<Stage> done = stagesOf(driven);
     if (core::fulfils(plan, driven.design_blocks)) {
         next.because = UpNext::Because::planDone;
         return;
     }
-    if (!startsWith(planned, done)) {
+    auto place = placeIn(plan, driven);
+    if (!place) {
         next.because = UpNext::Because::offThePlan;
         return;
     }
-    next.because = UpNext::Because::plan;
-    next.planned_blocks = static_cast<int>(planned.size());
-    std::size_t stage = done.empty() ? 0 : done.size() - 1;
     const bool atTheStart = study.runs.empty() || !core::sameWord(study.runs.back().direction,
                                                                   core::directions(study).front());
-    if (!done.empty() && done[stage].pairs >= planned[stage].pairs && atTheStart &&
-        stage + 1 < planned.size())
-        ++stage;
-    next.block = static_cast<int>(stage) + 1;
-    next.planned_pairs_in_block = planned[stage].pairs;
-    next.pairs_in_block = stage < done.size() ? done[stage].pairs : 0;
-    next.device = planned[stage].device;
+    const Stretch here = alikeFrom(plan, place->letter);
+    if (place->pairs >= here.pairs && atTheStart &&
+        place->letter + here.letters < plan.sequence.size())
+        place = PlaceInPlan{place->letter + here.letters, 0};
+    next.because = UpNext::Because::plan;
+    next.planned_blocks = blockOfLetter(plan, plan.sequence.size() - 1);
+    next.block = blockOfLetter(plan, place->letter);
+    next.planned_pairs_in_block = alikeFrom(plan, place->letter).pairs;
+    next.pairs_in_block = place->pairs;
+    next.device = core::isDeviceLetter(plan, place->letter);
     next.configuration = next.device ? deviceName(study) : baselineToDrive(study);
 }
 

@@ -27,8 +27,8 @@ struct UpNext {
     std::optional<int> planned_blocks, planned_pairs_in_block;
 };
 
-/// The plan's blocks are held against the blocks that were driven; equal neighbours are one, blocks
-/// without a counted run are left out. The direction is always the other one than that of the last
+/// The plan's blocks are held against the blocks that were driven, as core::fulfils() does: equal
+/// neighbours of one day are one, a new day begins a new one, blocks without a pair are left out. The direction is always the other one than that of the last
 /// run, discarded or not: the vehicle stands at that end of the stretch.
 [[nodiscard]] UpNext upNext(const core::Study& study);
 

@@ -5,6 +5,7 @@
 #include "app/desktop/roadside/roadside_words.h"
 #include "storage/study/study_file.h"
 #include "tests/app/desktop/support/desktop_fixture.h"
+#include "tests/support/study_builder.h"
 
 #include <QFile>
 #include <SQLiteCpp/Database.h>
@@ -543,6 +544,44 @@ TEST_F(RoadsideSessionTest, EqualLettersAreOneBlockAndADayOffThePlanIsSaidToBe)
     EXPECT_EQ(session->next().configuration, "A");
     drive("8.41");
     EXPECT_EQ(session->next().because, UpNext::Because::offThePlan);
+}
+
+// As the plan is judged (core::fulfils): a new day begins a new block, which has to be a whole one.
+TEST(UpNextOfDays, ABlockLeftHalfwayIsNotGoneOnWithOnAnotherDay)
+{
+    constexpr double kNextDay_min = 24 * 60;
+    const auto nextAfter = [](const std::string& sequence, const std::vector<double>& ofA_min,
+                              const std::vector<double>& ofB_min) {
+        bothways::tests::StudyBuilder builder;
+        for (const double at_min : ofA_min)
+            builder.addPair("A", at_min, 8.4, 8.3);
+        for (const double at_min : ofB_min)
+            builder.addPair("B", at_min, 8.1, 8.0);
+        core::Study study = builder.build();
+        study.properties.baseline = "A";
+        study.properties.plan = core::PlannedStudy{};
+        study.properties.plan->sequence = sequence;
+        study.properties.plan->pairs_per_block = 2;
+        return upNext(study);
+    };
+    UpNext next = nextAfter("ABA", {5, 15}, {});
+    EXPECT_EQ(next.because, UpNext::Because::plan);
+    EXPECT_EQ(next.configuration, "B");
+    next = nextAfter("ABA", {5, kNextDay_min}, {});
+    EXPECT_EQ(next.because, UpNext::Because::offThePlan) << "one pair a day is no block of two";
+    next = nextAfter("ABBA", {5, 15}, {40, 50});
+    EXPECT_EQ(next.configuration, "B");
+    EXPECT_EQ(next.pairs_in_block, 2);
+    EXPECT_EQ(next.planned_pairs_in_block, 4);
+    next = nextAfter("ABBA", {5, 15}, {40, 50, kNextDay_min});
+    EXPECT_EQ(next.because, UpNext::Because::plan);
+    EXPECT_EQ(next.configuration, "B");
+    EXPECT_EQ(next.block, 2);
+    EXPECT_EQ(next.pairs_in_block, 1) << "of this day";
+    EXPECT_EQ(next.planned_pairs_in_block, 2);
+    next = nextAfter("ABBA", {5, 15}, {40, 50, kNextDay_min, kNextDay_min + 10});
+    EXPECT_EQ(next.configuration, "A");
+    EXPECT_EQ(next.block, 3);
 }
 
 TEST_F(RoadsideSessionTest, TheSettingIsThatOfTheLastRunInTheSameConfiguration)
