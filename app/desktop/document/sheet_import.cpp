@@ -82,9 +82,15 @@ bool importSheet(StudyDocument& document, const core::Study& runs, const QString
     return document.takeForeignChange(importByAThread(connection, runs, sheet, parent));
 }
 
-StudyDocument::Opened makeStudyFromSheet(const QString& sheet, const QDate& today, QWidget* parent)
+StudyDocument::Opened makeStudyFromSheet(const QString& sheet, const QDate& today, QWidget* parent,
+                                         const storage::SheetOptions& said)
 {
-    const auto read = storage::readRunSheet(toPath(sheet), sheetOptions({}, today));
+    const auto bytes = storage::readSheetBytes(toPath(sheet));
+    if (!bytes)
+        return bytes.error();
+    storage::SheetOptions options = said;
+    options.today = sheetOptions({}, today).today;
+    const auto read = storage::parseRunSheet(bytes.value(), sheet.toStdString(), options);
     if (!read)
         return read.error();
     const core::Study& runs = read.value().study;
@@ -102,6 +108,8 @@ StudyDocument::Opened makeStudyFromSheet(const QString& sheet, const QDate& toda
     const bool done = importSheet(*document.value(), runs, sheet, parent);
     QObject::disconnect(catcher);
     if (done)
+        imported = document.value()->keepColumns(bytes.value(), sheet, options);
+    if (done && imported)
         return document;
     std::move(document).take().reset();
     QFile::remove(file); // half a study is none

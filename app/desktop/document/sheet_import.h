@@ -21,7 +21,9 @@ bool importSheet(StudyDocument& document, const core::Study& runs, const QString
                  QWidget* parent);
 
 /// A study from a run sheet, beside it where that folder takes it, else in studyFolder().
+/// @param said  of its columns; its dates are those of `today`
 [[nodiscard]] StudyDocument::Opened makeStudyFromSheet(const QString& sheet, const QDate& today,
-                                                       QWidget* parent = nullptr);
+                                                       QWidget* parent = nullptr,
+                                                       const storage::SheetOptions& said = {});
 
 } // namespace bothways::app

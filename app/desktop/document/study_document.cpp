@@ -19,8 +19,8 @@ namespace {
 
 constexpr int kOptionsSettle_ms = 700;
 
-/// While another program has the study, the window stands still: not longer than one bears. What was
-/// typed stays, and is saved by the next try.
+/// While another program has the study, the window stands still: not longer than one bears. What
+/// was typed stays, and is saved by the next try.
 void waitShortly()
 {
     storage::StudyFile::setWaiting({}, std::chrono::milliseconds(800));

@@ -7,6 +7,7 @@
 #include "core/base/result.h"
 #include "storage/recordings/cut.h"
 #include "storage/recordings/recordings.h"
+#include "storage/sheet/run_sheet.h"
 #include "storage/study/renaming.h"
 #include "storage/study/study_file.h"
 
@@ -108,6 +109,12 @@ public:
     [[nodiscard]] std::shared_ptr<storage::StudyFile> anotherConnection();
     /// Takes in what another connection (an import) has written, or failed to.
     bool takeForeignChange(const core::Outcome& outcome);
+    /// What was said of the columns of a sheet with this header before (storage/recordings/
+    /// sheet_import.h), and keeping it for the next one.
+    [[nodiscard]] storage::SheetOptions keptColumns(const std::string& sheet, const QString& file,
+                                                    storage::SheetOptions options) const;
+    [[nodiscard]] core::Outcome keepColumns(const std::string& sheet, const QString& file,
+                                            const storage::SheetOptions& options);
     /// New runs and runs that are there already get their parts of a recording, in one step.
     bool cutRecording(core::RecordingId recording, const std::vector<storage::Cut>& cuts);
     bool dropRecording(core::RecordingId recording);

@@ -5,6 +5,7 @@
 #include "app/answer/looks.h"
 #include "storage/recordings/cut.h"
 #include "storage/recordings/recordings.h"
+#include "storage/recordings/sheet_import.h"
 
 // Recordings in the open study.
 namespace bothways::app {
@@ -44,6 +45,18 @@ std::shared_ptr<storage::StudyFile> StudyDocument::anotherConnection()
 bool StudyDocument::takeForeignChange(const core::Outcome& outcome)
 {
     return finish(outcome);
+}
+
+storage::SheetOptions StudyDocument::keptColumns(const std::string& sheet, const QString& file,
+                                                 storage::SheetOptions options) const
+{
+    return storage::withKeptColumns(d->file, sheet, file.toStdString(), std::move(options));
+}
+
+core::Outcome StudyDocument::keepColumns(const std::string& sheet, const QString& file,
+                                         const storage::SheetOptions& options)
+{
+    return storage::keepColumns(d->file, sheet, file.toStdString(), options);
 }
 
 bool StudyDocument::cutRecording(core::RecordingId recording, const std::vector<storage::Cut>& cuts)

@@ -20,6 +20,7 @@
 #include "app/desktop/runs/run_form.h"
 #include "app/desktop/runs/run_list_view.h"
 #include "app/desktop/runs/study_page.h"
+#include "app/desktop/window/columns_dialog.h"
 #include "app/desktop/window/history_panel.h"
 #include "app/desktop/window/report_desk.h"
 #include "app/desktop/window/result_tabs.h"
@@ -77,8 +78,19 @@ bool MainWindow::openFile(const QString& file)
         return false;
     // First the new one, then away with the old: a wrong file closes nothing.
     const bool study = storage::StudyFile::isStudyFile(toPath(file));
+    storage::SheetOptions said;
+    if (!study) {
+        said = sheetOptions({}, m_clock().date());
+        const auto bytes = storage::readSheetBytes(toPath(file));
+        const auto asked =
+            bytes ? askColumns(m_preferences.spoken(), bytes.value(), file, said, nullptr, this)
+                  : said; // what is wrong is said below
+        if (!asked)
+            return false;
+        said = *asked;
+    }
     StudyDocument::Opened opened =
-        study ? StudyDocument::open(file) : makeStudyFromSheet(file, m_clock().date(), this);
+        study ? StudyDocument::open(file) : makeStudyFromSheet(file, m_clock().date(), this, said);
     if (!opened) {
         say(opened.error());
         return false;

@@ -10,6 +10,7 @@
 #include "app/desktop/look/preferences.h"
 #include "app/desktop/look/said.h"
 #include "app/desktop/runs/rename_dialog.h"
+#include "app/desktop/window/columns_dialog.h"
 #include "app/desktop/window/compare_dialog.h"
 #include "app/desktop/window/import_problems_dialog.h"
 #include "app/desktop/window/study_properties_dialog.h"
@@ -66,8 +67,18 @@ void StudyJobs::say(const core::Outcome& outcome, const QString& news)
 void StudyJobs::importSheet(StudyDocument& document, const QString& file)
 {
     const core::Study& study = document.study();
-    const auto sheet =
-        storage::readRunSheet(toPath(file), sheetOptions(study, m_clock().date()), &study);
+    const auto bytes = storage::readSheetBytes(toPath(file));
+    if (!bytes) {
+        showSheetFaults(file, bytes.error());
+        return;
+    }
+    const auto options =
+        askColumns(m_preferences.spoken(), bytes.value(), file,
+                   document.keptColumns(bytes.value(), file, sheetOptions(study, m_clock().date())),
+                   &study, &m_window);
+    if (!options)
+        return;
+    const auto sheet = storage::parseRunSheet(bytes.value(), file.toStdString(), *options, &study);
     if (!sheet) {
         showSheetFaults(file, sheet.error());
         return;
@@ -82,9 +93,18 @@ void StudyJobs::importSheet(StudyDocument& document, const QString& file)
         return;
     }
     const auto count = static_cast<int>(added.size());
-    if (app::importSheet(document, sheet.value().study, file, &m_window))
-        m_messages.say(MessageBar::Kind::news,
-                       tr("%n run(s) came from %1.", nullptr, count).arg(name));
+    if (!app::importSheet(document, sheet.value().study, file, &m_window))
+        return;
+    if (const core::Outcome kept = document.keepColumns(bytes.value(), file, *options); !kept) {
+        m_messages.say(m_preferences.spoken(), kept.error());
+        return;
+    }
+    QString news = tr("%n run(s) came from %1.", nullptr, count).arg(name);
+    if (const auto twice = static_cast<int>(sheet.value().already_there.size()); twice > 0)
+        news += u' ' + tr("%n of them was there already and is in the study twice now; Undo takes "
+                          "the import back.",
+                          nullptr, twice);
+    m_messages.say(MessageBar::Kind::news, news);
 }
 
 void StudyJobs::showSheetFaults(const QString& file, const core::Error& error)
