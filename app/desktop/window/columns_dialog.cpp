@@ -5,6 +5,7 @@
 #include "app/desktop/look/said.h"
 #include "storage/sheet/column_names.h"
 
+#include <QAbstractItemView>
 #include <QComboBox>
 #include <QDialogButtonBox>
 #include <QFileInfo>
@@ -20,6 +21,9 @@
 
 namespace bothways::app {
 namespace {
+
+constexpr int kLettersOfAChoice = 16;
+constexpr int kScrollBar = 24; // px, of a list that has one
 
 /// The first of "distance|length" in the reader's language.
 QString firstName(const Language& in, const storage::Quantity& quantity)
@@ -219,6 +223,9 @@ QComboBox* ColumnsDialog::choiceFor(const storage::PreviewColumn& column)
         box->setItemText(at, tr("%1, from %2", "quantity, unit as written")
                                  .arg(box->itemText(at), nameShown(column.unit)));
     box->setCurrentIndex(at);
+    box->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+    box->setMinimumContentsLength(kLettersOfAChoice);
+    box->view()->setMinimumWidth(box->view()->sizeHintForColumn(0) + kScrollBar);
     connect(box, &QComboBox::activated, this, [this, box, header = column.header] {
         if (box->currentData().isValid())
             say(header, box->currentData().toString());
@@ -268,6 +275,14 @@ void ColumnsDialog::showTable()
     }
     m_table->resizeColumnsToContents();
     m_table->resizeRowsToContents();
+    const auto unsaid = std::ranges::find_if(columns, [&](const storage::PreviewColumn& column) {
+        return column.column.empty() && (!m_preview.header_found || !column.candidates.empty());
+    });
+    if (unsaid == columns.end())
+        return;
+    const auto place = static_cast<int>(unsaid - columns.begin());
+    m_table->setCurrentCell(0, place);
+    m_table->cellWidget(0, place)->setFocus();
 }
 
 void ColumnsDialog::showRest()

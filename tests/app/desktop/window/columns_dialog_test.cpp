@@ -5,6 +5,7 @@
 
 #include <QApplication>
 #include <QComboBox>
+#include <QFileInfo>
 #include <QLabel>
 #include <QPushButton>
 #include <QTableWidget>
@@ -37,6 +38,9 @@ protected:
             if (auto* dialog = qobject_cast<ColumnsDialog*>(QApplication::activeModalWidget())) {
                 watch.stop();
                 ++times;
+                if (qEnvironmentVariableIsSet("BOTHWAYS_PICTURES"))
+                    dialog->grab().save(qEnvironmentVariable("BOTHWAYS_PICTURES") + "/columns_" +
+                                        QFileInfo(file).completeBaseName() + ".png");
                 person(*dialog);
             }
         });
