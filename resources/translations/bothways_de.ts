@@ -1255,6 +1255,107 @@ Fahrten %4 und %5: %6</translation>
     </message>
 </context>
 <context>
+    <name>bothways::app::ColumnsDialog</name>
+    <message>
+        <source>What the columns are</source>
+        <translation>Was die Spalten sind</translation>
+    </message>
+    <message>
+        <source>kept, without a meaning</source>
+        <translation>bleibt, ohne Bedeutung</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>quantity, unit</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>&amp;Sheet:</source>
+        <translation>&amp;Blatt:</translation>
+    </message>
+    <message>
+        <source>please choose</source>
+        <translation>bitte wählen</translation>
+    </message>
+    <message>
+        <source>the day comes first</source>
+        <translation>der Tag steht vorn</translation>
+    </message>
+    <message>
+        <source>the month comes first</source>
+        <translation>der Monat steht vorn</translation>
+    </message>
+    <message>
+        <source>The first rows of the sheet, and what each column becomes</source>
+        <translation>Die ersten Zeilen des Blatts, und was aus jeder Spalte wird</translation>
+    </message>
+    <message>
+        <source>&amp;Import</source>
+        <translation>&amp;Importieren</translation>
+    </message>
+    <message>
+        <source>Of &amp;dates like %1:</source>
+        <translation>Bei &amp;Daten wie %1:</translation>
+    </message>
+    <message>
+        <source>Of &amp;dates:</source>
+        <translation>Bei &amp;Daten:</translation>
+    </message>
+    <message>
+        <source>What column %1 becomes</source>
+        <translation>Was aus der Spalte %1 wird</translation>
+    </message>
+    <message>
+        <source>in which unit?</source>
+        <translation>in welcher Einheit?</translation>
+    </message>
+    <message>
+        <source>%1, from %2</source>
+        <comment>quantity, unit as written</comment>
+        <translation>%1, aus %2</translation>
+    </message>
+    <message>
+        <source>becomes</source>
+        <translation>wird zu</translation>
+    </message>
+    <message>
+        <source>%1 has a form of its own. Say what its columns are where that is not known; it is kept for the next sheet with this header.</source>
+        <translation>%1 hat eine eigene Form. Sagen Sie, was ihre Spalten sind, wo das nicht bekannt ist; es wird für das nächste Blatt mit dieser Kopfzeile gemerkt.</translation>
+    </message>
+    <message>
+        <source>In %1 no line names columns that are known. Is it the first one below? Then say what its columns are.</source>
+        <translation>In %1 nennt keine Zeile Spalten, die bekannt sind. Ist es die erste hier unten? Dann sagen Sie, was ihre Spalten sind.</translation>
+    </message>
+    <message>
+        <source>Found: %1.</source>
+        <translation>Gefunden: %1.</translation>
+    </message>
+    <message>
+        <source>a consumption</source>
+        <translation>ein Verbrauch</translation>
+    </message>
+    <message>
+        <source>what at least four of the columns are</source>
+        <translation>was wenigstens vier der Spalten sind</translation>
+    </message>
+    <message>
+        <source>the order of dates</source>
+        <translation>die Reihenfolge im Datum</translation>
+    </message>
+    <message>
+        <source>which sheet it is</source>
+        <translation>welches Blatt es ist</translation>
+    </message>
+    <message>
+        <source>Nothing is missing.</source>
+        <translation>Es fehlt nichts.</translation>
+    </message>
+    <message>
+        <source>Still missing: %1.</source>
+        <translation>Es fehlt noch: %1.</translation>
+    </message>
+</context>
+<context>
     <name>bothways::app::CompanionsPage</name>
     <message>
         <source>Other honest ways to the same number</source>
@@ -4172,6 +4273,13 @@ Erstellt mit Qt %1, QCustomPlot, SQLite, SQLiteCpp, Boost, Eigen, fast_float, fm
     <message>
         <source>Run sheets (*.csv);;All files (*)</source>
         <translation>Fahrtenblätter (*.csv);;Alle Dateien (*)</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n of them was there already and is in the study twice now; Undo takes the import back.</source>
+        <translation>
+            <numerusform>%n davon war schon da und ist jetzt zweimal in der Untersuchung; Rückgängig nimmt den Import zurück.</numerusform>
+            <numerusform>%n davon waren schon da und sind jetzt zweimal in der Untersuchung; Rückgängig nimmt den Import zurück.</numerusform>
+        </translation>
     </message>
 </context>
 <context>

@@ -213,6 +213,13 @@
             <numerusform>%n runs came from %1.</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>%n of them was there already and is in the study twice now; Undo takes the import back.</source>
+        <translation>
+            <numerusform>%n of them was there already and is in the study twice now; Undo takes the import back.</numerusform>
+            <numerusform>%n of them were there already and are in the study twice now; Undo takes the import back.</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>bothways::app::StudyPage</name>
