@@ -4277,8 +4277,8 @@ Erstellt mit Qt %1, QCustomPlot, SQLite, SQLiteCpp, Boost, Eigen, fast_float, fm
     <message numerus="yes">
         <source>%n of them was there already and is in the study twice now; Undo takes the import back.</source>
         <translation>
-            <numerusform>%n davon war schon da und ist jetzt zweimal in der Untersuchung; Rückgängig nimmt den Import zurück.</numerusform>
-            <numerusform>%n davon waren schon da und sind jetzt zweimal in der Untersuchung; Rückgängig nimmt den Import zurück.</numerusform>
+            <numerusform>%n davon war schon da und ist jetzt zweimal in der Studie; Rückgängig nimmt den Import zurück.</numerusform>
+            <numerusform>%n davon waren schon da und sind jetzt zweimal in der Studie; Rückgängig nimmt den Import zurück.</numerusform>
         </translation>
     </message>
 </context>
