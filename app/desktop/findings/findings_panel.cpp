@@ -8,7 +8,10 @@
 #include "app/desktop/look/help_topics.h"
 #include "app/desktop/look/hinted_table_view.h"
 #include "app/desktop/look/preferences.h"
+#include "app/desktop/look/said.h"
+#include "app/desktop/look/turning_layout.h"
 #include "app/desktop/look/words.h"
+#include "app/wording/runs.h"
 
 #include <QCheckBox>
 #include <QHeaderView>
@@ -32,7 +35,12 @@ FindingsPanel::FindingsPanel(StudyDocument& document, Preferences& preferences, 
 {
     build();
     connect(&document, &StudyDocument::analysisChanged, this, &FindingsPanel::takeResult);
-    connect(&document, &StudyDocument::studyChanged, this, &FindingsPanel::follow);
+    connect(&document, &StudyDocument::studyChanged, this, [this] {
+        sayBelow();
+        fitColumns();
+        follow();
+    });
+    connect(&document, &StudyDocument::blindChanged, this, &FindingsPanel::sayBelow);
     connect(m_view->selectionModel(), &QItemSelectionModel::selectionChanged, this, [this] {
         follow();
         const QModelIndex current = m_view->currentIndex();
@@ -66,7 +74,7 @@ void FindingsPanel::build()
     m_view->horizontalHeader()->setSectionResizeMode(FindingsModel::findingColumn,
                                                      QHeaderView::Stretch);
     m_view->horizontalHeader()->setSectionResizeMode(FindingsModel::answerColumn,
-                                                     QHeaderView::ResizeToContents);
+                                                     QHeaderView::Fixed);
     m_view->horizontalHeader()->setMaximumSectionSize(600);
     box->addWidget(m_view, 1);
 
@@ -81,6 +89,8 @@ void FindingsPanel::build()
     m_notChecked = new QToolButton(this);
     m_notChecked->setObjectName("notChecked");
     m_notChecked->setAutoRaise(true);
+    m_notChecked->setSizePolicy(QSizePolicy::Maximum, QSizePolicy::Fixed);
+    m_notChecked->setMinimumWidth(1);
     m_notChecked->setToolTip(tr("Which rule said nothing about which run, and why"));
     box->addWidget(m_notChecked);
     connect(m_notChecked, &QToolButton::clicked, this, [this] {
@@ -97,7 +107,12 @@ void FindingsPanel::build()
 
 QLayout* FindingsPanel::buildAnswers()
 {
-    auto* answers = new QHBoxLayout;
+    // In a narrow window the buttons stand in two rows.
+    auto* answers = new TurningLayout(fontMetrics().averageCharWidth() * 95);
+    auto* first = new QHBoxLayout;
+    auto* second = new QHBoxLayout;
+    answers->addLayout(first, 1);
+    answers->addLayout(second);
     m_accept = new QPushButton(tr("Accept: discard the run"), this);
     m_accept->setObjectName("acceptFinding");
     m_accept->setToolTip(tr("Discard the run, with the finding as the reason"));
@@ -111,32 +126,75 @@ QLayout* FindingsPanel::buildAnswers()
     m_allOfRule = new QCheckBox(tr("All of this rule"), this);
     m_allOfRule->setObjectName("allOfRule");
     m_allOfRule->setToolTip(tr("Answer every open finding of the same rule at once"));
-    answers->addWidget(m_accept);
-    answers->addWidget(m_words, 1);
-    answers->addWidget(m_overrule);
-    answers->addWidget(m_allOfRule);
+    first->addWidget(m_accept);
+    first->addWidget(m_words, 1);
+    second->addWidget(m_overrule);
+    second->addWidget(m_allOfRule);
     m_help = helpButton({}, tr("the rule of this finding"));
-    answers->addWidget(m_help);
+    second->addWidget(m_help);
     return answers;
+}
+
+/// The answers have a quarter at most: what was found is what is read.
+void FindingsPanel::fitColumns()
+{
+    QHeaderView* header = m_view->horizontalHeader();
+    constexpr int kAir = 24;
+    int wanted = header->sectionSizeHint(FindingsModel::answerColumn);
+    for (int row = 0; row < m_model->rowCount(); ++row)
+        wanted = std::max(wanted,
+                          m_view->fontMetrics().horizontalAdvance(
+                              m_model->index(row, FindingsModel::answerColumn).data().toString()) +
+                              kAir);
+    header->resizeSection(FindingsModel::answerColumn,
+                          std::min(wanted, m_view->viewport()->width() / 4));
+    constexpr int kFrame = 20;
+    m_notChecked->setText(fontMetrics().elidedText(m_notChecked->accessibleName(), Qt::ElideRight,
+                                                   std::max(width() - kFrame, 100)));
+}
+
+void FindingsPanel::resizeEvent(QResizeEvent* event)
+{
+    QWidget::resizeEvent(event);
+    fitColumns();
 }
 
 void FindingsPanel::takeResult()
 {
     const auto result = m_document.result();
-    m_pattern->setVisible(result && result->screening.pattern);
+    sayBelow();
+    fitColumns();
     m_notChecked->setVisible(result && !result->screening.not_checked.empty());
     if (!result)
         return;
-    if (result->screening.pattern)
-        m_pattern->setText(
-            shown(wording::patternSentence(m_preferences.spoken(), *result->screening.pattern)));
     std::set<core::Rule> rules;
     for (const core::NotChecked& missing : result->screening.not_checked)
         rules.insert(missing.rule);
-    m_notChecked->setText(tr("%n rule(s) not checked on some or all runs, which is not the same as "
+    const QString words = tr("%n rule(s) not checked on some or all runs, which is not the same as "
                              "passed…",
-                             nullptr, static_cast<int>(rules.size())));
+                             nullptr, static_cast<int>(rules.size()));
+    m_notChecked->setAccessibleName(words);
+    fitColumns();
     follow();
+}
+
+/// What is no finding about one run: a pattern of all of them, and what is odd all the same.
+void FindingsPanel::sayBelow()
+{
+    const auto result = m_document.result();
+    const bool any = !m_document.study().runs.empty();
+    m_view->setHint(any ? tr("Nothing was found.") : tr("There are no runs to look at yet."));
+    QStringList sentences;
+    const Language in = m_preferences.spoken();
+    if (result && result->screening.pattern)
+        sentences += shown(wording::patternSentence(in, *result->screening.pattern));
+    if (result)
+        for (const core::OddRun& odd : result->odd)
+            if (!m_document.isBlind() || odd.what != core::OddRun::What::consumption)
+                sentences +=
+                    asSentence(shown(wording::oddRunSentence(in, odd, m_document.study())));
+    m_pattern->setText(sentences.join(u'\n'));
+    m_pattern->setVisible(!sentences.isEmpty());
 }
 
 void FindingsPanel::follow()
@@ -146,9 +204,10 @@ void FindingsPanel::follow()
         const core::Run* run = m_document.runByNumber(finding.run);
         return run && run->counted();
     };
-    m_accept->setEnabled(std::any_of(findings.begin(), findings.end(), hasCounted));
-    m_words->setEnabled(!findings.empty());
-    m_overrule->setEnabled(!findings.empty() && !m_words->text().trimmed().isEmpty());
+    const bool may = !m_document.isReadOnly();
+    m_accept->setEnabled(may && std::any_of(findings.begin(), findings.end(), hasCounted));
+    m_words->setEnabled(may && !findings.empty());
+    m_overrule->setEnabled(may && !findings.empty() && !m_words->text().trimmed().isEmpty());
     m_allOfRule->setEnabled(m_view->selectionModel()->hasSelection());
     const QModelIndex current = m_view->currentIndex();
     const QString topic =

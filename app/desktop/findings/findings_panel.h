@@ -42,10 +42,15 @@ signals:
     void findingActivated(const core::Finding& finding); ///< opened: bring its place to the front
     void runWanted(int number);                          ///< a finding was chosen: show its run
 
+protected:
+    void resizeEvent(QResizeEvent* event) override;
+
 private:
     void build();
     [[nodiscard]] QLayout* buildAnswers();
     void takeResult();
+    void sayBelow();
+    void fitColumns();
     void follow();
     void accept();
     void overrule();

@@ -2,8 +2,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/look/hinted_table_view.h"
 
+#include "app/desktop/look/table_copy.h"
+
+#include <QClipboard>
 #include <QEvent>
+#include <QGuiApplication>
 #include <QHeaderView>
+#include <QKeyEvent>
 #include <QPainter>
 #include <QStyledItemDelegate>
 
@@ -45,6 +50,22 @@ void HintedTableView::setHint(const QString& hint)
     m_hint = hint;
     setAccessibleDescription(hint);
     viewport()->update();
+}
+
+void HintedTableView::copySelection() const
+{
+    if (const QString text = selectedRowsOf(*this); !text.isEmpty())
+        QGuiApplication::clipboard()->setText(text);
+}
+
+void HintedTableView::keyPressEvent(QKeyEvent* event)
+{
+    if (event->matches(QKeySequence::Copy)) {
+        copySelection();
+        event->accept();
+        return;
+    }
+    QTableView::keyPressEvent(event);
 }
 
 void HintedTableView::fitRows()

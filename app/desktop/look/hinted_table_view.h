@@ -15,8 +15,11 @@ public:
     explicit HintedTableView(QWidget* parent = nullptr);
 
     void setHint(const QString& hint);
+    /// The selected rows into the clipboard, for a spreadsheet.
+    virtual void copySelection() const;
 
 protected:
+    void keyPressEvent(QKeyEvent* event) override;
     void paintEvent(QPaintEvent* event) override;
     void changeEvent(QEvent* event) override;
     /// After a change of the font: rows as high as the text needs.

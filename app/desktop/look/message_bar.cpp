@@ -8,12 +8,30 @@
 
 #include <QAccessible>
 #include <QEvent>
+#include <QFileInfo>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QPushButton>
 #include <QToolButton>
 
 namespace bothways::app {
+namespace {
+
+/// "is no text", "cannot be read": the file is the subject, and has to stand before it.
+bool saysWhatItIs(const core::Error& error)
+{
+    if (error.where.file.empty() || error.where.line > 1 || !error.where.column.empty())
+        return false;
+    const std::string words = error.message.english();
+    if (words.starts_with("is no header")) // the line is, not the file
+        return false;
+    for (const char* verb : {"is ", "has ", "cannot be ", "holds ", "was "})
+        if (words.starts_with(verb))
+            return true;
+    return false;
+}
+
+} // namespace
 
 MessageBar::MessageBar(QWidget* parent)
     : QFrame(parent),
@@ -73,7 +91,12 @@ void MessageBar::say(Kind kind, const QString& sentence, const QString& action,
 void MessageBar::say(const Language& in, const core::Error& error)
 {
     QString sentence = sentenceOf(in, error);
-    if (!error.where.empty()) //: what went wrong, and where
+    if (saysWhatItIs(error)) {
+        sentence = asSentence(
+            QString("%1 %2").arg(QFileInfo(QString::fromStdString(error.where.file)).fileName(),
+                                 said(in, error.message)));
+        sentence = tr("%1 (%2)").arg(sentence, placeOf(in, error));
+    } else if (!error.where.empty()) //: what went wrong, and where
         sentence = tr("%1 (%2)").arg(sentence, placeOf(in, error));
     if (!error.others.empty())
         sentence += u' ' + tr("There are %n more.", nullptr, static_cast<int>(error.others.size()));

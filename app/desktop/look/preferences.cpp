@@ -58,6 +58,8 @@ constexpr Setting kEntryUnit{"units/entry", [] { return QVariant(QString()); }};
 constexpr Setting kDistanceUnit{"units/distance", usualDistanceUnit};
 constexpr Setting kTemperatureUnit{"units/temperature", usualTemperatureUnit};
 constexpr Setting kTheme{"window/theme", [] { return QVariant("system"); }};
+constexpr Setting kRoadsideTheme{"roadside/theme", [] { return QVariant("system"); }};
+constexpr Setting kLastFolder{"session/folder", [] { return QVariant(QString()); }};
 constexpr Setting kLargeText{"window/large_text", [] { return QVariant(false); }};
 constexpr Setting kLanguage{"window/language", [] { return QVariant(QString()); }};
 constexpr Setting kMoreFields{"entry/more_fields", [] { return QVariant(false); }};
@@ -80,6 +82,19 @@ QString draftKey(const QString& kind, const QString& study)
     const QByteArray path = QFileInfo(study).absoluteFilePath().toUtf8();
     const QByteArray hash = QCryptographicHash::hash(path, QCryptographicHash::Sha256).toHex();
     return kind + u'/' + QString::fromLatin1(hash.left(16));
+}
+
+ThemeChoice themeOf(const QString& name)
+{
+    if (name == "light")
+        return ThemeChoice::light;
+    return name == "dark" ? ThemeChoice::dark : ThemeChoice::system;
+}
+
+QString nameOf(ThemeChoice theme)
+{
+    static constexpr const char* kNames[] = {"system", "light", "dark"};
+    return kNames[static_cast<int>(theme)];
 }
 
 } // namespace
@@ -183,17 +198,34 @@ void Preferences::setTemperatureUnit(TemperatureUnit unit)
 
 ThemeChoice Preferences::theme() const
 {
-    const QString name = read<QString>(kTheme);
-    if (name == "light")
-        return ThemeChoice::light;
-    return name == "dark" ? ThemeChoice::dark : ThemeChoice::system;
+    return themeOf(read<QString>(kTheme));
 }
 
 void Preferences::setTheme(ThemeChoice theme)
 {
-    static constexpr const char* kNames[] = {"system", "light", "dark"};
-    if (write(kTheme, QString(kNames[static_cast<int>(theme)])))
+    if (write(kTheme, nameOf(theme)))
         emit appearanceChanged();
+}
+
+ThemeChoice Preferences::roadsideTheme() const
+{
+    return themeOf(read<QString>(kRoadsideTheme));
+}
+
+void Preferences::setRoadsideTheme(ThemeChoice theme)
+{
+    write(kRoadsideTheme, nameOf(theme));
+}
+
+QString Preferences::lastFolder() const
+{
+    const QString folder = read<QString>(kLastFolder);
+    return QFileInfo(folder).isDir() ? folder : QString();
+}
+
+void Preferences::setLastFolder(const QString& folder)
+{
+    write(kLastFolder, folder);
 }
 
 bool Preferences::largeText() const

@@ -48,6 +48,9 @@ public:
     void setTemperatureUnit(TemperatureUnit unit);
     [[nodiscard]] ThemeChoice theme() const;
     void setTheme(ThemeChoice theme);
+    /// Of the roadside mode alone; `system`: as the program.
+    [[nodiscard]] ThemeChoice roadsideTheme() const;
+    void setRoadsideTheme(ThemeChoice theme);
     [[nodiscard]] bool largeText() const;
     void setLargeText(bool large);
     /// "de", "en", ...; empty: the system's.
@@ -59,6 +62,9 @@ public:
     /// Newest first, at most ten; files that are gone are left out.
     [[nodiscard]] QStringList recentFiles() const;
     void addRecentFile(const QString& file);
+    /// Where a file was last chosen; empty: nowhere yet, or it is gone.
+    [[nodiscard]] QString lastFolder() const;
+    void setLastFolder(const QString& folder);
     [[nodiscard]] QByteArray windowGeometry() const;
     [[nodiscard]] QByteArray windowState() const;
     void setWindow(const QByteArray& geometry, const QByteArray& state);

@@ -130,6 +130,13 @@ QColor Theme::overlay(int n) const
     return QColor::fromRgb(colours[static_cast<std::size_t>(std::max(n, 0)) % colours.size()]);
 }
 
+Qt::PenStyle Theme::dashes(int n)
+{
+    constexpr std::array kStyles{Qt::SolidLine, Qt::DashLine, Qt::DotLine, Qt::DashDotLine,
+                                 Qt::DashDotDotLine};
+    return kStyles[static_cast<std::size_t>(std::max(n, 0)) % kStyles.size()];
+}
+
 double contrast(const QColor& a, const QColor& b)
 {
     const double first = luminance(a);

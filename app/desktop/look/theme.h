@@ -54,6 +54,9 @@ struct Theme {
     [[nodiscard]] const QColor& state(core::CheckState state) const;
     /// Colour of the n-th of several runs or studies that are laid over one another; stays with n.
     [[nodiscard]] QColor overlay(int n) const;
+    /// Runs that are laid over one another keep the colour of their configuration; the n-th of one
+    /// configuration is told apart by its dashes.
+    [[nodiscard]] static Qt::PenStyle dashes(int n);
     friend bool operator==(const Theme&, const Theme&) = default;
 };
 

@@ -19,12 +19,15 @@ public:
     explicit LedgerFlow(QWidget* parent = nullptr);
     void show(const core::Ledger& ledger, const NumberWords& numbers);
     void setTheme(const Theme& theme);
-    [[nodiscard]] QSize sizeHint() const override { return {640, 230}; }
+    /// Two chains of boxes, each with its title and up to five lines in a box.
+    [[nodiscard]] QSize sizeHint() const override { return {640, leastHeight()}; }
+    [[nodiscard]] QSize minimumSizeHint() const override { return {320, leastHeight()}; }
 
 protected:
     void paintEvent(QPaintEvent* event) override;
 
 private:
+    [[nodiscard]] int leastHeight() const { return 2 * (6 * fontMetrics().height() + 18); }
     struct Box {
         QString name, amount;
     };

@@ -58,6 +58,8 @@ public:
     {
         parts::addMarks(m_plot, m_baseline, markOf(m_plot.theme(), false, false, kMark));
         parts::addMarks(m_plot, m_device, markOf(m_plot.theme(), true, false, kMark));
+        if (m_readings.empty())
+            m_plot.setNothing(CheckPlots::tr("There are no pairs yet."));
         m_plot.setReadings(std::move(m_readings));
         m_plot.setNumbers(std::move(m_numbers));
     }

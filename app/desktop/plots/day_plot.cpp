@@ -312,6 +312,9 @@ void DayPlot::show(const ResultSet& result, const Words& words)
                                       : words.units().consumptionUnit());
     setWhole(xAxis, picture.clock().whole());
     setWhole(yAxis, picture.range());
+    if (std::ranges::none_of(result.study.runs,
+                             [](const core::Run& run) { return run.consumption.has_value(); }))
+        setNothing(tr("No run has a consumption yet."));
     setWords(tr("Pairs over time"), words.tally());
     finish();
 }

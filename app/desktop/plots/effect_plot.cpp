@@ -56,6 +56,7 @@ void EffectPlot::show(const core::Analysis& analysis, const Words& words)
                          theme().faint_ink, Qt::AlignRight | Qt::AlignTop);
     if (!analysis.headline) {
         setWhole(xAxis, parts::rangeAround({-margin, margin}, 0.8));
+        setNothing(tr("There is no interval yet."));
         setWords(tr("Effect and interval"), words.verdict());
         finish();
         return;

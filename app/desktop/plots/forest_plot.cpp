@@ -21,6 +21,9 @@ QVariant cell(const std::optional<double>& value)
 void ForestPlot::show(const Content& content)
 {
     clearPicture();
+    if (std::ranges::none_of(content.rows,
+                             [](const ForestRow& row) { return row.effect_pct.has_value(); }))
+        setNothing(tr("There is nothing to compare yet."));
     m_rows = std::max(1, static_cast<int>(content.rows.size()));
     QList<double> values{0.0};
     if (content.margin_pct) {

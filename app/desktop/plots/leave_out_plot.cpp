@@ -40,6 +40,8 @@ void LeaveOneOutPlot::show(const core::Analysis& analysis, const Words& words)
         parts::addLevel(*this, core::pctFromLog(headline.effect_log), QPen(theme().ink, 1.5));
         values << core::pctFromLog(headline.low_log) << core::pctFromLog(headline.high_log);
     }
+    if (!analysis.leave_one_out || analysis.leave_one_out->turns.empty())
+        setNothing(tr("There are too few pairs to leave one out."));
     parts::addLevel(*this, 0.0, QPen(theme().ink, 1.0, Qt::DashLine));
     double last = 1.0;
     if (analysis.leave_one_out)

@@ -71,8 +71,14 @@ void PlotView::clearPicture()
 {
     m_reading = -1;
     m_readings.clear();
+    m_nothing.clear();
     clearItems();
     clearPlottables();
+}
+
+void PlotView::setNothing(const QString& words)
+{
+    m_nothing = words;
 }
 
 void PlotView::setWords(const QString& title, const QString& content)
@@ -80,7 +86,7 @@ void PlotView::setWords(const QString& title, const QString& content)
     m_title = title;
     m_content = content;
     setAccessibleName(title);
-    setAccessibleDescription(content);
+    setAccessibleDescription(m_nothing.isEmpty() ? content : m_nothing);
 }
 
 void PlotView::setReadings(std::vector<Reading> readings)
@@ -335,8 +341,8 @@ void PlotView::keyPressEvent(QKeyEvent* event)
 
 void PlotView::wheelEvent(QWheelEvent* event)
 {
-    if (!hasFocus() && !(event->modifiers() & Qt::ControlModifier)) {
-        event->ignore();
+    if (!(event->modifiers() & Qt::ControlModifier)) {
+        event->ignore(); // the page below scrolls
         return;
     }
     constexpr double kNotch = 120.0;
@@ -395,9 +401,15 @@ void PlotView::leaveEvent(QEvent* event)
 void PlotView::paintEvent(QPaintEvent* event)
 {
     QCustomPlot::paintEvent(event);
+    QPainter painter(this);
+    if (!m_nothing.isEmpty()) { // axes would show numbers that nobody measured
+        painter.fillRect(rect(), m_theme.paper);
+        painter.setPen(m_theme.faint_ink);
+        painter.drawText(rect().adjusted(20, 10, -20, -10), Qt::AlignCenter | Qt::TextWordWrap,
+                         m_nothing);
+    }
     if (!hasFocus())
         return;
-    QPainter painter(this);
     painter.setPen(QPen(m_theme.selection, 2.0));
     painter.drawRect(rect().adjusted(1, 1, -1, -1));
 }

@@ -28,7 +28,7 @@ struct Reading {
 /// Every picture of the program: it can be zoomed, moved, read off, copied and saved, with mouse or
 /// keyboard, and says in words what it shows.
 ///
-/// Wheel: zoom (with Ctrl while the plot has no focus, so that a page scrolls); drag: move; Shift
+/// Wheel with Ctrl: zoom (without it the page below scrolls); drag: move; Shift
 /// and drag: zoom into the box; double click or 0: all of it; + and -: zoom; arrows: move; comma
 /// and full stop: read off the point before and after; Enter: go to that point; Ctrl+C: copy the
 /// picture; Ctrl+Shift+C: copy the numbers; context menu: all of it.
@@ -40,6 +40,8 @@ public:
     ~PlotView() override;
 
     /// Takes everything off, keeps the axes; fill anew and call finish().
+    /// Words in place of axes, where there is nothing to draw; until clearPicture().
+    void setNothing(const QString& words);
     void clearPicture();
     /// @param title    a few words: accessible name, title of files
     /// @param content  what the picture says, in sentences, for those who cannot see it
@@ -114,6 +116,7 @@ private:
     void hideReadOffWhile(const std::function<void()>& job);
 
     Theme m_theme = Theme::light();
+    QString m_nothing;
     QString m_title, m_content;
     std::vector<Reading> m_readings;
     PlotNumbers m_numbers;

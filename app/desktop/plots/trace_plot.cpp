@@ -200,7 +200,9 @@ void TracePlot::addStrip(const TraceStrip& strip, bool last)
     QList<double> extremes;
     for (const TraceStrip::Line& line : strip.lines) {
         auto* drawn = new TraceLine(bottom, left, line.series);
-        drawn->setPen(QPen(line.colour, 1.0, line.setPoint ? Qt::DashLine : Qt::SolidLine));
+        constexpr int kPale = 120; // of 255
+        drawn->setPen(
+            QPen(line.setPoint ? tinted(line.colour, kPale) : line.colour, 1.0, line.dashes));
         bool found = false;
         const QCPRange range = drawn->getValueRange(found, QCP::sdBoth, QCPRange());
         if (found)
@@ -312,6 +314,19 @@ QStringList TracePlot::readingTexts() const
     return texts;
 }
 
+/// What is read off stands beside the strip's name, or else at the strip's lower edge.
+void TracePlot::keepOffTitle(QCPItemText& text, const QCPAxisRect& rect, const QString& title) const
+{
+    QFont bold = font();
+    bold.setBold(true);
+    constexpr int kAir = 24;
+    const bool beside = QFontMetrics(bold).horizontalAdvance(title) +
+                            fontMetrics().horizontalAdvance(text.text()) + kAir <
+                        rect.width();
+    text.position->setCoords(1.0, beside ? 0.0 : 1.0);
+    text.setPositionAlignment(Qt::AlignRight | (beside ? Qt::AlignTop : Qt::AlignBottom));
+}
+
 void TracePlot::placeCursor()
 {
     for (int i = 1; i < axisRectCount(); ++i) {
@@ -334,8 +349,10 @@ void TracePlot::placeCursor()
         m_cursorLines[k]->point1->setCoords(*m_cursor, 0.0);
         m_cursorLines[k]->point2->setCoords(*m_cursor, 1.0);
         const QString values = valueTextsOf(m_content.strips[k], *m_cursor);
-        m_cursorTexts[k]->setText(i == 1 ? placeText(*m_cursor) + QStringLiteral("   ") + values
-                                         : values);
+        const QString text =
+            i == 1 ? placeText(*m_cursor) + QStringLiteral("   ") + values : values;
+        m_cursorTexts[k]->setText(text);
+        keepOffTitle(*m_cursorTexts[k], *axisRect(i), m_content.strips[k].label);
     }
     redrawOverlay();
 }

@@ -47,7 +47,8 @@ struct TraceStrip {
         int run = 0;  ///< number
         QString name; ///< of the run, or "set"
         QColor colour;
-        bool setPoint = false; ///< dashed: what it was told to be
+        bool setPoint = false; ///< pale: what it was told to be
+        Qt::PenStyle dashes = Qt::SolidLine;
         std::shared_ptr<const TraceSeries> series;
     };
     std::vector<Line> lines;
@@ -110,6 +111,7 @@ private:
     void addBands(const std::vector<int>& lanes);
     void addMarkLines(int lane);
     void placeCursor();
+    void keepOffTitle(QCPItemText& text, const QCPAxisRect& rect, const QString& title) const;
     [[nodiscard]] QString placeText(double place) const;
     [[nodiscard]] QString valueTextsOf(const TraceStrip& strip, double place) const;
     [[nodiscard]] QCPRange wholePlaces() const;

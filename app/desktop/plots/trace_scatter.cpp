@@ -66,7 +66,7 @@ void TraceScatter::show(const std::vector<RunShown>& runs, const std::string& ac
         widestStep = std::max(widestStep, step);
         const QCPScatterStyle style(shown.run->device ? QCPScatterStyle::ssSquare
                                                       : QCPScatterStyle::ssCircle,
-                                    QPen(theme().overlay(shown.colour), 1.0), Qt::NoBrush, 4);
+                                    QPen(theme().series(shown.run->device), 1.0), Qt::NoBrush, 4);
         auto* cloud = new QCPCurve(xAxis, yAxis);
         cloud->setLineStyle(QCPCurve::lsNone);
         cloud->setScatterStyle(style);

@@ -8,7 +8,8 @@
 
 namespace bothways::app {
 
-/// One channel against another, a colour a run: output against rotor speed, for instance.
+/// One channel against another, in the colour of each run's configuration: output against rotor
+/// speed, for instance.
 class TraceScatter final : public PlotView {
     Q_OBJECT
 
@@ -17,7 +18,6 @@ public:
 
     struct RunShown {
         const TracedRun* run;
-        int colour; ///< number for Theme::overlay(): stays with the run
     };
     /// Points are taken where `across` has a sample; `up` is read between its samples. Of a long
     /// recording every k-th is drawn, and the words say so.

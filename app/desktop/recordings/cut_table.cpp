@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/recordings/cut_table.h"
 
+#include "app/desktop/document/run_draft.h"
 #include "app/desktop/look/recorded_words.h"
 #include "app/desktop/look/said.h"
 #include "app/desktop/recordings/cut_material.h"
@@ -34,6 +35,16 @@ QStringList twoNames(QStringList names, const QString& first, const QString& sec
         if (names.size() < 2 && !names.contains(name, Qt::CaseInsensitive))
             names += name;
     return names;
+}
+
+/// Which of two configurations the plan has for a run, counted from 0; after its end the last.
+int plannedConfiguration(const core::PlannedStudy& plan, int run)
+{
+    if (plan.sequence.empty() || plan.pairs_per_block < 1)
+        return 0;
+    const auto block = std::min(static_cast<std::size_t>(run / (2 * plan.pairs_per_block)),
+                                plan.sequence.size() - 1);
+    return plan.sequence[block] == 'B' ? 1 : 0;
 }
 
 } // namespace
@@ -98,8 +109,7 @@ void CutTable::addRow(int row, const core::Study& study, std::optional<int> run)
     sayLength(row);
     auto* direction = new QComboBox;
     direction->setAccessibleName(tr("Direction of part %1").arg(row + 1));
-    direction->addItems(
-        twoNames(texts(core::directions(study)), QStringLiteral("out"), QStringLiteral("return")));
+    direction->addItems(directionChoices(study));
     // Where the recording cannot tell, runs go out and back by turns.
     direction->setCurrentIndex(part.outward.value_or(row % 2 == 0) ? 0 : 1);
     setCellWidget(row, directionColumn, direction);
@@ -142,13 +152,35 @@ void CutTable::addBecomes(int row, const core::Study& study, std::optional<int> 
         if (run == one.number)
             box->setCurrentIndex(box->count() - 1);
     }
+    if (!run && study.runs.empty() && study.properties.plan)
+        box->setCurrentIndex(plannedConfiguration(*study.properties.plan, row));
     setCellWidget(row, becomesColumn, box);
+    box->setToolTip(tr("The new runs below follow, up to one that was chosen itself: a block is "
+                       "chosen with its first run"));
+    connect(box, &QComboBox::activated, this, [this, row] { chooseFrom(row); });
     QComboBox* direction = choice(row, directionColumn);
     const auto follow = [box, direction] {
         direction->setEnabled(!box->currentData(kRunRole).isValid()); // a run has its own
     };
     follow();
     connect(box, &QComboBox::currentIndexChanged, direction, follow);
+}
+
+/// A configuration is driven in blocks: the lines below take it too, as far as nobody chose there.
+void CutTable::chooseFrom(int row)
+{
+    constexpr const char* kChosen = "chosen";
+    const QComboBox* box = choice(row, becomesColumn);
+    choice(row, becomesColumn)->setProperty(kChosen, true);
+    if (!box->currentData(kConfigurationRole).isValid())
+        return;
+    for (int below = row + 1; below < rowCount(); ++below) {
+        QComboBox* other = choice(below, becomesColumn);
+        if (other->property(kChosen).toBool())
+            break; // the next block was chosen already
+        if (!other->currentData(kRunRole).isValid())
+            other->setCurrentIndex(box->currentIndex());
+    }
 }
 
 void CutTable::sayLength(int row)

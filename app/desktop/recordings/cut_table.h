@@ -59,6 +59,7 @@ private:
     void addRow(int row, const core::Study& study, std::optional<int> run);
     QDoubleSpinBox* addTime(int row, int column, double value_s);
     void addBecomes(int row, const core::Study& study, std::optional<int> run);
+    void chooseFrom(int row);
     void sayLength(int row);
     [[nodiscard]] QDoubleSpinBox* time(int row, int column) const;
     [[nodiscard]] QComboBox* choice(int row, int column) const;

@@ -139,7 +139,7 @@ const storage::RecordingInfo* RecordingsDialog::current() const
 
 void RecordingsDialog::follow()
 {
-    const bool idle = !m_compacting.isRunning();
+    const bool idle = !m_compacting.isRunning() && !m_document.isReadOnly();
     m_cut->setEnabled(idle && current());
     m_drop->setEnabled(idle && current());
     m_compact->setEnabled(idle);

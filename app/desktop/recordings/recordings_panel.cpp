@@ -64,6 +64,7 @@ void RecordingsPanel::build()
     m_words->setWordWrap(true);
     auto* import = new QPushButton(tr("Import a recording…"), this);
     import->setObjectName("importRecordingButton");
+    import->setEnabled(!m_document.isReadOnly());
     m_list = new QPushButton(tr("All recordings…"), this);
     m_list->setObjectName("listRecordingsButton");
     m_list->setToolTip(tr("Cut a recording into runs, drop one, or shrink the study file"));

@@ -25,15 +25,21 @@ namespace {
 constexpr int kFirstChannels = 5; // shown at first: more would be thin strips
 constexpr int kNameRole = Qt::UserRole;
 
-QIcon swatch(const QColor& colour, bool device)
+constexpr QSize kSwatch(30, 14);
+
+/// The run's line, with the mark of its configuration on it.
+QIcon swatch(const Theme& theme, bool device, Qt::PenStyle dashes)
 {
-    QPixmap pixmap(14, 14);
+    QPixmap pixmap(kSwatch);
     pixmap.fill(Qt::transparent);
     QPainter painter(&pixmap);
     painter.setRenderHint(QPainter::Antialiasing);
+    painter.setPen(QPen(theme.series(device), 1.5, dashes));
+    painter.drawLine(0, kSwatch.height() / 2, kSwatch.width(), kSwatch.height() / 2);
     painter.setPen(Qt::NoPen);
-    painter.setBrush(colour);
-    device ? painter.drawRect(2, 2, 10, 10) : painter.drawEllipse(2, 2, 10, 10);
+    painter.setBrush(theme.series(device));
+    const QRect mark(kSwatch.width() / 2 - 4, kSwatch.height() / 2 - 4, 9, 9);
+    device ? painter.drawRect(mark) : painter.drawEllipse(mark);
     return QIcon(pixmap);
 }
 
@@ -95,10 +101,6 @@ void TraceView::setTheme(const Theme& theme)
     m_theme = theme;
     m_plot->setTheme(theme);
     m_scatter->setTheme(theme);
-    const QSignalBlocker quiet(m_runList);
-    for (int i = 0; i < m_runList->count(); ++i)
-        m_runList->item(i)->setIcon(
-            swatch(theme.overlay(i), m_runs[static_cast<std::size_t>(i)].device));
     refresh();
 }
 
@@ -114,7 +116,6 @@ void TraceView::fillLists(const std::vector<int>& runsBefore)
     for (std::size_t i = 0; i < m_runs.size(); ++i) {
         const TracedRun& run = m_runs[i];
         QListWidgetItem* item = addCheckable(*m_runList, run.label, run.run);
-        item->setIcon(swatch(m_theme.overlay(static_cast<int>(i)), run.device));
         if (!run.trace || run.trace->channels().empty()) {
             item->setFlags(Qt::ItemIsSelectable);
             item->setToolTip(tr("This run has no recording."));
@@ -261,6 +262,27 @@ double TraceView::placeOf(std::size_t run, double time_s) const
     return m_axis == TraceAxis::time ? time_s : m_distances[run].at(time_s);
 }
 
+/// By its place among the shown runs of its configuration: the first has none.
+Qt::PenStyle TraceView::dashesOf(int row) const
+{
+    int before = 0;
+    forChecked(*m_runList, [&](int other, const QListWidgetItem&) {
+        if (other < row && m_runs[static_cast<std::size_t>(other)].device ==
+                               m_runs[static_cast<std::size_t>(row)].device)
+            ++before;
+    });
+    return Theme::dashes(before);
+}
+
+void TraceView::dressRuns()
+{
+    const QSignalBlocker quiet(m_runList);
+    m_runList->setIconSize(kSwatch);
+    for (int i = 0; i < m_runList->count(); ++i)
+        m_runList->item(i)->setIcon(
+            swatch(m_theme, m_runs[static_cast<std::size_t>(i)].device, dashesOf(i)));
+}
+
 void TraceView::addLines(TraceStrip& strip, const std::string& channel, bool setPoint) const
 {
     forChecked(*m_runList, [&](int i, const QListWidgetItem& item) {
@@ -270,7 +292,8 @@ void TraceView::addLines(TraceStrip& strip, const std::string& channel, bool set
         const int number = item.data(kNameRole).toInt();
         const QString name = tr("run %1").arg(m_units.number(number, 0));
         strip.lines.push_back({number, setPoint ? tr("%1, as set").arg(name) : name,
-                               m_theme.overlay(i), setPoint, series});
+                               m_theme.series(m_runs[static_cast<std::size_t>(i)].device), setPoint,
+                               dashesOf(i), series});
     });
 }
 
@@ -343,6 +366,7 @@ void TraceView::refresh()
 {
     if (m_filling)
         return;
+    dressRuns();
     TracePlot::Content content;
     content.axis = m_axis;
     for (const QString& channel : shownChannels()) {
@@ -366,7 +390,7 @@ void TraceView::refreshScatter()
         return;
     std::vector<TraceScatter::RunShown> runs;
     forChecked(*m_runList, [&](int i, const QListWidgetItem&) {
-        runs.push_back({&m_runs[static_cast<std::size_t>(i)], i});
+        runs.push_back({&m_runs[static_cast<std::size_t>(i)]});
     });
     m_scatter->setLocale(m_units.locale);
     m_scatter->show(runs, m_across->currentData().toString().toStdString(),

@@ -75,6 +75,8 @@ private:
     void refreshScatter();
     void goToFinding(int step);
     [[nodiscard]] TraceStrip stripOf(const QString& channel) const;
+    [[nodiscard]] Qt::PenStyle dashesOf(int row) const;
+    void dressRuns();
     void addLines(TraceStrip& strip, const std::string& channel, bool setPoint) const;
     [[nodiscard]] std::shared_ptr<const TraceSeries> seriesOf(std::size_t run,
                                                               const std::string& channel) const;
