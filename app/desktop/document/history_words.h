@@ -18,6 +18,9 @@ namespace bothways::app {
 /// characters.
 [[nodiscard]] QString historyLine(const Language& in, const storage::HistoryEntry& entry,
                                   int most = 60);
+/// The line without what it says of consumption, of a control vehicle's too, or of the verdict, for
+/// as long as those are hidden.
+[[nodiscard]] storage::HistoryEntry withoutConsumption(const storage::HistoryEntry& entry);
 /// The moment in local time.
 [[nodiscard]] QDateTime historyTime(const storage::HistoryEntry& entry);
 

@@ -2,22 +2,41 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/document/run_draft.h"
 
+#include "app/desktop/document/up_next.h"
+
+#include <QCoreApplication>
+
 #include <algorithm>
 #include <array>
 
 namespace bothways::app {
 namespace {
 
-constexpr std::array<std::pair<const char*, const char*>, 6> kOpposites{{{"out", "return"},
+constexpr std::array<std::pair<const char*, const char*>, 7> kOpposites{{{"out", "return"},
                                                                          {"out", "back"},
                                                                          {"east", "west"},
                                                                          {"north", "south"},
                                                                          {"up", "down"},
-                                                                         {"there", "back"}}};
+                                                                         {"there", "back"},
+                                                                         {"hin", "zurück"}}};
+
+struct RunDraftWords {
+    Q_DECLARE_TR_FUNCTIONS(RunDraft)
+};
+
+/// What the two ways are called where the study does not say: in the user's language.
+QStringList usualDirections()
+{
+    return {RunDraftWords::tr("out", "a direction"), RunDraftWords::tr("return", "a direction")};
+}
 
 /// The usual name of the way back from `direction`; empty where none is known.
 std::string opposite(const std::string& direction)
 {
+    const QStringList usual = usualDirections();
+    for (const int way : {0, 1})
+        if (core::sameWord(direction, usual[way].toStdString()))
+            return usual[1 - way].toStdString();
     for (const auto& [one, other] : kOpposites) {
         if (core::sameWord(direction, one))
             return other;
@@ -52,8 +71,20 @@ core::Instant instantOf(const core::Study& study, const QDateTime& moment)
 
 core::Run nextRun(const core::Study& study, const QDateTime& now)
 {
-    core::Run next;
+    core::Run next = runAfterLast(study);
     next.start = instantOf(study, now);
+    if (!study.properties.plan)
+        return next;
+    const UpNext planned = upNext(study); // as at the roadside
+    next.configuration = planned.configuration;
+    next.setting = planned.setting;
+    next.direction = planned.direction;
+    return next;
+}
+
+core::Run runAfterLast(const core::Study& study)
+{
+    core::Run next;
     if (study.runs.empty()) {
         next.configuration = study.properties.baseline.empty() ? "A" : study.properties.baseline;
         next.direction = directionChoices(study).constFirst().toStdString();
@@ -102,7 +133,7 @@ QStringList directionChoices(const core::Study& study)
     for (const std::string& name : core::directions(study))
         names += QString::fromStdString(name);
     if (names.isEmpty())
-        return {"out", "return"};
+        return usualDirections();
     if (names.size() == 1)
         if (const std::string other = opposite(names.front().toStdString()); !other.empty())
             names += QString::fromStdString(other);

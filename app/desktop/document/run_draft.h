@@ -17,9 +17,12 @@ using Clock = std::function<QDateTime()>;
 /// The moment by the study's kind of clock: with the UTC offset where its runs have one.
 [[nodiscard]] core::Instant instantOf(const core::Study& study, const QDateTime& moment);
 
-/// The run that is likely to come next: the other direction, same configuration and setting, and
-/// the time as given. Everything else is empty: nothing is noted that nobody saw.
+/// The run that is likely to come next: what the plan that is tied to the study has, else as
+/// runAfterLast(); at the time as given.
 [[nodiscard]] core::Run nextRun(const core::Study& study, const QDateTime& now);
+/// The other direction, same configuration and setting. Everything else is empty: nothing is noted
+/// that nobody saw.
+[[nodiscard]] core::Run runAfterLast(const core::Study& study);
 
 /// The start to propose to someone who types from a notebook: the last start plus the usual gap
 /// between runs.

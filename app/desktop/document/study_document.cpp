@@ -71,6 +71,19 @@ StudyDocument::Opened StudyDocument::open(const QString& file)
     return document;
 }
 
+StudyDocument::Opened StudyDocument::openForReading(const QString& file)
+{
+    auto opened = storage::StudyFile::open(toPath(file), true);
+    if (!opened)
+        return opened.error();
+    std::unique_ptr<StudyDocument> document(new StudyDocument(std::move(opened).take()));
+    document->d->readOnly = true;
+    if (const core::Outcome read = document->reload(); !read)
+        return read.error();
+    document->recompute();
+    return document;
+}
+
 StudyDocument::StudyDocument(storage::StudyFile file)
     : d(std::make_unique<Private>(std::move(file)))
 {
@@ -113,6 +126,11 @@ const core::Run* StudyDocument::runByNumber(int number) const
 QString StudyDocument::path() const
 {
     return fromPath(d->file.path());
+}
+
+bool StudyDocument::isReadOnly() const
+{
+    return d->readOnly;
 }
 
 QString StudyDocument::name() const
@@ -366,7 +384,7 @@ bool StudyDocument::setBlind(bool blind)
 
 void StudyDocument::recordLook()
 {
-    if (d->looked || d->blind || isBusy() || !result())
+    if (d->looked || d->blind || d->readOnly || isBusy() || !result())
         return;
     d->looked = true;
     const core::Analysis& analysis = result()->analysis;
@@ -387,14 +405,15 @@ bool StudyDocument::wasLookedAt() const
 void StudyDocument::tryOptions(const TriedOptions& options)
 {
     d->tried = options;
-    d->settle.start();
+    if (!d->readOnly)
+        d->settle.start();
     recompute();
 }
 
 void StudyDocument::settleOptions()
 {
     d->settle.stop();
-    if (!d->tried)
+    if (!d->tried || d->readOnly)
         return;
     core::StudyProperties properties = d->study.properties;
     putInto(properties, *d->tried);

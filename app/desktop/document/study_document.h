@@ -45,12 +45,15 @@ public:
     using Opened = core::Result<std::unique_ptr<StudyDocument>>;
     static Opened create(const QString& file, const core::StudyProperties& properties);
     static Opened open(const QString& file);
+    /// To look at, while another program may be writing it. Every order fails.
+    static Opened openForReading(const QString& file);
     ~StudyDocument() override;
 
     [[nodiscard]] const core::Study& study() const;
     [[nodiscard]] const core::Run* run(core::RunId id) const; ///< null where there is none
     [[nodiscard]] const core::Run* runByNumber(int number) const;
     [[nodiscard]] QString path() const;
+    [[nodiscard]] bool isReadOnly() const;
     /// The study's name, else its file's.
     [[nodiscard]] QString name() const;
     /// True where consumption is energy: the first run with a consumption says so, else the fuel.

@@ -24,6 +24,7 @@ struct StudyDocument::Private {
     std::vector<storage::RecordingInfo> recordings;
     std::vector<storage::RunTraceInfo> assigned;
     bool blind = false;
+    bool readOnly = false;
     bool looked = false;
 
     std::optional<TriedOptions> tried;

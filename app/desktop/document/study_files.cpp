@@ -9,6 +9,7 @@
 #include <QDir>
 #include <QFile>
 #include <QFileInfo>
+#include <QLocale>
 #include <QStandardPaths>
 
 namespace bothways::app {
@@ -60,6 +61,11 @@ StudyDocument::Opened makeEmptyStudy(const QDate& today)
 {
     core::StudyProperties properties;
     properties.date = today.toString(Qt::ISODate).toStdString();
+    //: a study's name, with the day on which it was begun
+    properties.name = StudyFiles::tr("Study of %1")
+                          .arg(QLocale().toString(today, QLocale::LongFormat))
+                          .toStdString();
+    // Files sort by it, and a '/' could not be in it.
     const QString name = StudyFiles::tr("Study of %1").arg(today.toString(Qt::ISODate));
     return StudyDocument::create(freeStudyFile(studyFolder(), name), properties);
 }

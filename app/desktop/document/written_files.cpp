@@ -4,21 +4,35 @@
 
 #include "app/desktop/document/paths.h"
 #include "app/desktop/document/study_files.h"
+#include "app/desktop/look/preferences.h"
 #include "app/desktop/look/said.h"
 #include "storage/bytes/written_file.h"
 
 #include <QFileDialog>
+#include <QFileInfo>
 
 namespace bothways::app {
 
-QFileDialog* saveDialog(QWidget& window, const QString& title, const QString& filter,
-                        const QString& suffix, const QString& name)
+void rememberFolder(QFileDialog& dialog, Preferences& preferences)
+{
+    if (const QString folder = preferences.lastFolder(); !folder.isEmpty())
+        dialog.setDirectory(folder);
+    QObject::connect(&dialog, &QFileDialog::filesSelected, &preferences,
+                     [&preferences](const QStringList& files) {
+                         if (!files.isEmpty())
+                             preferences.setLastFolder(QFileInfo(files.front()).absolutePath());
+                     });
+}
+
+QFileDialog* saveDialog(QWidget& window, Preferences& preferences, const QString& title,
+                        const QString& filter, const QString& suffix, const QString& name)
 {
     auto* dialog = new QFileDialog(&window, title, studyFolder(), filter);
     dialog->setObjectName("fileDialog");
     dialog->setAttribute(Qt::WA_DeleteOnClose);
     dialog->setAcceptMode(QFileDialog::AcceptSave);
     dialog->setDefaultSuffix(suffix);
+    rememberFolder(*dialog, preferences);
     if (!name.isEmpty())
         dialog->selectFile(name);
     return dialog;

@@ -16,11 +16,17 @@ class QWidget;
 /// Files that leave the window: where to, and how they are written.
 namespace bothways::app {
 
+class Preferences;
+
+/// The dialog begins where a file was last chosen, and keeps where one is chosen now.
+void rememberFolder(QFileDialog& dialog, Preferences& preferences);
+
 /// Asks where to write, in studyFolder(); asks again before a file that is there is replaced. Not
 /// yet open, and gone once it is closed.
 /// @param suffix  that a name without one gets
 /// @param name    to begin with; empty: none
-[[nodiscard]] QFileDialog* saveDialog(QWidget& window, const QString& title, const QString& filter,
+[[nodiscard]] QFileDialog* saveDialog(QWidget& window, Preferences& preferences,
+                                      const QString& title, const QString& filter,
                                       const QString& suffix, const QString& name = {});
 
 enum class IfThere { replaced, refused };

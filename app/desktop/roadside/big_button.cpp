@@ -96,8 +96,9 @@ BigButton::Look BigButton::look() const
                       : Look{t.ink, t.paper, t.ink};
     else if (m_kind == Kind::quiet)
         look = {t.window, t.ink, t.faint_ink};
-    if (!isEnabled())
-        return {t.window, t.faint_ink, t.grid};
+    if (!isEnabled()) // pale and flat: seen in the sun, too
+        return {mixed(t.window, t.grid, t.dark ? 0.15 : 0.25),
+                mixed(t.faint_ink, t.window, t.dark ? 0.25 : 0.10), t.grid};
     if (isDown())
         look.fill = mixed(look.fill, look.ink, 0.2);
     return look;
@@ -182,7 +183,7 @@ void BigButton::paintEvent(QPaintEvent*)
     painter.setRenderHint(QPainter::Antialiasing);
     const Look colours = look();
     const double edge = m_kind == Kind::quiet ? 1.0 : 2.5;
-    painter.setPen(QPen(colours.edge, edge));
+    painter.setPen(QPen(colours.edge, edge, isEnabled() ? Qt::SolidLine : Qt::DashLine));
     painter.setBrush(colours.fill);
     const QRectF frame = QRectF(rect()).adjusted(edge, edge, -edge, -edge);
     painter.drawRoundedRect(frame, 8.0, 8.0);
@@ -204,7 +205,8 @@ void BigButton::paintEvent(QPaintEvent*)
         painter.setFont(textFont(at.keyPx));
         painter.setBrush(Qt::NoBrush);
         painter.setPen(QPen(colours.ink, 1.0));
-        painter.drawRoundedRect(QRectF(at.key).adjusted(0.5, 0.5, -0.5, -0.5), 4.0, 4.0);
+        if (isEnabled())
+            painter.drawRoundedRect(QRectF(at.key).adjusted(0.5, 0.5, -0.5, -0.5), 4.0, 4.0);
         painter.drawText(at.key, Qt::AlignCenter, keyText());
     }
 }

@@ -33,10 +33,12 @@ RoadsidePage::RoadsidePage(StudyDocument& document, Preferences& preferences, Cl
     setWindowTitle(tr("Roadside – %1").arg(document.name()));
     setAccessibleName(tr("Roadside mode"));
     setAutoFillBackground(true);
+    setFocusPolicy(Qt::ClickFocus);
     resize(1280, 800);
     build();
     buildTimers();
     orderTabs();
+    takeTheme();
     dress();
     m_said = tr("The driver drives, the companion types.");
     refresh();
@@ -143,6 +145,8 @@ void RoadsidePage::tick()
 {
     m_time->setWords(m_preferences.units().locale.toString(m_clock().time(), "HH:mm"));
     refreshTimers();
+    if (m_usualWords->isVisible())
+        m_wordsElapsed->setWords(RoadsideWords::clock(m_session.elapsed_s()));
     if (isAside())
         return;
     // A refusal stays until the next press; a warning goes on with the clock.
@@ -160,6 +164,13 @@ void RoadsidePage::tick()
     case RoadsideSession::State::ended:
     case RoadsideSession::State::written: break;
     }
+}
+
+void RoadsidePage::takeTheme()
+{
+    const ThemeChoice choice = m_preferences.roadsideTheme();
+    if (choice != ThemeChoice::system) // else it follows the program
+        setPalette((choice == ThemeChoice::dark ? Theme::night() : Theme::light()).palette());
 }
 
 void RoadsidePage::dress()
@@ -218,8 +229,10 @@ void RoadsidePage::ask(const QString& question, const std::vector<Choice>& choic
 }
 
 void RoadsidePage::askWords(const QString& question, const QString& before,
-                            const std::function<QString(const QString&)>& job)
+                            const std::function<QString(const QString&)>& job, bool duringRun)
 {
+    m_usualWords->setVisible(duringRun);
+    m_wordsElapsed->setWords(RoadsideWords::clock(m_session.elapsed_s()));
     m_wordsAsked->setWords(question);
     m_line->setText(before);
     m_line->selectAll();
@@ -246,8 +259,9 @@ void RoadsidePage::markAt(const char* word)
 {
     const QString refusal = m_session.mark(word);
     if (refusal.isEmpty() && std::string_view(word) == "other") {
-        askWords(tr("The moment is noted. What happened?"), {},
-                 [this](const QString& words) { return m_session.describeMark(words); });
+        askWords(
+            tr("The moment is noted. What happened?"), {},
+            [this](const QString& words) { return m_session.describeMark(words); }, true);
         return;
     }
     follow(refusal);
@@ -369,6 +383,8 @@ void RoadsidePage::keyPressEvent(QKeyEvent* event)
             return;
         }
     }
+    if (key == Qt::Key_Return && m_stack->currentWidget() == m_typing && m_session.isUnanswered())
+        return; // the question stays: its answers have keys of their own
     for (BigButton* made : findChildren<BigButton*>()) {
         if (made->isVisible() && made->isEnabled() && made->key() != kNoKey && made->key() == key &&
             !(made->objectName() == "leave" && isAside() && m_stack->currentWidget() == m_words)) {

@@ -54,8 +54,10 @@ private:
     QWidget* buildRunning();
     QWidget* buildTyping();
     [[nodiscard]] QLayout* buildPad(QWidget* page);
+    [[nodiscard]] QLayout* buildAnswers(QWidget* page);
     QWidget* buildDiscard();
     QWidget* buildWords();
+    QWidget* buildUsualWords(QWidget* page);
     QWidget* buildQuestion();
     QWidget* buildBar();
     void buildTimers();
@@ -70,6 +72,7 @@ private:
     void refresh();
     void tick();
     void dress();
+    void takeTheme(); ///< the mode's own; the program keeps its
     void setNotice(const QString& sentence, bool problem = false);
 
     // roadside_page_show.cpp
@@ -77,6 +80,7 @@ private:
     void refreshReady();
     void refreshRunning();
     void refreshTyping();
+    void refreshAnswers();
     void refreshTimers();
     void refreshBar();
     [[nodiscard]] QString todo(const UpNext& next) const;
@@ -90,7 +94,7 @@ private:
     };
     void ask(const QString& question, const std::vector<Choice>& choices);
     void askWords(const QString& question, const QString& before,
-                  const std::function<QString(const QString&)>& job);
+                  const std::function<QString(const QString&)>& job, bool duringRun = false);
     void acceptWords();
     void chooseReason();
     void discardFor(const std::string& reason);
@@ -108,12 +112,13 @@ private:
     QTimer m_ticking;
     QStackedWidget* m_stack = nullptr;
     QWidget *m_ready = nullptr, *m_running = nullptr, *m_typing = nullptr, *m_discard = nullptr,
-            *m_words = nullptr, *m_question = nullptr, *m_timerStrip = nullptr;
+            *m_words = nullptr, *m_question = nullptr, *m_timerStrip = nullptr,
+            *m_usualWords = nullptr;
     QHBoxLayout* m_timerBox = nullptr;
     BigLabel *m_title = nullptr, *m_pairs = nullptr, *m_time = nullptr, *m_notice = nullptr;
     BigLabel *m_todo = nullptr, *m_below = nullptr, *m_elapsed = nullptr, *m_reminder = nullptr,
              *m_summary = nullptr, *m_display = nullptr, *m_asked = nullptr,
-             *m_wordsAsked = nullptr, *m_reasonAsked = nullptr;
+             *m_wordsAsked = nullptr, *m_reasonAsked = nullptr, *m_wordsElapsed = nullptr;
     QLineEdit* m_line = nullptr;
     std::vector<BigButton*> m_choices, m_timers;
     std::function<QString(const QString&)> m_wordsJob;

@@ -239,20 +239,38 @@ QLayout* RoadsidePage::buildPad(QWidget* page)
     backspace->setWords(tr("Back", "take the last digit away"));
     backspace->setMost(0.05);
     pad->addWidget(backspace, 3, 2);
-    BigButton* ok = button(Kind::primary, "ok", Qt::Key_Return, page, [this] {
-        const QString refusal = m_session.save();
-        if (refusal.isEmpty() && m_session.questions().isEmpty())
-            m_said = tr("Run %1 is written.").arg(m_session.writtenNumber());
-        follow(refusal);
-    });
-    ok->setMost(0.11);
-    pad->addWidget(ok, 0, 3, 4, 1);
+    pad->addLayout(buildAnswers(page), 0, 3, 4, 1);
     for (int column = 0; column < 3; ++column)
         pad->setColumnStretch(column, 20);
     pad->setColumnStretch(3, 28);
     for (int row = 0; row < 4; ++row)
         pad->setRowStretch(row, 1);
     return pad;
+}
+
+/// OK, or the two answers to a question about a consumption that is far off.
+QLayout* RoadsidePage::buildAnswers(QWidget* page)
+{
+    auto* answers = spaced(new QVBoxLayout);
+    const auto written = [this](QString (RoadsideSession::*order)()) {
+        const QString refusal = (m_session.*order)();
+        if (refusal.isEmpty() && m_session.state() == RoadsideSession::State::written)
+            m_said = tr("Run %1 is written.").arg(m_session.writtenNumber());
+        follow(refusal);
+    };
+    // Another key than OK's: a second press of Enter is no answer.
+    BigButton* take = button(Kind::primary, "takeLikely", Qt::Key_Y, page,
+                             [written] { written(&RoadsideSession::takeLikely); });
+    take->setMost(0.08);
+    BigButton* keep = button(Kind::plain, "keepTyped", Qt::Key_K, page,
+                             [written] { written(&RoadsideSession::keepTyped); });
+    keep->setMost(0.08);
+    BigButton* ok = button(Kind::primary, "ok", Qt::Key_Return, page,
+                           [written] { written(&RoadsideSession::save); });
+    ok->setMost(0.11);
+    for (BigButton* answer : {take, keep, ok})
+        answers->addWidget(answer, 1);
+    return answers;
 }
 
 QWidget* RoadsidePage::buildDiscard()
@@ -294,7 +312,7 @@ QWidget* RoadsidePage::buildWords()
 {
     auto* page = new QWidget(m_stack);
     auto* box = spaced(new QVBoxLayout(page));
-    m_wordsAsked = label("wordsAsked", 0.06, page);
+    m_wordsAsked = label("wordsAsked", 0.05, page);
     m_line = new QLineEdit(page);
     m_line->setObjectName("words");
     m_line->setAccessibleName(tr("Words"));
@@ -307,10 +325,52 @@ QWidget* RoadsidePage::buildWords()
     no->setWords(tr("Back"));
     buttons->addWidget(ok, 60);
     buttons->addWidget(no, 40);
-    box->addWidget(m_wordsAsked, 35);
-    box->addWidget(m_line, 25);
-    box->addLayout(buttons, 40);
+    box->addWidget(m_wordsAsked, 22);
+    box->addWidget(buildUsualWords(page), 36);
+    box->addWidget(m_line, 17);
+    box->addLayout(buttons, 25);
     return page;
+}
+
+/// During a run: the clock and End stay in sight, and what happens often needs no keyboard.
+QWidget* RoadsidePage::buildUsualWords(QWidget* page)
+{
+    m_usualWords = new QWidget(page);
+    m_usualWords->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Ignored);
+    auto* grid = spaced(new QGridLayout(m_usualWords));
+    m_wordsElapsed = label("wordsElapsed", 0.11, m_usualWords);
+    m_wordsElapsed->setBold(true);
+    m_wordsElapsed->setAlignment(Qt::AlignCenter);
+    auto* end = button(Kind::primary, "wordsEnd", Qt::Key_F10, m_usualWords, [this] {
+        acceptWords();
+        if (m_session.state() == RoadsideSession::State::running)
+            follow(m_session.end());
+    });
+    end->setMost(0.07);
+    end->setWords(tr("End"));
+    const auto group = std::make_shared<std::vector<BigButton*>>();
+    int place = 0;
+    for (const QString& words : {tr("Braked"), tr("Overtook"), tr("Overtaken"), tr("Rain"),
+                                 tr("Roadworks"), tr("Animal on the road")}) {
+        const QByteArray name = "usualWords" + QByteArray::number(place);
+        BigButton* made =
+            button(Kind::plain, name.constData(), kNoKey, m_usualWords, [this, words] {
+                m_line->setText(words);
+                acceptWords();
+            });
+        made->setMost(0.045);
+        made->setWords(words);
+        made->setGroup(group);
+        grid->addWidget(made, place / 3, place % 3);
+        ++place;
+    }
+    grid->addWidget(m_wordsElapsed, 0, 3);
+    grid->addWidget(end, 1, 3);
+    for (int column = 0; column < 4; ++column)
+        grid->setColumnStretch(column, column < 3 ? 24 : 28);
+    grid->setRowStretch(0, 1);
+    grid->setRowStretch(1, 1);
+    return m_usualWords;
 }
 
 QWidget* RoadsidePage::buildQuestion()
@@ -356,7 +416,8 @@ QWidget* RoadsidePage::buildBar()
     });
     add("theme", Qt::Key_T, 17, [this] {
         const bool dark = Theme::of(palette()).dark;
-        m_preferences.setTheme(dark ? ThemeChoice::light : ThemeChoice::dark);
+        m_preferences.setRoadsideTheme(dark ? ThemeChoice::light : ThemeChoice::dark);
+        takeTheme();
     });
     add("leave", Qt::Key_Escape, 21, [this] { leave(); });
     return bar;
@@ -399,7 +460,8 @@ void RoadsidePage::orderTabs()
         next(find(name));
     for (int number = 1; number <= 10; ++number)
         next(find(QString("digit%1").arg(number % 10).toUtf8().constData()));
-    for (const char* name : {"decimalSign", "backspace", "ok", "unit", "duration"})
+    for (const char* name :
+         {"decimalSign", "backspace", "ok", "takeLikely", "keepTyped", "unit", "duration"})
         next(find(name));
     for (BigButton* timer : m_timers)
         next(timer);

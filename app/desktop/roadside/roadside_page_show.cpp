@@ -149,11 +149,35 @@ void RoadsidePage::refreshTyping()
     const QString taken = RoadsideWords::clock(m_session.elapsed_s());
     find("duration")->setWords(run.without_duration ? tr("left out") : taken, tr("Duration"));
     const QStringList& questions = m_session.questions();
-    find("ok")->setWords(questions.isEmpty() ? tr("OK") : tr("Yes, keep it"));
+    refreshAnswers();
     if (questions.isEmpty())
         setNotice(m_said.isEmpty() ? tr("What does the dashboard show, in %1?").arg(unit) : m_said);
     else
         setNotice(questions.join(u' '), true);
+}
+
+/// OK, or what answers the question about a consumption that is far off.
+void RoadsidePage::refreshAnswers()
+{
+    const RoadsideRun& run = *m_session.run();
+    const bool unanswered = m_session.isUnanswered();
+    const auto likely = m_session.likely();
+    BigButton* ok = find("ok");
+    BigButton* take = find("takeLikely");
+    BigButton* keep = find("keepTyped");
+    const bool hadKeyboard = ok->hasFocus() || take->hasFocus() || keep->hasFocus();
+    ok->setVisible(!unanswered);
+    take->setVisible(likely.has_value());
+    keep->setVisible(unanswered);
+    ok->setWords(m_session.questions().isEmpty() ? tr("OK") : tr("Yes, keep it"));
+    if (likely)
+        take->setWords(tr("Take %1").arg(shortly(*likely, run.unit, m_preferences.units())));
+    if (unanswered)
+        keep->setWords(tr("Keep %1").arg(run.typed));
+    if (hadKeyboard && unanswered) // where Space does no harm
+        setFocus(Qt::OtherFocusReason);
+    else if (hadKeyboard || (!unanswered && hasFocus()))
+        ok->setFocus(Qt::OtherFocusReason);
 }
 
 QString RoadsidePage::timerWarning()

@@ -9,6 +9,7 @@
 #include "app/desktop/runs/questions.h"
 #include "app/wording/findings.h"
 #include "core/effect/prepared_study.h"
+#include "core/recording/trace_consumption.h"
 #include "storage/sheet/run_sheet.h"
 
 #include <algorithm>
@@ -193,7 +194,7 @@ QString RoadsideSession::end()
     remember(tr("End"));
     m_draft.run->end_ms = moment_ms;
     m_state = State::ended;
-    m_questions.clear();
+    forgetQuestions();
     keep();
     return {};
 }
@@ -204,7 +205,7 @@ QString RoadsideSession::forget()
         return tr("No run is under way.");
     m_draft.run.reset();
     m_steps.clear();
-    m_questions.clear();
+    forgetQuestions();
     m_resumed = false;
     m_state = State::ready;
     keep();
@@ -240,7 +241,7 @@ QString RoadsideSession::changeUnit()
     while (*next == core::ConsumptionUnit::kwhPer100km);
     m_draft.run->unit = *next;
     m_preferences.setEntryUnit(*next);
-    m_questions.clear();
+    forgetQuestions();
     keep();
     return {};
 }
@@ -262,7 +263,7 @@ void RoadsideSession::type(QChar key)
     } else {
         return;
     }
-    m_questions.clear();
+    forgetQuestions();
     keep();
 }
 
@@ -271,7 +272,7 @@ void RoadsideSession::backspace()
     if (m_state != State::ended || m_draft.run->typed.isEmpty())
         return;
     m_draft.run->typed.chop(1);
-    m_questions.clear();
+    forgetQuestions();
     keep();
 }
 
@@ -280,7 +281,7 @@ void RoadsideSession::setWithoutDuration(bool without)
     if (m_state != State::ended)
         return;
     m_draft.run->without_duration = without;
-    m_questions.clear();
+    forgetQuestions();
     keep();
 }
 
@@ -318,7 +319,8 @@ core::Run RoadsideSession::asRun() const
     return run;
 }
 
-QString RoadsideSession::save()
+/// What keeps the run from being written at all; empty: nothing.
+QString RoadsideSession::whyNotSaved() const
 {
     if (m_state != State::ended)
         return tr("No run is waiting for its number.");
@@ -333,21 +335,71 @@ QString RoadsideSession::save()
         return tr("An amount of fuel needs a distance, and the study has no length of the stretch. "
                   "Choose another unit, or set the stretch.");
     const auto faults = storage::faultsOf(m_document->study(), run);
-    if (!faults.empty())
-        return sentenceOf(m_preferences.spoken(), faults.front());
+    return faults.empty() ? QString() : sentenceOf(m_preferences.spoken(), faults.front());
+}
+
+/// What looks like a slip. While consumption is hidden, nothing of other runs is said.
+void RoadsideSession::askAbout(const core::Run& run)
+{
+    const UnitsShown units = m_preferences.units(m_document->isElectric());
+    const Sight sight = m_document->isBlind() ? Sight::typed : Sight::open;
+    for (const Question& question : questionsAbout(m_document->study(), run, units, sight)) {
+        m_questions += question.sentence;
+        if (question.about == Question::About::consumption)
+            m_odd = question;
+    }
+    if (isDurationOdd())
+        m_questions +=
+            tr("The run took %1; about %2 was expected.")
+                .arg(RoadsideWords::clock(*run.duration_s), RoadsideWords::clock(*expected_s()));
+}
+
+void RoadsideSession::forgetQuestions()
+{
+    m_questions.clear();
+    m_odd.reset();
+}
+
+QString RoadsideSession::save()
+{
+    if (const QString why = whyNotSaved(); !why.isEmpty())
+        return why;
+    if (isUnanswered())
+        return {}; // the question stays
+    const core::Run run = asRun();
     if (m_questions.isEmpty()) {
-        const UnitsShown units = m_preferences.units(m_document->isElectric());
-        for (const Question& question : questionsAbout(m_document->study(), run, units))
-            if (!m_document->isBlind() || question.about != Question::About::consumption)
-                m_questions += question.sentence; // hidden numbers stay hidden
-        if (isDurationOdd())
-            m_questions += tr("The run took %1; about %2 was expected.")
-                               .arg(RoadsideWords::clock(*run.duration_s),
-                                    RoadsideWords::clock(*expected_s()));
+        askAbout(run);
         if (!m_questions.isEmpty())
             return {};
     }
     return write(run, tr("run %1 written").arg(number()));
+}
+
+std::optional<core::Consumption> RoadsideSession::likely() const
+{
+    return m_odd ? m_odd->likely : std::nullopt;
+}
+
+QString RoadsideSession::keepTyped()
+{
+    if (!isUnanswered())
+        return save();
+    if (const QString why = whyNotSaved(); !why.isEmpty())
+        return why;
+    return write(asRun(), tr("run %1 written").arg(number()));
+}
+
+QString RoadsideSession::takeLikely()
+{
+    const auto meant = likely();
+    if (!meant)
+        return tr("There is no other number to take.");
+    const UnitsShown units = m_preferences.units(m_document && m_document->isElectric());
+    m_draft.run->typed = units.number(meant->value, core::shownDecimals(*meant));
+    m_draft.run->unit = meant->unit;
+    forgetQuestions();
+    keep();
+    return save();
 }
 
 int RoadsideSession::discardable() const
@@ -404,7 +456,7 @@ QString RoadsideSession::write(const core::Run& run, const QString& words)
     m_configuration.reset();
     m_direction.reset();
     m_setting.reset();
-    m_questions.clear();
+    forgetQuestions();
     m_resumed = false;
     m_state = State::written;
     m_writtenNumber = number;
@@ -455,7 +507,7 @@ QString RoadsideSession::undo()
     m_draft.shift_ms = shift_ms;
     m_state = step.state;
     m_writtenNumber = step.writtenNumber;
-    m_questions.clear();
+    forgetQuestions();
     m_done_ms = 0;
     keep();
     return {};

@@ -4,8 +4,9 @@
 
 #include "app/desktop/document/run_draft.h"
 #include "app/desktop/document/study_document.h"
+#include "app/desktop/document/up_next.h"
 #include "app/desktop/roadside/roadside_draft.h"
-#include "app/desktop/roadside/roadside_next.h"
+#include "app/desktop/runs/questions.h"
 
 #include <QCoreApplication>
 #include <QPointer>
@@ -77,9 +78,16 @@ public:
     /// Where the duration is far from what was expected.
     [[nodiscard]] bool isDurationOdd() const;
     /// Writes the run. Where something about it is odd, questions() has it then and nothing is
-    /// written; asked a second time it writes.
+    /// written; asked a second time it writes, but not a consumption that is far off: that wants
+    /// keepTyped() or takeLikely(), or another number.
     QString save();
     [[nodiscard]] const QStringList& questions() const { return m_questions; }
+    /// The consumption waits for an answer, which a second press of OK is not.
+    [[nodiscard]] bool isUnanswered() const { return m_odd.has_value(); }
+    /// What may have been meant; nothing where nothing fits, or nothing was asked.
+    [[nodiscard]] std::optional<core::Consumption> likely() const;
+    QString keepTyped();  ///< writes the run as it was typed
+    QString takeLikely(); ///< writes it with what was meant
     /// The run under way or ended; else the last one of the study.
     QString discard(const core::Discard& why);
     /// Number of the run that discard() would take; 0 where there is none.
@@ -114,6 +122,9 @@ private:
     std::int64_t now_ms();
     [[nodiscard]] double second(std::int64_t moment_ms) const;
     [[nodiscard]] core::Run asRun() const;
+    [[nodiscard]] QString whyNotSaved() const;
+    void askAbout(const core::Run& run);
+    void forgetQuestions();
     void remember(const QString& words);
     void keep();
     void restore();
@@ -129,6 +140,7 @@ private:
     RoadsideDraft m_draft;
     std::optional<std::string> m_configuration, m_setting, m_direction; ///< chosen by hand
     QStringList m_questions;
+    std::optional<Question> m_odd; ///< about the consumption, not answered
     std::vector<Step> m_steps;
     std::int64_t m_done_ms = 0; ///< when the last run was written
     int m_writtenNumber = 0;

@@ -3,6 +3,8 @@
 #include "app/desktop/runs/questions.h"
 
 #include "core/effect/prepared_study.h"
+#include "core/recording/trace_consumption.h"
+#include "core/screening/odd_runs.h"
 
 #include <QCoreApplication>
 
@@ -10,13 +12,17 @@
 #include <cmath>
 #include <cstdint>
 #include <optional>
+#include <set>
 
 namespace bothways::app {
 namespace {
 
 constexpr double kNearLog = 0.14; // 15 %
 constexpr double kAnyLog = 0.26;  // 30 %
-constexpr double kFitsLog = 0.10; // another reading is proposed when it lands this close
+constexpr double kFitsLog = 0.10; // another unit is proposed when it lands this close
+// Litres per 100 km. Common practice, no source: a moped uses 2, a laden lorry uphill 80.
+constexpr double kLeast_l = 0.5, kMost_l = 150.0;
+constexpr double kLeastOrdinary_l = 2.0, kMostOrdinary_l = 40.0;
 constexpr double kDistanceLog = 0.05;
 constexpr double kTemperatureStep_c = 12.0;
 
@@ -41,16 +47,33 @@ std::optional<double> median(std::vector<double> values)
 
 struct Usual {
     double l_per_100km;
-    bool alike; ///< from runs of the same configuration and direction
+    bool alike;   ///< from runs of the same configuration and direction
+    int only = 0; ///< number of the run, where there is but one
 };
+
+/// Runs whose own number is so far off that nothing is held against it.
+std::set<int> oddOnes(const core::Study& study)
+{
+    std::set<int> numbers;
+    if (std::ranges::count_if(
+            study.runs, [](const core::Run& run) { return run.counted() && run.consumption; }) < 3)
+        return numbers; // of two nobody knows which
+    for (const core::OddRun& odd : core::oddRuns(study))
+        if (odd.what == core::OddRun::What::consumption)
+            numbers.insert(odd.run);
+    return numbers;
+}
 
 std::optional<Usual> usualConsumption(const core::Study& study, const core::Run& run)
 {
+    const std::set<int> odd = oddOnes(study);
     std::vector<double> alike, others;
+    int last = 0;
     for (const core::Run& other : study.runs) {
         const auto c = core::lPer100km(other);
-        if (isSame(other, run) || !other.counted() || !c)
+        if (isSame(other, run) || !other.counted() || !c || odd.contains(other.number))
             continue;
+        last = other.number;
         others.push_back(*c);
         if (core::sameWord(other.configuration, run.configuration) &&
             core::sameWord(other.direction, run.direction))
@@ -59,62 +82,93 @@ std::optional<Usual> usualConsumption(const core::Study& study, const core::Run&
     if (alike.size() >= 2)
         return Usual{*median(alike), true};
     const auto middle = median(others);
-    return middle ? std::optional(Usual{*middle, false}) : std::nullopt;
+    return middle ? std::optional(Usual{*middle, false, others.size() == 1 ? last : 0})
+                  : std::nullopt;
 }
 
-/// What would fit: the same digits in another unit, or with the decimal sign elsewhere.
-QString otherReading(const core::Run& run, double usual, const UnitsShown& units)
+/// What would fit: the same digits with the decimal sign elsewhere, or in another unit.
+/// Another place of the sign is ten times off, so that it need not fit as well as another unit.
+template <class Shifted, class Fits>
+std::optional<core::Consumption> otherReading(const core::Run& run, const Shifted& fitsShifted,
+                                              const Fits& fitsConverted)
 {
-    const auto fits = [&](const core::Consumption& reading) {
+    const auto holds = [&](const core::Consumption& reading, const auto& fits) {
         core::Run other = run;
         other.consumption = reading;
         const auto c = core::lPer100km(other);
-        return c && *c > 0.0 && std::abs(std::log(*c / usual)) < kFitsLog;
+        return c && *c > 0.0 && fits(*c);
     };
-    for (const double factor : {0.1, 0.01, 10.0, 100.0}) {
+    for (const int shift : {-1, -2, 1, 2}) {
         core::Consumption reading = *run.consumption;
-        reading.value *= factor;
-        if (fits(reading))
-            return Questions::tr("Did you mean %1?").arg(units.fieldText(reading.value));
+        reading.value *= std::pow(10.0, shift);
+        reading.decimals = std::max(reading.decimals - shift, 0);
+        const auto digits = [&] {
+            return std::llround(reading.value * std::pow(10.0, reading.decimals));
+        };
+        while (reading.decimals > 2 && digits() % 10 == 0)
+            --reading.decimals;
+        // As it would have been typed.
+        reading.value = static_cast<double>(digits()) / std::pow(10.0, reading.decimals);
+        if (holds(reading, fitsShifted))
+            return reading;
     }
     for (const core::ConsumptionUnit unit : core::kConsumptionUnits) {
         core::Consumption reading = *run.consumption;
         reading.unit = unit;
         if (unit != run.consumption->unit && unit != core::ConsumptionUnit::kwhPer100km &&
-            fits(reading))
-            return Questions::tr("In %1 it would fit.").arg(units.unitText(unit));
+            run.consumption->unit != core::ConsumptionUnit::kwhPer100km &&
+            holds(reading, fitsConverted))
+            return reading;
     }
-    return {};
+    return std::nullopt;
 }
 
-void askAboutConsumption(const core::Study& study, const core::Run& run, const UnitsShown& units,
-                         std::vector<Question>& questions)
+QString offerOf(const core::Run& run, const core::Consumption& likely, const UnitsShown& units)
 {
-    const auto c = core::lPer100km(run);
-    const auto usual = usualConsumption(study, run);
-    if (!c || !(*c > 0.0) || !usual)
-        return;
-    const double log = std::log(*c / usual->l_per_100km);
-    if (std::abs(log) <= (usual->alike ? kNearLog : kAnyLog))
-        return;
-    const QString usualText = units.consumptionWithUnit(usual->l_per_100km);
+    return likely.unit == run.consumption->unit
+               ? Questions::tr("Did you mean %1?").arg(shortly(likely, likely.unit, units))
+               : Questions::tr("In %1 it would fit.").arg(units.unitText(likely.unit));
+}
+
+QString farOff(double log, const Usual& usual, const UnitsShown& units)
+{
+    const QString usualText = units.consumptionWithUnit(usual.l_per_100km);
     const QString percent = units.number(std::abs(core::pctFromLog(log)), 0);
-    QString sentence;
+    if (usual.only > 0)
+        return log > 0.0 ? Questions::tr("%1 % more fuel than run %3 (%2).")
+                               .arg(percent, usualText)
+                               .arg(usual.only)
+                         : Questions::tr("%1 % less fuel than run %3 (%2).")
+                               .arg(percent, usualText)
+                               .arg(usual.only);
     if (log > 0.0)
-        sentence =
-            usual->alike
-                ? Questions::tr("%1 % more fuel than the runs like it (%2).")
-                      .arg(percent, usualText)
-                : Questions::tr("%1 % more fuel than the other runs (%2).").arg(percent, usualText);
-    else
-        sentence =
-            usual->alike
-                ? Questions::tr("%1 % less fuel than the runs like it (%2).")
-                      .arg(percent, usualText)
-                : Questions::tr("%1 % less fuel than the other runs (%2).").arg(percent, usualText);
-    const QString other = otherReading(run, usual->l_per_100km, units);
-    questions.push_back(
-        {Question::About::consumption, other.isEmpty() ? sentence : sentence + u' ' + other});
+        return usual.alike ? Questions::tr("%1 % more fuel than the runs like it (%2).")
+                                 .arg(percent, usualText)
+                           : Questions::tr("%1 % more fuel than the other runs (%2).")
+                                 .arg(percent, usualText);
+    return usual.alike
+               ? Questions::tr("%1 % less fuel than the runs like it (%2).").arg(percent, usualText)
+               : Questions::tr("%1 % less fuel than the other runs (%2).").arg(percent, usualText);
+}
+
+bool isOrdinary(double l_per_100km)
+{
+    return l_per_100km >= kLeastOrdinary_l && l_per_100km <= kMostOrdinary_l;
+}
+
+/// A first run has nothing to be held against but what a vehicle can use at all.
+std::optional<Question> aboutTheFirst(const core::Run& run, double c, const UnitsShown& units,
+                                      Sight sight)
+{
+    if (c <= kMost_l && c >= kLeast_l)
+        return std::nullopt;
+    Question question{Question::About::consumption,
+                      c > kMost_l ? Questions::tr("No road vehicle uses that much.")
+                                  : Questions::tr("No road vehicle uses so little.")};
+    question.likely = otherReading(run, isOrdinary, [](double) { return false; });
+    if (question.likely && sight != Sight::hidden)
+        question.sentence += u' ' + offerOf(run, *question.likely, units);
+    return question;
 }
 
 const core::Run* runBefore(const core::Study& study, const core::Run& run)
@@ -192,11 +246,60 @@ void askAboutTemperature(const core::Study& study, const core::Run& run, const U
 
 } // namespace
 
+std::optional<Question> consumptionQuestion(const core::Study& study, const core::Run& run,
+                                            const UnitsShown& units, Sight sight)
+{
+    const auto c = core::lPer100km(run);
+    if (!c || !(*c > 0.0))
+        return std::nullopt;
+    const auto usual = usualConsumption(study, run);
+    if (!usual)
+        return aboutTheFirst(run, *c, units, sight);
+    const double log = std::log(*c / usual->l_per_100km);
+    const double calm = sight != Sight::open ? std::log(core::kOddConsumptionRatio)
+                        : usual->alike       ? kNearLog
+                                             : kAnyLog;
+    if (std::abs(log) <= calm)
+        return std::nullopt;
+    Question question{Question::About::consumption,
+                      sight == Sight::open
+                          ? farOff(log, *usual, units)
+                          : Questions::tr("Far from the other runs: is it the right number, in "
+                                          "the right unit?")};
+    const auto within = [&](double most) {
+        return [most, usual = usual->l_per_100km](double reading) {
+            return std::abs(std::log(reading / usual)) < most;
+        };
+    };
+    // One other run that is out of the ordinary may be the wrong one of the two.
+    if (usual->only == 0 || isOrdinary(usual->l_per_100km) || !isOrdinary(*c))
+        question.likely =
+            otherReading(run, within(usual->alike ? kNearLog : kAnyLog), within(kFitsLog));
+    if (question.likely && sight != Sight::hidden)
+        question.sentence += u' ' + offerOf(run, *question.likely, units);
+    return question;
+}
+
+QString asGiven(const core::Consumption& consumption, const UnitsShown& units)
+{
+    return QString("%1 %2").arg(units.number(consumption.value, core::shownDecimals(consumption)),
+                                units.unitText(consumption.unit));
+}
+
+QString shortly(const core::Consumption& consumption, core::ConsumptionUnit than,
+                const UnitsShown& units)
+{
+    return consumption.unit == than
+               ? units.number(consumption.value, core::shownDecimals(consumption))
+               : asGiven(consumption, units);
+}
+
 std::vector<Question> questionsAbout(const core::Study& study, const core::Run& run,
-                                     const UnitsShown& units)
+                                     const UnitsShown& units, Sight sight)
 {
     std::vector<Question> questions;
-    askAboutConsumption(study, run, units, questions);
+    if (auto question = consumptionQuestion(study, run, units, sight))
+        questions.push_back(*std::move(question));
     askAboutPlace(study, run, questions);
     askAboutDistance(study, run, units, questions);
     askAboutTemperature(study, run, units, questions);

@@ -25,6 +25,7 @@
 #include <QToolButton>
 
 #include <algorithm>
+#include <utility>
 
 namespace bothways::app {
 namespace {
@@ -80,7 +81,13 @@ RunForm::~RunForm() = default;
 
 void RunForm::retitle()
 {
-    if (!m_isNew) {
+    if (isSeveral()) {
+        QStringList numbers;
+        for (const core::Run& run : severalRuns())
+            numbers += QString::number(run.number);
+        m_title->setText(tr("%n runs: %1", nullptr, static_cast<int>(numbers.size()))
+                             .arg(numbers.join(tr(", ", "between numbers of runs"))));
+    } else if (!m_isNew) {
         m_title->setText(tr("Run %1").arg(m_run.number));
     } else {
         int highest = 0;
@@ -105,6 +112,7 @@ void RunForm::beginNew()
         review();
     } else {
         m_isNew = true;
+        m_several.clear();
         fill(nextRun(m_document.study(), m_clock()));
         QFrame::show();
     }
@@ -117,6 +125,7 @@ void RunForm::showRun(core::RunId id)
     if (!run)
         return;
     m_isNew = false;
+    m_several.clear();
     fill(*run);
 }
 
@@ -152,6 +161,7 @@ bool RunForm::resume(const QByteArray& draft)
     if (fields.isEmpty())
         return false;
     m_isNew = true;
+    m_several.clear();
     fill(nextRun(m_document.study(), m_clock()));
     m_filling = true;
     if (const int unit = m_unit->findData(kept.value("unit").toInt(-1)); unit >= 0)
@@ -169,8 +179,10 @@ bool RunForm::resume(const QByteArray& draft)
 
 void RunForm::fill(const core::Run& run)
 {
+    leaveUnanswered();
     m_filling = true;
     m_run = run;
+    m_kept.reset();
     const UnitsShown units = m_preferences.units(m_document.isElectric());
     const core::Study& study = m_document.study();
     const auto offer = [](QWidget* editor, const QStringList& names) {
@@ -191,14 +203,26 @@ void RunForm::fill(const core::Run& run)
                                        [](const core::Run& r) { return r.consumption; });
         setUnit(last != study.runs.rend() ? last->consumption->unit : m_preferences.entryUnit());
     }
+    for (QCheckBox* box : {m_traffic, m_adjusted})
+        box->setTristate(false);
     m_traffic->setChecked(hasMark(run, kTrafficMark));
     m_adjusted->setChecked(hasMark(run, kAdjustedMark));
     // While consumption is hidden, a number that stands there already is not shown here either.
     const bool hidden = m_document.isBlind() && !m_isNew;
-    line(RunField::consumption)->setEnabled(!hidden);
-    if (hidden)
-        line(RunField::consumption)->clear();
+    for (const RunField field : allRunFields()) {
+        m_editors.value(static_cast<int>(field))->setEnabled(true);
+        line(field)->setEnabled(true);
+        line(field)->setPlaceholderText({});
+    }
+    for (const RunField field : {RunField::consumption, RunField::control}) {
+        line(field)->setEnabled(!hidden);
+        if (hidden)
+            line(field)->clear();
+        line(field)->setPlaceholderText(hidden ? tr("hidden") : QString());
+    }
     m_filling = false;
+    if (isSeveral())
+        fillSeveral();
     retitle();
     review();
     emit draftChanged();
@@ -258,7 +282,7 @@ core::Run RunForm::collect(QString* fault, RunField* where) const
     core::Run run = m_run;
     for (const RunField field : allRunFields()) {
         const QString typed = text(field);
-        const bool hidden = field == RunField::consumption && !line(field)->isEnabled();
+        const bool hidden = !line(field)->isEnabled();
         QString before = fieldText(field, m_run, units);
         if (field == RunField::consumption && m_run.consumption) {
             before =
@@ -304,7 +328,10 @@ void RunForm::review()
     qDeleteAll(m_signs);
     m_signs.clear();
     m_notes->clear();
+    showAnswer(m_run, std::nullopt);
 
+    if (isSeveral())
+        return;
     QString fault;
     RunField where{};
     const core::Run run = collect(&fault, &where);
@@ -315,15 +342,16 @@ void RunForm::review()
     const Theme theme = Theme::of(palette());
     const UnitsShown units = m_preferences.units(m_document.isElectric());
     QStringList sentences;
-    for (const Question& question : questionsAbout(m_document.study(), run, units)) {
-        if (m_document.isBlind() && question.about == Question::About::consumption)
-            continue; // it would give the other runs' numbers away
+    const bool stored = !m_isNew && run.consumption == m_run.consumption;
+    const Sight shownSight = stored && m_document.isBlind() ? Sight::hidden : sight();
+    for (const Question& question : questionsAbout(m_document.study(), run, units, shownSight)) {
         const RunField field = fieldOf(question.about);
         setSign(field, &m_signs[static_cast<int>(field)], gradeIcon(core::Grade::doubtful, theme),
                 question.sentence);
         sentences += question.sentence;
     }
     m_notes->setText(sentences.join(u'\n'));
+    showAnswer(run, unanswered(run));
 }
 
 bool RunForm::save()
@@ -346,25 +374,48 @@ bool RunForm::save()
         focusField(field);
         return false;
     }
-    m_notebook = line(RunField::start)->isModified()
-                     ? typedLongAgo(run.start, instantOf(m_document.study(), m_clock()))
-                     : m_notebook;
+    if (unanswered(run)) {
+        review();
+        focusField(RunField::consumption);
+        return false;
+    }
     const auto id = m_document.addRun(run);
     if (!id)
         return false;
-    emit runSaved(*id);
+    afterSaving(run, *id);
+    return true;
+}
+
+/// The next run is prepared: for someone on the road it starts now, for someone with a notebook
+/// where the last one ended.
+void RunForm::afterSaving(const core::Run& run, core::RunId id)
+{
+    if (line(RunField::start)->isModified())
+        m_notebook = typedLongAgo(run.start, instantOf(m_document.study(), m_clock()));
+    emit runSaved(id);
     core::Run next = nextRun(m_document.study(), m_clock());
     if (m_notebook)
         next.start = nextStartFromNotebook(m_document.study());
     fill(next);
     focusField(m_notebook ? RunField::start : RunField::consumption);
-    return true;
 }
 
 void RunForm::enterPressed()
 {
-    if (m_isNew)
+    if (m_isNew) {
         save();
+        return;
+    }
+    if (isSeveral()) {
+        for (const RunField field : allRunFields())
+            commitSeveral(field);
+        if (m_notes->text().isEmpty())
+            emit closeRequested();
+        return;
+    }
+    commitEdit(RunField::consumption);
+    if (m_typed) // it waits for an answer
+        focusField(RunField::consumption);
     else
         emit closeRequested();
 }
@@ -379,6 +430,10 @@ void RunForm::commitEdit(RunField field)
             review();
         return;
     }
+    if (isSeveral()) {
+        commitSeveral(field);
+        return;
+    }
     const core::Run* stored = m_document.run(m_run.id);
     if (!stored)
         return;
@@ -389,6 +444,10 @@ void RunForm::commitEdit(RunField field)
     if (!fault.isEmpty()) {
         showFault(where, fault);
         return;
+    }
+    if (unanswered(run)) {
+        review();
+        run.consumption = stored->consumption; // until it is answered
     }
     if (run == *stored)
         return;
@@ -404,6 +463,13 @@ void RunForm::commitMark(std::string_view word, bool there)
 {
     if (m_filling)
         return;
+    if (isSeveral()) {
+        std::vector<core::Run> runs = severalRuns();
+        for (core::Run& run : runs)
+            setMark(run, word, there);
+        writeSeveral(runs, RunField::marks);
+        return;
+    }
     core::Run run = m_run;
     setMark(run, word, there);
     if (m_isNew) {
@@ -423,11 +489,31 @@ void RunForm::takeStudy()
         retitle();
         return;
     }
+    if (isSeveral()) {
+        const std::vector<core::Run> runs = severalRuns();
+        std::vector<core::RunId> ids;
+        for (const core::Run& run : runs)
+            ids.push_back(run.id);
+        m_several.clear();
+        ids.empty() ? emit closeRequested() : showRuns(ids);
+        return;
+    }
     const core::Run* stored = m_document.run(m_run.id);
     if (!stored)
         emit closeRequested();
-    else if (*stored != m_run)
+    else if (*stored != m_run) {
+        const auto waiting = std::exchange(m_typed, std::nullopt);
         fill(*stored);
+        if (waiting) // for its answer, while another field was changed
+            showTyped(*waiting);
+    }
+}
+
+void RunForm::hideEvent(QHideEvent* event)
+{
+    QFrame::hideEvent(event);
+    if (m_typed && !m_isNew)
+        fill(core::Run(m_run));
 }
 
 void RunForm::keyPressEvent(QKeyEvent* event)

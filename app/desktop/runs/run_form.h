@@ -3,12 +3,14 @@
 #pragma once
 
 #include "app/desktop/document/run_draft.h"
+#include "app/desktop/runs/questions.h"
 #include "app/desktop/runs/run_fields.h"
 
 #include <QFrame>
 #include <QHash>
 
 #include <optional>
+#include <vector>
 
 class QAction;
 class QCheckBox;
@@ -28,8 +30,9 @@ class StudyDocument;
 ///
 /// A new run comes filled in from the last; Enter saves it and prepares the next. A run that is in
 /// the study is changed field by field, each as it is left. What looks like a slip is asked about
-/// beside the field and saved all the same; only what cannot be (no number, a third configuration)
-/// is kept back, with a sentence.
+/// beside the field. A consumption that is far off waits for an answer, which Enter is not: take
+/// what was meant, keep what was typed, or type anew. What cannot be (no number, a third
+/// configuration) is kept back, with a sentence.
 class RunForm final : public QFrame {
     Q_OBJECT
 
@@ -43,6 +46,11 @@ public:
     /// Shows a run that is in the study, without taking the keyboard.
     void showRun(core::RunId id);
     void editRun(core::RunId id, RunField first);
+    /// Several runs: what is common to them stands in the fields, and what is typed goes to all of
+    /// them in one change. Their numbers, starts and consumptions are each run's own.
+    void showRuns(const std::vector<core::RunId>& ids);
+    /// The other configuration: of a new run, or of the one that is shown.
+    void switchConfiguration();
     [[nodiscard]] bool isNew() const { return m_isNew; }
     /// True while a new run holds something that was typed and is not saved.
     [[nodiscard]] bool isUnsaved() const;
@@ -55,14 +63,19 @@ public:
     /// Saves a new run. False, with the reason on show, where it cannot be.
     bool save();
     void focusField(RunField field);
+    /// Puts an odd consumption, typed elsewhere, into the fields of a run, to be asked about.
+    void askAbout(core::RunId id, const core::Consumption& typed);
 
 signals:
     void runSaved(bothways::core::RunId id);
     void closeRequested();
     void draftChanged();
+    /// An odd consumption that nobody confirmed was not written.
+    void notConfirmed(const QString& sentence);
 
 protected:
     void keyPressEvent(QKeyEvent* event) override;
+    void hideEvent(QHideEvent* event) override;
     void changeEvent(QEvent* event) override;
 
 private:
@@ -77,6 +90,7 @@ private:
     QWidget* makeEditor(RunField field);
     void buildMarks();
     void buildButtons();
+    void buildAnswer();
     void retitle();
     void setMoreFields(bool more);
     void relabel();
@@ -98,6 +112,25 @@ private:
     void showFault(RunField field, const QString& sentence);
     void setSign(RunField field, QAction** sign, const QIcon& icon, const QString& words);
     void enterPressed();
+    // run_form_several.cpp
+    [[nodiscard]] bool isSeveral() const { return m_several.size() > 1; }
+    [[nodiscard]] std::vector<core::Run> severalRuns() const;
+    void fillSeveral();
+    void commitSeveral(RunField field);
+    void writeSeveral(const std::vector<core::Run>& runs, RunField field);
+
+    void afterSaving(const core::Run& run, core::RunId id);
+
+    // run_form_answer.cpp
+    /// The question that wants an answer before `run` is saved.
+    [[nodiscard]] std::optional<Question> unanswered(const core::Run& run) const;
+    [[nodiscard]] Sight sight() const;
+    void showAnswer(const core::Run& run, const std::optional<Question>& question);
+    void takeLikely();
+    void keepTyped();
+    void answered(const core::Consumption& with);
+    void leaveUnanswered();
+    void showTyped(const core::Consumption& typed);
 
     StudyDocument& m_document;
     Preferences& m_preferences;
@@ -105,7 +138,8 @@ private:
     bool m_isNew = true;
     bool m_notebook = false; ///< starts are typed, not stamped
     bool m_filling = false;
-    core::Run m_run; ///< what the fields were filled from
+    std::vector<core::RunId> m_several; ///< where more than one run is shown
+    core::Run m_run;                    ///< what the fields were filled from
     QHash<int, QWidget*> m_editors, m_labels;
     QHash<int, QAction*> m_signs;
     QList<QWidget*> m_extra;
@@ -119,6 +153,11 @@ private:
     QPushButton* m_save = nullptr;
     QPushButton* m_startNow = nullptr;
     QToolButton* m_more = nullptr;
+    QWidget* m_answer = nullptr; ///< the buttons below a question that wants an answer
+    QPushButton* m_take = nullptr;
+    QPushButton* m_keep = nullptr;
+    std::optional<core::Consumption> m_likely, m_typed; ///< what the buttons stand for
+    std::optional<core::Consumption> m_kept;            ///< odd, and confirmed
 };
 
 } // namespace bothways::app

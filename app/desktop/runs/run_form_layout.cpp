@@ -3,6 +3,7 @@
 #include "app/desktop/runs/run_form.h"
 
 #include "app/desktop/document/study_document.h"
+#include "app/desktop/look/access_keys.h"
 #include "app/desktop/look/preferences.h"
 #include "app/desktop/runs/run_tags.h"
 
@@ -14,7 +15,10 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
+#include <QShortcut>
 #include <QToolButton>
+
+#include <algorithm>
 
 namespace bothways::app {
 namespace {
@@ -62,6 +66,7 @@ void RunForm::build()
     beginSection({});
     addField(RunField::notes, false, 2);
     buildButtons();
+    buildAnswer();
     enlarge();
 }
 
@@ -229,6 +234,7 @@ void RunForm::addField(RunField field, bool extra, int span, QWidget* beside)
     connect(edit, &QLineEdit::returnPressed, this, &RunForm::enterPressed);
     if (auto* box = qobject_cast<QComboBox*>(editor))
         connect(box, &QComboBox::activated, this, [this, field] {
+            line(field)->setModified(true);
             review();
             commitEdit(field);
         });
@@ -251,7 +257,16 @@ void RunForm::buildMarks()
 void RunForm::relabel()
 {
     const UnitsShown units = m_preferences.units(m_document.isElectric());
-    for (const RunField field : allRunFields()) {
+    QSet<QChar> taken = menuKeysAround(*this);
+    for (const auto* key : m_answer->findChildren<QShortcut*>())
+        taken.insert(key->key().toString(QKeySequence::PortableText).back().toLower());
+    // What is typed most has the first choice of a letter.
+    std::vector<RunField> fields{RunField::consumption, RunField::configuration,
+                                 RunField::direction, RunField::start, RunField::notes};
+    for (const RunField field : allRunFields())
+        if (std::ranges::find(fields, field) == fields.end())
+            fields.push_back(field);
+    for (const RunField field : fields) {
         auto* label = qobject_cast<QLabel*>(m_labels.value(static_cast<int>(field)));
         if (!label)
             continue;
@@ -260,7 +275,7 @@ void RunForm::relabel()
             field == RunField::consumption ? QString() : fieldUnit(field, units);
         const QString title =
             itsUnit.isEmpty() ? fieldTitle(field) : tr("%1, %2").arg(fieldTitle(field), itsUnit);
-        label->setText(title);
+        label->setText(withAccessKey(title, taken));
         m_editors.value(static_cast<int>(field))->setAccessibleName(title);
         line(field)->setAccessibleName(title);
     }

@@ -132,9 +132,9 @@ void paintState(QPainter& painter, const QStyleOptionViewItem& option, const QMo
         option.fontMetrics.elidedText(index.data().toString(), Qt::ElideRight, box.width()));
 }
 
-/// Labels from `left` on. @return  where the next thing may stand
-int paintTags(QPainter& painter, const QStyleOptionViewItem& option, const RunTags& tags, int left,
-              const Theme& theme)
+/// Labels from `left` on.
+void paintTags(QPainter& painter, const QStyleOptionViewItem& option, const RunTags& tags, int left,
+               const Theme& theme)
 {
     QFont font = option.font;
     font.setPointSizeF(font.pointSizeF() * 0.9);
@@ -146,7 +146,7 @@ int paintTags(QPainter& painter, const QStyleOptionViewItem& option, const RunTa
     const int height = metrics.height() + 2;
     const int top = option.rect.center().y() - height / 2 + 1;
     for (const RunTag& tag : tags) {
-        const bool loud = tag.kind == RunTag::Kind::traffic || tag.kind == RunTag::Kind::adjusted;
+        const bool loud = tag.loud;
         const int width = std::min(metrics.horizontalAdvance(tag.text) + 12, right - left);
         if (width < std::min(48, metrics.horizontalAdvance(tag.text) + 12))
             break; // a stump says nothing
@@ -160,36 +160,29 @@ int paintTags(QPainter& painter, const QStyleOptionViewItem& option, const RunTa
         left += width + 4;
     }
     painter.restore();
-    return left;
 }
 
-/// The reason in words first, circumstances as labels, notes last.
+/// The reason in words first, then the person's own words, then circumstances as labels.
 void paintRemarks(QPainter& painter, const QStyleOptionViewItem& option, const QModelIndex& index,
                   const Theme& theme)
 {
     const bool selected = option.state & QStyle::State_Selected;
     const auto tags = index.data(RunListModel::tagsRole).value<RunTags>();
-    const QString reason = index.data(RunListModel::reasonRole).toString();
-    const QString notes = index.data(Qt::EditRole).toString();
     int left = option.rect.left() + 6;
     const int right = option.rect.right() - 4;
-    painter.setFont(option.font);
-    if (!reason.isEmpty()) {
-        painter.setPen(option.palette.color(selected ? QPalette::HighlightedText : QPalette::Text));
-        const int room = right - left; // it comes first; labels take what it leaves
-        const QString text = option.fontMetrics.elidedText(reason, Qt::ElideRight, room);
-        painter.drawText(QRect(left, option.rect.top(), room, option.rect.height()),
+    const auto write = [&](const QString& words, QPalette::ColorRole ink) {
+        if (words.isEmpty() || right - left < 30)
+            return;
+        painter.setFont(option.font);
+        painter.setPen(option.palette.color(selected ? QPalette::HighlightedText : ink));
+        const QString text = option.fontMetrics.elidedText(words, Qt::ElideRight, right - left);
+        painter.drawText(QRect(left, option.rect.top(), right - left, option.rect.height()),
                          Qt::AlignVCenter | Qt::AlignLeft, text);
         left += option.fontMetrics.horizontalAdvance(text) + 8;
-    }
-    left = paintTags(painter, option, tags, left, theme);
-    if (notes.isEmpty() || right - left < 30)
-        return;
-    painter.setPen(
-        option.palette.color(selected ? QPalette::HighlightedText : QPalette::PlaceholderText));
-    painter.drawText(QRect(left + 2, option.rect.top(), right - left - 2, option.rect.height()),
-                     Qt::AlignVCenter | Qt::AlignLeft,
-                     option.fontMetrics.elidedText(notes, Qt::ElideRight, right - left - 2));
+    };
+    write(index.data(RunListModel::reasonRole).toString(), QPalette::Text);
+    write(index.data(Qt::EditRole).toString(), QPalette::Text);
+    paintTags(painter, option, tags, left, theme);
 }
 
 } // namespace

@@ -34,6 +34,7 @@ RunListModel::RunListModel(StudyDocument& document, Preferences& preferences, QO
     : QAbstractTableModel(parent), m_document(document), m_preferences(preferences)
 {
     m_rows = runRows(document, {});
+    m_common = CommonNotes(document.study(), preferences.units(document.isElectric()));
     connect(&document, &StudyDocument::studyChanged, this, &RunListModel::takeStudy);
     connect(&document, &StudyDocument::analysisChanged, this, &RunListModel::takeStudy);
     connect(&document, &StudyDocument::blindChanged, this, &RunListModel::refresh);
@@ -90,8 +91,25 @@ QString RunListModel::stateName(State state)
     return {};
 }
 
+void RunListModel::takeCommon()
+{
+    CommonNotes common(m_document.study(), m_preferences.units(m_document.isElectric()));
+    if (common == m_common)
+        return;
+    m_common = std::move(common);
+    if (!m_rows.empty())
+        emit dataChanged(index(0, remarksColumn), index(rowCount() - 1, remarksColumn));
+    emit commonWordsChanged(commonWords());
+}
+
+QString RunListModel::commonWords() const
+{
+    return m_common.words();
+}
+
 void RunListModel::takeStudy()
 {
+    takeCommon();
     takeRows(runRows(m_document, m_rows));
 }
 
@@ -133,6 +151,7 @@ void RunListModel::takeRows(std::vector<RunRow> rows)
 
 void RunListModel::refresh()
 {
+    takeCommon();
     if (!m_rows.empty())
         emit dataChanged(index(0, 0), index(rowCount() - 1, columnCount() - 1));
     emit headerDataChanged(Qt::Horizontal, 0, columnCount() - 1);
@@ -153,28 +172,39 @@ QString RunListModel::reason(const RunRow& row) const
 QString RunListModel::remarks(const RunRow& row) const
 {
     QStringList parts;
-    for (const RunTag& tag : tagsOf(row.run, m_preferences.units(m_document.isElectric())))
+    parts += reason(row);
+    parts += nameShown(row.run.notes);
+    for (const RunTag& tag : m_common.tagsOf(row.run))
         parts += tag.text;
-    parts.prepend(reason(row));
-    parts.append(nameShown(row.run.notes));
     parts.removeAll(QString());
     return parts.join("; ");
 }
 
 QString RunListModel::question(const RunRow& row, int column) const
 {
-    if (column != consumptionColumn || m_document.isBlind() || !row.run.counted())
+    if (column != consumptionColumn || !row.run.counted())
         return {};
-    const UnitsShown units = m_preferences.units(m_document.isElectric());
-    for (const Question& question : questionsAbout(m_document.study(), row.run, units))
-        if (question.about == Question::About::consumption)
-            return question.sentence;
-    return {};
+    const auto question = consumptionQuestion(m_document.study(), row.run,
+                                              m_preferences.units(m_document.isElectric()),
+                                              m_document.isBlind() ? Sight::hidden : Sight::open);
+    return question ? question->sentence : QString();
+}
+
+/// The consumption, and that of a control vehicle, while screening is blind.
+bool RunListModel::isHidden(int column) const
+{
+    return m_document.isBlind() &&
+           (column == consumptionColumn || fieldOf(column) == RunField::control);
 }
 
 QString RunListModel::text(const RunRow& row, int column) const
 {
     const UnitsShown units = m_preferences.units(m_document.isElectric());
+    if (isHidden(column)) {
+        const bool any = column == consumptionColumn ? row.run.consumption || row.fromTrace
+                                                     : row.run.control.has_value();
+        return any ? kHidden : QString();
+    }
     switch (column) {
     case blockColumn: return row.blockLines.join(", ");
     case pairColumn: return row.pair > 0 ? QString::number(row.pair) : QString();
@@ -183,8 +213,6 @@ QString RunListModel::text(const RunRow& row, int column) const
         return QString::fromStdString(core::formatTimeOfDay(row.run.start, false));
     case remarksColumn: return remarks(row);
     case consumptionColumn:
-        if (m_document.isBlind())
-            return row.run.consumption ? kHidden : QString();
         if (row.fromTrace) {
             core::Run filled = row.run;
             filled.consumption = row.fromTrace;
@@ -213,10 +241,9 @@ QString RunListModel::toolTip(const RunRow& row, int column) const
     if (column == startColumn)
         lines += QString::fromStdString(core::formatDateTime(row.run.start));
     if (column == remarksColumn) {
-        lines += reason(row);
+        lines << reason(row) << nameShown(row.run.notes);
         for (const RunTag& tag : tagsOf(row.run, units))
             lines += tag.tooltip;
-        lines += nameShown(row.run.notes);
         lines.removeAll(QString());
     }
     if (column == stateColumn || column == numberColumn)
@@ -253,11 +280,10 @@ QVariant RunListModel::ownRole(const RunRow& row, int column, int role) const
     }
     case stateRole: return row.state;
     case gradeRole: return row.grade;
-    case tagsRole:
-        return QVariant::fromValue(tagsOf(row.run, m_preferences.units(m_document.isElectric())));
+    case tagsRole: return QVariant::fromValue(m_common.tagsOf(row.run));
     case reasonRole: return reason(row);
     case questionRole: return question(row, column);
-    case hiddenRole: return column == consumptionColumn && m_document.isBlind();
+    case hiddenRole: return isHidden(column);
     default: return {};
     }
 }
@@ -271,6 +297,8 @@ QVariant RunListModel::data(const QModelIndex& index, int role) const
     switch (role) {
     case Qt::DisplayRole: return text(row, column);
     case Qt::EditRole: {
+        if (isHidden(column))
+            return {};
         const auto field = fieldOf(column);
         const UnitsShown units = m_preferences.units(m_document.isElectric());
         return field ? fieldText(*field, row.run, units) : QString();
@@ -327,8 +355,7 @@ Qt::ItemFlags RunListModel::flags(const QModelIndex& index) const
     if (!index.isValid())
         return flags;
     flags |= Qt::ItemNeverHasChildren;
-    const bool hidden = index.column() == consumptionColumn && m_document.isBlind();
-    if (fieldOf(index.column()) && !hidden)
+    if (fieldOf(index.column()) && !isHidden(index.column()) && !m_document.isReadOnly())
         flags |= Qt::ItemIsEditable;
     return flags;
 }
@@ -350,6 +377,11 @@ bool RunListModel::setData(const QModelIndex& index, const QVariant& value, int 
     }
     if (!fault.isEmpty()) {
         emit refused(tr("Run %1 was left as it is. %2").arg(run.number).arg(fault));
+        return false;
+    }
+    if (*field == RunField::consumption && run.consumption &&
+        consumptionQuestion(m_document.study(), run, units)) {
+        emit unconfirmed(run.id, *run.consumption);
         return false;
     }
     return m_document.updateRun(run);

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "app/desktop/document/study_document.h"
+#include "app/desktop/runs/common_notes.h"
 #include "app/desktop/runs/run_fields.h"
 #include "app/desktop/runs/run_rows.h"
 
@@ -10,6 +11,9 @@
 #include <QPointer>
 
 namespace bothways::app {
+
+/// Runs in the clipboard, as a run sheet.
+inline constexpr const char* kRunsMime = "application/x-bothways-runs";
 
 class Preferences;
 
@@ -66,14 +70,28 @@ public:
     [[nodiscard]] static std::optional<RunField> fieldOf(int column);
     [[nodiscard]] static QString stateName(State state);
 
+    /// Runs as text with a header, tabs between the cells: what is written of each, and the fields
+    /// `further`. What is hidden stays hidden.
+    [[nodiscard]] QString copied(const std::vector<int>& rows,
+                                 const std::vector<RunField>& further) const;
+    /// The same runs whole, as a run sheet; empty while consumption is hidden.
+    [[nodiscard]] QByteArray copiedSheet(const std::vector<int>& rows) const;
+    /// What stands above the list, as it is so in all runs or in most; empty: nothing.
+    [[nodiscard]] QString commonWords() const;
+
 signals:
+    /// A consumption typed into a cell is far off: not written before somebody confirms it.
+    void unconfirmed(bothways::core::RunId id, const bothways::core::Consumption& typed);
     /// An edit was not taken: the sentence says what was expected.
     void refused(const QString& sentence);
+    void commonWordsChanged(const QString& words);
 
 private:
     void takeStudy();
+    void takeCommon();
     void takeRows(std::vector<RunRow> rows);
     void refresh();
+    [[nodiscard]] bool isHidden(int column) const;
     [[nodiscard]] QString text(const RunRow& row, int column) const;
     [[nodiscard]] QString reason(const RunRow& row) const;
     [[nodiscard]] QString remarks(const RunRow& row) const;
@@ -84,6 +102,7 @@ private:
     StudyDocument& m_document;
     Preferences& m_preferences;
     std::vector<RunRow> m_rows;
+    CommonNotes m_common;
 };
 
 } // namespace bothways::app

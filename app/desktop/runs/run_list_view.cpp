@@ -5,9 +5,12 @@
 #include "app/desktop/runs/run_list_delegate.h"
 #include "app/desktop/runs/run_list_model.h"
 
+#include <QClipboard>
+#include <QGuiApplication>
 #include <QHeaderView>
 #include <QKeyEvent>
 #include <QMenu>
+#include <QMimeData>
 
 #include <algorithm>
 
@@ -40,6 +43,10 @@ void RunListView::setRuns(RunListModel* model)
         return;
     for (int column = RunListModel::firstFieldColumn; column < model->columnCount(); ++column)
         setColumnHidden(column, true);
+    // In a narrow window the consumption is in sight, and what can be guessed is not.
+    QHeaderView* header = horizontalHeader();
+    header->moveSection(header->visualIndex(RunListModel::consumptionColumn),
+                        header->visualIndex(RunListModel::directionColumn));
     for (const auto change : {&QAbstractItemModel::rowsInserted, &QAbstractItemModel::rowsRemoved})
         connect(model, change, this, &RunListView::fitColumns);
     connect(model, &QAbstractItemModel::dataChanged, this, &RunListView::hideEmptyColumns);
@@ -140,6 +147,24 @@ void RunListView::selectionChanged(const QItemSelection& selected, const QItemSe
 {
     HintedTableView::selectionChanged(selected, deselected);
     emit selectedRunsChanged();
+}
+
+void RunListView::copySelection() const
+{
+    std::vector<int> rows;
+    for (const core::RunId id : selectedRuns())
+        rows.push_back(runs()->rowOf(id));
+    if (rows.empty())
+        return;
+    std::vector<RunField> further;
+    for (int column = RunListModel::firstFieldColumn; column < model()->columnCount(); ++column)
+        if (const auto field = RunListModel::fieldOf(column); field && !isColumnHidden(column))
+            further.push_back(*field);
+    auto copied = std::make_unique<QMimeData>();
+    copied->setText(runs()->copied(rows, further));
+    if (const QByteArray sheet = runs()->copiedSheet(rows); !sheet.isEmpty())
+        copied->setData(kRunsMime, sheet);
+    QGuiApplication::clipboard()->setMimeData(copied.release());
 }
 
 void RunListView::selectBlock(const QModelIndex& index)

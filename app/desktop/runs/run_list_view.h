@@ -24,6 +24,8 @@ public:
     [[nodiscard]] core::RunId currentRun() const;                ///< RunId{} where there is none
     void selectRun(core::RunId id);
     void fitColumns();
+    /// The selected runs into the clipboard: as text for a spreadsheet, and whole for pasteRuns().
+    void copySelection() const override;
 
 signals:
     void selectedRunsChanged();

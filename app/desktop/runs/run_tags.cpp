@@ -1,9 +1,11 @@
 // Copyright (C) 2026 The Bothways developers
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/runs/run_tags.h"
+
 #include "app/desktop/look/said.h"
 
 #include <algorithm>
+#include <cmath>
 
 namespace bothways::app {
 namespace {
@@ -18,23 +20,53 @@ QString readable(std::string name)
     return nameShown(name);
 }
 
-void addAccessories(const core::Run& run, const UnitsShown& units, RunTags& tags)
+/// "8½": half minutes are as exact as a person remembers.
+QString minutesText(double seconds, const UnitsShown& units)
 {
-    for (const auto& [name, on_s] : run.accessory_on_s) {
-        const QString seconds = units.fieldText(std::abs(on_s), 0);
-        const QString words =
-            on_s < 0.0 ? RunTagWords::tr("%1 switched on %2 s before the start")
-                             .arg(readable(name), seconds)
-                       : RunTagWords::tr("%1 switched on at %2 s").arg(readable(name), seconds);
-        //: an accessory's name and when it was switched on, seconds from the run's start
-        const QString text =
-            RunTagWords::tr("%1 on %2 s").arg(readable(name), units.signedNumber(on_s, 0));
-        tags.push_back({RunTag::Kind::accessory, text, words});
+    const auto halves = std::llround(std::abs(seconds) / 30.0);
+    const QString whole = units.number(static_cast<double>(halves / 2), 0);
+    if (halves % 2 == 0)
+        return whole;
+    return halves == 1 ? QString(QChar(0x00BD)) : whole + QChar(0x00BD);
+}
+
+/// The usual way: on before the start, and still on at the end.
+RunTag timedTag(const core::Run& run, const std::string& name, double on_s,
+                const std::vector<core::TimedAccessory>& timed, const UnitsShown& units)
+{
+    const QString shownName = readable(name);
+    const QString seconds = units.fieldText(std::abs(on_s), 0);
+    RunTag tag{RunTag::Kind::accessory, {}, {}, "on " + name};
+    tag.tooltip =
+        on_s < 0.0 ? RunTagWords::tr("%1 switched on %2 s before the start").arg(shownName, seconds)
+                   : RunTagWords::tr("%1 switched on at %2 s").arg(shownName, seconds);
+    if (on_s > 0.0) {
+        tag.text = RunTagWords::tr("%1 on only at %2 s").arg(shownName, seconds);
+        tag.loud = true;
+        return tag;
     }
+    const auto timer = std::ranges::find(timed, name, &core::TimedAccessory::name);
+    const double end_s = core::duration_s(run).value_or(0.0);
+    if (timer == timed.end() || 60.0 * timer->minutes + on_s >= end_s) {
+        tag.text = RunTagWords::tr("%1 on").arg(shownName);
+        return tag;
+    }
+    tag.loud = true;
+    //: an accessory, when it was switched on, and after how many minutes it drops out
+    tag.text = RunTagWords::tr("%1 on %2 min before: too early for its %3 minutes")
+                   .arg(shownName, minutesText(on_s, units), units.fieldText(timer->minutes, 1));
+    return tag;
+}
+
+void addAccessories(const core::Run& run, const UnitsShown& units,
+                    const std::vector<core::TimedAccessory>& timed, RunTags& tags)
+{
+    for (const auto& [name, on_s] : run.accessory_on_s)
+        tags.push_back(timedTag(run, name, on_s, timed, units));
     if (run.accessory_w) {
         const QString watts = units.fieldText(*run.accessory_w, 0);
         tags.push_back({RunTag::Kind::accessory, RunTagWords::tr("load %1 W").arg(watts),
-                        RunTagWords::tr("Accessory load %1 W").arg(watts)});
+                        RunTagWords::tr("Accessory load %1 W").arg(watts), "load"});
     }
 }
 
@@ -60,11 +92,11 @@ void addMarks(const core::Run& run, const UnitsShown& units, RunTags& tags)
     for (const core::Mark& mark : run.marks) {
         const QString at = RunTagWords::tr("at %1 s").arg(units.fieldText(mark.at_s, 1));
         const QString words = nameShown(mark.words);
-        RunTag tag{RunTag::Kind::mark, readable(mark.word), {}};
+        RunTag tag{RunTag::Kind::mark, readable(mark.word), {}, {}, true};
         if (mark.word == kTrafficMark)
-            tag = {RunTag::Kind::traffic, RunTagWords::tr("traffic"), {}};
+            tag = {RunTag::Kind::traffic, RunTagWords::tr("traffic"), {}, {}, true};
         else if (mark.word == kAdjustedMark)
-            tag = {RunTag::Kind::adjusted, RunTagWords::tr("adjusted"), {}};
+            tag = {RunTag::Kind::adjusted, RunTagWords::tr("adjusted"), {}, {}, true};
         tag.tooltip = words.isEmpty() ? QString("%1, %2").arg(tag.text, at)
                                       : QString("%1, %2: %3").arg(tag.text, at, words);
         tags.push_back(tag);
@@ -73,11 +105,12 @@ void addMarks(const core::Run& run, const UnitsShown& units, RunTags& tags)
 
 } // namespace
 
-RunTags tagsOf(const core::Run& run, const UnitsShown& units)
+RunTags tagsOf(const core::Run& run, const UnitsShown& units,
+               const std::vector<core::TimedAccessory>& timed)
 {
     RunTags tags;
     addMarks(run, units, tags);
-    addAccessories(run, units, tags);
+    addAccessories(run, units, timed, tags);
     addWeather(run, units, tags);
     if (run.battery_v_start && run.battery_v_end) {
         const QString change = units.signedNumber(*run.battery_v_end - *run.battery_v_start, 2);
@@ -86,7 +119,8 @@ RunTags tagsOf(const core::Run& run, const UnitsShown& units)
     }
     if (!run.accessories.empty())
         tags.push_back({RunTag::Kind::accessory, nameShown(run.accessories),
-                        RunTagWords::tr("Accessories on: %1").arg(nameShown(run.accessories))});
+                        RunTagWords::tr("Accessories on: %1").arg(nameShown(run.accessories)),
+                        "words"});
     return tags;
 }
 

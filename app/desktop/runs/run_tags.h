@@ -16,13 +16,17 @@ namespace bothways::app {
 struct RunTag {
     enum class Kind { accessory, temperature, wind, battery, traffic, adjusted, mark };
     Kind kind = Kind::mark;
-    QString text;    ///< "12.5 °C"
-    QString tooltip; ///< the same as a sentence
+    QString text;             ///< "12.5 °C"
+    QString tooltip;          ///< the same as a sentence
+    std::string subject = {}; ///< what it speaks of, where runs may be alike in it; else empty
+    bool loud = false;        ///< it may have spoiled the run
     friend bool operator==(const RunTag&, const RunTag&) = default;
 };
 using RunTags = std::vector<RunTag>;
 
-[[nodiscard]] RunTags tagsOf(const core::Run& run, const UnitsShown& units);
+/// @param timed  accessories that drop out by themselves: one that does so within the run is loud
+[[nodiscard]] RunTags tagsOf(const core::Run& run, const UnitsShown& units,
+                             const std::vector<core::TimedAccessory>& timed = {});
 
 /// Marks that one key sets and takes away: words of the rules that they count for.
 inline constexpr std::string_view kTrafficMark = "passing_traffic";

@@ -5,11 +5,13 @@
 #include "app/desktop/document/study_document.h"
 #include "app/desktop/look/preferences.h"
 #include "app/desktop/runs/discard_dialog.h"
+#include "app/desktop/runs/form_area.h"
 #include "app/desktop/runs/run_form.h"
 #include "app/desktop/runs/run_list_model.h"
 #include "app/desktop/runs/run_list_view.h"
 #include "app/desktop/runs/run_tags.h"
 
+#include <QLabel>
 #include <QMessageBox>
 #include <QPushButton>
 #include <QTimer>
@@ -61,16 +63,38 @@ StudyPage::StudyPage(StudyDocument& document, Preferences& preferences, Clock cl
     auto* box = new QVBoxLayout(this);
     box->setContentsMargins(0, 0, 0, 0);
     box->setSpacing(4);
+    m_common = new QLabel(this);
+    m_common->setObjectName("commonNotes");
+    m_common->setWordWrap(true);
+    m_common->setTextFormat(Qt::PlainText);
+    m_common->setContentsMargins(6, 2, 6, 0);
+    box->addWidget(m_common);
     box->addWidget(m_list, 1);
-    box->addWidget(m_form);
     m_form->hide();
+    box->addWidget(new FormArea(m_form, this));
     m_list->setRuns(m_model);
+    const auto sayCommon = [this](const QString& words) {
+        m_common->setText(words);
+        m_common->setVisible(!words.isEmpty());
+    };
+    sayCommon(m_model->commonWords());
+    connect(m_model, &RunListModel::commonWordsChanged, this, sayCommon);
     connect(m_model, &RunListModel::refused, this, &StudyPage::problem);
+    connect(m_model, &RunListModel::unconfirmed, this,
+            [this](core::RunId id, const core::Consumption& typed) {
+                // The cell's editor closes first, and takes the keyboard back to the list.
+                QTimer::singleShot(0, m_form, [this, id, typed] {
+                    if (settle())
+                        m_form->askAbout(id, typed);
+                });
+            });
+    connect(m_form, &RunForm::notConfirmed, this, &StudyPage::problem);
     connect(m_list, &RunListView::selectedRunsChanged, this, [this] {
         emit selectionChanged();
         if (const core::Run* run = m_document.run(m_list->currentRun())) {
-            if (!m_form->isHidden() && !m_form->isNew())
-                m_form->showRun(run->id);
+            if (const auto ids = m_list->selectedRuns();
+                !m_form->isHidden() && !m_form->isNew() && !ids.empty())
+                m_form->showRuns(ids);
             emit currentRunChanged(run->number);
         }
     });
@@ -93,8 +117,17 @@ std::vector<core::Run> StudyPage::selectedRuns() const
     return runs;
 }
 
+bool StudyPage::mayChange()
+{
+    if (m_document.isReadOnly())
+        emit problem(tr("This study is open for reading only."));
+    return !m_document.isReadOnly();
+}
+
 void StudyPage::newRun()
 {
+    if (!mayChange())
+        return;
     m_form->beginNew();
     scrollToCurrent();
 }
@@ -107,10 +140,23 @@ void StudyPage::editRun()
 void StudyPage::editField(RunField field)
 {
     const core::RunId id = m_list->currentRun();
-    if (!m_document.run(id) || !settle())
+    if (!mayChange() || !m_document.run(id) || !settle())
         return;
     m_form->editRun(id, field);
+    if (const auto ids = m_list->selectedRuns(); ids.size() > 1) {
+        m_form->showRuns(ids);
+        m_form->focusField(field == RunField::consumption ? RunField::configuration : field);
+    }
     scrollToCurrent();
+}
+
+void StudyPage::switchConfiguration()
+{
+    if (!mayChange())
+        return;
+    if (m_form->isHidden())
+        newRun();
+    m_form->switchConfiguration();
 }
 
 /// The panel takes the list's height: the row it is about stays in sight.

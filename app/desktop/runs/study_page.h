@@ -9,6 +9,8 @@
 
 #include <vector>
 
+class QLabel;
+
 namespace bothways::app {
 
 class Preferences;
@@ -33,6 +35,7 @@ public:
     void newRun();
     void editRun();
     void editField(RunField field); ///< of the current run
+    void switchConfiguration();     ///< of the run in the panel, or of a new one
     void discardRuns();             ///< asks for the reason
     void countRuns();
     void pairRuns();
@@ -54,6 +57,7 @@ signals:
     void news(const QString& sentence);
 
 private:
+    [[nodiscard]] bool mayChange(); ///< says why not
     void closeForm();
     void scrollToCurrent();
 
@@ -62,6 +66,7 @@ private:
     RunListModel* m_model;
     RunListView* m_list;
     RunForm* m_form;
+    QLabel* m_common = nullptr; ///< what is alike in all runs
 };
 
 } // namespace bothways::app

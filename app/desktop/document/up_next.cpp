@@ -1,6 +1,6 @@
 // Copyright (C) 2026 The Bothways developers
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "app/desktop/roadside/roadside_next.h"
+#include "app/desktop/document/up_next.h"
 
 #include "app/desktop/document/run_draft.h"
 #include "core/effect/prepared_study.h"
@@ -139,7 +139,7 @@ std::string deviceName(const core::Study& study)
 
 UpNext upNext(const core::Study& study)
 {
-    const core::Run usual = nextRun(study, QDateTime());
+    const core::Run usual = runAfterLast(study);
     UpNext next;
     next.configuration = usual.configuration;
     next.direction = usual.direction;
