@@ -3,6 +3,7 @@
 #include "app/desktop/window/compare_dialog.h"
 
 #include "app/desktop/document/study_files.h"
+#include "app/desktop/document/written_files.h"
 #include "app/desktop/look/said.h"
 
 #include <QDate>
@@ -77,6 +78,8 @@ void CompareDialog::chooseFiles()
                            "All files (*)"));
     dialog->setAttribute(Qt::WA_DeleteOnClose);
     dialog->setFileMode(QFileDialog::ExistingFiles);
+    if (m_folders)
+        rememberFolder(*dialog, *m_folders);
     connect(dialog, &QFileDialog::filesSelected, this, &CompareDialog::addFiles);
     dialog->open();
 }

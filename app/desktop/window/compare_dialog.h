@@ -13,6 +13,8 @@ class QLabel;
 
 namespace bothways::app {
 
+class Preferences;
+
 /// Several studies side by side: the open one, and those that are added from files. Files are only
 /// read.
 class CompareDialog final : public QDialog {
@@ -24,6 +26,8 @@ public:
 
     /// Reads studies and sets them beside the others; says so where it cannot. The window goes on
     /// meanwhile.
+    /// File dialogs begin in the folder that is kept there.
+    void keepFolderIn(Preferences& preferences) { m_folders = &preferences; }
     void addFiles(const QStringList& files);
     [[nodiscard]] bool isReading() const { return m_reader->isBusy(); }
     [[nodiscard]] ComparePage* page() const { return m_page; }
@@ -38,6 +42,7 @@ private:
     std::vector<ComparedStudy> m_studies;
     ComparePage* m_page = nullptr;
     QLabel* m_state = nullptr; ///< what is being read, or why it cannot be
+    Preferences* m_folders = nullptr;
 };
 
 } // namespace bothways::app

@@ -20,6 +20,7 @@ HistoryModel::HistoryModel(StudyDocument& document, Language in, QObject* parent
       m_entries(document.history())
 {
     connect(&document, &StudyDocument::studyChanged, this, &HistoryModel::takeStudy);
+    connect(&document, &StudyDocument::blindChanged, this, &HistoryModel::takeStudy);
 }
 
 void HistoryModel::takeStudy()
@@ -56,8 +57,9 @@ QVariant HistoryModel::data(const QModelIndex& index, int role) const
 {
     if (!checkIndex(index, CheckIndexOption::IndexIsValid))
         return {};
-    const storage::HistoryEntry& entry =
+    const storage::HistoryEntry& whole =
         m_entries[m_entries.size() - 1 - static_cast<std::size_t>(index.row())];
+    const storage::HistoryEntry entry = m_document.isBlind() ? withoutConsumption(whole) : whole;
     if (role == Qt::FontRole && entry.undone) {
         QFont font;
         font.setStrikeOut(true);

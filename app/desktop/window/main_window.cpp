@@ -3,7 +3,6 @@
 // Long: the window joins all panels; its jobs, desks and menus are classes and files of their own.
 #include "app/desktop/window/main_window.h"
 
-#include "app/desktop/document/history_words.h"
 #include "app/desktop/document/paths.h"
 #include "app/desktop/document/sheet_import.h"
 #include "app/desktop/document/study_files.h"
@@ -36,9 +35,11 @@
 #include <QMimeData>
 #include <QPainter>
 #include <QProgressBar>
+#include <QScreen>
 #include <QScrollArea>
 #include <QStackedWidget>
 #include <QStatusBar>
+#include <QStyle>
 #include <QTimer>
 #include <QToolBar>
 #include <QToolButton>
@@ -55,9 +56,14 @@ MainWindow::MainWindow(Preferences& preferences, Clock clock, QWidget* parent)
 {
     setObjectName("mainWindow");
     setAcceptDrops(true);
-    resize(1280, 800);
     build();
+    // On a small screen, or one whose scale leaves little, all of the window is in sight.
+    const int title = style()->pixelMetric(QStyle::PM_TitleBarHeight);
+    const QSize room = screen()->availableSize() - QSize(0, title);
+    resize(QSize(1280, 800).boundedTo(room));
     restoreGeometry(preferences.windowGeometry());
+    if (!isMaximized() && !isFullScreen())
+        resize(size().boundedTo(screen()->availableSize() - QSize(0, title)));
     follow();
     retitle();
 }
@@ -92,7 +98,7 @@ bool MainWindow::openFile(const QString& file)
     StudyDocument::Opened opened =
         study ? StudyDocument::open(file) : makeStudyFromSheet(file, m_clock().date(), this, said);
     if (!opened) {
-        say(opened.error());
+        study ? sayNotOpened(file, opened.error()) : sayNoSheet(file, opened.error());
         return false;
     }
     if (m_document)
@@ -136,7 +142,11 @@ void MainWindow::take(StudyDocument::Opened opened, const QString& news, Remembe
         m_preferences.addRecentFile(m_document->path());
     if (!news.isEmpty())
         m_messages->say(MessageBar::Kind::news, news);
-    if (m_page->resumeDraft())
+    if (m_document->isReadOnly()) {
+        m_messages->say(MessageBar::Kind::news,
+                        tr("This study is open for reading: it shows what was in the file when it "
+                           "was opened, and nothing in it can be changed."));
+    } else if (m_page->resumeDraft())
         m_messages->say(MessageBar::Kind::news,
                         tr("A run was being typed when this study was last open. Go on with it."));
     offerRoadside();
@@ -156,9 +166,7 @@ void MainWindow::showStudy()
     m_historyDock->setWidget(new HistoryPanel(*m_document, m_preferences.spoken(), m_historyDock));
     m_recordings = new RecordingsPanel(*m_document, m_preferences, m_recordingsDock);
     m_recordingsDock->setWidget(m_recordings);
-    m_result = new ResultTabs(m_resultStack);
-    m_resultStack->addWidget(m_result);
-    dressResult();
+    buildResult();
     m_lookAllowed = false;
     showResultPart();
     for (QAction* tag : m_tagActions)
@@ -194,7 +202,10 @@ void MainWindow::connectStudy()
     connect(document, &StudyDocument::busyChanged, this, &MainWindow::takeBusy);
     connect(document, &StudyDocument::progressed, this,
             [this](double share) { m_progress->setValue(static_cast<int>(100.0 * share)); });
-    connect(document, &StudyDocument::blindChanged, this, [this] {
+    connect(document, &StudyDocument::blindChanged, this, [this](bool blind) {
+        if (blind)
+            buildResult();
+        takeResult();
         showResultPart();
         follow();
     });
@@ -207,6 +218,16 @@ void MainWindow::connectStudy()
             [this](const QString& sentence) { statusBar()->showMessage(sentence, 8000); });
     connect(m_findings, &FindingsPanel::runWanted, m_page, &StudyPage::showRun);
     connectRecordings();
+}
+
+/// The pages of the answer, empty. While consumption is hidden they are made anew: no number stays
+/// behind, not even where nobody looks.
+void MainWindow::buildResult()
+{
+    delete m_result;
+    m_result = new ResultTabs(m_resultStack);
+    m_resultStack->addWidget(m_result);
+    dressResult();
     connect(m_result->verdict(), &ResultPage::optionsAsked, this,
             [this](double margin_pct, double confidence, std::optional<double> claim_pct) {
                 m_document->tryOptions({margin_pct, confidence, claim_pct});
@@ -294,7 +315,8 @@ void MainWindow::takeResult()
     if (!result)
         return;
     dressResult();
-    m_result->setResult(result);
+    if (!m_document->isBlind())
+        m_result->setResult(result);
     showResultPart();
     follow();
     const bool onShow = m_resultStack->currentWidget() == m_result;
@@ -343,73 +365,6 @@ void MainWindow::takeBusy(bool busy)
 void MainWindow::say(const core::Error& error)
 {
     m_messages->say(m_preferences.spoken(), error);
-}
-
-/// Menus, buttons and the line at the bottom, as the study and the selection are.
-void MainWindow::follow()
-{
-    for (QAction* action : m_studyActions)
-        action->setEnabled(m_document != nullptr);
-    QAction* undo = action("undo");
-    QAction* redo = action("redo");
-    if (!m_document || !m_page) {
-        undo->setText(tr("&Undo"));
-        redo->setText(tr("&Redo"));
-        m_tally->clear();
-        return;
-    }
-    const Language in = m_preferences.spoken();
-    const auto undoable = m_document->undoable();
-    const auto redoable = m_document->redoable();
-    undo->setEnabled(undoable.has_value());
-    redo->setEnabled(redoable.has_value());
-    undo->setText(undoable ? tr("&Undo: %1").arg(historyLine(in, *undoable)) : tr("&Undo"));
-    redo->setText(redoable ? tr("&Redo: %1").arg(historyLine(in, *redoable)) : tr("&Redo"));
-    undo->setToolTip(undo->text().remove(u'&'));
-    redo->setToolTip(redo->text().remove(u'&'));
-
-    action("rename")->setEnabled(!m_document->study().runs.empty());
-    const std::vector<core::Run> runs = m_page->selectedRuns();
-    const auto any = [&](const auto& holds) {
-        return std::any_of(runs.begin(), runs.end(), holds);
-    };
-    action("discardRuns")->setEnabled(!runs.empty());
-    action("removeRuns")->setEnabled(!runs.empty());
-    action("editRun")->setEnabled(!runs.empty());
-    action("countRuns")->setEnabled(any([](const core::Run& run) { return !run.counted(); }));
-    action("pairRuns")->setEnabled(runs.size() == 2);
-    action("unpairRuns")->setEnabled(any([](const core::Run& r) { return !r.pair_mark.empty(); }));
-    for (QAction* tag : m_tagActions)
-        tag->setEnabled(!runs.empty());
-    const int open = m_findings->model().openCount();
-    action("nextFinding")->setEnabled(open > 0);
-    m_findingsDock->setWindowTitle(open > 0 ? tr("Findings (%1 open)").arg(open) : tr("Findings"));
-    const bool blind = m_document->isBlind();
-    action("blind")->setChecked(blind);
-    for (const char* report : {"report", "reportPdf", "printReport"}) // they show the verdict
-        action(report)->setEnabled(!blind);
-
-    const core::Study& study = m_document->study();
-    const auto counted = std::count_if(study.runs.begin(), study.runs.end(),
-                                       [](const auto& r) { return r.counted(); });
-    const auto result = m_document->result();
-    QStringList parts{tr("%n run(s)", nullptr, static_cast<int>(study.runs.size())),
-                      tr("%n counted", nullptr, static_cast<int>(counted))};
-    if (result)
-        parts += tr("%n pair(s)", nullptr, static_cast<int>(result->analysis.pairs.size()));
-    if (blind)
-        parts += tr("consumption hidden");
-    m_tally->setText(parts.join(QString::fromUtf8("  ·  ")));
-}
-
-void MainWindow::retitle()
-{
-    if (!m_document) {
-        setWindowTitle(tr("Bothways"));
-        setWindowFilePath({});
-        return;
-    }
-    setWindowTitle(tr("%1 – Bothways").arg(m_document->name()));
 }
 
 bool MainWindow::showPage(const QString& name)

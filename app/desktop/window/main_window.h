@@ -90,7 +90,15 @@ private:
     void dressResult();
     void takeBusy(bool busy);
     void say(const core::Error& error);
+    void buildResult();
+    void sayNotOpened(const QString& file, const core::Error& error);
+    void sayNoSheet(const QString& file, const core::Error& error);
+
+    // main_window_follow.cpp
     void follow();
+    void sayWhyNot();
+    [[nodiscard]] QString whyNot(const QString& order) const;
+    void sayTally();
     void retitle();
 
     // main_window_build.cpp
@@ -117,6 +125,9 @@ private:
     void buildLookFirstPage();
 
     // main_window_jobs.cpp
+    void cut();
+    void copy();
+    void paste();
     void chooseStudy();
     void chooseNewStudy();
     void chooseSheet();
@@ -127,6 +138,8 @@ private:
     void showKeys();
     void showAbout();
     void setBlind(bool blind);
+    void askBeforeShowing(int open);
+    void openForReading(const QString& file);
 
     // main_window_recordings.cpp
     void connectRecordings();

@@ -4,8 +4,10 @@
 #include "app/desktop/window/main_window.h"
 
 #include "app/desktop/help/help_desk.h"
+#include "app/desktop/look/access_keys.h"
 #include "app/desktop/look/message_bar.h"
 #include "app/desktop/look/preferences.h"
+#include "app/desktop/look/wheel_guard.h"
 #include "app/desktop/pages/look_first_page.h"
 #include "app/desktop/runs/run_tags.h"
 #include "app/desktop/runs/study_page.h"
@@ -33,6 +35,7 @@ namespace bothways::app {
 
 void MainWindow::build()
 {
+    qApp->installEventFilter(new WheelGuard(this));
     auto* centre = new QWidget(this);
     auto* box = new QVBoxLayout(centre);
     box->setContentsMargins(4, 4, 4, 4);
@@ -41,6 +44,7 @@ void MainWindow::build()
     m_reports = new ReportDesk(*this, *m_messages, m_preferences, m_clock);
     m_jobs = new StudyJobs(*this, *m_messages, m_preferences, m_clock);
     connect(m_jobs, &StudyJobs::importWanted, this, &MainWindow::importSheet);
+    connect(m_jobs, &StudyJobs::recordingWanted, this, &MainWindow::importRecording);
     m_stack = new QStackedWidget(centre);
     m_stack->setObjectName("centre");
     box->addWidget(m_messages);
@@ -58,6 +62,8 @@ void MainWindow::build()
     buildStudyMenu();
     buildViewMenu();
     buildHelpMenu();
+    for (QAction* top : menuBar()->actions())
+        keepAccessKeys(*top->menu());
     buildToolBar();
 }
 
@@ -154,6 +160,17 @@ QDockWidget* MainWindow::addDock(const char* name, const QString& title, Qt::Doc
     dock->setAccessibleName(title);
     addDockWidget(area, dock);
     dock->hide();
+    // Where a tab says what it is, a title below it says the same again.
+    auto* noTitle = new QWidget(dock);
+    noTitle->hide();
+    const auto retitle = [this, dock, noTitle] {
+        QWidget* wanted = tabifiedDockWidgets(dock).isEmpty() ? nullptr : noTitle;
+        if (dock->titleBarWidget() != wanted)
+            dock->setTitleBarWidget(wanted);
+    };
+    for (const auto change : {&QDockWidget::visibilityChanged, &QDockWidget::topLevelChanged})
+        connect(dock, change, this, retitle, Qt::QueuedConnection);
+    connect(dock, &QDockWidget::dockLocationChanged, this, retitle, Qt::QueuedConnection);
     return dock;
 }
 
@@ -171,6 +188,7 @@ QAction* MainWindow::add(QMenu* menu, const char* name, const QString& text,
     action->setShortcut(keys);
     connect(action, &QAction::triggered, this, job);
     menu->addAction(action);
+    menu->setToolTipsVisible(true); // a tip says why something cannot be done now
     addAction(action);
     if (needsStudy)
         m_studyActions += action;
@@ -216,11 +234,11 @@ void MainWindow::buildFileMenu()
         [this] { m_jobs->chooseExport(*m_document); });
     add(menu, "report", tr("Save the &report…"), tr("Ctrl+R"),
         [this] { m_reports->chooseReport(*m_document); });
-    add(menu, "reportPdf", tr("Save the report as P&DF…"), {},
+    add(menu, "reportPdf", tr("Save the report as PD&F…"), {},
         [this] { m_reports->chooseReportPdf(*m_document); });
     add(menu, "printReport", tr("&Print the report…"), QKeySequence::Print,
         [this] { m_reports->printReport(*m_document); });
-    add(menu, "copyStudy", tr("Save a &copy…"), QKeySequence::SaveAs,
+    add(menu, "copyStudy", tr("Save a cop&y…"), QKeySequence::SaveAs,
         [this] { m_jobs->chooseCopy(*m_document); });
     menu->addSeparator();
     add(menu, "closeStudy", tr("&Close the study"), QKeySequence::Close, [this] { closeStudy(); });
@@ -233,6 +251,14 @@ void MainWindow::buildEditMenu()
     QMenu* menu = menuBar()->addMenu(tr("&Edit"));
     add(menu, "undo", tr("&Undo"), QKeySequence::Undo, [this] { m_document->undo(); });
     add(menu, "redo", tr("&Redo"), QKeySequence::Redo, [this] { m_document->redo(); });
+    menu->addSeparator();
+    add(menu, "cutRuns", tr("Cu&t"), QKeySequence::Cut, [this] { cut(); });
+    add(menu, "copyRuns", tr("&Copy"), QKeySequence::Copy, [this] {
+        copy();
+    })->setToolTip(tr("Copy what is selected, for a spreadsheet or for another study"));
+    add(menu, "pasteRuns", tr("P&aste"), QKeySequence::Paste, [this] { paste(); })
+        ->setToolTip(tr("Paste runs that were copied here or in a spreadsheet, with the header of "
+                        "a run sheet"));
     menu->addSeparator();
     add(
         menu, "preferences", tr("&Preferences…"), tr("Ctrl+,"), [this] { editPreferences(); },
@@ -247,6 +273,10 @@ void MainWindow::buildRunMenu()
     newRun->setShortcuts({QKeySequence(tr("Ctrl+N")), QKeySequence(Qt::Key_Insert)});
     newRun->setToolTip(tr("A new run that starts now, filled in from the last (Ctrl+N or Insert)"));
     add(menu, "editRun", tr("&Edit the run"), tr("Ctrl+Return"), [this] { m_page->editRun(); });
+    QAction* change = add(menu, "switchConfiguration", tr("&Switch the configuration"), tr("F8"),
+                          [this] { m_page->switchConfiguration(); });
+    change->setToolTip(
+        tr("The run that is being typed, or a new one, is in the other configuration (F8)"));
     menu->addSeparator();
     QAction* discard =
         add(menu, "discardRuns", tr("&Discard…"), tr("Ctrl+D"), [this] { m_page->discardRuns(); });
@@ -372,7 +402,29 @@ void MainWindow::buildToolBar()
     QToolBar* bar = m_toolBar;
     bar->setObjectName("toolBar");
     bar->setMovable(false);
-    bar->setToolButtonStyle(Qt::ToolButtonTextOnly);
+    bar->setToolButtonStyle(Qt::ToolButtonTextBesideIcon);
+    const std::pair<const char*, const char*> icons[] = {{"newRun", "list-add"},
+                                                         {"discardRuns", "list-remove"},
+                                                         {"undo", "edit-undo"},
+                                                         {"redo", "edit-redo"},
+                                                         {"cutRuns", "edit-cut"},
+                                                         {"copyRuns", "edit-copy"},
+                                                         {"pasteRuns", "edit-paste"},
+                                                         {"nextFinding", "go-next"},
+                                                         {"open", "document-open"},
+                                                         {"newStudyAction", "document-new"},
+                                                         {"import", "document-import"},
+                                                         {"export", "document-export"},
+                                                         {"printReport", "document-print"},
+                                                         {"copyStudy", "document-save-as"},
+                                                         {"properties", "document-properties"},
+                                                         {"help", "help-contents"},
+                                                         {"about", "help-about"},
+                                                         {"quit", "application-exit"},
+                                                         {"closeStudy", "window-close"},
+                                                         {"removeRuns", "edit-delete"}};
+    for (const auto& [name, icon] : icons) // by the names of freedesktop.org; words where none is
+        action(name)->setIcon(QIcon::fromTheme(icon));
     for (const char* name : {"newRun", "discardRuns", "countRuns", "pairRuns", "unpairRuns"})
         bar->addAction(action(name));
     bar->addSeparator();

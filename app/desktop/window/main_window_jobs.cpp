@@ -3,7 +3,10 @@
 #include "app/desktop/window/main_window.h"
 
 #include "app/desktop/document/study_files.h"
+#include "app/desktop/document/written_files.h"
+#include "app/desktop/findings/findings_model.h"
 #include "app/desktop/findings/findings_panel.h"
+#include "app/desktop/look/hinted_table_view.h"
 #include "app/desktop/look/message_bar.h"
 #include "app/desktop/look/preferences.h"
 #include "app/desktop/roadside/roadside_page.h"
@@ -14,14 +17,19 @@
 
 #include <QAction>
 #include <QApplication>
+#include <QClipboard>
 #include <QDialogButtonBox>
 #include <QDockWidget>
 #include <QFileDialog>
 #include <QHeaderView>
+#include <QLabel>
+#include <QLineEdit>
 #include <QMenu>
 #include <QMenuBar>
 #include <QMessageBox>
+#include <QPushButton>
 #include <QTableWidget>
+#include <QTextEdit>
 #include <QVBoxLayout>
 
 namespace bothways::app {
@@ -29,19 +37,55 @@ namespace {
 
 constexpr const char* kEnding = ".bothways";
 
-QFileDialog* makeDialog(QWidget* parent, const QString& title, const QString& filter)
+QFileDialog* makeDialog(QWidget* parent, Preferences& preferences, const QString& title,
+                        const QString& filter)
 {
     auto* dialog = new QFileDialog(parent, title, studyFolder(), filter);
     dialog->setObjectName("fileDialog");
     dialog->setAttribute(Qt::WA_DeleteOnClose);
+    rememberFolder(*dialog, preferences);
     return dialog;
 }
 
 } // namespace
 
+/// What has the keyboard is copied; the runs where it has nothing to copy.
+void MainWindow::copy()
+{
+    QWidget* focus = QApplication::focusWidget();
+    if (auto* line = qobject_cast<QLineEdit*>(focus))
+        line->copy();
+    else if (auto* label = qobject_cast<QLabel*>(focus); label && label->hasSelectedText())
+        QGuiApplication::clipboard()->setText(label->selectedText());
+    else if (auto* table = qobject_cast<HintedTableView*>(focus))
+        table->copySelection();
+    else if (auto* text = qobject_cast<QTextEdit*>(focus))
+        text->copy();
+    else
+        m_page->list().copySelection();
+}
+
+void MainWindow::cut()
+{
+    if (auto* line = qobject_cast<QLineEdit*>(QApplication::focusWidget())) {
+        line->cut();
+        return;
+    }
+    m_page->list().copySelection();
+    m_page->removeRuns();
+}
+
+void MainWindow::paste()
+{
+    if (auto* line = qobject_cast<QLineEdit*>(QApplication::focusWidget()))
+        line->paste();
+    else if (m_page->settle())
+        m_jobs->pasteRuns(*m_document);
+}
+
 void MainWindow::chooseStudy()
 {
-    QFileDialog* dialog = makeDialog(this, tr("Open a study"), studyFilter());
+    QFileDialog* dialog = makeDialog(this, m_preferences, tr("Open a study"), studyFilter());
     dialog->setFileMode(QFileDialog::ExistingFile);
     connect(dialog, &QFileDialog::fileSelected, this,
             [this](const QString& file) { openFile(file); });
@@ -50,7 +94,7 @@ void MainWindow::chooseStudy()
 
 void MainWindow::chooseNewStudy()
 {
-    QFileDialog* dialog = makeDialog(this, tr("New study"), studyFilter());
+    QFileDialog* dialog = makeDialog(this, m_preferences, tr("New study"), studyFilter());
     dialog->setAcceptMode(QFileDialog::AcceptSave);
     dialog->setDefaultSuffix(QString(kEnding).mid(1));
     connect(dialog, &QFileDialog::fileSelected, this, [this](const QString& file) {
@@ -62,7 +106,7 @@ void MainWindow::chooseNewStudy()
 
 void MainWindow::chooseSheet()
 {
-    QFileDialog* dialog = makeDialog(this, tr("Import a run sheet"), sheetFilter());
+    QFileDialog* dialog = makeDialog(this, m_preferences, tr("Import a run sheet"), sheetFilter());
     dialog->setFileMode(QFileDialog::ExistingFile);
     connect(dialog, &QFileDialog::fileSelected, this, &MainWindow::importSheet);
     dialog->open();
@@ -92,13 +136,91 @@ void MainWindow::nextFinding()
 
 void MainWindow::setBlind(bool blind)
 {
+    if (!blind && m_document->isBlind())
+        if (const int open = m_findings->model().openCount(); open > 0) {
+            follow(); // the menu's tick stays until it is settled
+            askBeforeShowing(open);
+            return;
+        }
     m_document->setBlind(blind);
     follow();
 }
 
+/// Once the answer is known it can choose the runs.
+void MainWindow::askBeforeShowing(int open)
+{
+    auto* box = new QMessageBox(
+        QMessageBox::Question, tr("Show the consumption?"),
+        tr("%n finding(s) are not answered yet. Once the result is known, it can no longer be "
+           "ruled out that it chose the runs.",
+           nullptr, open),
+        QMessageBox::NoButton, this);
+    box->setObjectName("showBeforeSettled");
+    box->setAttribute(Qt::WA_DeleteOnClose);
+    QPushButton* first = box->addButton(tr("Go through the &findings"), QMessageBox::RejectRole);
+    QPushButton* show = box->addButton(tr("&Show it all the same"), QMessageBox::AcceptRole);
+    box->setDefaultButton(first);
+    box->setEscapeButton(first);
+    connect(show, &QPushButton::clicked, this, [this] {
+        if (m_document)
+            m_document->setBlind(false);
+        follow();
+    });
+    connect(first, &QPushButton::clicked, this, &MainWindow::nextFinding);
+    box->open();
+}
+
+/// A study that can be read all the same is offered for that.
+void MainWindow::sayNotOpened(const QString& file, const core::Error& error)
+{
+    if (!StudyDocument::openForReading(file)) {
+        say(error);
+        return;
+    }
+    const QString name = QFileInfo(file).fileName();
+    m_messages->say(MessageBar::Kind::problem,
+                    QFileInfo(file).isWritable()
+                        ? tr("%1 is open in another window or program, which may change it. Close "
+                             "it there, or open it for reading here.")
+                              .arg(name)
+                        : tr("%1 may not be changed. It can be opened for reading.").arg(name),
+                    tr("&Open for reading"), [this, file] { openForReading(file); });
+}
+
+/// A recording that was taken for a sheet is offered as what it is.
+void MainWindow::sayNoSheet(const QString& file, const core::Error& error)
+{
+    if (!looksLikeRecording(file, error)) {
+        say(error);
+        return;
+    }
+    const QString name = QFileInfo(file).fileName();
+    if (m_document && !m_document->isReadOnly())
+        m_messages->say(MessageBar::Kind::problem,
+                        tr("%1 is no run sheet, but a logger's recording.").arg(name),
+                        tr("&Import it as a recording…"), [this, file] { importRecording(file); });
+    else
+        m_messages->say(MessageBar::Kind::problem,
+                        tr("%1 is no run sheet, but a logger's recording. Open the study that it "
+                           "belongs to, then import it there.")
+                            .arg(name));
+}
+
+void MainWindow::openForReading(const QString& file)
+{
+    StudyDocument::Opened opened = StudyDocument::openForReading(file);
+    if (!opened) {
+        say(opened.error());
+        return;
+    }
+    if (m_document && !closeStudy())
+        return;
+    take(std::move(opened), {});
+}
+
 void MainWindow::openRoadside()
 {
-    if (!m_document || !m_page->settle())
+    if (!m_document || m_document->isReadOnly() || !m_page->settle())
         return;
     if (!m_roadside) {
         m_roadside = new RoadsidePage(*m_document, m_preferences, m_clock, this);
@@ -125,6 +247,8 @@ void MainWindow::closeRoadside()
 /// A run that was under way when the study was last closed.
 void MainWindow::offerRoadside()
 {
+    if (m_document->isReadOnly())
+        return;
     const auto draft = draftFrom(m_preferences.roadsideDraft(m_document->path()));
     if (draft && draft->run)
         m_messages->say(MessageBar::Kind::news,

@@ -1,6 +1,7 @@
 // Copyright (C) 2026 The Bothways developers
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/document/study_files.h"
+#include "app/desktop/document/written_files.h"
 #include "app/desktop/findings/findings_panel.h"
 #include "app/desktop/look/message_bar.h"
 #include "app/desktop/recordings/cut_dialog.h"
@@ -47,6 +48,7 @@ void MainWindow::chooseRecording()
     dialog->setObjectName("fileDialog");
     dialog->setAttribute(Qt::WA_DeleteOnClose);
     dialog->setFileMode(QFileDialog::ExistingFile);
+    rememberFolder(*dialog, m_preferences);
     connect(dialog, &QFileDialog::fileSelected, this, &MainWindow::importRecording);
     dialog->open();
 }

@@ -18,12 +18,14 @@
 #include "storage/study/library_versions.h"
 #include "storage/study/study_file.h"
 
+#include <QDesktopServices>
 #include <QFileDialog>
 #include <QFileInfo>
 #include <QLocale>
 #include <QPainter>
 #include <QPrintDialog>
 #include <QPrinter>
+#include <QUrl>
 
 #include <algorithm>
 
@@ -39,8 +41,7 @@ QPageSize::PageSizeId usualPaper()
 
 } // namespace
 
-ReportDesk::ReportDesk(QWidget& window, MessageBar& messages, const Preferences& preferences,
-                       Clock clock)
+ReportDesk::ReportDesk(QWidget& window, MessageBar& messages, Preferences& preferences, Clock clock)
     : QObject(&window),
       m_window(window),
       m_messages(messages),
@@ -78,13 +79,15 @@ void ReportDesk::writeWhole(const QString& path, const QByteArray& bytes, const 
                        tr("%1 cannot be written: %2.")
                            .arg(path, whyNotWritten(m_preferences.spoken(), written.error())));
     else
-        m_messages.say(MessageBar::Kind::news, news.arg(path));
+        m_messages.say(MessageBar::Kind::news, news.arg(path), tr("&Open it"),
+                       [path] { QDesktopServices::openUrl(QUrl::fromLocalFile(path)); });
 }
 
 void ReportDesk::writePage(const QString& title, const QString& name, const QByteArray& html,
                            const QString& study)
 {
-    QFileDialog* dialog = saveDialog(m_window, title, tr("Web page (*.html)"), "html", name);
+    QFileDialog* dialog =
+        saveDialog(m_window, m_preferences, title, tr("Web page (*.html)"), "html", name);
     connect(dialog, &QFileDialog::fileSelected, this, [this, html, study](const QString& path) {
         writeWhole(path, html, study, tr("The page is in %1."));
     });
@@ -105,7 +108,7 @@ void ReportDesk::chooseReportPdf(const StudyDocument& document)
         return;
     const QString a4 = tr("PDF on A4 paper (*.pdf)"), letter = tr("PDF on Letter paper (*.pdf)");
     QFileDialog* dialog =
-        saveDialog(m_window, tr("Save the report as PDF"),
+        saveDialog(m_window, m_preferences, tr("Save the report as PDF"),
                    usualPaper() == QPageSize::A4 ? a4 + ";;" + letter : letter + ";;" + a4, "pdf",
                    QFileInfo(document.path()).completeBaseName() + ".pdf");
     // Made now, from what is shown now: `result` keeps alive what the input refers to.
@@ -162,6 +165,7 @@ void ReportDesk::chooseNoiseStudies(PlanPage& page)
     dialog->setObjectName("fileDialog");
     dialog->setAttribute(Qt::WA_DeleteOnClose);
     dialog->setFileMode(QFileDialog::ExistingFiles);
+    rememberFolder(*dialog, m_preferences);
     connect(dialog, &QFileDialog::filesSelected, this,
             [this, &page](const QStringList& files) { readNoise(page, files); });
     dialog->open();

@@ -28,7 +28,7 @@ class ReportDesk final : public QObject {
     Q_OBJECT
 
 public:
-    ReportDesk(QWidget& window, MessageBar& messages, const Preferences& preferences, Clock clock);
+    ReportDesk(QWidget& window, MessageBar& messages, Preferences& preferences, Clock clock);
 
     // Nothing happens while there is no answer, or while it is hidden.
     void chooseReport(const StudyDocument& document);
@@ -49,7 +49,7 @@ private:
 
     QWidget& m_window;
     MessageBar& m_messages;
-    const Preferences& m_preferences;
+    Preferences& m_preferences;
     Clock m_clock;
 };
 

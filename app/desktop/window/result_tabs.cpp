@@ -25,13 +25,14 @@ ResultTabs::ResultTabs(QWidget* parent)
     addView(new WhyPage, "whyPage", tr("Why"));
     addTab(m_plan, tr("Plan"));
     addTab(m_ledger, tr("Ledger"));
+    for (int i = 0; i < count(); ++i)
+        for (QScrollArea* area : widget(i)->findChildren<QScrollArea*>())
+            area->setAccessibleName(tabText(i));
 }
 
 void ResultTabs::addView(ResultView* view, const char* objectName, const QString& title)
 {
     view->setObjectName(objectName);
-    for (QScrollArea* area : view->findChildren<QScrollArea*>())
-        area->setAccessibleName(title);
     connect(view, &ResultView::runActivated, this, &ResultTabs::runActivated);
     m_views.push_back(view);
     addTab(view, title);

@@ -10,14 +10,21 @@
 #include "app/desktop/look/preferences.h"
 #include "app/desktop/look/said.h"
 #include "app/desktop/runs/rename_dialog.h"
+#include "app/desktop/runs/run_list_model.h"
 #include "app/desktop/window/columns_dialog.h"
 #include "app/desktop/window/compare_dialog.h"
 #include "app/desktop/window/import_problems_dialog.h"
 #include "app/desktop/window/study_properties_dialog.h"
 #include "core/study/properties.h"
+#include "storage/loggers/trace_open.h"
 
+#include <QClipboard>
 #include <QFileDialog>
 #include <QFileInfo>
+#include <QGuiApplication>
+#include <QMimeData>
+
+#include <algorithm>
 
 namespace bothways::app {
 namespace {
@@ -46,8 +53,15 @@ QString sheetFilter()
     return StudyJobs::tr("Run sheets (*.csv *.tsv *.txt *.xlsx *.ods);;All files (*)");
 }
 
-StudyJobs::StudyJobs(QWidget& window, MessageBar& messages, const Preferences& preferences,
-                     Clock clock)
+bool looksLikeRecording(const QString& file, const core::Error& asSheet)
+{
+    if (asSheet.where.line > 1) // its header is a sheet's
+        return false;
+    const auto trace = storage::openTrace(toPath(file));
+    return trace && !trace.value()->channels().empty();
+}
+
+StudyJobs::StudyJobs(QWidget& window, MessageBar& messages, Preferences& preferences, Clock clock)
     : QObject(&window),
       m_window(window),
       m_messages(messages),
@@ -107,8 +121,61 @@ void StudyJobs::importSheet(StudyDocument& document, const QString& file)
     m_messages.say(MessageBar::Kind::news, news);
 }
 
+/// Runs from elsewhere get numbers of this study; the one baseline has to hold for all.
+core::Outcome StudyJobs::add(StudyDocument& document, core::Study runs, const QString& source)
+{
+    const core::Study& study = document.study();
+    int highest = 0;
+    for (const core::Run& run : study.runs)
+        highest = std::max(highest, run.number);
+    core::Study together = study;
+    for (core::Run& run : runs.runs) {
+        run.number = ++highest;
+        run.pair_mark.clear(); // ties belong to the study that they were made in
+        run.trace.clear();
+        const auto faults = storage::faultsOf(together, run);
+        if (!faults.empty())
+            return faults.front();
+        together.runs.push_back(run);
+    }
+    if (const core::Outcome known = core::checkBaseline(together); !known)
+        return known;
+    return tried(document, [&] { return document.importRuns(runs, source); });
+}
+
+void StudyJobs::pasteRuns(StudyDocument& document)
+{
+    const QMimeData* data = QGuiApplication::clipboard()->mimeData();
+    const QString source = tr("the clipboard");
+    const QByteArray ours = data ? data->data(kRunsMime) : QByteArray();
+    const std::string text =
+        ours.isEmpty() ? (data ? data->text() : QString()).toStdString() : ours.toStdString();
+    if (QString::fromStdString(text).trimmed().isEmpty()) {
+        m_messages.say(MessageBar::Kind::problem,
+                       tr("There is no text in the clipboard. Copy runs in a study, or lines of a "
+                          "spreadsheet together with the header."));
+        return;
+    }
+    const auto sheet = storage::parseRunSheet(text, source.toStdString(),
+                                              sheetOptions(document.study(), m_clock().date()));
+    if (!sheet) {
+        m_messages.say(m_preferences.spoken(), sheet.error());
+        return;
+    }
+    const auto count = static_cast<int>(sheet.value().study.runs.size());
+    say(add(document, sheet.value().study, source),
+        tr("%n run(s) came from %1.", nullptr, count).arg(source));
+}
+
 void StudyJobs::showSheetFaults(const QString& file, const core::Error& error)
 {
+    if (looksLikeRecording(file, error)) {
+        m_messages.say(
+            MessageBar::Kind::problem,
+            tr("%1 is no run sheet, but a logger's recording.").arg(QFileInfo(file).fileName()),
+            tr("&Import it as a recording…"), [this, file] { emit recordingWanted(file); });
+        return;
+    }
     if (error.others.empty() && error.code != core::ErrorCode::badInput) {
         m_messages.say(m_preferences.spoken(), error);
         return;
@@ -122,7 +189,7 @@ void StudyJobs::chooseExport(const StudyDocument& document)
 {
     const QString guarded = tr("Run sheets in which a spreadsheet finds no formula (*.csv)");
     QFileDialog* dialog =
-        saveDialog(m_window, tr("Export the run sheet"),
+        saveDialog(m_window, m_preferences, tr("Export the run sheet"),
                    tr("Run sheets (*.csv);;All files (*)") + ";;" + guarded, "csv");
     connect(dialog, &QFileDialog::fileSelected, &document,
             [this, &document, dialog, guarded](const QString& file) {
@@ -137,8 +204,8 @@ void StudyJobs::chooseExport(const StudyDocument& document)
 
 void StudyJobs::chooseCopy(StudyDocument& document)
 {
-    QFileDialog* dialog =
-        saveDialog(m_window, tr("Save a copy of the study"), studyFilter(), "bothways");
+    QFileDialog* dialog = saveDialog(m_window, m_preferences, tr("Save a copy of the study"),
+                                     studyFilter(), "bothways");
     connect(dialog, &QFileDialog::fileSelected, &document, [this, &document](const QString& file) {
         document.settleOptions();
         say(copyStudy(document.path(), file), tr("A copy is in %1.").arg(file));
@@ -155,6 +222,7 @@ void StudyJobs::compare(const StudyDocument& document)
     auto* dialog = new CompareDialog(
         {name.isEmpty() ? QFileInfo(document.path()).completeBaseName() : name, result},
         Theme::of(m_window.palette()), m_preferences.units(document.isElectric()), &m_window);
+    dialog->keepFolderIn(m_preferences);
     dialog->setAttribute(Qt::WA_DeleteOnClose);
     dialog->open();
 }

@@ -23,9 +23,11 @@ class StudyJobs final : public QObject {
     Q_OBJECT
 
 public:
-    StudyJobs(QWidget& window, MessageBar& messages, const Preferences& preferences, Clock clock);
+    StudyJobs(QWidget& window, MessageBar& messages, Preferences& preferences, Clock clock);
 
     void importSheet(StudyDocument& document, const QString& file);
+    /// Runs from the clipboard, copied in a study or in a spreadsheet: all of them or none.
+    void pasteRuns(StudyDocument& document);
     void chooseExport(const StudyDocument& document);
     void chooseCopy(StudyDocument& document);
     /// @param page  to begin with: "limitsPage"
@@ -35,17 +37,22 @@ public:
 
 signals:
     void importWanted(const QString& file); ///< of a sheet that was mended
+    void recordingWanted(const QString& file);
 
 private:
+    [[nodiscard]] core::Outcome add(StudyDocument& document, core::Study runs,
+                                    const QString& source);
     void showSheetFaults(const QString& file, const core::Error& error);
     void say(const core::Outcome& outcome, const QString& news);
 
     QWidget& m_window;
     MessageBar& m_messages;
-    const Preferences& m_preferences;
+    Preferences& m_preferences;
     Clock m_clock;
 };
 
+/// Whether a file that was taken for a run sheet, and is none by its first line, is a logger's.
+[[nodiscard]] bool looksLikeRecording(const QString& file, const core::Error& asSheet);
 /// What files are called in a file dialog.
 [[nodiscard]] QString studyFilter();
 [[nodiscard]] QString sheetFilter();
