@@ -65,6 +65,30 @@
         <source>Out against return over time</source>
         <translation>Hin gegen zurück über der Zeit</translation>
     </message>
+    <message>
+        <source>There are no pairs yet.</source>
+        <translation>Es gibt noch keine Paare.</translation>
+    </message>
+</context>
+<context>
+    <name>CommonNotes</name>
+    <message>
+        <source>, </source>
+        <comment>between notes</comment>
+        <translation>, </translation>
+    </message>
+    <message>
+        <source>In every run: %1.</source>
+        <translation>In jeder Fahrt: %1.</translation>
+    </message>
+    <message>
+        <source>In every run that says nothing else: %1.</source>
+        <translation>In jeder Fahrt, bei der nichts anderes steht: %1.</translation>
+    </message>
+    <message>
+        <source>not noted: %1</source>
+        <translation>nicht notiert: %1</translation>
+    </message>
 </context>
 <context>
     <name>CompanionRows</name>
@@ -377,6 +401,26 @@ Fahrten %4 und %5: %6</translation>
         <source>Run %1 had %2.</source>
         <translation>Bei Fahrt %1 waren es %2.</translation>
     </message>
+    <message>
+        <source>%1 % more fuel than run %3 (%2).</source>
+        <translation>%1&#xa0;% mehr Kraftstoff als Fahrt %3 (%2).</translation>
+    </message>
+    <message>
+        <source>%1 % less fuel than run %3 (%2).</source>
+        <translation>%1&#xa0;% weniger Kraftstoff als Fahrt %3 (%2).</translation>
+    </message>
+    <message>
+        <source>No road vehicle uses that much.</source>
+        <translation>So viel verbraucht kein Straßenfahrzeug.</translation>
+    </message>
+    <message>
+        <source>No road vehicle uses so little.</source>
+        <translation>So wenig verbraucht kein Straßenfahrzeug.</translation>
+    </message>
+    <message>
+        <source>Far from the other runs: is it the right number, in the right unit?</source>
+        <translation>Weit weg von den anderen Fahrten: Ist es die richtige Zahl, in der richtigen Einheit?</translation>
+    </message>
 </context>
 <context>
     <name>Recorded</name>
@@ -506,6 +550,23 @@ Fahrten %4 und %5: %6</translation>
     <message>
         <source>The study has no such accessory.</source>
         <translation>Die Studie kennt diesen Nebenverbraucher nicht.</translation>
+    </message>
+    <message>
+        <source>There is no other number to take.</source>
+        <translation>Es gibt keine andere Zahl, die gemeint sein könnte.</translation>
+    </message>
+</context>
+<context>
+    <name>RunDraft</name>
+    <message>
+        <source>out</source>
+        <comment>a direction</comment>
+        <translation>hin</translation>
+    </message>
+    <message>
+        <source>return</source>
+        <comment>a direction</comment>
+        <translation>zurück</translation>
     </message>
 </context>
 <context>
@@ -719,11 +780,6 @@ Fahrten %4 und %5: %6</translation>
         <translation>%1 bei %2&#xa0;s eingeschaltet</translation>
     </message>
     <message>
-        <source>%1 on %2 s</source>
-        <extracomment>an accessory&apos;s name and when it was switched on, seconds from the run&apos;s start</extracomment>
-        <translation>%1 an %2&#xa0;s</translation>
-    </message>
-    <message>
         <source>load %1 W</source>
         <translation>Last %1&#xa0;W</translation>
     </message>
@@ -767,6 +823,19 @@ Fahrten %4 und %5: %6</translation>
         <source>Accessories on: %1</source>
         <translation>Nebenverbraucher an: %1</translation>
     </message>
+    <message>
+        <source>%1 on only at %2 s</source>
+        <translation>%1 erst bei %2 s an</translation>
+    </message>
+    <message>
+        <source>%1 on</source>
+        <translation>%1 an</translation>
+    </message>
+    <message>
+        <source>%1 on %2 min before: too early for its %3 minutes</source>
+        <extracomment>an accessory, when it was switched on, and after how many minutes it drops out</extracomment>
+        <translation>%1 %2 min vorher an: zu früh für seine %3 Minuten</translation>
+    </message>
 </context>
 <context>
     <name>SheetImport</name>
@@ -783,6 +852,7 @@ Fahrten %4 und %5: %6</translation>
     <name>StudyFiles</name>
     <message>
         <source>Study of %1</source>
+        <extracomment>a study&apos;s name, with the day on which it was begun</extracomment>
         <translation>Studie vom %1</translation>
     </message>
 </context>
@@ -1698,6 +1768,10 @@ Fahrten %4 und %5: %6</translation>
         <extracomment>number, configuration, direction of a run</extracomment>
         <translation>Fahrt %1: %2, %3</translation>
     </message>
+    <message>
+        <source>The new runs below follow, up to one that was chosen itself: a block is chosen with its first run</source>
+        <translation>Die neuen Fahrten darunter folgen, bis zu einer, die selbst gewählt wurde: Ein Block wird mit seiner ersten Fahrt gewählt</translation>
+    </message>
 </context>
 <context>
     <name>bothways::app::DayPlot</name>
@@ -1728,6 +1802,10 @@ Fahrten %4 und %5: %6</translation>
     <message>
         <source>Pairs over time</source>
         <translation>Paare über der Zeit</translation>
+    </message>
+    <message>
+        <source>No run has a consumption yet.</source>
+        <translation>Noch hat keine Fahrt einen Verbrauch.</translation>
     </message>
 </context>
 <context>
@@ -1818,6 +1896,10 @@ Fahrten %4 und %5: %6</translation>
     <message>
         <source>claimed: %1&#xa0;% more</source>
         <translation>behauptet: %1&#xa0;% mehr</translation>
+    </message>
+    <message>
+        <source>There is no interval yet.</source>
+        <translation>Es gibt noch kein Intervall.</translation>
     </message>
 </context>
 <context>
@@ -1934,6 +2016,24 @@ Fahrten %4 und %5: %6</translation>
     <message>
         <source>What the rule looks at: %1</source>
         <translation>Worauf die Regel achtet: %1</translation>
+    </message>
+    <message>
+        <source>There are no runs to look at yet.</source>
+        <translation>Es gibt noch keine Fahrten zu prüfen.</translation>
+    </message>
+</context>
+<context>
+    <name>bothways::app::ForestPlot</name>
+    <message>
+        <source>There is nothing to compare yet.</source>
+        <translation>Es gibt noch nichts zu vergleichen.</translation>
+    </message>
+</context>
+<context>
+    <name>bothways::app::FormArea</name>
+    <message>
+        <source>Entry of a run</source>
+        <translation>Eingabe einer Fahrt</translation>
     </message>
 </context>
 <context>
@@ -2143,6 +2243,10 @@ Fahrten %4 und %5: %6</translation>
     <message>
         <source>Leave one pair out</source>
         <translation>Je ein Paar weglassen</translation>
+    </message>
+    <message>
+        <source>There are too few pairs to leave one out.</source>
+        <translation>Es sind zu wenige Paare, um eines wegzulassen.</translation>
     </message>
 </context>
 <context>
@@ -2558,10 +2662,6 @@ Fahrten %4 und %5: %6</translation>
         <translation>Ctrl+R</translation>
     </message>
     <message>
-        <source>Save a &amp;copy…</source>
-        <translation>&amp;Kopie speichern…</translation>
-    </message>
-    <message>
         <source>&amp;Close the study</source>
         <translation>Studie &amp;schließen</translation>
     </message>
@@ -2870,10 +2970,6 @@ Copyright (C) 2026 The Bothways developers. Freie Software unter der GNU General
 Erstellt mit Qt %1, QCustomPlot, SQLite, SQLiteCpp, Boost, Eigen, fast_float, fmt und zstd.</translation>
     </message>
     <message>
-        <source>Save the report as P&amp;DF…</source>
-        <translation>Bericht als &amp;PDF speichern…</translation>
-    </message>
-    <message>
         <source>&amp;Print the report…</source>
         <translation>Bericht dr&amp;ucken…</translation>
     </message>
@@ -2943,6 +3039,106 @@ Erstellt mit Qt %1, QCustomPlot, SQLite, SQLiteCpp, Boost, Eigen, fast_float, fm
     <message>
         <source>A run was being typed when this study was last open. Go on with it.</source>
         <translation>Als diese Studie zuletzt offen war, wurde gerade eine Fahrt eingetippt. Machen Sie damit weiter.</translation>
+    </message>
+    <message>
+        <source>This study is open for reading: it shows what was in the file when it was opened, and nothing in it can be changed.</source>
+        <translation>Diese Studie ist zum Lesen geöffnet: Sie zeigt, was beim Öffnen in der Datei stand, und nichts darin lässt sich ändern.</translation>
+    </message>
+    <message>
+        <source>Save the report as PD&amp;F…</source>
+        <translation>Bericht als PD&amp;F speichern…</translation>
+    </message>
+    <message>
+        <source>Save a cop&amp;y…</source>
+        <translation>&amp;Kopie speichern…</translation>
+    </message>
+    <message>
+        <source>Cu&amp;t</source>
+        <translation>A&amp;usschneiden</translation>
+    </message>
+    <message>
+        <source>&amp;Copy</source>
+        <translation>&amp;Kopieren</translation>
+    </message>
+    <message>
+        <source>Copy what is selected, for a spreadsheet or for another study</source>
+        <translation>Das Ausgewählte kopieren, für eine Tabellenkalkulation oder eine andere Studie</translation>
+    </message>
+    <message>
+        <source>P&amp;aste</source>
+        <translation>Einfü&amp;gen</translation>
+    </message>
+    <message>
+        <source>Paste runs that were copied here or in a spreadsheet, with the header of a run sheet</source>
+        <translation>Fahrten einfügen, die hier oder in einer Tabellenkalkulation kopiert wurden, mit der Kopfzeile eines Fahrtenblatts</translation>
+    </message>
+    <message>
+        <source>&amp;Switch the configuration</source>
+        <translation>Konfiguration &amp;wechseln</translation>
+    </message>
+    <message>
+        <source>F8</source>
+        <translation>F8</translation>
+    </message>
+    <message>
+        <source>The run that is being typed, or a new one, is in the other configuration (F8)</source>
+        <translation>Die Fahrt, die gerade eingegeben wird, oder eine neue ist in der anderen Konfiguration (F8)</translation>
+    </message>
+    <message>
+        <source>This study is open for reading only.</source>
+        <translation>Diese Studie ist nur zum Lesen geöffnet.</translation>
+    </message>
+    <message>
+        <source>This would show the consumption, which is hidden until the discards are settled.</source>
+        <translation>Das würde den Verbrauch zeigen, der bis zum Ende der Sichtung verborgen ist.</translation>
+    </message>
+    <message>
+        <source>%1 (for reading only) – Bothways</source>
+        <extracomment>the title of the window: the study&apos;s name</extracomment>
+        <translation>%1 (nur zum Lesen) – Bothways</translation>
+    </message>
+    <message>
+        <source>Show the consumption?</source>
+        <translation>Den Verbrauch zeigen?</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n finding(s) are not answered yet. Once the result is known, it can no longer be ruled out that it chose the runs.</source>
+        <translation>
+            <numerusform>%n Befund ist noch nicht beantwortet. Ist das Ergebnis erst bekannt, lässt sich nicht mehr ausschließen, dass es die Fahrten ausgewählt hat.</numerusform>
+            <numerusform>%n Befunde sind noch nicht beantwortet. Ist das Ergebnis erst bekannt, lässt sich nicht mehr ausschließen, dass es die Fahrten ausgewählt hat.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Go through the &amp;findings</source>
+        <translation>Die &amp;Befunde durchgehen</translation>
+    </message>
+    <message>
+        <source>&amp;Show it all the same</source>
+        <translation>Trotzdem &amp;zeigen</translation>
+    </message>
+    <message>
+        <source>%1 is open in another window or program, which may change it. Close it there, or open it for reading here.</source>
+        <translation>%1 ist in einem anderen Fenster oder Programm offen, das es ändern kann. Dort schließen oder hier zum Lesen öffnen.</translation>
+    </message>
+    <message>
+        <source>%1 may not be changed. It can be opened for reading.</source>
+        <translation>%1 darf nicht geändert werden. Zum Lesen lässt es sich öffnen.</translation>
+    </message>
+    <message>
+        <source>&amp;Open for reading</source>
+        <translation>Zum &amp;Lesen öffnen</translation>
+    </message>
+    <message>
+        <source>%1 is no run sheet, but a logger&apos;s recording.</source>
+        <translation>%1 ist kein Fahrtenblatt, sondern die Aufzeichnung eines Loggers.</translation>
+    </message>
+    <message>
+        <source>&amp;Import it as a recording…</source>
+        <translation>Als Aufzeichnung &amp;importieren…</translation>
+    </message>
+    <message>
+        <source>%1 is no run sheet, but a logger&apos;s recording. Open the study that it belongs to, then import it there.</source>
+        <translation>%1 ist kein Fahrtenblatt, sondern die Aufzeichnung eines Loggers. Öffnen Sie die Studie, zu der sie gehört, und importieren Sie sie dort.</translation>
     </message>
 </context>
 <context>
@@ -3592,6 +3788,10 @@ Erstellt mit Qt %1, QCustomPlot, SQLite, SQLiteCpp, Boost, Eigen, fast_float, fm
         <source>Studies and run sheets (*.bothways *.csv *.tsv *.txt *.xlsx *.ods);;All files (*)</source>
         <translation>Studien und Fahrtenblätter (*.bothways *.csv *.tsv *.txt *.xlsx *.ods);;Alle Dateien (*)</translation>
     </message>
+    <message>
+        <source>&amp;Open it</source>
+        <translation>&amp;Öffnen</translation>
+    </message>
 </context>
 <context>
     <name>bothways::app::ResultPage</name>
@@ -4014,6 +4214,38 @@ Erstellt mit Qt %1, QCustomPlot, SQLite, SQLiteCpp, Boost, Eigen, fast_float, fm
         <source>Taken back: %1.</source>
         <translation>Zurückgenommen: %1.</translation>
     </message>
+    <message>
+        <source>Braked</source>
+        <translation>Gebremst</translation>
+    </message>
+    <message>
+        <source>Overtook</source>
+        <translation>Überholt</translation>
+    </message>
+    <message>
+        <source>Overtaken</source>
+        <translation>Überholt worden</translation>
+    </message>
+    <message>
+        <source>Rain</source>
+        <translation>Regen</translation>
+    </message>
+    <message>
+        <source>Roadworks</source>
+        <translation>Baustelle</translation>
+    </message>
+    <message>
+        <source>Animal on the road</source>
+        <translation>Tier auf der Straße</translation>
+    </message>
+    <message>
+        <source>Take %1</source>
+        <translation>%1 übernehmen</translation>
+    </message>
+    <message>
+        <source>Keep %1</source>
+        <translation>%1 behalten</translation>
+    </message>
 </context>
 <context>
     <name>bothways::app::RunForm</name>
@@ -4101,6 +4333,57 @@ Erstellt mit Qt %1, QCustomPlot, SQLite, SQLiteCpp, Boost, Eigen, fast_float, fm
         <source>%1, %2</source>
         <translation>%1, %2</translation>
     </message>
+    <message numerus="yes">
+        <source>%n runs: %1</source>
+        <translation>
+            <numerusform>%n Fahrt: %1</numerusform>
+            <numerusform>%n Fahrten: %1</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>, </source>
+        <comment>between numbers of runs</comment>
+        <translation>, </translation>
+    </message>
+    <message>
+        <source>hidden</source>
+        <translation>verborgen</translation>
+    </message>
+    <message>
+        <source>Alt+T</source>
+        <comment>the key that takes what was meant</comment>
+        <translation>Alt+T</translation>
+    </message>
+    <message>
+        <source>Alt+K</source>
+        <comment>the key that keeps what was typed</comment>
+        <translation>Alt+K</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <extracomment>what a button does, and the key that does it</extracomment>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>Take %1</source>
+        <translation>%1 übernehmen</translation>
+    </message>
+    <message>
+        <source>Keep %1</source>
+        <translation>%1 behalten</translation>
+    </message>
+    <message>
+        <source>Run %1 keeps the consumption it had: %2 was not confirmed.</source>
+        <translation>Fahrt %1 behält ihren Verbrauch: %2 wurde nicht bestätigt.</translation>
+    </message>
+    <message>
+        <source>each its own</source>
+        <translation>je Fahrt eigen</translation>
+    </message>
+    <message>
+        <source>differs</source>
+        <translation>verschieden</translation>
+    </message>
 </context>
 <context>
     <name>bothways::app::RunListModel</name>
@@ -4165,6 +4448,14 @@ Erstellt mit Qt %1, QCustomPlot, SQLite, SQLiteCpp, Boost, Eigen, fast_float, fm
     <message>
         <source>Run %1 was left as it is. %2</source>
         <translation>Fahrt %1 blieb, wie sie war. %2</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>Reason</source>
+        <translation>Grund</translation>
     </message>
 </context>
 <context>
@@ -4281,6 +4572,22 @@ Erstellt mit Qt %1, QCustomPlot, SQLite, SQLiteCpp, Boost, Eigen, fast_float, fm
             <numerusform>%n davon waren schon da und sind jetzt zweimal in der Studie; Rückgängig nimmt den Import zurück.</numerusform>
         </translation>
     </message>
+    <message>
+        <source>the clipboard</source>
+        <translation>der Zwischenablage</translation>
+    </message>
+    <message>
+        <source>There is no text in the clipboard. Copy runs in a study, or lines of a spreadsheet together with the header.</source>
+        <translation>In der Zwischenablage steht kein Text. Kopierbar sind Fahrten einer Studie oder Zeilen einer Tabellenkalkulation samt Kopfzeile.</translation>
+    </message>
+    <message>
+        <source>%1 is no run sheet, but a logger&apos;s recording.</source>
+        <translation>%1 ist kein Fahrtenblatt, sondern die Aufzeichnung eines Loggers.</translation>
+    </message>
+    <message>
+        <source>&amp;Import it as a recording…</source>
+        <translation>Als Aufzeichnung &amp;importieren…</translation>
+    </message>
 </context>
 <context>
     <name>bothways::app::StudyPage</name>
@@ -4318,6 +4625,10 @@ Erstellt mit Qt %1, QCustomPlot, SQLite, SQLiteCpp, Boost, Eigen, fast_float, fm
             <numerusform>%n Fahrt entfernt. „Rückgängig“ bringt sie wieder; eine gefahrene Fahrt wird besser mit ihrem Grund verworfen.</numerusform>
             <numerusform>%n Fahrten entfernt. „Rückgängig“ bringt sie wieder; eine gefahrene Fahrt wird besser mit ihrem Grund verworfen.</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>This study is open for reading only.</source>
+        <translation>Diese Studie ist nur zum Lesen geöffnet.</translation>
     </message>
 </context>
 <context>

@@ -163,6 +163,13 @@
             <numerusform>%n parts of the recording became runs.</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>%n finding(s) are not answered yet. Once the result is known, it can no longer be ruled out that it chose the runs.</source>
+        <translation>
+            <numerusform>%n finding is not answered yet. Once the result is known, it can no longer be ruled out that it chose the runs.</numerusform>
+            <numerusform>%n findings are not answered yet. Once the result is known, it can no longer be ruled out that it chose the runs.</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>bothways::app::MessageBar</name>
@@ -201,6 +208,16 @@
         <translation>
             <numerusform>%n more…</numerusform>
             <numerusform>%n more…</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>bothways::app::RunForm</name>
+    <message numerus="yes">
+        <source>%n runs: %1</source>
+        <translation>
+            <numerusform>%n run: %1</numerusform>
+            <numerusform>%n runs: %1</numerusform>
         </translation>
     </message>
 </context>
