@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/look/appearance.h"
 #include "app/desktop/recordings/cut_plot.h"
+#include "app/desktop/recordings/cut_table.h"
 #include "core/screening/screening.h"
 #include "core/study/clock.h"
 #include "storage/recordings/recordings.h"
@@ -10,7 +11,9 @@
 
 #include <QApplication>
 #include <QCheckBox>
+#include <QComboBox>
 #include <QLineEdit>
+#include <QTest>
 
 namespace bothways::app::tests {
 namespace {
@@ -231,6 +234,36 @@ TEST_F(RecordingCutTest, ARecordingWithoutPositionsSaysThatItHasNone)
     cutBy(CutWay::position);
     EXPECT_TRUE(cutWords().contains("no positions")) << cutWords().toStdString();
     EXPECT_FALSE(find("gateRow")->isVisible());
+}
+
+TEST(CutTable, ABlockIsChosenWithItsFirstRunAndThePlanIsProposed)
+{
+    const std::vector<core::CutProposal> parts(6, core::CutProposal{0.0, 100.0, {}, {}, {}, {}});
+    core::Study study;
+    CutTable table;
+    const auto chosen = [&] {
+        QString letters;
+        for (const CutTable::Part& part : table.wantedParts())
+            letters += part.configuration;
+        return letters;
+    };
+    const auto choose = [&](int row, Qt::Key key) {
+        auto* box = qobject_cast<QComboBox*>(table.cellWidget(row, CutTable::becomesColumn));
+        ASSERT_NE(box, nullptr);
+        QTest::keyClick(box, key);
+    };
+    table.setParts(parts, study, {}, {});
+    table.show();
+    EXPECT_EQ(chosen(), "AAAAAA");
+    choose(4, Qt::Key_Down);
+    EXPECT_EQ(chosen(), "AAAABB");
+    choose(2, Qt::Key_Down);
+    EXPECT_EQ(chosen(), "AABBBB") << "up to the one that was chosen itself";
+    choose(4, Qt::Key_Up);
+    EXPECT_EQ(chosen(), "AABBAA");
+    study.properties.plan = core::PlannedStudy{"ABA", 1, 1.0, 0.95};
+    table.setParts(parts, study, {}, {});
+    EXPECT_EQ(chosen(), "AABBAA");
 }
 
 } // namespace bothways::app::tests

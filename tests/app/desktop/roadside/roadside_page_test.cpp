@@ -56,6 +56,79 @@ TEST_F(RoadsidePageTest, ARunIsDrivenFromTheKeyboardAlone)
     EXPECT_EQ(window->roadside(), nullptr);
 }
 
+TEST_F(RoadsidePageTest, WhatIsFarOffHasAButtonForWhatWasMeantAndEnterIsNoAnswer)
+{
+    ASSERT_NE(page, nullptr);
+    const auto drive = [&](const char* typed) {
+        passSeconds(60);
+        key(Qt::Key_S);
+        passSeconds(200);
+        key(Qt::Key_E);
+        QTest::keyClicks(page, typed);
+        key(Qt::Key_Return);
+    };
+    drive("8.41");
+    drive("8.30");
+    drive("82.2");
+    for (int i = 0; i < 3; ++i)
+        key(Qt::Key_Return);
+    EXPECT_EQ(study().runs.size(), 2U);
+    EXPECT_TRUE(page->notice().contains("Did you mean 8.22?")) << page->notice().toStdString();
+    EXPECT_FALSE(button("ok")->isVisible());
+    EXPECT_TRUE(button("takeLikely")->isVisible());
+    EXPECT_TRUE(button("takeLikely")->text().contains("8.22"));
+    EXPECT_EQ(button("takeLikely")->keyText(), "Y");
+    key(Qt::Key_Y);
+    ASSERT_EQ(study().runs.size(), 3U);
+    EXPECT_EQ(study().runs.back().consumption->value, 8.22);
+    drive("71.5");
+    QTest::keyClick(page, Qt::Key_Space); // nor is what had the keyboard
+    EXPECT_EQ(study().runs.size(), 3U);
+    EXPECT_EQ(button("keepTyped")->keyText(), "K");
+    QTest::mouseClick(button("keepTyped"), Qt::LeftButton);
+    ASSERT_EQ(study().runs.size(), 4U);
+    EXPECT_EQ(study().runs.back().consumption->value, 71.5);
+    EXPECT_TRUE(button("start")->isVisible());
+}
+
+TEST_F(RoadsidePageTest, DayAndNightAreTheModesOwn)
+{
+    ASSERT_NE(page, nullptr);
+    const ThemeChoice before = preferences.theme();
+    const bool dark = Theme::of(page->palette()).dark;
+    key(Qt::Key_T);
+    EXPECT_NE(Theme::of(page->palette()).dark, dark);
+    EXPECT_EQ(preferences.theme(), before);
+    EXPECT_EQ(Theme::of(window->palette()).dark, dark);
+    key(Qt::Key_Escape);
+    trigger("roadside");
+    page = window->roadside();
+    ASSERT_NE(page, nullptr);
+    EXPECT_NE(Theme::of(page->palette()).dark, dark) << "it is kept for the next time";
+}
+
+TEST_F(RoadsidePageTest, SomethingElseIsNotedWithoutAKeyboardAndTheRunCanEndMeanwhile)
+{
+    ASSERT_NE(page, nullptr);
+    key(Qt::Key_S);
+    passSeconds(40);
+    key(Qt::Key_O);
+    EXPECT_TRUE(page->findChild<BigLabel*>("wordsElapsed")->isVisible());
+    EXPECT_EQ(page->findChild<BigLabel*>("wordsElapsed")->text(), "0:40");
+    QTest::mouseClick(button("usualWords0"), Qt::LeftButton);
+    EXPECT_TRUE(button("end")->isVisible());
+    EXPECT_EQ(page->session().run()->marks.back().words,
+              button("usualWords0")->text().toStdString());
+    passSeconds(40);
+    key(Qt::Key_O);
+    QTest::keyClicks(page->findChild<QLineEdit*>("words"), "a dog");
+    passSeconds(120);
+    QTest::keyClick(page->findChild<QLineEdit*>("words"), Qt::Key_F10);
+    EXPECT_EQ(state(), RoadsideSession::State::ended);
+    EXPECT_EQ(page->session().run()->marks.back().words, "a dog");
+    EXPECT_EQ(page->session().elapsed_s(), 200.0);
+}
+
 TEST_F(RoadsidePageTest, ARunIsDrivenByTouchAlone)
 {
     ASSERT_NE(page, nullptr);
@@ -325,6 +398,9 @@ TEST_P(RoadsideLooksTest, NothingIsCutInAnyState)
     if (state() == RoadsideSession::State::ended) {
         check("questioned");
         key(Qt::Key_Return);
+    }
+    if (state() == RoadsideSession::State::ended) { // far off
+        key(Qt::Key_K);
     }
     check("written");
     EXPECT_EQ(study().runs.size(), 1U);

@@ -233,7 +233,7 @@ TEST_F(RoadsideSessionTest, TheDecimalSignIsThatOfTheLocale)
     EXPECT_EQ(last().consumption->value, 8.41);
 }
 
-TEST_F(RoadsideSessionTest, AnOddNumberIsQuestionedOnceAndThenKept)
+TEST_F(RoadsideSessionTest, AnOddNumberIsQuestionedAndKeptOnlyWithAnAnswer)
 {
     drive("8.41");
     drive("8.30");
@@ -253,8 +253,32 @@ TEST_F(RoadsideSessionTest, AnOddNumberIsQuestionedOnceAndThenKept)
     EXPECT_EQ(session->save(), "");
     EXPECT_FALSE(session->questions().isEmpty());
     EXPECT_EQ(session->save(), "");
+    EXPECT_EQ(study().runs.size(), 2U) << "pressing OK again is no answer";
+    EXPECT_EQ(session->keepTyped(), "");
     ASSERT_EQ(study().runs.size(), 3U);
     EXPECT_EQ(last().consumption->value, 84.1);
+}
+
+TEST_F(RoadsideSessionTest, WhatWasMeantIsTakenInOneStepAndTakenBackInAnother)
+{
+    drive("8.41");
+    drive("8.30");
+    ASSERT_EQ(session->start(), "");
+    passSeconds(200);
+    ASSERT_EQ(session->end(), "");
+    type("715");
+    EXPECT_NE(session->takeLikely(), "") << "nothing was asked yet";
+    session->backspace();
+    session->backspace();
+    session->backspace();
+    type("822");
+    EXPECT_EQ(session->save(), "");
+    ASSERT_TRUE(session->likely());
+    EXPECT_EQ(session->takeLikely(), "");
+    ASSERT_EQ(study().runs.size(), 3U);
+    EXPECT_EQ(last().consumption, (core::Consumption{8.22, core::ConsumptionUnit::lPer100km, 2}));
+    EXPECT_EQ(session->undo(), "");
+    EXPECT_EQ(study().runs.size(), 2U);
 }
 
 TEST_F(RoadsideSessionTest, WhileConsumptionIsHiddenTheQuestionsSayNothingOfIt)
@@ -269,6 +293,18 @@ TEST_F(RoadsideSessionTest, WhileConsumptionIsHiddenTheQuestionsSayNothingOfIt)
     EXPECT_EQ(session->save(), "");
     EXPECT_TRUE(session->questions().isEmpty());
     EXPECT_EQ(study().runs.size(), 3U);
+
+    passSeconds(60);
+    ASSERT_EQ(session->start(), "");
+    passSeconds(200);
+    ASSERT_EQ(session->end(), "");
+    type("84.0"); // what the runs have in common is far away from this
+    EXPECT_EQ(session->save(), "");
+    EXPECT_EQ(study().runs.size(), 3U);
+    const QString asked = session->questions().join(u' ');
+    EXPECT_TRUE(asked.contains("Did you mean 8.40?")) << asked.toStdString();
+    EXPECT_FALSE(asked.contains("8.41") || asked.contains("8.30") || asked.contains('%'))
+        << asked.toStdString();
 }
 
 TEST_F(RoadsideSessionTest, ADurationFarFromTheExpectedIsQuestionedAndCanBeLeftOut)

@@ -160,7 +160,13 @@ TEST_F(ModelTest, AnOddConsumptionIsAskedAboutInItsCell)
     RunListModel model(*document, preferences);
     const auto cell = model.index(3, RunListModel::consumptionColumn);
     EXPECT_EQ(cell.data(RunListModel::questionRole).toString(), "");
-    ASSERT_TRUE(model.setData(cell, "84.3", Qt::EditRole));
+    bool asked = false;
+    QObject::connect(&model, &RunListModel::unconfirmed, &model, [&] { asked = true; });
+    EXPECT_FALSE(model.setData(cell, "84.3", Qt::EditRole));
+    EXPECT_TRUE(asked);
+    core::Run confirmed = document->study().runs[3];
+    confirmed.consumption->value = 84.3;
+    ASSERT_TRUE(document->updateRun(confirmed));
     EXPECT_TRUE(cell.data(RunListModel::questionRole).toString().contains("8.43"));
     EXPECT_TRUE(cell.data(Qt::ToolTipRole).toString().contains("8.43"));
 }

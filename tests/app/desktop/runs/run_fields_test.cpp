@@ -3,6 +3,7 @@
 #include "app/desktop/runs/run_fields.h"
 
 #include "app/desktop/document/run_draft.h"
+#include "app/desktop/runs/common_notes.h"
 #include "app/desktop/runs/run_tags.h"
 #include "core/study/clock.h"
 #include "tests/app/desktop/support/desktop_fixture.h"
@@ -163,8 +164,53 @@ TEST(RunTags, SayWhatMayHaveMovedTheRun)
         words += tag.text;
     EXPECT_TRUE(words.contains("traffic"));
     EXPECT_TRUE(words.contains(QString::fromUtf8("8.4\u00a0°C")));
-    EXPECT_TRUE(words.contains(QString::fromUtf8("heated windscreen on −42 s")))
-        << words.join('|').toStdString();
+    EXPECT_TRUE(words.contains("heated windscreen on")) << words.join('|').toStdString();
+}
+
+TEST(RunTags, AnAccessoryThatDropsOutWithinTheRunSaysSoInMinutes)
+{
+    core::Run run = aRun();
+    run.duration_s = 200.0;
+    const std::vector<core::TimedAccessory> timed{{"windscreen", 600.0, 10.0}};
+    const auto said = [&](double on_s) {
+        run.accessory_on_s = {{"windscreen", on_s}};
+        const RunTags tags = tagsOf(run, {}, timed);
+        return tags.empty() ? RunTag() : tags.front();
+    };
+    EXPECT_EQ(said(-400.0).text, "windscreen on"); // out of the run's end at 600 s exactly
+    EXPECT_FALSE(said(-400.0).loud);
+    EXPECT_EQ(said(-518.0).text,
+              QString::fromUtf8("windscreen on 8½ min before: too early for its 10 minutes"));
+    EXPECT_TRUE(said(-518.0).loud);
+    EXPECT_EQ(said(12.0).text, "windscreen on only at 12 s");
+    EXPECT_TRUE(said(12.0).loud);
+}
+
+TEST(CommonNotes, WhatIsAlikeStandsOnceAndARunSaysWhereItDiffers)
+{
+    core::Study study;
+    for (int number = 1; number <= 5; ++number) {
+        core::Run run = aRun().number(number).at_min(7 * number);
+        run.accessory_w = 900.0;
+        run.notes = "own words";
+        study.runs.push_back(run);
+    }
+    const CommonNotes alike(study, {});
+    EXPECT_TRUE(alike.words().startsWith("In every run: load 900"));
+    EXPECT_TRUE(alike.tagsOf(study.runs[0]).empty());
+    study.runs[2].accessory_w = 600.0;
+    study.runs[3].accessory_w.reset();
+    const CommonNotes mostly(study, {});
+    EXPECT_TRUE(mostly.words().startsWith("In every run that says nothing else: load 900"));
+    EXPECT_TRUE(mostly.tagsOf(study.runs[0]).empty());
+    ASSERT_EQ(mostly.tagsOf(study.runs[2]).size(), 1U);
+    EXPECT_TRUE(mostly.tagsOf(study.runs[2]).front().text.startsWith("load 600"));
+    ASSERT_EQ(mostly.tagsOf(study.runs[3]).size(), 1U);
+    EXPECT_TRUE(mostly.tagsOf(study.runs[3]).front().text.startsWith("not noted: load 900"));
+    study.runs[1].accessory_w = 500.0; // two of five: nothing is usual
+    EXPECT_EQ(CommonNotes(study, {}).words(), "");
+    study.runs.resize(2);
+    EXPECT_EQ(CommonNotes(study, {}).words(), "") << "two runs have nothing in common";
 }
 
 TEST(RunTags, AMarkIsSetOnceAndTakenAwayWhole)

@@ -193,7 +193,7 @@ TEST_F(WindowTest, AGoodSheetDroppedOnTheWindowJoinsTheStudy)
     EXPECT_EQ(window->document()->result()->analysis.design, core::Design::closed);
 }
 
-TEST_F(WindowTest, AnOddNumberIsAskedAboutAndSavedAllTheSame)
+TEST_F(WindowTest, AnOddNumberIsAskedAboutAndSavedWhenItIsConfirmed)
 {
     ASSERT_TRUE(window->openFile(aSheet()));
     settle();
@@ -203,6 +203,8 @@ TEST_F(WindowTest, AnOddNumberIsAskedAboutAndSavedAllTheSame)
     type("80.4");
     EXPECT_TRUE(find<QLabel>("runFormNotes")->text().contains("8.04"));
     press(Qt::Key_Return);
+    EXPECT_EQ(study().runs.size(), 8U);
+    click("keepTyped");
     ASSERT_EQ(study().runs.size(), 9U);
     EXPECT_DOUBLE_EQ(study().runs.back().consumption->value, 80.4);
     EXPECT_NE(cell(8, Column::consumptionColumn, RunListModel::questionRole), "");

@@ -1,0 +1,398 @@
+// Copyright (C) 2026 The Bothways developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/desktop/look/access_keys.h"
+#include "app/desktop/plots/plot_view.h"
+#include "app/desktop/runs/run_form.h"
+#include "app/desktop/runs/run_list_model.h"
+#include "app/desktop/runs/run_list_view.h"
+#include "app/desktop/runs/study_page.h"
+#include "tests/app/desktop/support/desktop_fixture.h"
+
+#include <QAccessible>
+#include <QAction>
+#include <QApplication>
+#include <QClipboard>
+#include <QComboBox>
+#include <QDialog>
+#include <QDoubleSpinBox>
+#include <QFileDialog>
+#include <QLabel>
+#include <QLineEdit>
+#include <QMenu>
+#include <QMenuBar>
+#include <QMimeData>
+#include <QPushButton>
+#include <QScreen>
+#include <QScrollArea>
+#include <QScrollBar>
+#include <QTableView>
+#include <QTest>
+#include <QToolBar>
+#include <QWheelEvent>
+#include <QtTest/qtestspontaneevent.h>
+
+#include <set>
+
+namespace bothways::app::tests {
+
+using EditColumn = RunListModel::Column;
+
+namespace {
+
+void turnWheel(QWidget& over, int notches, Qt::KeyboardModifiers modifiers = Qt::NoModifier)
+{
+    const QPoint at = over.rect().center();
+    QWheelEvent wheel(at, over.mapToGlobal(at), {}, {0, 120 * notches}, Qt::NoButton, modifiers,
+                      Qt::NoScrollPhase, false);
+    QSpontaneKeyEvent::setSpontaneous(&wheel); // only then does Qt pass it on to parents
+    QApplication::sendEvent(&over, &wheel);
+}
+
+void expectUniqueKeys(const QMenu& menu)
+{
+    std::set<QChar> keys;
+    for (const QAction* action : menu.actions()) {
+        if (action->menu())
+            expectUniqueKeys(*action->menu());
+        const QString text = QString(action->text()).remove("&&");
+        const qsizetype at = text.indexOf(u'&');
+        if (at >= 0) {
+            EXPECT_TRUE(keys.insert(text[at + 1].toLower()).second)
+                << menu.title().toStdString() << ": " << text.toStdString();
+        }
+    }
+}
+
+} // namespace
+
+TEST_F(WindowTest, RunsAreCopiedWithAHeaderForASpreadsheetAndPastedIntoAnotherStudy)
+{
+    ASSERT_TRUE(window->openFile(aSheet()));
+    settle();
+    choose(0, 3);
+    press(Qt::Key_C, Qt::ControlModifier);
+    QString copied = QApplication::clipboard()->text();
+    copied.chop(1); // the last line's end
+    const QStringList lines = copied.split(u'\n');
+    ASSERT_EQ(lines.size(), 5) << QApplication::clipboard()->text().toStdString();
+    EXPECT_TRUE(lines[0].startsWith("Run\tStart\tConfiguration")) << lines[0].toStdString();
+    EXPECT_TRUE(lines[0].contains("L/100")) << lines[0].toStdString();
+    EXPECT_EQ(lines[1].split(u'\t')[0], "1");
+    EXPECT_TRUE(lines[1].contains("\tA\t") && lines[1].contains("\t8.41\t"))
+        << lines[1].toStdString();
+    EXPECT_EQ(lines[0].count(u'\t'), lines[4].count(u'\t'));
+
+    trigger("newStudyAction");
+    window->page()->form().dropDraft();
+    press(Qt::Key_Escape);
+    window->page()->list().setFocus();
+    press(Qt::Key_V, Qt::ControlModifier);
+    ASSERT_EQ(study().runs.size(), 4U) << message().toStdString();
+    EXPECT_EQ(study().runs[0].consumption->value, 8.41);
+    EXPECT_EQ(study().runs[3].direction, "return");
+    press(Qt::Key_Z, Qt::ControlModifier); // one step
+    EXPECT_TRUE(study().runs.empty());
+}
+
+TEST_F(WindowTest, LinesOfASpreadsheetArePastedThroughTheSheetReaderAllOrNone)
+{
+    ASSERT_TRUE(window->openFile(aSheet()));
+    settle();
+    window->page()->list().setFocus();
+    QApplication::clipboard()->setText("configuration\tdirection\tstart\tl_per_100km\n"
+                                       "A\tout\t2026-05-09T07:20\t8.40\n"
+                                       "A\treturn\t2026-05-09T07:27\t8.28\n");
+    trigger("pasteRuns");
+    ASSERT_EQ(study().runs.size(), 10U) << message().toStdString();
+    EXPECT_EQ(study().runs.back().number, 10);
+    EXPECT_TRUE(message().contains("2 runs")) << message().toStdString();
+    QApplication::clipboard()->setText("configuration\tdirection\tstart\tl_per_100km\n"
+                                       "A\tout\t2026-05-09T07:40\t8.40\n"
+                                       "A\treturn\tsoon\t8.28\n");
+    trigger("pasteRuns");
+    EXPECT_EQ(study().runs.size(), 10U);
+    EXPECT_TRUE(message().contains(":3")) << message().toStdString();
+    QApplication::clipboard()->setText("  ");
+    trigger("pasteRuns");
+    EXPECT_TRUE(message().contains("clipboard")) << message().toStdString();
+}
+
+TEST_F(WindowTest, WhileConsumptionIsHiddenCopyingDoesNotTakeItAlong)
+{
+    ASSERT_TRUE(window->openFile(aSheet()));
+    settle();
+    ASSERT_TRUE(window->document()->setBlind(true));
+    choose(0, 3);
+    press(Qt::Key_C, Qt::ControlModifier);
+    const QMimeData* data = QApplication::clipboard()->mimeData();
+    for (const QString& form : data->formats())
+        EXPECT_FALSE(data->data(form).contains("8.41")) << form.toStdString();
+    EXPECT_TRUE(data->text().contains("out"));
+}
+
+TEST_F(WindowTest, ATextFieldCopiesItsOwnText)
+{
+    ASSERT_TRUE(window->openFile(aSheet()));
+    settle();
+    choose(0);
+    press(Qt::Key_Return);
+    fill("notes", "wet road");
+    find<QLineEdit>("notes")->selectAll();
+    trigger("copyRuns");
+    EXPECT_EQ(QApplication::clipboard()->text(), "wet road");
+}
+
+TEST_F(WindowTest, SeveralRunsAreChangedTogetherInOneStep)
+{
+    ASSERT_TRUE(window->openFile(aSheet()));
+    settle();
+    const core::Study before = study();
+    choose(4, 7);
+    press(Qt::Key_Return);
+    EXPECT_EQ(find<QLabel>("runFormTitle")->text(), "4 runs: 5, 6, 7, 8");
+    EXPECT_EQ(find<QComboBox>("configuration")->currentText(), "B");
+    EXPECT_EQ(find<QComboBox>("direction")->currentText(), "") << "it differs";
+    EXPECT_FALSE(find<QLineEdit>("consumption")->isEnabled());
+    EXPECT_FALSE(find<QLineEdit>("start")->isEnabled());
+    fill("setting", "18");
+    press(Qt::Key_Tab);
+    for (std::size_t i = 0; i < 8; ++i)
+        EXPECT_EQ(study().runs[i].setting, i < 4 ? "" : "18");
+    EXPECT_EQ(study().runs[5].direction, "return") << "what was not touched stays";
+    fill("configuration", "A");
+    press(Qt::Key_Return);
+    EXPECT_EQ(core::configurations(study()).size(), 1U);
+    trigger("undo");
+    EXPECT_EQ(study().runs[4].configuration, "B");
+    EXPECT_EQ(study().runs[4].setting, "18");
+    trigger("undo");
+    EXPECT_EQ(study().runs, before.runs);
+}
+
+TEST_F(WindowTest, TheSelectionDecidesWhatTheFormIsAbout)
+{
+    ASSERT_TRUE(window->openFile(aSheet()));
+    settle();
+    choose(0);
+    press(Qt::Key_Return);
+    EXPECT_EQ(find<QLabel>("runFormTitle")->text(), "Run 1");
+    choose(0, 2);
+    EXPECT_EQ(find<QLabel>("runFormTitle")->text(), "3 runs: 1, 2, 3");
+    choose(1);
+    EXPECT_EQ(find<QLabel>("runFormTitle")->text(), "Run 2");
+    EXPECT_TRUE(find<QLineEdit>("consumption")->isEnabled());
+    EXPECT_EQ(find<QLineEdit>("consumption")->text(), "8.29");
+}
+
+TEST_F(WindowTest, OneKeySwitchesTheConfigurationAndTheFieldsHaveAccessKeys)
+{
+    ASSERT_TRUE(window->openFile(aSheet()));
+    settle();
+    now = QDateTime(QDate(2026, 5, 9), QTime(7, 20));
+    window->page()->list().setFocus();
+    press(Qt::Key_F8); // a new run, in the other configuration
+    EXPECT_EQ(find<QComboBox>("configuration")->currentText(), "A");
+    press(Qt::Key_F8);
+    EXPECT_EQ(find<QComboBox>("configuration")->currentText(), "B");
+    press(Qt::Key_F8);
+    find<QLineEdit>("consumption")->setFocus();
+    type("8.39");
+    press(Qt::Key_Return);
+    ASSERT_EQ(study().runs.size(), 9U);
+    EXPECT_EQ(study().runs.back().configuration, "A");
+
+    std::set<QChar> keys;
+    for (const QChar key : menuKeysAround(*window))
+        keys.insert(key);
+    for (const auto* label : find("runForm")->findChildren<QLabel*>()) {
+        if (!label->buddy() || !label->isVisible())
+            continue;
+        const qsizetype at = label->text().indexOf(u'&');
+        ASSERT_GE(at, 0) << label->text().toStdString();
+        EXPECT_TRUE(keys.insert(label->text()[at + 1].toLower()).second)
+            << label->text().toStdString();
+    }
+    press(Qt::Key_C, Qt::AltModifier);
+    EXPECT_EQ(QApplication::focusWidget(), find<QLineEdit>("consumption"));
+}
+
+TEST_F(WindowTest, NoMenuHasAnAccessKeyTwice)
+{
+    ASSERT_TRUE(window->openFile(aSheet()));
+    settle();
+    choose(0);
+    window->document()->discardRuns({study().runs[0].id}, {"other", "F E R S V H"});
+    settle();
+    for (const QAction* top : window->menuBar()->actions()) {
+        emit top->menu()->aboutToShow();
+        expectUniqueKeys(*top->menu());
+    }
+    QSet<QChar> taken{u'a', u'b'};
+    EXPECT_EQ(withAccessKey("&abc b", taken), "ab&c b");
+    EXPECT_EQ(withAccessKey("ab", taken), "ab") << "there is none left";
+    EXPECT_EQ(withAccessKey("R&&D", taken), "&R&&D");
+}
+
+TEST_F(WindowTest, TheWheelScrollsThePageOverPlotsAndFieldsAndZoomsWithCtrl)
+{
+    ASSERT_TRUE(window->openFile(aSheet()));
+    settle();
+    window->showPage("result");
+    auto* area = find("resultPage")->findChild<QScrollArea*>();
+    ASSERT_NE(area, nullptr);
+    QScrollBar* bar = area->verticalScrollBar();
+    ASSERT_GT(bar->maximum(), 0);
+    auto* plot = find("resultPage")->findChild<PlotView*>();
+    ASSERT_NE(plot, nullptr);
+    plot->setFocus(); // the zoom is not the wheel's, not even then
+    turnWheel(*plot, -3);
+    EXPECT_GT(bar->value(), 0);
+    EXPECT_FALSE(plot->isZoomed());
+    const int before = bar->value();
+    turnWheel(*plot, 3, Qt::ControlModifier);
+    EXPECT_EQ(bar->value(), before);
+    EXPECT_TRUE(plot->isZoomed());
+    auto* margin = find<QDoubleSpinBox>("margin");
+    const double value = margin->value();
+    bar->setValue(0);
+    window->page()->list().setFocus();
+    turnWheel(*margin, -1);
+    EXPECT_EQ(margin->value(), value) << "nobody meant that field";
+    EXPECT_GT(bar->value(), 0);
+}
+
+TEST_F(WindowTest, AllOfItFitsOnASmallScreen)
+{
+    EXPECT_LE(window->width(), window->screen()->availableSize().width());
+    EXPECT_LE(window->height(), window->screen()->availableSize().height());
+    ASSERT_TRUE(window->openFile(aSheet()));
+    settle();
+    for (const QString& page : MainWindow::pageNames()) {
+        if (page == "start" || page == "roadside" || page == "help" || page == "preferences")
+            continue;
+        window->showPage(page);
+        QCoreApplication::processEvents();
+        const QSize least = window->minimumSizeHint();
+        // 1366 x 768 at a scale of 1.5 are 910 x 512.
+        EXPECT_LE(least.width(), 910) << page.toStdString();
+        EXPECT_LE(least.height(), 700) << page.toStdString();
+        for (QDialog* dialog : window->findChildren<QDialog*>()) {
+            EXPECT_LE(dialog->minimumSizeHint().width(), 1024) << page.toStdString();
+            EXPECT_LE(dialog->minimumSizeHint().height(), 768) << page.toStdString();
+            dialog->reject();
+        }
+        QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+    }
+    const auto& list = window->page()->list();
+    EXPECT_LT(list.columnViewportPosition(EditColumn::consumptionColumn),
+              list.columnViewportPosition(EditColumn::directionColumn));
+}
+
+TEST_F(WindowTest, AnEmptyStudyDrawsNoNumbers)
+{
+    click("newStudy");
+    settle();
+    auto* plot = find("resultPage")->findChild<PlotView*>();
+    ASSERT_NE(plot, nullptr);
+    bool said = false;
+    for (const auto* any : find("resultPage")->findChildren<PlotView*>())
+        said = said || any->accessibleDescription().contains("No run has a consumption yet");
+    EXPECT_TRUE(said);
+    EXPECT_NE(find<QTableView>("findingsList")->accessibleDescription(), "Nothing was found.");
+}
+
+TEST_F(WindowTest, FileDialogsBeginWhereAFileWasLastChosen)
+{
+    ASSERT_TRUE(window->openFile(aSheet()));
+    settle();
+    trigger("export");
+    auto* dialog = openDialog<QFileDialog>("fileDialog");
+    ASSERT_NE(dialog, nullptr);
+    emit dialog->filesSelected({path("out.csv")});
+    dialog->reject();
+    ASSERT_TRUE(waitFor([&] { return !window->findChild<QFileDialog*>("fileDialog"); }));
+    trigger("open");
+    dialog = openDialog<QFileDialog>("fileDialog");
+    ASSERT_NE(dialog, nullptr);
+    EXPECT_EQ(dialog->directory().absolutePath(), QDir(folder.path()).absolutePath());
+    dialog->reject();
+}
+
+TEST_F(WindowTest, AWrongFileIsTheSubjectOfItsSentence)
+{
+    EXPECT_FALSE(window->openFile(write("photo.png", QByteArray("\x89PNG\0\0\0", 7))));
+    EXPECT_TRUE(message().startsWith("photo.png is ")) << message().toStdString();
+}
+
+TEST_F(WindowTest, ARecordingTakenForASheetIsOfferedAsOne)
+{
+    const QString logger = write("logger.csv", "time_s,road_speed_kmh,battery_v\n"
+                                               "0,88.1,13.9\n1,88.4,13.9\n2,88.2,13.8\n");
+    EXPECT_FALSE(window->openFile(logger));
+    EXPECT_TRUE(message().contains("recording")) << message().toStdString();
+    ASSERT_TRUE(window->openFile(aSheet()));
+    settle();
+    window->importSheet(logger);
+    EXPECT_TRUE(message().contains("recording")) << message().toStdString();
+    auto* offer = find<QPushButton>("messageAction");
+    ASSERT_TRUE(offer->isVisible()) << message().toStdString();
+    QTest::mouseClick(offer, Qt::LeftButton);
+    ASSERT_TRUE(waitFor([&] {
+        for (const QDialog* dialog : window->findChildren<QDialog*>())
+            if (dialog->isVisible())
+                return true;
+        return false;
+    }));
+    for (QDialog* dialog : window->findChildren<QDialog*>())
+        dialog->reject();
+    window->importSheet(write("bad.csv", "run,configuration,direction,start,l_per_100km\n"
+                                         "9,A,out,2026-05-09T07:20,-8.41\n"));
+    EXPECT_NE(openDialog("importProblems"), nullptr) << "a sheet with a fault is no recording";
+}
+
+TEST_F(WindowTest, TheFormProposesWhatThePlanHasNext)
+{
+    ASSERT_TRUE(window->openFile(aSheet()));
+    settle();
+    core::StudyProperties properties = study().properties;
+    properties.plan = core::PlannedStudy{"ABA", 2, 1.0, 0.95};
+    ASSERT_TRUE(window->document()->setProperties(properties));
+    now = QDateTime(QDate(2026, 5, 9), QTime(7, 20));
+    window->page()->list().setFocus();
+    press(Qt::Key_N, Qt::ControlModifier); // two pairs of A and of B are driven
+    EXPECT_EQ(find<QComboBox>("configuration")->currentText(), "A");
+    EXPECT_EQ(find<QComboBox>("direction")->currentText(), "out");
+}
+
+TEST_F(WindowTest, EveryPartThatTakesTheKeyboardOrThePointerIsNamed)
+{
+    ASSERT_TRUE(window->openFile(aSheet()));
+    settle();
+    preferences.setMoreFields(true);
+    const auto expectNames = [&](const std::string& where) {
+        for (QWidget* part : window->findChildren<QWidget*>()) {
+            const bool counts = part->isVisible() && (part->focusPolicy() & Qt::TabFocus) &&
+                                !part->objectName().startsWith("qt_") &&
+                                !qobject_cast<QLabel*>(part);
+            if (!counts)
+                continue;
+            auto* told = QAccessible::queryAccessibleInterface(part);
+            EXPECT_TRUE(told && !told->text(QAccessible::Name).isEmpty())
+                << where << ": " << part->metaObject()->className() << ' '
+                << part->objectName().toStdString() << " in "
+                << part->parentWidget()->objectName().toStdString();
+        }
+    };
+    for (const QString& page : MainWindow::pageNames()) {
+        if (page == "start" || page == "roadside" || page == "help")
+            continue;
+        ASSERT_TRUE(window->showPage(page));
+        QCoreApplication::processEvents();
+        expectNames(page.toStdString());
+        for (QDialog* dialog : window->findChildren<QDialog*>())
+            dialog->reject();
+        QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+    }
+}
+
+} // namespace bothways::app::tests
