@@ -92,9 +92,9 @@ void MessageBar::say(const Language& in, const core::Error& error)
 {
     QString sentence = sentenceOf(in, error);
     if (saysWhatItIs(error)) {
-        sentence = asSentence(
-            QString("%1 %2").arg(QFileInfo(QString::fromStdString(error.where.file)).fileName(),
-                                 said(in, error.message)));
+        // A file's name keeps its small letter.
+        const QString name = QFileInfo(QString::fromStdString(error.where.file)).fileName();
+        sentence = name + u' ' + asSentence(u'.' + said(in, error.message)).mid(1);
         sentence = tr("%1 (%2)").arg(sentence, placeOf(in, error));
     } else if (!error.where.empty()) //: what went wrong, and where
         sentence = tr("%1 (%2)").arg(sentence, placeOf(in, error));
