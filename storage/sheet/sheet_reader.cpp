@@ -319,6 +319,8 @@ void SheetReader::findOwnColumns()
         const ColumnMeaning meaning = meaningOf(column.asWritten);
         if (nearest.empty() && meaning.mentioned())
             nearest = meaning.known() ? meaning.column : meaning.candidates.front();
+        if (has(nearest))
+            nearest.clear(); // it has its column already
         m_sheet.own_columns.push_back({column.asWritten, std::move(nearest)});
     }
 }
