@@ -98,6 +98,7 @@ core::Result<std::shared_ptr<const ResultSet>> answerFrom(Material material,
              discardedWords(material.study, core::applyScreening(material.study, standing))});
     core::AnalysisOptions asked = options.analysis;
     asked.looked_at_pairs = material.looked_at_pairs;
+    asked.plan_record = material.plan_record;
     set->analysis = core::analyse(material.study, asked);
     set->analysis.notes.insert(set->analysis.notes.begin(), material.notes.begin(),
                                material.notes.end());

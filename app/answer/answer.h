@@ -21,6 +21,7 @@ struct Material {
     std::vector<storage::Overruled> overruled;
     std::vector<core::Note> notes;    ///< what was found out while reading
     std::vector<int> looked_at_pairs; ///< pairsLookedAt(): so that looks count in the verdict
+    core::PlanRecord plan_record;     ///< planRecordOf(): so that a late plan is said
     bool filled = false;              ///< takeRecordedConsumption() has been here
 };
 

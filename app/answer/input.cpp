@@ -3,6 +3,7 @@
 #include "app/answer/input.h"
 
 #include "app/answer/looks.h"
+#include "core/study/fuel.h"
 #include "core/study/properties.h"
 #include "storage/bytes/sha256.h"
 #include "storage/bytes/written_file.h"
@@ -86,6 +87,7 @@ Result<Input> readStudy(Input input, const InputOptions& options)
     if (!history)
         return history.error();
     input.looked_at_pairs = pairsLookedAt(history.value());
+    input.plan_record = planRecordOf(history.value(), input.study.properties);
     return input;
 }
 
@@ -173,6 +175,11 @@ Result<Input> readInput(const std::filesystem::path& path, const InputOptions& o
     if (given(options, "baseline"))
         if (const Outcome known = core::checkBaseline(read.value().study); !known)
             return core::Error{core::ErrorCode::wrongUse, known.error().message, path.string()};
+    if (given(options, "fuel"))
+        if (const Outcome fits =
+                core::checkFuel(read.value().study, read.value().study.properties.fuel);
+            !fits)
+            return core::Error{core::ErrorCode::wrongUse, fits.error().message, path.string()};
     if (const Outcome taken = takeRecordedConsumption(read.value()); !taken)
         return taken.error();
     return read;

@@ -17,13 +17,19 @@ namespace bothways::app {
 /// do not say how many, are left out.
 [[nodiscard]] std::vector<int> pairsLookedAt(const std::vector<storage::HistoryEntry>& history);
 
+/// What the history says of the plan that is tied now, and of those that stood at looks. Changes
+/// that were taken back do not count; a look does, whatever was taken back.
+[[nodiscard]] core::PlanRecord planRecordOf(const std::vector<storage::HistoryEntry>& history,
+                                            const core::StudyProperties& properties);
+
 /// Whether a look goes on record: every one at a study with a plan; without one the first at each
 /// number of pairs that gives a verdict.
 [[nodiscard]] bool isLookForTheRecord(const core::StudyProperties& properties,
                                       const core::Analysis& analysis,
                                       const std::vector<int>& lookedAtPairs);
 
-/// The line for the history.
-[[nodiscard]] std::string lookDetail(const core::Analysis& analysis);
+/// The line for the history, with the plan that stands.
+[[nodiscard]] std::string lookDetail(const core::Analysis& analysis,
+                                     const core::StudyProperties& properties);
 
 } // namespace bothways::app

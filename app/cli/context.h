@@ -5,8 +5,8 @@
 #include "app/wording/language.h"
 #include "core/base/result.h"
 
-#include <iosfwd>
 #include <optional>
+#include <ostream>
 #include <stop_token>
 #include <string>
 
@@ -28,7 +28,16 @@ struct Surroundings {
     bool colour = false;       ///< `out` is a terminal that may be coloured
     std::string today = {};    ///< YYYY-MM-DD, for sheets with times of day
     Language language = {};    ///< that people are spoken to in; JSON and CSV are English
+    bool quiet = false;        ///< what was done is not said
     std::stop_token stop = {}; ///< Ctrl-C and the like: long work ends, with nothing changed
+
+    /// For what was done, which nobody asked to be told: "added run 12".
+    [[nodiscard]] std::ostream& told() { return told(out); }
+    [[nodiscard]] std::ostream& told(std::ostream& where) const
+    {
+        static std::ostream nowhere(nullptr);
+        return quiet ? nowhere : where;
+    }
 };
 
 /// What a verb came to; empty until one has run.

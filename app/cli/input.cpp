@@ -86,20 +86,6 @@ Result<core::RunId> runByNumber(const core::Study& study, int number,
                     path.string());
 }
 
-Result<std::vector<core::RunId>> runsByNumber(const core::Study& study,
-                                              const std::vector<int>& numbers,
-                                              const std::filesystem::path& path)
-{
-    std::vector<core::RunId> ids;
-    for (const int number : numbers) {
-        auto id = runByNumber(study, number, path);
-        if (!id)
-            return id.error();
-        ids.push_back(id.value());
-    }
-    return ids;
-}
-
 Result<core::Screening> screenWithProgress(const Input& input, const Surroundings& io)
 {
     ProgressLine line(io);
@@ -134,29 +120,14 @@ void recordLook(const Input& input, const core::Analysis& analysis, Surroundings
         return;
     auto file = storage::StudyFile::open(input.path);
     const Outcome noted =
-        file ? file.value().note("look", app::lookDetail(analysis)) : Outcome(file.error());
+        file ? file.value().note("look", app::lookDetail(analysis, input.study.properties))
+             : Outcome(file.error());
     if (!noted)
         warn(io.language.say(input.study.properties.plan
                                  ? "this look at a planned study could not be recorded: {}"_t
                                  : "this look at the verdict could not be recorded: {}"_t,
                              io.language.describe(noted.error())),
              io);
-}
-
-Outcome
-changeRuns(const std::filesystem::path& path, const std::vector<int>& numbers,
-           const std::function<Outcome(storage::StudyFile&, const std::vector<core::RunId>&)>& job)
-{
-    auto file = openForChange(path);
-    if (!file)
-        return file.error();
-    const auto study = file.value().study();
-    if (!study)
-        return study.error();
-    const auto runs = runsByNumber(study.value(), numbers, path);
-    if (!runs)
-        return runs.error();
-    return job(file.value(), runs.value());
 }
 
 } // namespace bothways::cli

@@ -31,13 +31,23 @@ using app::Input;
 /// The run with that number, or an Error (wrongUse) that names it.
 [[nodiscard]] Result<core::RunId> runByNumber(const core::Study& study, int number,
                                               const std::filesystem::path& path);
-[[nodiscard]] Result<std::vector<core::RunId>> runsByNumber(const core::Study& study,
-                                                            const std::vector<int>& numbers,
-                                                            const std::filesystem::path& path);
-/// Opens the study for writing, finds the runs with these numbers, and has the job done on them.
+
+/// Runs as they were named: "7", "7-9", "7-9,12".
+using RunWords = std::vector<std::string>;
+/// RUNS of the command line: one word or more.
+void addRuns(const Language& in, CLI::App& verb, RunWords& words);
+/// The runs that the words name, each once, in the order of the words. Of a range both ends must be
+/// there; numbers between that no run has are passed over.
+[[nodiscard]] Result<std::vector<const core::Run*>>
+namedRuns(const core::Study& study, const RunWords& words, const std::filesystem::path& path);
+
+/// Opens the study for writing, finds the runs that are named, and has the job done on them.
 [[nodiscard]] Outcome
-changeRuns(const std::filesystem::path& path, const std::vector<int>& numbers,
-           const std::function<Outcome(storage::StudyFile&, const std::vector<core::RunId>&)>& job);
+changeRuns(const std::filesystem::path& path, const RunWords& words,
+           const std::function<Outcome(storage::StudyFile&, const core::Study&,
+                                       const std::vector<const core::Run*>&)>& job);
+[[nodiscard]] std::vector<core::RunId> idsOf(const std::vector<const core::Run*>& runs);
+[[nodiscard]] std::vector<int> numbersOf(const std::vector<const core::Run*>& runs);
 
 /// Screens with a progress line on a terminal. Errors are those of answer().
 [[nodiscard]] Result<core::Screening> screenWithProgress(const Input& input,

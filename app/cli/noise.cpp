@@ -2,11 +2,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/cli/noise.h"
 
+#include "app/answer/same_runs.h"
+#include "app/cli/warnings.h"
 #include "core/answer/analyse.h"
 #include "core/effect/answer.h"
 #include "core/planning/plan.h"
 
 #include <CLI/CLI.hpp>
+
+#include <utility>
 
 namespace bothways::cli {
 
@@ -56,10 +60,17 @@ Outcome borrowNoise(Input& input, const std::vector<std::string>& files, const O
         forOthers.properties.emplace_back("date", *date);
     std::vector<Input> others;
     std::string names;
+    app::GivenRuns given; // a study has its own noise already
+    core::Message remark;
+    static_cast<void>(given.take(input, remark));
     for (const std::string& file : files) {
         auto other = readInput(file, forOthers, io);
         if (!other)
             return other.error();
+        if (const Outcome once = given.take(other.value(), remark); !once)
+            return once.error();
+        if (!remark.empty())
+            warn(io.language.say(std::exchange(remark, {})), io);
         names += (names.empty() ? "" : ", ") + other.value().name();
         others.push_back(std::move(other).take());
     }

@@ -2,7 +2,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/cli/options.h"
 
+#include "core/base/nearest_word.h"
 #include "core/study/properties.h"
+#include "core/study/property_values.h"
 #include "storage/sheet/run_columns.h"
 
 #include <CLI/CLI.hpp>
@@ -58,6 +60,15 @@ core::Message strayValue(const std::string& word, const std::string& option)
     return core::message("'{}' was not expected; repeat {} for each"_t, word, option);
 }
 
+core::Message withNearest(core::Message message, std::string_view typed,
+                          std::span<const std::string_view> known)
+{
+    const std::string_view nearest = core::nearestWord(core::inSmallLetters(typed), known);
+    return nearest.empty() || nearest == typed
+               ? message
+               : core::message("{}; did you mean '{}'?"_t, std::move(message), nearest);
+}
+
 std::string quotedList(const Language& in, const std::vector<std::string>& names)
 {
     std::string list;
@@ -78,7 +89,10 @@ CLI::Validator oneOf(const Language& in, const std::vector<std::string>& words)
     return CLI::Validator(
         [&in, set, words](const std::string& word) {
             const bool known = std::find(words.begin(), words.end(), word) != words.end();
-            return known ? std::string() : in.say("{} not in {}"_t, word, set);
+            const std::vector<std::string_view> all(words.begin(), words.end());
+            return known
+                       ? std::string()
+                       : in.say(withNearest(core::message("{} not in {}"_t, word, set), word, all));
         },
         set);
 }
@@ -91,7 +105,8 @@ CLI::Option* addNumber(const Language& in, CLI::App& app, const std::string& opt
         .add_option_function<std::string>(
             option,
             [&in, &value, range, option](const std::string& text) {
-                const auto number = storage::parseNumber(text);
+                const auto number =
+                    storage::parseNumber(core::withDecimalPoint(core::inUnit(text, range.unit)));
                 const bool fits =
                     number &&
                     (range.withLow ? number->value >= range.low : number->value > range.low) &&

@@ -11,7 +11,9 @@
 #include <functional>
 #include <limits>
 #include <optional>
+#include <span>
 #include <string>
+#include <string_view>
 #include <utility>
 #include <vector>
 
@@ -31,6 +33,7 @@ struct NumberRange {
     double high;
     bool withLow = true, withHigh = true;
     core::Text<0> expected;
+    std::string_view unit = {}; ///< "km", "km/h": miles and mph are taken, too
 };
 inline constexpr double kNoLimit = std::numeric_limits<double>::infinity();
 // `in` outlives the parser: what is wrong is said while parsing.
@@ -51,6 +54,9 @@ void addFooter(const Language& in, CLI::App& app, const std::string& commands,
 
 /// What stands after a value of an option that is given once for each value.
 [[nodiscard]] core::Message strayValue(const std::string& word, const std::string& option);
+/// The message, with "; did you mean 'x'?" where a known word is spelled nearly like the typed one.
+[[nodiscard]] core::Message withNearest(core::Message message, std::string_view typed,
+                                        std::span<const std::string_view> known);
 /// "'time', 'speed'"
 [[nodiscard]] std::string quotedList(const Language& in, const std::vector<std::string>& names);
 

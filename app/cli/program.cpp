@@ -20,6 +20,8 @@ namespace bothways::cli {
 namespace {
 
 constexpr const char* kLanguageOption = "--language";
+constexpr const char* kQuietOption = "--quiet";
+constexpr const char* kHelpVerb = "help";
 
 using Words = std::vector<std::string>;
 
@@ -69,6 +71,21 @@ std::string verbAsked(const Words& arguments)
     return {};
 }
 
+std::vector<std::string_view> namesOfVerbs()
+{
+    std::vector<std::string_view> names;
+    for (const Verb& verb : allVerbs())
+        names.emplace_back(verb.name);
+    return names;
+}
+
+core::Message noSuchVerb(const std::string& typed)
+{
+    return withNearest(
+        core::message("there is no verb '{}'; expected one of {}"_t, typed, verbNames()), typed,
+        namesOfVerbs());
+}
+
 int report(const Outcome& outcome, Surroundings& io)
 {
     if (outcome)
@@ -115,6 +132,35 @@ core::Message takeLanguage(Words& arguments, Language& language)
     return {};
 }
 
+/// Takes --quiet out of the words, wherever it stands.
+bool takeQuiet(Words& arguments)
+{
+    const auto end = std::find(arguments.begin(), arguments.end(), "--");
+    const auto kept = std::remove(arguments.begin(), end, kQuietOption);
+    const bool given = kept != end;
+    arguments.erase(kept, end);
+    return given;
+}
+
+/// "help VERB" becomes "VERB --help", and "help" alone "--help".
+/// @return  what is wrong with it; empty where all is well
+core::Message takeHelp(Words& arguments)
+{
+    if (arguments.empty() || arguments.front() != kHelpVerb ||
+        (arguments.size() > 1 && arguments[1].starts_with('-')))
+        return {};
+    if (arguments.size() == 1) {
+        arguments = {"--help"};
+        return {};
+    }
+    if (!verbNamed(arguments[1]))
+        return noSuchVerb(arguments[1]);
+    if (arguments.size() > 2)
+        return core::message("'{}' was not expected"_t, arguments[2]);
+    arguments = {arguments[1], "--help"};
+    return {};
+}
+
 /// The verbs, of which only those that are among the words can be asked for their options; without
 /// a verb in front, help may list them all.
 void addVerbs(CLI::App& program, const Words& arguments, Context& context)
@@ -148,6 +194,9 @@ void describeProgram(CLI::App& program, const Language& in)
     program
         .add_option(kLanguageOption, language) // for help alone: takeLanguage() has been here
         ->type_name(in.say("LANGUAGE"_t));
+    program
+        .add_flag(kQuietOption) // for help alone: takeQuiet() has been here
+        ->description(in.say("Say results, warnings and errors alone: not what was done"_t));
     program.footer(footer(in));
     program.require_subcommand(0, 1);
 }
@@ -163,7 +212,16 @@ core::Message complaintOf(const std::string& extra, const CLI::App& program, con
             if (const CLI::Option* option = verb->get_option_no_throw(*before);
                 option && option->get_items_expected_max() > 1 && !option->get_allow_extra_args())
                 return strayValue(extra, *before);
-    return core::message("'{}' was not expected"_t, extra);
+    const core::Message unexpected = core::message("'{}' was not expected"_t, extra);
+    if (!isOption(extra))
+        return unexpected;
+    std::vector<std::string> options;
+    for (const CLI::App* verb : program.get_subcommands())
+        for (const CLI::Option* option : verb->get_options())
+            for (const std::string& name : option->get_lnames())
+                options.push_back("--" + name);
+    const std::vector<std::string_view> known(options.begin(), options.end());
+    return withNearest(unexpected, extra.substr(0, extra.find('=')), known);
 }
 
 /// Reads the words and runs the verb.
@@ -213,13 +271,16 @@ int runVerb(const std::vector<std::string>& given, Surroundings& io)
     Words arguments = given;
     if (const core::Message wrong = takeLanguage(arguments, io.language); !wrong.empty())
         return wrongUseOf({}, wrong, io);
+    if (takeQuiet(arguments)) {
+        io.quiet = true;
+        io.errIsTerminal = false; // no progress either
+    }
+    if (const core::Message wrong = takeHelp(arguments); !wrong.empty())
+        return wrongUseOf({}, wrong, io);
     if (arguments.empty())
         return wrongUseOf(arguments, noVerb(), io);
     if (!arguments.front().starts_with('-') && !verbNamed(arguments.front()))
-        return wrongUseOf({},
-                          core::message("there is no verb '{}'; expected one of {}"_t,
-                                        arguments.front(), verbNames()),
-                          io);
+        return wrongUseOf({}, noSuchVerb(arguments.front()), io);
     const Language& in = io.language;
     CLI::App program(in.say(introduction()), "bothways");
     describeProgram(program, in);

@@ -2,29 +2,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/cli/several.h"
 
-#include <ostream>
-#include <system_error>
+#include "app/answer/same_runs.h"
+#include "app/cli/warnings.h"
 
 namespace bothways::cli {
-namespace {
-
-/// Pooled with itself, a day counts twice and seems surer than it is. A copy may be meant to be
-/// compared, and is said.
-Outcome refuseTwice(const std::string& path, const std::string& other, bool sameContent,
-                    const Surroundings& io)
-{
-    std::error_code problem;
-    if (path == other || std::filesystem::equivalent(path, other, problem))
-        return wrongUse("is given twice; expected each file once"_t, path);
-    if (sameContent)
-        io.err << io.language.say(
-                      "warning: {}"_t,
-                      core::message("{} holds the same as {}, and counts twice"_t, path, other))
-               << "\n";
-    return Done{};
-}
-
-} // namespace
 
 Result<Several>
 readSeveral(const std::vector<std::string>& files, const Overrides& overrides,
@@ -33,32 +14,39 @@ readSeveral(const std::vector<std::string>& files, const Overrides& overrides,
 {
     Several several;
     std::vector<core::StudyEffect> effects;
-    std::vector<std::pair<std::string, std::string>> read; // names and checksums
     Overrides each = overrides;
     each.sheet.lacking_columns = files.size() > 1; // what is said of one may not fit the others
+    app::GivenRuns given;
+    std::vector<Input> inputs; // all of them, before one is looked at
     for (const std::string& path : files) {
         auto input = readInput(path, each, io);
         if (!input)
             return input.error();
-        for (const auto& [other, sha256] : read)
-            if (Outcome once = refuseTwice(path, other, input.value().sha256 == sha256, io); !once)
-                return once.error();
-        read.emplace_back(path, input.value().sha256);
-        const Answered answered = answer(input.value());
+        core::Message remark;
+        if (const Outcome once = given.take(input.value(), remark); !once)
+            return once.error();
+        if (!remark.empty())
+            warn(io.language.say(remark), io);
+        inputs.push_back(std::move(input).take());
+    }
+    for (Input& input : inputs) {
+        const Answered answered = answer(input);
         if (!answered)
             return answered.error();
         const core::Analysis& analysis = answered.value()->analysis;
-        app::StudyRow row{input.value().name(), {}, analysis.verdict.cls};
+        app::StudyRow row{input.name(), {}, analysis.verdict.cls, {}, analysis.electric};
         if (analysis.headline) {
+            row.baseline_l_per_100km = analysis.headline->baseline_l_per_100km;
             row.effect = core::studyEffectOf(row.name, *analysis.headline);
             effects.push_back(*row.effect);
         }
         if (several.rows.empty())
-            several.confidence = analysis.options.confidence;
+            several.asked = {analysis.options.confidence, analysis.options.margin_pct,
+                             app::wording::shownUnitOf(answered.value()->study)};
         several.rows.push_back(std::move(row));
-        taken(std::move(input).take(), answered.value());
+        taken(std::move(input), answered.value());
     }
-    several.pooled = core::pool(effects, several.confidence);
+    several.pooled = core::pool(effects, several.asked.confidence);
     return several;
 }
 

@@ -20,7 +20,7 @@ using Answered = Result<std::shared_ptr<const app::ResultSet>>;
 struct Several {
     std::vector<app::StudyRow> rows;
     std::optional<core::Pooled> pooled;
-    double confidence = core::AnalysisOptions{}.confidence; ///< of the first
+    app::PooledAsked asked; ///< as the first has it
 };
 
 /// Reads and answers one after the other.

@@ -16,7 +16,7 @@ constexpr std::size_t kMostWarnings = 10;
 
 } // namespace
 
-void warn(const std::string& sentence, Surroundings& io)
+void warn(const std::string& sentence, const Surroundings& io)
 {
     io.err << io.language.say("warning: {}"_t, sentence) << "\n";
 }

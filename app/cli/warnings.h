@@ -11,7 +11,7 @@
 namespace bothways::cli {
 
 /// "warning: ..." on standard error.
-void warn(const std::string& sentence, Surroundings& io);
+void warn(const std::string& sentence, const Surroundings& io);
 
 /// What is amiss since runs came in: some look odd beside the others, or the baseline that the
 /// study was told is none of its configurations.

@@ -11,11 +11,13 @@
 #include "core/planning/sequence_study.h"
 #include "core/screening/finding.h"
 #include "storage/bytes/csv.h"
+#include "storage/study/study_file.h"
 
 #include <optional>
 #include <span>
 #include <string>
 #include <string_view>
+#include <utility>
 #include <vector>
 
 /// The JSON forms of the command line. Keys and units are a promise: README, "For programs".
@@ -33,26 +35,49 @@ namespace bothways::app {
                                        const std::vector<std::string>& extraNotes = {});
 /// "bothways.findings/1".
 [[nodiscard]] std::string findingsJson(const core::Screening& screening);
+/// "bothways.runs/1": the runs as studyJson() has them, each with its pair and its findings.
+[[nodiscard]] std::string runsJson(const core::Study& study, const core::Analysis& analysis,
+                                   const core::Screening& screening);
+/// "bothways.history/1": every line, oldest first; in English.
+[[nodiscard]] std::string historyJson(const std::vector<storage::HistoryEntry>& history);
 /// "bothways.plan/1".
 /// @param noises  the studies that the plan's noise was pooled from; none where it was typed
+/// @param stretch_from  as in LedgerSources
 [[nodiscard]] std::string planJson(const core::Plan& plan,
-                                   std::span<const NoiseOfStudy> noises = {});
+                                   std::span<const NoiseOfStudy> noises = {},
+                                   std::string_view stretch_from = "default");
 /// "bothways.plans/1": what fits into some hours, best first, each with what it is weak against.
 [[nodiscard]] std::string plansJson(std::span<const core::Plan> plans,
                                     std::span<const core::SequenceWeakness> weakness);
+/// Whence the numbers of a ledger are: "option", "runs", "limit" (set for the study), "default".
+struct LedgerSources {
+    std::string output_w, speed_kmh, consumption;
+};
 /// "bothways.ledger/1".
-[[nodiscard]] std::string ledgerJson(const core::Ledger& ledger,
-                                     std::optional<double> watts_to_see);
+[[nodiscard]] std::string ledgerJson(const core::Ledger& ledger, std::optional<double> watts_to_see,
+                                     const LedgerSources& sources = {});
 
 /// One study in a table of several; `effect` is empty where it has no verdict.
 struct StudyRow {
     std::string name;
     std::optional<core::StudyEffect> effect;
     core::VerdictClass cls = core::VerdictClass::none;
+    std::optional<double> baseline_l_per_100km = {};
+    bool electric = false; ///< the litres are kWh
+    /// "8.31 L/100 km" without the device and with it; "-" where there is no effect.
+    [[nodiscard]] std::pair<std::string, std::string> consumptions(const Language& in,
+                                                                   wording::ShownUnit unit) const;
+};
+/// How several studies are answered together.
+struct PooledAsked {
+    double confidence = 0.95;
+    double margin_pct = 1.0;
+    wording::ShownUnit unit = wording::ShownUnit::lPer100km;
 };
 /// "bothways.pooled/1".
 [[nodiscard]] std::string pooledJson(std::span<const StudyRow> studies,
-                                     const std::optional<core::Pooled>& pooled);
+                                     const std::optional<core::Pooled>& pooled,
+                                     const PooledAsked& asked = {});
 
 /// "bothways.study/1": properties as `set` takes them, runs with the keys of the sheet's columns.
 [[nodiscard]] std::string studyJson(const core::Study& study);

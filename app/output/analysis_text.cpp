@@ -3,10 +3,12 @@
 #include "app/output/analysis_text.h"
 
 #include "app/output/text_layout.h"
+#include "app/wording/alike_findings.h"
 #include "app/wording/checks.h"
 #include "app/wording/companions.h"
 #include "app/wording/findings.h"
 #include "app/wording/numbers.h"
+#include "app/wording/runs.h"
 #include "app/wording/verdict.h"
 #include "core/companions/companions.h"
 #include "core/study/units.h"
@@ -59,9 +61,9 @@ std::string dayPart(const Language& in, const Analysis& analysis, const Paint& p
     text +=
         analysis.unpaired.empty()
             ? in.say("{}: {} counted, {} discarded"_t, runs, analysis.counted, analysis.discarded)
-            : in.say("{}: {} counted, {} discarded; without a partner: run {}"_t, runs,
+            : in.say("{}: {} counted, {} discarded; without a partner: {}"_t, runs,
                      analysis.counted, analysis.discarded,
-                     fmt::format("{}", fmt::join(analysis.unpaired, ", ")));
+                     wording::runsWords(in, analysis.unpaired));
     text += "\n";
     std::string blocks;
     for (const core::Block& block : analysis.blocks)
@@ -267,9 +269,9 @@ std::string analysisText(const Analysis& analysis, const core::Screening& screen
     text += surenessPart(in, analysis, paint);
     if (!screening.findings.empty()) {
         text += heading(in.say("Findings"_t), paint);
-        for (const core::Finding& finding : screening.findings)
-            text += bullet(fmt::format("{} [{}]", wording::findingSentence(in, finding),
-                                       wording::gradeWord(in, finding.grade)));
+        for (const wording::AlikeFindings& alike : wording::alikeFindings(in, screening.findings))
+            text += bullet(fmt::format("{} [{}]", alike.sentence(in),
+                                       wording::gradeWord(in, alike.first->grade)));
     }
     return text + notesPart(in, analysis, options, paint);
 }

@@ -43,7 +43,8 @@ struct TextOptions {
 [[nodiscard]] std::string ledgerText(const Language& in, const core::Ledger& ledger,
                                      std::optional<double> watts_to_see);
 [[nodiscard]] std::string pooledText(const Language& in, std::span<const StudyRow> studies,
-                                     const std::optional<core::Pooled>& pooled, double confidence);
+                                     const std::optional<core::Pooled>& pooled,
+                                     const PooledAsked& asked = {});
 /// The run list as the day was: blocks, pairs, discards with their reason, findings.
 [[nodiscard]] std::string runsText(const Language& in, const core::Study& study,
                                    const core::Analysis& analysis, const core::Screening& screening,

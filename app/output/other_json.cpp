@@ -4,6 +4,7 @@
 
 #include "app/output/json_text.h"
 #include "app/wording/findings.h"
+#include "core/study/fuel.h"
 #include "core/study/units.h"
 
 namespace bothways::app {
@@ -120,12 +121,15 @@ std::string findingsJson(const core::Screening& screening)
     return jsonText(json);
 }
 
-std::string planJson(const core::Plan& plan, std::span<const NoiseOfStudy> noises)
+std::string planJson(const core::Plan& plan, std::span<const NoiseOfStudy> noises,
+                     std::string_view stretch_from)
 {
     Json json;
     json["schema"] = "bothways.plan/1";
     json.update(planKeys(plan));
     json["s_df"] = orNull(plan.options.s_df);
+    json["stretch_km"] = plan.options.stretch_km;
+    json["stretch_from"] = stretch_from;
     json["noise_from"] = Json::array();
     for (const NoiseOfStudy& study : noises)
         json["noise_from"].push_back(
@@ -148,7 +152,8 @@ std::string plansJson(std::span<const core::Plan> plans,
     return jsonText(json);
 }
 
-std::string ledgerJson(const core::Ledger& ledger, std::optional<double> watts_to_see)
+std::string ledgerJson(const core::Ledger& ledger, std::optional<double> watts_to_see,
+                       const LedgerSources& sources)
 {
     Json json;
     json["schema"] = "bothways.ledger/1";
@@ -160,10 +165,18 @@ std::string ledgerJson(const core::Ledger& ledger, std::optional<double> watts_t
     json["net_l_per_100km"] = rangeJson(ledger.net_l_per_100km);
     json["net_pct"] = rangeJson(ledger.net_pct);
     json["watts_to_see"] = orNull(watts_to_see);
+    json["fuel"] = core::fuelName(ledger.options.fuel);
+    json["output_w"] = ledger.options.output_w;
+    json["speed_kmh"] = ledger.options.speed_kmh;
+    json["consumption_l_per_100km"] = ledger.options.consumption_l_per_100km;
+    json["from"] = {{"output_w", sources.output_w},
+                    {"speed_kmh", sources.speed_kmh},
+                    {"consumption", sources.consumption}};
     return jsonText(json);
 }
 
-std::string pooledJson(std::span<const StudyRow> studies, const std::optional<core::Pooled>& pooled)
+std::string pooledJson(std::span<const StudyRow> studies, const std::optional<core::Pooled>& pooled,
+                       const PooledAsked& asked)
 {
     Json json;
     json["schema"] = "bothways.pooled/1";
@@ -174,7 +187,9 @@ std::string pooledJson(std::span<const StudyRow> studies, const std::optional<co
             {{"name", row.name},
              {"effect_log", has ? Json(row.effect->effect_log) : Json(nullptr)},
              {"se_log", has ? Json(row.effect->se_log) : Json(nullptr)},
-             {"df", has ? Json(row.effect->df) : Json(nullptr)}});
+             {"df", has ? Json(row.effect->df) : Json(nullptr)},
+             {"class", core::name(row.cls)},
+             {"baseline_l_per_100km", orNull(row.baseline_l_per_100km)}});
     }
     Json& answer = json["pooled"];
     for (const char* key :
@@ -190,6 +205,11 @@ std::string pooledJson(std::span<const StudyRow> studies, const std::optional<co
                   {"i2", pooled->i2},
                   {"common", commonJson(pooled->common)},
                   {"agreement", agreementJson(pooled->agreement)}};
+    answer["class"] =
+        core::name(pooled ? core::classOfPooled(*pooled, asked.confidence, asked.margin_pct)
+                          : core::VerdictClass::none);
+    answer["margin_pct"] = asked.margin_pct;
+    answer["confidence"] = asked.confidence;
     return jsonText(json);
 }
 

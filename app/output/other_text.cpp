@@ -3,16 +3,20 @@
 #include "app/output/analysis_text.h"
 
 #include "app/output/text_layout.h"
+#include "app/wording/alike_findings.h"
 #include "app/wording/findings.h"
 #include "app/wording/numbers.h"
 #include "app/wording/plan.h"
 #include "app/wording/pooled.h"
+#include "app/wording/runs.h"
+#include "app/wording/units.h"
 #include "app/wording/verdict.h"
 #include "core/study/units.h"
 
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <cmath>
 #include <map>
 #include <set>
 #include <tuple>
@@ -42,7 +46,7 @@ std::string notCheckedText(const Language& in, const core::Screening& screening)
         const std::string whom =
             numbers.size() == all.size() && numbers.size() > 1
                 ? std::string()
-                : in.say(", run {}"_t, fmt::format("{}", fmt::join(numbers, ", ")));
+                : in.say(", {}##the runs that it concerns"_t, wording::runsWords(in, numbers));
         text += wrapped(fmt::format("  {:<18}{}{}", core::ruleName(std::get<0>(what)),
                                     std::get<1>(what), whom),
                         20) +
@@ -57,16 +61,15 @@ std::string rangeText(const Language& in, const core::Range& range, int decimals
                        fixed(in, range.middle, decimals), fixed(in, range.high, decimals));
 }
 
-std::string findingLine(const Language& in, const core::Finding& finding, const Paint& paint)
+std::string findingLine(const Language& in, const wording::AlikeFindings& alike, const Paint& paint)
 {
+    const core::Finding& finding = *alike.first;
     std::size_t width = 0;
     for (const core::Grade grade : {core::Grade::note, core::Grade::doubtful, core::Grade::spoils})
         width = std::max(width, columnsOf(wording::gradeWord(in, grade)) + 1);
     const std::string grade = padded(wording::gradeWord(in, finding.grade), width);
-    std::string line =
-        wrapped(fmt::format("{}{} ({})", grade, wording::findingSentence(in, finding),
-                            core::ruleName(finding.rule)),
-                width);
+    std::string line = wrapped(
+        fmt::format("{}{} ({})", grade, alike.sentence(in), core::ruleName(finding.rule)), width);
     if (finding.grade == core::Grade::spoils)
         line.replace(0, grade.size(), paint.alarm(grade));
     return line + "\n";
@@ -83,26 +86,31 @@ std::string screeningText(const Language& in, const core::Screening& screening, 
                           const core::Study& study)
 {
     const Paint paint(colour);
-    std::string open, settled;
-    long long settledCount = 0;
+    std::vector<core::Finding> open, settled;
     for (const core::Finding& finding : screening.findings) {
         const auto run =
             std::find_if(study.runs.begin(), study.runs.end(),
                          [&](const core::Run& one) { return one.number == finding.run; });
         const bool discarded = run != study.runs.end() && !run->counted();
-        settledCount += discarded ? 1 : 0;
-        (discarded ? settled : open) += findingLine(in, finding, paint);
+        (discarded ? settled : open).push_back(finding);
     }
-    std::string text = open;
+    const auto lines = [&](const std::vector<core::Finding>& findings) {
+        std::string all;
+        for (const wording::AlikeFindings& alike : wording::alikeFindings(in, findings))
+            all += findingLine(in, alike, paint);
+        return all;
+    };
+    std::string text = lines(open);
     if (screening.findings.empty())
         text = in.say("Nothing was found in what could be checked."_t) + "\n";
     else if (open.empty())
         text = in.say("Nothing was found on a run that counts, in what could be checked."_t) + "\n";
-    if (settledCount > 0)
+    if (!settled.empty())
         text += heading(in.say("On runs that are discarded already: {}"_t,
-                               counted(in, settledCount, "finding"_t, "findings"_t)),
+                               counted(in, static_cast<long long>(settled.size()), "finding"_t,
+                                       "findings"_t)),
                         paint) +
-                settled;
+                lines(settled);
     if (screening.pattern)
         text += "\n" + wrapped(wording::patternSentence(in, *screening.pattern), 0) + "\n";
     if (!screening.not_checked.empty())
@@ -184,11 +192,11 @@ std::string ledgerText(const Language& in, const core::Ledger& ledger,
         table.add({in.say("cost of the drag"_t), rangeText(in, ledger.cost_l_per_100km, 3)});
     table.add({in.say("net"_t), rangeText(in, ledger.net_l_per_100km, 3)});
     table.add({in.say("net, per cent"_t), rangeText(in, ledger.net_pct, 2)});
-    std::string text =
-        in.say("What {} W at {} km/h should change, from first principles (not from "
-               "runs):"_t,
-               grouped(in, ledger.options.output_w), shortest(in, ledger.options.speed_kmh)) +
-        "\n";
+    std::string text = in.say("What {} W at {} km/h should change, from first principles (not from "
+                              "runs):"_t,
+                              grouped(in, ledger.options.output_w),
+                              shortest(in, std::round(10.0 * ledger.options.speed_kmh) / 10.0)) +
+                       "\n";
     text += table.text();
     text += paragraph(
         in.say(electric ? "Positive: more energy. Low and high are the smallest and largest over "
@@ -205,23 +213,41 @@ std::string ledgerText(const Language& in, const core::Ledger& ledger,
     return text;
 }
 
+std::pair<std::string, std::string> StudyRow::consumptions(const Language& in,
+                                                           wording::ShownUnit unit) const
+{
+    if (!effect || !baseline_l_per_100km)
+        return {"-", "-"};
+    const auto shown = [&](double l_per_100km) {
+        return fmt::format("{} {}", wording::consumptionText(in, l_per_100km, unit, 2, electric),
+                           wording::unitText(in, unit, electric));
+    };
+    return {shown(*baseline_l_per_100km),
+            shown(*baseline_l_per_100km * std::exp(effect->effect_log))};
+}
+
 std::string pooledText(const Language& in, std::span<const StudyRow> studies,
-                       const std::optional<core::Pooled>& pooled, double confidence)
+                       const std::optional<core::Pooled>& pooled, const PooledAsked& asked)
 {
     TextTable table({in.say("study"_t), in.say("effect"_t), in.say("standard error"_t),
-                     in.say("df##degrees of freedom"_t), in.say("says##verdict"_t)});
+                     in.say("df##degrees of freedom"_t), in.say("without##the device"_t),
+                     in.say("with##the device"_t), in.say("says##verdict"_t)});
     for (const StudyRow& row : studies) {
+        const auto [without, with] = row.consumptions(in, asked.unit);
         if (!row.effect) {
-            table.add({row.name, "-", "-", "-", wording::classWords(in, row.cls)});
+            table.add({row.name, "-", "-", "-", without, with, wording::classWords(in, row.cls)});
             continue;
         }
         const int decimals = decimalsFor(100.0 * row.effect->se_log);
         table.add({row.name, change(in, pctFromLog(row.effect->effect_log), decimals),
                    in.say("{} %"_t, fixed(in, 100.0 * row.effect->se_log, decimals)),
-                   shortest(in, row.effect->df), wording::classWords(in, row.cls)});
+                   shortest(in, row.effect->df), without, with, wording::classWords(in, row.cls)});
     }
     std::string text = table.text(0);
-    text += "\n" + wrapped(wording::pooledSentence(in, pooled, confidence), 0) + "\n";
+    text += "\n" + wrapped(wording::pooledSentence(in, pooled, asked.confidence), 0) + "\n";
+    if (pooled)
+        text += wrapped(wording::pooledVerdict(in, pooled, asked.confidence, asked.margin_pct), 0) +
+                "\n";
     if (pooled)
         text += wrapped(wording::pooledCaution(in, pooled), 0) + "\n";
     return text;

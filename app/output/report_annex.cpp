@@ -1,9 +1,11 @@
 // Copyright (C) 2026 The Bothways developers
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/output/report_builder.h"
+#include "app/wording/alike_findings.h"
 #include "app/wording/companions.h"
 #include "app/wording/findings.h"
 #include "app/wording/numbers.h"
+#include "app/wording/runs.h"
 
 #include "core/screening/finding.h"
 #include "core/study/limits.h"
@@ -26,24 +28,6 @@ std::string exact(const Language& in, double value)
     return localised(in, fmt::format("{}", value));
 }
 
-/// "2, 3, 5\u20139": runs as the day had them, neighbours drawn together.
-std::string runList(const std::vector<int>& numbers)
-{
-    std::string text;
-    for (std::size_t i = 0; i < numbers.size();) {
-        std::size_t last = i;
-        while (last + 1 < numbers.size() && numbers[last + 1] == numbers[last] + 1)
-            ++last;
-        text += text.empty() ? "" : ", ";
-        if (last < i + 2) // two neighbours are no range
-            last = i;
-        text += last == i ? std::to_string(numbers[i])
-                          : fmt::format("{}\u2013{}", numbers[i], numbers[last]);
-        i = last + 1;
-    }
-    return text;
-}
-
 /// Runs that a rule could not look at, and why; the same for several rules is one fact.
 struct Unchecked {
     std::string why;
@@ -56,7 +40,7 @@ std::vector<Unchecked> uncheckedFacts(const Language& in,
 {
     std::vector<Unchecked> single; // of one rule each
     for (const core::NotChecked& entry : entries) {
-        const std::string rule = wording::ruleWord(in, entry.rule);
+        const std::string rule = wording::ruleName(in, entry.rule);
         const std::string why = wording::whyNotChecked(in, entry);
         const auto known = std::find_if(single.begin(), single.end(), [&](const Unchecked& u) {
             return u.why == why && u.rules.front() == rule;
@@ -86,9 +70,9 @@ void addFindings(Builder& page, const ReportInput& given)
     const Language& in = given.language;
     page.heading(in.say("What screening found"_t));
     std::vector<std::string> found;
-    for (const core::Finding& finding : given.screening.findings)
-        found.push_back(fmt::format("[{}] {}", wording::gradeWord(in, finding.grade),
-                                    wording::findingSentence(in, finding)));
+    for (const wording::AlikeFindings& alike : wording::alikeFindings(in, given.screening.findings))
+        found.push_back(
+            fmt::format("[{}] {}", wording::gradeWord(in, alike.first->grade), alike.sentence(in)));
     if (found.empty())
         page.paragraph(in.say("No rule that could be checked found anything."_t));
     page.bullets(found);
@@ -100,8 +84,8 @@ void addFindings(Builder& page, const ReportInput& given)
         unchecked.push_back(fmt::format("{}: {} ({})", fmt::join(fact.rules, ", "), fact.why,
                                         all ? in.say("all runs"_t)
                                         : fact.runs.size() == 1
-                                            ? in.say("run {}"_t, runList(fact.runs))
-                                            : in.say("runs {}"_t, runList(fact.runs))));
+                                            ? in.say("run {}"_t, wording::runList(fact.runs))
+                                            : in.say("runs {}"_t, wording::runList(fact.runs))));
     }
     if (unchecked.empty())
         return;

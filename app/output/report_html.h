@@ -44,7 +44,7 @@ struct SeveralInput {
     std::vector<StudyRow> studies;
     std::vector<std::string> checksums; ///< of what was analysed, a study each
     std::optional<core::Pooled> pooled;
-    double confidence = 0.95;
+    PooledAsked asked;
     std::string madeBy = ReportInput::programAndLibraries({});
     Language language = {};
 };

@@ -9,6 +9,7 @@
 #include "app/wording/companions.h"
 #include "app/wording/findings.h"
 #include "app/wording/numbers.h"
+#include "app/wording/runs.h"
 #include "app/wording/verdict.h"
 #include "core/companions/companions.h"
 #include "core/study/clock.h"
@@ -102,7 +103,7 @@ void pairs(Builder& page, const ReportInput& given)
         page.paragraph(in.say(a.unpaired.size() == 1
                                   ? "Counted, but without a partner in its block: run {}."_t
                                   : "Counted, but without a partner in their block: runs {}."_t,
-                              fmt::format("{}", fmt::join(a.unpaired, ", "))));
+                              wording::runList(a.unpaired)));
     page.figure(pairsPicture(in, given.study, a, given.unit),
                 in.say("Each pair. Grey discs: baseline; blue diamonds: device; hollow: discarded "
                        "runs; green: the model."_t));

@@ -19,6 +19,8 @@ Table studiesTable(const Language& in, const SeveralInput& given)
                  {in.say("effect"_t), Column::number},
                  {in.say("interval"_t)},
                  {in.say("df##degrees of freedom"_t), Column::number},
+                 {in.say("without##the device"_t), Column::number},
+                 {in.say("with##the device"_t), Column::number},
                  {in.say("says##verdict"_t)},
                  {"SHA-256"}},
                 {}};
@@ -26,18 +28,20 @@ Table studiesTable(const Language& in, const SeveralInput& given)
         const StudyRow& study = given.studies[i];
         const std::string sum = i < given.checksums.size() ? given.checksums[i].substr(0, 12) : "";
         if (!study.effect) {
-            addRow(table, {study.name, "-", "-", "-", wording::classWords(in, study.cls), sum},
+            addRow(table,
+                   {study.name, "-", "-", "-", "-", "-", wording::classWords(in, study.cls), sum},
                    RowTone::quiet);
             continue;
         }
+        const auto [without, with] = study.consumptions(in, given.asked.unit);
         const core::StudyEffect& effect = *study.effect;
         const double half =
-            core::tQuantile(0.5 + given.confidence / 2.0, effect.df) * effect.se_log;
+            core::tQuantile(0.5 + given.asked.confidence / 2.0, effect.df) * effect.se_log;
         const double low = core::pctFromLog(effect.effect_log - half);
         const double high = core::pctFromLog(effect.effect_log + half);
         const int decimals = decimalsFor(0.5 * (high - low));
         addRow(table, {study.name, change(in, core::pctFromLog(effect.effect_log), decimals),
-                       changeRange(in, low, high, decimals), shortest(in, effect.df),
+                       changeRange(in, low, high, decimals), shortest(in, effect.df), without, with,
                        wording::classWords(in, study.cls), sum});
     }
     return table;
@@ -49,11 +53,14 @@ Report makeReportOfSeveral(const SeveralInput& given)
 {
     const Language& in = given.language;
     Builder page;
-    page.paragraph(wording::pooledSentence(in, given.pooled, given.confidence), Tone::verdict);
+    page.paragraph(wording::pooledSentence(in, given.pooled, given.asked.confidence),
+                   Tone::verdict);
+    page.paragraph(
+        wording::pooledVerdict(in, given.pooled, given.asked.confidence, given.asked.margin_pct));
     page.paragraph(wording::pooledCaution(in, given.pooled));
-    page.figure(studiesPicture(in, given.studies, given.pooled, given.confidence),
+    page.figure(studiesPicture(in, given.studies, given.pooled, given.asked.confidence),
                 in.say("Each study with its {} interval, and what they say together."_t,
-                       intervalPercent(in, given.confidence)));
+                       intervalPercent(in, given.asked.confidence)));
     page.heading(in.say("The studies"_t));
     page.table(studiesTable(in, given));
     page.heading(in.say("How they are pooled"_t));

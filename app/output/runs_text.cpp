@@ -3,6 +3,7 @@
 #include "app/output/analysis_text.h"
 
 #include "app/output/text_layout.h"
+#include "app/wording/alike_findings.h"
 #include "app/wording/findings.h"
 #include "app/wording/numbers.h"
 #include "app/wording/runs.h"
@@ -80,9 +81,9 @@ std::string runsText(const Language& in, const core::Study& study, const core::A
     std::string text = table.text(0);
     if (!screening.findings.empty()) {
         text += heading(in.say("Findings"_t), Paint(colour));
-        for (const core::Finding& finding : screening.findings)
-            text += wrapped(fmt::format("  - {} [{}]", wording::findingSentence(in, finding),
-                                        wording::gradeWord(in, finding.grade)),
+        for (const wording::AlikeFindings& alike : wording::alikeFindings(in, screening.findings))
+            text += wrapped(fmt::format("  - {} [{}]", alike.sentence(in),
+                                        wording::gradeWord(in, alike.first->grade)),
                             4) +
                     "\n";
     }

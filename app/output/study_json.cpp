@@ -4,8 +4,14 @@
 
 #include "app/output/json_text.h"
 #include "app/output/version.h"
+#include "core/screening/odd_runs.h"
 #include "core/study/clock.h"
 #include "core/study/properties.h"
+#include "storage/study/history_message.h"
+
+#include <algorithm>
+#include <iterator>
+#include <map>
 
 namespace bothways::app {
 namespace {
@@ -95,6 +101,49 @@ std::string studyJson(const core::Study& study)
     json["runs"] = Json::array();
     for (const core::Run& run : study.runs)
         json["runs"].push_back(runJson(run));
+    return jsonText(json);
+}
+
+std::string runsJson(const core::Study& study, const core::Analysis& analysis,
+                     const core::Screening& screening)
+{
+    std::map<int, int> pairs;
+    for (const core::Pair& pair : analysis.pairs)
+        pairs[pair.out_run] = pairs[pair.return_run] = pair.number;
+    const std::vector<core::OddRun> odd = core::oddRuns(study);
+    Json json;
+    json["schema"] = "bothways.runs/1";
+    json["runs"] = Json::array();
+    for (const core::Run& run : study.runs) {
+        Json one = runJson(run);
+        one["consumption_l_per_100km"] = orNull(core::lPer100km(run));
+        const auto pair = pairs.find(run.number);
+        one["pair_number"] = pair == pairs.end() ? Json(nullptr) : Json(pair->second);
+        std::vector<core::Finding> findings;
+        std::copy_if(screening.findings.begin(), screening.findings.end(),
+                     std::back_inserter(findings),
+                     [&](const core::Finding& finding) { return finding.run == run.number; });
+        one["findings"] = findingsArray(findings);
+        one["to_look_at_again"] =
+            std::any_of(odd.begin(), odd.end(),
+                        [&](const core::OddRun& other) { return other.run == run.number; });
+        json["runs"].push_back(std::move(one));
+    }
+    return jsonText(json);
+}
+
+std::string historyJson(const std::vector<storage::HistoryEntry>& history)
+{
+    const Language in = Language::english();
+    Json json;
+    json["schema"] = "bothways.history/1";
+    json["history"] = Json::array();
+    for (const storage::HistoryEntry& entry : history)
+        json["history"].push_back({{"id", entry.id},
+                                   {"at", entry.at},
+                                   {"kind", entry.kind},
+                                   {"detail", in.say(storage::historyDetail(entry))},
+                                   {"undone", entry.undone}});
     return jsonText(json);
 }
 

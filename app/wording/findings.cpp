@@ -4,6 +4,7 @@
 #include "app/wording/findings.h"
 
 #include "app/wording/numbers.h"
+#include "app/wording/runs.h"
 #include "core/answer/spoiled_runs.h"
 
 #include <algorithm>
@@ -178,7 +179,7 @@ std::string traceOrSheet(const Language& in, const Finding& finding)
         return in.say(negative(finding) ? "the distance is {} % shorter than the stretch{}"_t
                                         : "the distance is {} % longer than the stretch{}"_t,
                       size(in, finding.value), limit(in, finding));
-    default: return ruleWord(in, finding.rule) + noted(finding);
+    default: return ruleName(in, finding.rule) + noted(finding);
     }
 }
 
@@ -296,7 +297,7 @@ std::string whyNotChecked(const Language& in, const core::NotChecked& notChecked
 
 std::string notCheckedSentence(const Language& in, const core::NotChecked& notChecked)
 {
-    return in.say("run {}: {} not checked: {}"_t, notChecked.run, ruleWord(in, notChecked.rule),
+    return in.say("run {}: {} not checked: {}"_t, notChecked.run, ruleName(in, notChecked.rule),
                   whyNotChecked(in, notChecked));
 }
 
@@ -322,9 +323,6 @@ std::string patternSentence(const Language& in, const core::OverspeedPattern& pa
 
 std::string spoiledRunsSentence(const Language& in, const std::vector<int>& runs)
 {
-    std::string numbers;
-    for (const int run : runs)
-        numbers += (numbers.empty() ? "" : ", ") + std::to_string(run);
     if (runs.empty())
         return {};
     return in.say(runs.size() == 1
@@ -332,7 +330,7 @@ std::string spoiledRunsSentence(const Language& in, const std::vector<int>& runs
                         "overrule the finding with a reason, before you go by this."_t
                       : "Runs {} count although a finding says that they are spoiled. Discard, or "
                         "overrule the finding with a reason, before you go by this."_t,
-                  numbers);
+                  runList(runs));
 }
 
 std::string spoiledRunsSentence(const Language& in, const core::Analysis& analysis,
@@ -368,33 +366,6 @@ std::string ruleName(const Language& in, Rule rule)
     return {};
 }
 
-std::string ruleWord(const Language& in, Rule rule)
-{
-    switch (rule) {
-    case Rule::accessoryChange: return in.say("accessory_change"_t);
-    case Rule::accessoryTimer: return in.say("accessory_timer"_t);
-    case Rule::overspeed: return in.say("overspeed"_t);
-    case Rule::loadLost: return in.say("load_lost"_t);
-    case Rule::driveSlip: return in.say("drive_slip"_t);
-    case Rule::outputDrop: return in.say("output_drop"_t);
-    case Rule::settingMismatch: return in.say("setting_mismatch"_t);
-    case Rule::settingChanged: return in.say("setting_changed"_t);
-    case Rule::vibration: return in.say("vibration"_t);
-    case Rule::roadSpeed: return in.say("road_speed"_t);
-    case Rule::interrupted: return in.say("interrupted"_t);
-    case Rule::notCruising: return in.say("not_cruising"_t);
-    case Rule::stretch: return in.say("stretch"_t);
-    case Rule::passingTraffic: return in.say("passing_traffic"_t);
-    case Rule::sensorLost: return in.say("sensor_lost"_t);
-    case Rule::traceEndsEarly: return in.say("trace_ends_early"_t);
-    case Rule::batteryBalance: return in.say("battery_balance"_t);
-    case Rule::warmingUp: return in.say("warming_up"_t);
-    case Rule::sameRunTwice: return in.say("same_run_twice"_t);
-    case Rule::adjusted: return in.say("adjusted"_t);
-    }
-    return {};
-}
-
 std::string reasonName(const Language& in, std::string_view reason)
 {
     const auto rule = core::ruleFromName(reason);
@@ -404,7 +375,7 @@ std::string reasonName(const Language& in, std::string_view reason)
 std::string reasonWord(const Language& in, std::string_view reason)
 {
     if (const auto rule = core::ruleFromName(reason))
-        return ruleWord(in, *rule);
+        return ruleName(in, *rule);
     return reason == "other" ? in.say("other##reason of a discard"_t) : std::string(reason);
 }
 

@@ -34,11 +34,9 @@ namespace bothways::app::wording {
 
 /// As on a label: "accessory load changed", "over-speed".
 [[nodiscard]] std::string ruleName(const Language& in, core::Rule rule);
-/// As reports name it: "accessory_change", which English takes from the files.
-[[nodiscard]] std::string ruleWord(const Language& in, core::Rule rule);
 /// A discard's reason as on a label: ruleName() where it is a rule, else "other reason".
 [[nodiscard]] std::string reasonName(const Language& in, std::string_view reason);
-/// The same as reports have it: ruleWord(), "other", or the words that were given.
+/// The same as reports have it: ruleName(), "other", or the words that were given.
 [[nodiscard]] std::string reasonWord(const Language& in, std::string_view reason);
 /// As on a label: "note", "doubtful", "spoils the run".
 [[nodiscard]] std::string gradeName(const Language& in, core::Grade grade);

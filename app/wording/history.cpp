@@ -11,7 +11,7 @@
 namespace bothways::app::wording {
 namespace {
 
-constexpr std::array<std::pair<std::string_view, core::Text<0>>, 22> kKinds{
+constexpr std::array<std::pair<std::string_view, core::Text<0>>, 23> kKinds{
     {{"new", "Study made"_t},
      {"add_run", "Run added"_t},
      {"edit_run", "Run changed"_t},
@@ -30,6 +30,7 @@ constexpr std::array<std::pair<std::string_view, core::Text<0>>, 22> kKinds{
      {"cut_recording", "Recording cut into runs"_t},
      {"drop_recording", "Recording dropped"_t},
      {"overrule", "Finding overruled"_t},
+     {"let_stand", "Finding stands again"_t},
      {"look", "Verdict looked at"_t},
      {"blind", "Blind screening"_t},
      {"undo", "Undone"_t},

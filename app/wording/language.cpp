@@ -3,6 +3,7 @@
 #include "app/wording/language.h"
 
 #include "app/wording/numbers.h"
+#include "app/wording/runs.h"
 #include "app/wording/translations.h"
 #include "app/wording/visible_text.h"
 #include "core/base/place_words.h"
@@ -10,6 +11,7 @@
 
 #include <algorithm>
 #include <cstring>
+#include <vector>
 
 namespace bothways::app {
 
@@ -97,13 +99,68 @@ std::string Language::place(const core::Place& place) const
     return core::placeIn(shownPlace, [this](const core::Message& part) { return say(part); });
 }
 
+namespace {
+
+/// Faults that differ in their line, or in their run, alone.
+struct AlikeFaults {
+    std::string words; ///< the message, said
+    const core::Place* first = nullptr;
+    std::vector<int> lines, runs;
+};
+
+bool alike(const core::Place& a, const core::Place& b)
+{
+    return a.file == b.file && a.column == b.column && a.column_number == b.column_number &&
+           a.new_run == b.new_run && (a.line == 0) == (b.line == 0) && (a.run == 0) == (b.run == 0);
+}
+
+void gather(const Language& in, const core::Error& error, std::vector<AlikeFaults>& all)
+{
+    const std::string words = in.say(error.message);
+    auto known = std::find_if(all.begin(), all.end(), [&](const AlikeFaults& one) {
+        return one.words == words && alike(*one.first, error.where) &&
+               (error.where.line != 0 || error.where.run != 0);
+    });
+    if (known == all.end())
+        known = all.insert(all.end(), {words, &error.where, {}, {}});
+    known->lines.push_back(static_cast<int>(error.where.line));
+    known->runs.push_back(error.where.run);
+    for (const core::Error& other : error.others)
+        gather(in, other, all);
+}
+
+} // namespace
+
 std::string Language::describe(const core::Error& error) const
 {
-    std::string text = say(error.message);
-    if (!error.where.empty())
-        text = place(error.where) + ": " + text;
-    for (const core::Error& other : error.others)
-        text += '\n' + describe(other);
+    std::vector<AlikeFaults> all;
+    gather(*this, error, all);
+    std::string text;
+    for (const AlikeFaults& one : all) {
+        core::Place where = *one.first;
+        std::string runs;
+        if (one.lines.size() > 1) {
+            if (where.file == storage::kStandardInput)
+                where.file = say("standard input"_t);
+            if (where.line != 0)
+                where.file += (where.file.empty() ? "" : ":") + wording::runList(one.lines);
+            else
+                runs = wording::runsWords(*this, one.runs);
+            where.line = 0;
+            where.run = 0;
+        }
+        if (!runs.empty()) { // between the file and the column
+            core::Place rest = where;
+            rest.file.clear();
+            where.column.clear();
+            where.column_number = 0;
+            runs = (where.empty() ? "" : place(where) + ": ") + runs +
+                   (rest.empty() ? "" : ": " + place(rest));
+        } else if (!where.empty()) {
+            runs = place(where);
+        }
+        text += (text.empty() ? "" : "\n") + (runs.empty() ? "" : runs + ": ") + one.words;
+    }
     return text;
 }
 

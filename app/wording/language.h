@@ -71,7 +71,7 @@ public:
 
     /// "morning.csv:14: column 'start'".
     [[nodiscard]] std::string place(const core::Place& place) const;
-    /// "WHERE: MESSAGE", one line a fault.
+    /// "WHERE: MESSAGE", one line a fault, however many lines or runs have it.
     [[nodiscard]] std::string describe(const core::Error& error) const;
 
     friend bool operator==(const Language& a, const Language& b)

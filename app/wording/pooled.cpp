@@ -3,13 +3,11 @@
 #include "app/wording/pooled.h"
 
 #include "app/wording/numbers.h"
+#include "app/wording/verdict.h"
 #include "core/study/units.h"
 
 namespace bothways::app::wording {
 namespace {
-
-/// Up to so many studies the one effect for all of them is said first.
-constexpr double kFewStudies = 4.0;
 
 /// "1.2 % less (95 % interval: 0.8 to 1.6 % less; p = 0.003)"
 template <class Effect>
@@ -61,8 +59,7 @@ std::string pooledSentence(const Language& in, const std::optional<core::Pooled>
     const double high = core::pctFromLog(pooled->high_log);
     const int decimals = decimalsFor(0.5 * (high - low));
     const std::string common = commonSentence(in, *pooled, confidence);
-    const bool leads = !common.empty() && pooled->df + 1.0 <= kFewStudies;
-    if (leads)
+    if (!common.empty() && core::commonLeads(*pooled))
         return in.say("{} {}##two sentences"_t, common,
                       in.say("The mean, if each has an effect of its own: {}."_t,
                              effectWords(in, *pooled, confidence)));
@@ -71,6 +68,16 @@ std::string pooledSentence(const Language& in, const std::optional<core::Pooled>
         change(in, core::pctFromLog(pooled->effect_log), decimals), intervalPercent(in, confidence),
         changeRange(in, low, high, decimals), pText(in, pooled->p));
     return common.empty() ? mean : in.say("{} {}##two sentences"_t, mean, common);
+}
+
+std::string pooledVerdict(const Language& in, const std::optional<core::Pooled>& pooled,
+                          double confidence, double margin_pct)
+{
+    if (!pooled)
+        return {};
+    return in.say("Together they say: {} (margin {} %)."_t,
+                  classWords(in, core::classOfPooled(*pooled, confidence, margin_pct)),
+                  shortest(in, margin_pct));
 }
 
 std::string pooledCaution(const Language& in, const std::optional<core::Pooled>& pooled)

@@ -14,6 +14,10 @@ namespace bothways::app::wording {
 /// What they say together, or that they are too few.
 [[nodiscard]] std::string
 pooledSentence(const Language& in, const std::optional<core::Pooled>& pooled, double confidence);
+/// The class, as a single study has one; empty where there is nothing to pool.
+[[nodiscard]] std::string pooledVerdict(const Language& in,
+                                        const std::optional<core::Pooled>& pooled,
+                                        double confidence, double margin_pct);
 /// How far the studies differ, and what a reader should keep in mind; empty where nothing was
 /// pooled.
 [[nodiscard]] std::string pooledCaution(const Language& in,

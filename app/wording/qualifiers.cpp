@@ -123,6 +123,7 @@ std::string qualifierName(const Language& in, core::Qualifier qualifier)
     case core::Qualifier::smallerThanMargin: return in.say("smaller than the margin"_t);
     case core::Qualifier::looked: return in.say("looked at before"_t);
     case core::Qualifier::interim: return in.say("interim"_t);
+    case core::Qualifier::planLate: return in.say("planned late"_t);
     }
     return {};
 }
@@ -149,6 +150,12 @@ std::string qualifierSentence(const Language& in, core::Qualifier qualifier,
     case core::Qualifier::interim:
         return in.say("Interim: the plan is not driven to its end. Stopping at the first 'less' or "
                       "'more' gives some 15 % false alarms where 5 % are promised."_t);
+    case core::Qualifier::planLate:
+        return in.say(analysis.options.plan_record.after_look
+                          ? "The plan was tied or changed after a look at the verdict: it does not "
+                            "protect from stopping when the answer suits."_t
+                          : "The plan was tied or changed when there were runs already: do not "
+                            "report it as one that was made before."_t);
     }
     return {};
 }

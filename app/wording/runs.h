@@ -7,8 +7,15 @@
 
 #include <optional>
 #include <string>
+#include <vector>
 
 namespace bothways::app::wording {
+
+/// "2, 3, 5–9": numbers of runs or of lines, neighbours drawn together. In the order that is
+/// given; one that follows itself is said once.
+[[nodiscard]] std::string runList(std::vector<int> numbers);
+/// "run 9", "runs 2, 3, 5–9"
+[[nodiscard]] std::string runsWords(const Language& in, std::vector<int> numbers);
 
 /// Why a person should look at the run again: a question, not a finding.
 /// @param unit  none: that of the study's runs

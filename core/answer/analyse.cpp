@@ -49,9 +49,14 @@ std::optional<int> morePairsPerBlock(const PreparedStudy& prepared, const Headli
     return needed ? std::optional(*needed - now) : std::nullopt;
 }
 
-bool isInterim(const Study& study, const PreparedStudy& prepared)
+/// The plan of now, and each that stood at a look: a smaller one afterwards ends nothing.
+bool isInterim(const Study& study, const PreparedStudy& prepared, const PlanRecord& record)
 {
-    return study.properties.plan && !fulfils(*study.properties.plan, prepared.design_blocks);
+    const auto open = [&](const PlannedStudy& plan) {
+        return !fulfils(plan, prepared.design_blocks);
+    };
+    return (study.properties.plan && open(*study.properties.plan)) ||
+           std::ranges::any_of(record.looked_at, open);
 }
 
 /// Looks at fewer pairs than now.
@@ -86,7 +91,9 @@ std::vector<Qualifier> qualifiersOf(const Study& study, const PreparedStudy& pre
     add(analysis.verdict.looks > 0 && cls != VerdictClass::undecided &&
             (!anyLook || anyLook->cls != cls),
         Qualifier::looked);
-    add(isInterim(study, prepared), Qualifier::interim);
+    const PlanRecord& record = analysis.options.plan_record;
+    add(isInterim(study, prepared, record), Qualifier::interim);
+    add(record.after_runs || record.after_look, Qualifier::planLate);
     return qualifiers;
 }
 

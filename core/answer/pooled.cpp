@@ -174,4 +174,24 @@ std::optional<Pooled> pool(std::span<const StudyEffect> studies, double confiden
     return pooled;
 }
 
+bool commonLeads(const Pooled& pooled)
+{
+    constexpr double kFewStudies = 4.0;
+    return pooled.common && pooled.df + 1.0 <= kFewStudies &&
+           pooled.agreement.state != CheckState::fails;
+}
+
+VerdictClass classOfPooled(const Pooled& pooled, double confidence, double margin_pct)
+{
+    if (!commonLeads(pooled))
+        return classOf(pooled.low_log, pooled.high_log, pooled.low_log, pooled.high_log,
+                       margin_pct);
+    const CommonEffect& common = *pooled.common;
+    const double se =
+        0.5 * (common.high_log - common.low_log) / tQuantile(0.5 + confidence / 2.0, common.df);
+    const double inner = equivalenceHalfWidth(se, common.df, confidence);
+    return classOf(common.low_log, common.high_log, common.effect_log - inner,
+                   common.effect_log + inner, margin_pct);
+}
+
 } // namespace bothways::core

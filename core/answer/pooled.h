@@ -69,4 +69,12 @@ struct Pooled {
 [[nodiscard]] std::optional<Pooled> pool(std::span<const StudyEffect> studies,
                                          double confidence = 0.95);
 
+/// The effect that is said first: the common one of up to four studies that do not disagree, else
+/// the mean of effects of their own.
+[[nodiscard]] bool commonLeads(const Pooled& pooled);
+/// What the studies say together, as classOf() says of one. The mean's interval is no plain t
+/// interval, so it has to lie inside the margins as a whole.
+[[nodiscard]] VerdictClass classOfPooled(const Pooled& pooled, double confidence,
+                                         double margin_pct);
+
 } // namespace bothways::core

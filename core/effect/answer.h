@@ -26,6 +26,14 @@ struct BorrowedNoise {
     friend bool operator==(const BorrowedNoise&, const BorrowedNoise&) = default;
 };
 
+/// What the history knows of the plan that is tied to a study. A plan keeps its promise only where
+/// it stood before the runs, and still stands after a look at the verdict.
+struct PlanRecord {
+    std::vector<PlannedStudy> looked_at = {}; ///< those that stood at a look
+    bool after_runs = false;                  ///< tied or changed when there were runs
+    bool after_look = false;                  ///< tied or changed after a look
+};
+
 struct AnalysisOptions {
     double margin_pct = 1.0;   ///< in (0, 100): the smallest effect that the user would care about
     double confidence = 0.95;  ///< in (0.5, 1)
@@ -35,6 +43,7 @@ struct AnalysisOptions {
     std::optional<double> claim_pct = {};    ///< above -100 and not 0; negative: less
     std::optional<BorrowedNoise> noise = {}; ///< both numbers above 0
     std::vector<int> looked_at_pairs = {};   ///< of each look at the verdict so far, its pairs
+    PlanRecord plan_record = {};
     /// The options that the study's own properties ask for.
     [[nodiscard]] static AnalysisOptions of(const StudyProperties& properties);
 };
@@ -51,7 +60,8 @@ enum class Qualifier {
     assumptions,
     smallerThanMargin,
     looked,
-    interim
+    interim,
+    planLate
 };
 enum class CheckState { holds, note, fails, notComputed };
 enum class Companion { bracket, runs, blocks, curved, labels, correlated, anyLook, borrowed, days };

@@ -45,6 +45,7 @@ std::string_view name(Qualifier value)
     case Qualifier::smallerThanMargin: return "smaller_than_margin";
     case Qualifier::looked: return "looked";
     case Qualifier::interim: return "interim";
+    case Qualifier::planLate: return "plan_late";
     }
     return {};
 }

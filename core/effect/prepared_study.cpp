@@ -3,6 +3,7 @@
 #include "core/effect/prepared_study.h"
 
 #include "core/effect/block_pairing.h"
+#include "core/study/fuel.h"
 
 #include <algorithm>
 #include <cmath>
@@ -68,20 +69,19 @@ private:
 
     void decideControl()
     {
-        std::size_t counted = 0, with = 0, electric = 0;
+        std::size_t counted = 0, with = 0, fuel = 0, electric = 0;
         for (const std::size_t index : m_order) {
             if (!counts(index))
                 continue;
             const Run& run = m_study.runs[index];
             ++counted;
             with += usable(controlLPer100km(run)) ? 1U : 0U;
-            electric +=
-                run.consumption && run.consumption->unit == ConsumptionUnit::kwhPer100km ? 1U : 0U;
+            if (run.consumption)
+                ++(run.consumption->unit == ConsumptionUnit::kwhPer100km ? electric : fuel);
         }
         m_prepared.counted = static_cast<int>(counted);
-        m_prepared.electric =
-            counted > 0 ? electric == counted : m_study.properties.fuel == Fuel::electric;
-        if (electric > 0 && electric < counted)
+        m_prepared.electric = isElectric(m_study);
+        if (electric > 0 && fuel > 0)
             m_prepared.notes.push_back({NoteKind::mixedUnits, {}});
         m_prepared.control = m_which.control.value_or(counted > 0 && with == counted);
         if (m_prepared.control)

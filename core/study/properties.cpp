@@ -3,8 +3,10 @@
 #include "core/study/properties.h"
 
 #include "core/base/decimal_text.h"
+#include "core/base/nearest_word.h"
 #include "core/base/utf8.h"
 #include "core/study/clock.h"
+#include "core/study/fuel.h"
 #include "core/study/limits.h"
 #include "core/study/property_values.h"
 
@@ -18,7 +20,6 @@ namespace bothways::core {
 namespace {
 
 constexpr std::string_view kTimerPrefix = "accessory_timer.";
-constexpr std::array<std::string_view, 4> kFuels = {"petrol", "e10", "diesel", "electric"};
 
 /// A property that is a number: what may stand in it.
 struct NumberProperty {
@@ -35,7 +36,7 @@ constexpr std::array kNumbers = {
 /// Above 0.5; what may be asked must be answerable.
 Result<double> confidence(std::string_view name, std::string_view value)
 {
-    const auto given = propertyNumber(value);
+    const auto given = typedNumber(value);
     if (given && *given > 0.5 && *given <= kHighestConfidence)
         return *given;
     return propertyRefusal(
@@ -53,7 +54,7 @@ constexpr std::array kTexts = {TextProperty{"name", &StudyProperties::name},
 Result<double> within(std::string_view name, std::string_view value, double low, double high,
                       bool inclusive)
 {
-    const auto given = propertyNumber(value);
+    const auto given = typedNumber(value);
     if (given && (inclusive ? *given >= low && *given <= high : *given > low && *given < high))
         return *given;
     return propertyRefusal(
@@ -89,11 +90,10 @@ Outcome setDate(StudyProperties& properties, std::string_view value)
 
 Outcome setFuel(StudyProperties& properties, std::string_view value)
 {
-    const std::string wanted = value.empty() ? "petrol" : inSmallLetters(value);
-    const auto at = std::find(kFuels.begin(), kFuels.end(), wanted);
-    if (at == kFuels.end())
+    const auto fuel = value.empty() ? std::optional(Fuel::petrol) : fuelFromName(value);
+    if (!fuel)
         return propertyRefusal("fuel", value, "petrol, e10, diesel or electric"_t);
-    properties.fuel = static_cast<Fuel>(at - kFuels.begin());
+    properties.fuel = *fuel;
     return Done{};
 }
 
@@ -114,7 +114,7 @@ Outcome setClaim(StudyProperties& properties, std::string_view value)
         properties.claim_pct.reset();
         return Done{};
     }
-    const auto given = propertyNumber(value);
+    const auto given = typedNumber(value);
     if (!given || *given == 0.0 || !(*given > -100.0))
         return propertyRefusal(
             "claim", value, "a change in per cent, like -5 for 5 % less: not 0, and above -100"_t);
@@ -229,7 +229,8 @@ Outcome setLimit(StudyProperties& properties, const LimitInfo& limit, std::strin
         properties.limits.erase(std::string(limit.name));
         return Done{};
     }
-    const auto given = within(limit.name, value, limit.smallest, limit.largest, true);
+    const auto given =
+        within(limit.name, inUnit(value, limit.unit), limit.smallest, limit.largest, true);
     if (!given)
         return given.error();
     properties.limits.insert_or_assign(std::string(limit.name), given.value());
@@ -266,6 +267,30 @@ Outcome setTimer(StudyProperties& properties, std::string_view full, std::string
                                    [&](const TimedAccessory& t) { return t.name > name; }),
                       timer);
     return Done{};
+}
+
+Error noSuchProperty(std::string_view name)
+{
+    std::vector<std::string_view> known{"date",       "baseline",    "confidence",
+                                        "claim",      "noise",       "fuel",
+                                        "cold_start", "bearing_deg", "plan.sequence",
+                                        "plan.pairs", "plan.margin", "plan.confidence"};
+    for (const TextProperty& property : kTexts)
+        known.push_back(property.name);
+    for (const NumberProperty& property : kNumbers)
+        known.push_back(property.name);
+    for (const LimitInfo& limit : allLimits())
+        known.push_back(limit.name);
+    const std::string_view nearest = nearestWord(inSmallLetters(withoutBlanks(name)), known);
+    Message why = message(
+        "'{}' is no property of a study; expected name, date, baseline, "
+        "margin, confidence, max_gap, aero_share, fuel, bearing_deg, "
+        "cold_start, claim, noise, noise.from, notes, plan.sequence, "
+        "plan.pairs, plan.margin, plan.confidence, accessory_timer.NAME, or a limit like overspeed.rpm"_t,
+        name);
+    if (!nearest.empty())
+        why = message("{}; did you mean '{}'?"_t, std::move(why), nearest);
+    return Error{ErrorCode::wrongUse, std::move(why), {}};
 }
 
 } // namespace
@@ -310,15 +335,7 @@ Outcome setProperty(StudyProperties& properties, std::string_view name, std::str
         return setTimer(properties, key, value);
     if (const LimitInfo* limit = findLimit(key))
         return setLimit(properties, *limit, value);
-    return Error{
-        ErrorCode::wrongUse,
-        message(
-            "'{}' is no property of a study; expected name, date, baseline, "
-            "margin, confidence, max_gap, aero_share, fuel, bearing_deg, "
-            "cold_start, claim, noise, noise.from, notes, plan.sequence, "
-            "plan.pairs, plan.margin, plan.confidence, accessory_timer.NAME, or a limit like overspeed.rpm"_t,
-            name),
-        {}};
+    return noSuchProperty(name);
 }
 
 Outcome checkBaseline(const Study& study)
@@ -356,8 +373,7 @@ std::vector<std::pair<std::string, std::string>> propertiesAsText(const StudyPro
             fmt::format("{},{}", propertyText(properties.noise->pct),
                         propertyText(properties.noise->df)));
     add(!properties.noise_from.empty(), "noise.from", properties.noise_from);
-    add(properties.fuel != defaults.fuel, "fuel",
-        std::string(kFuels[static_cast<std::size_t>(properties.fuel)]));
+    add(properties.fuel != defaults.fuel, "fuel", std::string(fuelName(properties.fuel)));
     if (properties.stretch_bearing_deg)
         add(true, "bearing_deg", propertyText(*properties.stretch_bearing_deg));
     if (properties.cold_start)

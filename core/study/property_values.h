@@ -14,8 +14,17 @@ namespace bothways::core {
 [[nodiscard]] std::string_view withoutBlanks(std::string_view text);
 /// A finite number with nothing beside it; one sign.
 [[nodiscard]] std::optional<double> propertyNumber(std::string_view text);
+/// "6,4" as "6.4": a number as it is typed where the comma is the decimal sign. One comma between
+/// digits, and no point; any other text as it is.
+[[nodiscard]] std::string withDecimalPoint(std::string_view text);
+/// The same number typed with a decimal comma or a decimal point.
+[[nodiscard]] std::optional<double> typedNumber(std::string_view text);
 /// The shortest text that propertyNumber() gives back the same from, without an exponent.
 [[nodiscard]] std::string propertyText(double value);
+/// A number that may have its unit behind it, in a property of `unit`: "4 mi" and "6.4 km" are
+/// taken for km, "55 mph" and "90 km/h" for km/h. The number alone, in `unit`; any other text as it
+/// is.
+[[nodiscard]] std::string inUnit(std::string_view text, std::string_view unit);
 /// "'x' is not permitted; expected ..."
 [[nodiscard]] Error propertyRefusal(std::string_view name, std::string_view value,
                                     const Message& expected);

@@ -88,6 +88,10 @@
         <translation>„{}“</translation>
     </message>
     <message>
+        <source>&apos;{}&apos; is kept as a column of your own; did you mean &apos;{}&apos;?</source>
+        <translation>„{}“ bleibt als eigene Spalte; war „{}“ gemeint?</translation>
+    </message>
+    <message>
         <source>&apos;{}&apos; is no column; expected HEADER=COLUMN</source>
         <translation>„{}“ ist keine Spalte; erwartet wird HEADER=COLUMN (ÜBERSCHRIFT=SPALTE)</translation>
     </message>
@@ -108,12 +112,24 @@
         <translation>„{}“ ist kein Grund; erwartet wird einer von {}</translation>
     </message>
     <message>
+        <source>&apos;{}&apos; is no rule; expected one of {}</source>
+        <translation>„{}“ ist keine Regel; erwartet wird eine von {}</translation>
+    </message>
+    <message>
+        <source>&apos;{}&apos; is no run; expected a number, or several like 7-9,12</source>
+        <translation>„{}“ ist keine Fahrt; erwartet wird eine Nummer oder mehrere wie 7-9,12</translation>
+    </message>
+    <message>
         <source>&apos;{}&apos; is no unit that is known here; expected one of the list, or a factor and an offset such as *0.5556-17.78</source>
         <translation>&apos;{}&apos; ist keine hier bekannte Einheit; erwartet wird eine der Liste, oder ein Faktor und ein Versatz wie *0.5556-17.78</translation>
     </message>
     <message>
         <source>&apos;{}&apos; is not COLUMN=CHANNEL[,FACTOR[,OFFSET]]</source>
         <translation>„{}“ ist nicht SPALTE=KANAL[,FAKTOR[,VERSATZ]]</translation>
+    </message>
+    <message>
+        <source>&apos;{}&apos; is not COLUMN=VALUE</source>
+        <translation>„{}“ ist nicht SPALTE=WERT</translation>
     </message>
     <message>
         <source>&apos;{}&apos; is not LAT,LON,LAT,LON[,METRES]</source>
@@ -192,12 +208,13 @@
         <translation>, unmittelbar davor mit {} W Abgabeleistung</translation>
     </message>
     <message>
-        <source>, run {}</source>
-        <translation>, Fahrt {}</translation>
-    </message>
-    <message>
         <source>, within it only at {} s</source>
         <translation>, erst bei {} s im erlaubten Bereich</translation>
+    </message>
+    <message>
+        <source>, {}</source>
+        <comment>the runs that it concerns</comment>
+        <translation>, {}</translation>
     </message>
     <message>
         <source>,</source>
@@ -342,6 +359,10 @@
         <translation>Ein Intervall, das die Blicke berücksichtigt, ist mit so wenigen Paaren nicht zu gewinnen.</translation>
     </message>
     <message>
+        <source>An overruled finding is kept with its reason; the run counts, and &apos;screen --apply&apos; leaves it alone.</source>
+        <translation>Ein zurückgewiesener Befund bleibt mit seinem Grund erhalten; die Fahrt zählt, und „screen --apply“ lässt sie in Ruhe.</translation>
+    </message>
+    <message>
         <source>Another name for a configuration or a direction, in all runs</source>
         <translation>Eine Konfiguration oder Richtung umbenennen, in allen Fahrten</translation>
     </message>
@@ -360,6 +381,10 @@
     <message>
         <source>As a table in Markdown</source>
         <translation>Als Tabelle in Markdown</translation>
+    </message>
+    <message>
+        <source>Assumed, as nothing says otherwise: a stretch of {} km (--stretch-km).</source>
+        <translation>Angenommen, da nichts anderes gesagt ist: eine Messstrecke von {} km (--stretch-km).</translation>
     </message>
     <message>
         <source>Assumed, as nothing says otherwise: {}.</source>
@@ -459,6 +484,10 @@ einen Effekt gibt, wie groß er ist und wie sicher. DATEI ist eine Studie
     <message>
         <source>Cautions</source>
         <translation>Hinweise zur Sicherheit</translation>
+    </message>
+    <message>
+        <source>Change columns of one run or several</source>
+        <translation>Spalten einer Fahrt oder mehrerer Fahrten ändern</translation>
     </message>
     <message>
         <source>Checks</source>
@@ -617,12 +646,20 @@ einen Effekt gibt, wie groß er ist und wie sicher. DATEI ist eine Studie
         <translation>Wirkungsgrad des Motors für ein wenig mehr Arbeit</translation>
     </message>
     <message>
-        <source>Electrical output (default 600)</source>
-        <translation>Elektrische Leistung (Vorgabe 600)</translation>
+        <source>Electrical output (default: that of the study&apos;s runs, else 600)</source>
+        <translation>Elektrische Abgabeleistung (Vorgabe: die der Fahrten der Studie, sonst 600)</translation>
     </message>
     <message>
         <source>Engine and tyres warm; time of the cold start: ________</source>
         <translation>Motor und Reifen warm; Uhrzeit des Kaltstarts: ________</translation>
+    </message>
+    <message>
+        <source>Every change and every look at the verdict, oldest first, in UTC. Nothing is ever taken out of it.</source>
+        <translation>Jede Änderung und jeder Blick auf das Urteil, das Älteste zuerst, in UTC. Nichts wird je herausgenommen.</translation>
+    </message>
+    <message>
+        <source>Every change and every look at the verdict, with its time</source>
+        <translation>Jede Änderung und jeder Blick auf das Urteil, mit der Zeit</translation>
     </message>
     <message>
         <source>Every run</source>
@@ -667,6 +704,10 @@ einen Effekt gibt, wie groß er ist und wie sicher. DATEI ist eine Studie
     <message>
         <source>Finding overruled</source>
         <translation>Befund zurückgewiesen</translation>
+    </message>
+    <message>
+        <source>Finding stands again</source>
+        <translation>Befund gilt wieder</translation>
     </message>
     <message>
         <source>Findings</source>
@@ -835,8 +876,12 @@ einen Effekt gibt, wie groß er ist und wie sicher. DATEI ist eine Studie
         <translation>Einzelne Paare wegzulassen, setzt ein Urteil voraus.</translation>
     </message>
     <message>
-        <source>Length of the stretch (default: that of the study, else 5)</source>
-        <translation>Länge der Messstrecke (Vorgabe: die der Studie, sonst 5)</translation>
+        <source>Length of the stretch, km; &apos;4 mi&apos; is taken too (default: that of the study, else 5)</source>
+        <translation>Länge der Messstrecke in km; auch „4 mi“ (Vorgabe: die der Studie, sonst 5)</translation>
+    </message>
+    <message>
+        <source>Let the finding stand again</source>
+        <translation>Den Befund wieder gelten lassen</translation>
     </message>
     <message>
         <source>Lift a discard: the runs count again</source>
@@ -1092,8 +1137,12 @@ accessory_timer.NAME=WATT,MINUTEN und die Grenzen der Sichtungsregeln:</translat
         <translation>Nummer der anderen Fahrt</translation>
     </message>
     <message>
-        <source>Numbers of the runs</source>
-        <translation>Nummern der Fahrten</translation>
+        <source>Numbers of the runs (7, 7 9, 7-9,12), then what changes in each of them, by the columns of a run sheet</source>
+        <translation>Nummern der Fahrten (7, 7 9, 7-9,12), dann was sich in jeder von ihnen ändert, mit den Spalten eines Fahrtenblatts</translation>
+    </message>
+    <message>
+        <source>Numbers of the runs: 7, several like 7 9, or ranges like 7-9,12</source>
+        <translation>Nummern der Fahrten: 7, mehrere wie 7 9 oder Bereiche wie 7-9,12</translation>
     </message>
     <message>
         <source>OLD</source>
@@ -1258,6 +1307,10 @@ accessory_timer.NAME=WATT,MINUTEN und die Grenzen der Sichtungsregeln:</translat
         <translation>Eigenschaften, wie „bothways set“ sie nimmt</translation>
     </message>
     <message>
+        <source>Put a finding aside, with a reason: the run may count</source>
+        <translation>Einen Befund mit Begründung zurückweisen: die Fahrt darf zählen</translation>
+    </message>
+    <message>
         <source>REASON</source>
         <translation>GRUND</translation>
     </message>
@@ -1266,8 +1319,16 @@ accessory_timer.NAME=WATT,MINUTEN und die Grenzen der Sichtungsregeln:</translat
         <translation>NÖTIG</translation>
     </message>
     <message>
+        <source>RULE</source>
+        <translation>REGEL</translation>
+    </message>
+    <message>
         <source>RUN</source>
         <translation>FAHRT</translation>
+    </message>
+    <message>
+        <source>RUNS</source>
+        <translation>FAHRTEN</translation>
     </message>
     <message>
         <source>Read-only file system</source>
@@ -1310,8 +1371,8 @@ Das Ergebnis zeigt, was es änderte, jede verworfene Fahrt wieder zu werten.</tr
         <translation>Die Anzeige erst bei gleichmäßiger Fahrt zurücksetzen. Notieren, was geschieht, wenn es geschieht.</translation>
     </message>
     <message>
-        <source>Road speed (default 100)</source>
-        <translation>Fahrgeschwindigkeit (Vorgabe 100)</translation>
+        <source>Road speed, km/h; &apos;55 mph&apos; is taken too (default: that of the study, else 100)</source>
+        <translation>Fahrgeschwindigkeit in km/h; auch „55 mph“ (Vorgabe: die der Studie, sonst 100)</translation>
     </message>
     <message>
         <source>Run added</source>
@@ -1362,12 +1423,20 @@ Das Ergebnis zeigt, was es änderte, jede verworfene Fahrt wieder zu werten.</tr
         <translation>STUDIE</translation>
     </message>
     <message>
+        <source>Say results, warnings and errors alone: not what was done</source>
+        <translation>Nur Ergebnisse, Warnungen und Fehler sagen, nicht, was getan wurde</translation>
+    </message>
+    <message>
         <source>Say the version and leave</source>
         <translation>Die Version nennen und enden</translation>
     </message>
     <message>
         <source>Say this and leave</source>
         <translation>Diese Hilfe zeigen und enden</translation>
+    </message>
+    <message>
+        <source>Say what a verb does, as VERB --help does</source>
+        <translation>Sagen, was ein Befehl tut, wie BEFEHL --help</translation>
     </message>
     <message>
         <source>Scatter of a pair, per cent (default 1)</source>
@@ -1473,6 +1542,22 @@ Das Ergebnis zeigt, was es änderte, jede verworfene Fahrt wieder zu werten.</tr
     <message>
         <source>Take back the newest change; the history keeps both</source>
         <translation>Die neueste Änderung rückgängig machen; der Verlauf behält beides</translation>
+    </message>
+    <message>
+        <source>Taken from the study: a stretch of {} km (stretch.km).</source>
+        <translation>Aus der Studie: eine Messstrecke von {} km (stretch.km).</translation>
+    </message>
+    <message>
+        <source>Taken from the study: a stretch of {} km (the median of {} runs).</source>
+        <translation>Aus der Studie: eine Messstrecke von {} km (Median von {} Fahrten).</translation>
+    </message>
+    <message>
+        <source>Taken from the study: a stretch of {} km ({} run says it).</source>
+        <translation>Aus der Studie: eine Messstrecke von {} km (das sagt {} Fahrt).</translation>
+    </message>
+    <message>
+        <source>Taken from the study: {}.</source>
+        <translation>Aus der Studie: {}.</translation>
     </message>
     <message>
         <source>Temperature ________   Pressure at the place ________   Wind ________</source>
@@ -1651,6 +1736,14 @@ Das Ergebnis zeigt, was es änderte, jede verworfene Fahrt wieder zu werten.</tr
         <translation>Die Paare, je eine Zeile</translation>
     </message>
     <message>
+        <source>The plan was tied or changed after a look at the verdict: it does not protect from stopping when the answer suits.</source>
+        <translation>Der Plan wurde nach einem Blick auf das Urteil gebunden oder geändert: Er schützt nicht davor, dann aufzuhören, wenn die Antwort gefällt.</translation>
+    </message>
+    <message>
+        <source>The plan was tied or changed when there were runs already: do not report it as one that was made before.</source>
+        <translation>Der Plan wurde gebunden oder geändert, als es schon Fahrten gab: Geben Sie ihn nicht als vorher gemacht aus.</translation>
+    </message>
+    <message>
         <source>The residuals are no ordinary scatter {}: the interval is rough. Look for a pair that stands apart, and lean on the dealt labels, which need no bell curve.</source>
         <translation>Die Residuen streuen nicht gewöhnlich {}: Das Intervall ist nur grob. Suchen Sie nach einem abseits liegenden Paar und stützen Sie sich auf das Vertauschen der Zuordnung, das keine Glockenkurve braucht.</translation>
     </message>
@@ -1663,6 +1756,10 @@ Das Ergebnis zeigt, was es änderte, jede verworfene Fahrt wieder zu werten.</tr
         <translation>Die Residuen sehen nach gewöhnlicher Streuung aus {}.</translation>
     </message>
     <message>
+        <source>The rule whose finding it is, as &apos;bothways screen&apos; names it</source>
+        <translation>Die Regel, von der der Befund ist, wie „bothways screen“ sie nennt</translation>
+    </message>
+    <message>
         <source>The run that the recording belongs to</source>
         <translation>Die Fahrt, zu der die Aufzeichnung gehört</translation>
     </message>
@@ -1673,6 +1770,10 @@ Das Ergebnis zeigt, was es änderte, jede verworfene Fahrt wieder zu werten.</tr
     <message>
         <source>The runs</source>
         <translation>Die Fahrten</translation>
+    </message>
+    <message>
+        <source>The runs are checked as typed ones are, and change all or none; one &apos;undo&apos; takes it back. &apos;COLUMN=&apos; empties a column.</source>
+        <translation>Die Fahrten werden wie eingetippte geprüft und ändern sich alle oder keine; ein „undo“ nimmt es zurück. „SPALTE=“ leert eine Spalte.</translation>
     </message>
     <message>
         <source>The same, as an option</source>
@@ -1713,6 +1814,10 @@ Das Ergebnis zeigt, was es änderte, jede verworfene Fahrt wieder zu werten.</tr
     <message>
         <source>The term in &lt;i&gt;t&lt;/i&gt; takes out a straight drift of the day (warming, wind, traffic). With one switch only (an open design) it cannot be told from the effect and is left out: df = n − 2, and the verdict says so. With several days each has its own intercept and, where any day has two switches, its own slope, and there is one δ.</source>
         <translation>Der Term in &lt;i&gt;t&lt;/i&gt; rechnet eine geradlinige Drift des Tages heraus (Erwärmung, Wind, Verkehr). Bei nur einem Wechsel (offener Versuchsplan) lässt sie sich nicht vom Effekt trennen und entfällt: FG = n − 2, und das Urteil sagt es. Bei mehreren Tagen hat jeder sein eigenes Niveau und, wenn irgendein Tag zwei Wechsel hat, seine eigene Steigung, und es gibt ein δ.</translation>
+    </message>
+    <message>
+        <source>The verb to be told of (default: all of them)</source>
+        <translation>Der Befehl, um den es geht (Vorgabe: alle)</translation>
     </message>
     <message>
         <source>The verdict</source>
@@ -1769,6 +1874,10 @@ Das Ergebnis zeigt, was es änderte, jede verworfene Fahrt wieder zu werten.</tr
     <message>
         <source>To tie a plan to a study before its first run:</source>
         <translation>Einen Plan vor der ersten Fahrt an eine Studie binden:</translation>
+    </message>
+    <message>
+        <source>Together they say: {} (margin {} %).</source>
+        <translation>Zusammen sagen sie: {} (Relevanzschwelle {} %).</translation>
     </message>
     <message>
         <source>Tyre pressures: ________   Fuel: ________   Load: ________</source>
@@ -1907,6 +2016,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>Which sheet of a workbook</source>
         <translation>Welches Blatt einer Arbeitsmappe</translation>
+    </message>
+    <message>
+        <source>Why the finding does not matter</source>
+        <translation>Warum der Befund nicht zählt</translation>
     </message>
     <message>
         <source>Widest gap inside a pair, minutes (default 30)</source>
@@ -2239,6 +2352,11 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>Verbraucherlast geändert</translation>
     </message>
     <message>
+        <source>accessory load (W)</source>
+        <comment>column</comment>
+        <translation>Nebenverbraucherlast (W)</translation>
+    </message>
+    <message>
         <source>accessory load changed</source>
         <translation>Verbraucherlast geändert</translation>
     </message>
@@ -2255,29 +2373,6 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>Zeitschaltung schaltete ab</translation>
     </message>
     <message>
-        <source>accessory_change</source>
-        <translation>Verbraucherlast geändert</translation>
-    </message>
-    <message>
-        <source>accessory_change</source>
-        <comment>reason</comment>
-        <translation>Verbraucherlast geändert</translation>
-    </message>
-    <message>
-        <source>accessory_timer</source>
-        <translation>Zeitschaltung schaltete ab</translation>
-    </message>
-    <message>
-        <source>accessory_timer</source>
-        <comment>reason</comment>
-        <translation>Zeitschaltung schaltete ab</translation>
-    </message>
-    <message>
-        <source>accessory_w</source>
-        <comment>column</comment>
-        <translation>Nebenverbraucherlast (W)</translation>
-    </message>
-    <message>
         <source>added run {}: {}, {}, {}</source>
         <translation>Fahrt {} hinzugefügt: {}, {}, {}</translation>
     </message>
@@ -2287,11 +2382,6 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     </message>
     <message>
         <source>adjusted during the run</source>
-        <translation>während der Fahrt verstellt</translation>
-    </message>
-    <message>
-        <source>adjusted</source>
-        <comment>reason</comment>
         <translation>während der Fahrt verstellt</translation>
     </message>
     <message>
@@ -2415,31 +2505,22 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>Referenz</translation>
     </message>
     <message>
+        <source>battery at the end (V)</source>
+        <comment>column</comment>
+        <translation>Batterie am Ende (V)</translation>
+    </message>
+    <message>
+        <source>battery at the start (V)</source>
+        <comment>column</comment>
+        <translation>Batterie am Anfang (V)</translation>
+    </message>
+    <message>
         <source>battery balance</source>
         <translation>Batterie nicht ausgeglichen</translation>
     </message>
     <message>
         <source>battery not balanced</source>
         <translation>Batterie nicht ausgeglichen</translation>
-    </message>
-    <message>
-        <source>battery_balance</source>
-        <translation>Batterie nicht ausgeglichen</translation>
-    </message>
-    <message>
-        <source>battery_balance</source>
-        <comment>reason</comment>
-        <translation>Batterie nicht ausgeglichen</translation>
-    </message>
-    <message>
-        <source>battery_v_end</source>
-        <comment>column</comment>
-        <translation>Batterie am Ende (V)</translation>
-    </message>
-    <message>
-        <source>battery_v_start</source>
-        <comment>column</comment>
-        <translation>Batterie am Anfang (V)</translation>
     </message>
     <message>
         <source>before</source>
@@ -2556,6 +2637,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>nicht entscheidbar</translation>
     </message>
     <message>
+        <source>changed {}: {}</source>
+        <translation>{} geändert: {}</translation>
+    </message>
+    <message>
         <source>changes at switches</source>
         <translation>Sprünge beim Wechsel</translation>
     </message>
@@ -2595,6 +2680,11 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>columns kept without a meaning: {}</source>
         <translation>Spalten ohne Bedeutung, die erhalten bleiben ({})</translation>
+    </message>
+    <message>
+        <source>columns of your own</source>
+        <comment>column</comment>
+        <translation>eigene Spalten</translation>
     </message>
     <message>
         <source>columns taken as {}</source>
@@ -2638,12 +2728,20 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>Verbrauch in l/100 km</translation>
     </message>
     <message>
+        <source>consumption {} L/100 km (of the baseline)</source>
+        <translation>Verbrauch {} L/100 km (der Referenz)</translation>
+    </message>
+    <message>
+        <source>consumption {} kWh/100 km (of the baseline)</source>
+        <translation>Verbrauch {} kWh/100 km (der Referenz)</translation>
+    </message>
+    <message>
         <source>consumption</source>
         <comment>column</comment>
         <translation>Verbrauch</translation>
     </message>
     <message>
-        <source>control</source>
+        <source>control vehicle</source>
         <comment>column</comment>
         <translation>Kontrollfahrzeug</translation>
     </message>
@@ -2816,7 +2914,7 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>verworfen: {}</translation>
     </message>
     <message>
-        <source>distance_km</source>
+        <source>distance (km)</source>
         <comment>column</comment>
         <translation>Strecke (km)</translation>
     </message>
@@ -2854,20 +2952,11 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>Antrieb rutschte</translation>
     </message>
     <message>
-        <source>drive_slip</source>
-        <translation>Antrieb rutschte</translation>
-    </message>
-    <message>
-        <source>drive_slip</source>
-        <comment>reason</comment>
-        <translation>Antrieb rutschte</translation>
-    </message>
-    <message>
         <source>driven over {} days</source>
         <translation>gefahren an {} Tagen</translation>
     </message>
     <message>
-        <source>duration_s</source>
+        <source>duration (s)</source>
         <comment>column</comment>
         <translation>Dauer (s)</translation>
     </message>
@@ -2979,16 +3068,6 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>Kraftstoff und kWh lassen sich nicht vergleichen; erwartet wird nur eines von beiden in einer Studie</translation>
     </message>
     <message>
-        <source>fuel_gal_us</source>
-        <comment>unit</comment>
-        <translation>gal (US)</translation>
-    </message>
-    <message>
-        <source>fuel_l</source>
-        <comment>unit</comment>
-        <translation>l</translation>
-    </message>
-    <message>
         <source>gal (US)</source>
         <translation>gal (US)</translation>
     </message>
@@ -3081,6 +3160,11 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>gehaltene Geschwindigkeit: {} km/h; road_speed.target_kmh zu setzen, wählt sie</translation>
     </message>
     <message>
+        <source>highest rotor speed (rpm)</source>
+        <comment>column</comment>
+        <translation>höchste Rotordrehzahl (1/min)</translation>
+    </message>
+    <message>
         <source>holds a table that Bothways did not make ({}); it is left as it is</source>
         <translation>enthält eine Tabelle, die nicht von Bothways stammt ({}); die Datei bleibt, wie sie ist</translation>
     </message>
@@ -3138,7 +3222,7 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>Stunden seit Beginn der ersten Fahrt</translation>
     </message>
     <message>
-        <source>humidity_pct</source>
+        <source>humidity (%)</source>
         <comment>column</comment>
         <translation>Luftfeuchte (%)</translation>
     </message>
@@ -3176,11 +3260,6 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     </message>
     <message>
         <source>interrupted</source>
-        <translation>Fahrt unterbrochen</translation>
-    </message>
-    <message>
-        <source>interrupted</source>
-        <comment>reason</comment>
         <translation>Fahrt unterbrochen</translation>
     </message>
     <message>
@@ -3468,6 +3547,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>ist keine Studie, und nur eine Studie lässt sich ändern; angelegt wird eine mit „bothways new NAME{0}“, dann „bothways import NAME{0} {1}“</translation>
     </message>
     <message>
+        <source>is not a study, and only a study has a history</source>
+        <translation>ist keine Studie, und nur eine Studie hat einen Verlauf</translation>
+    </message>
+    <message>
         <source>is one column of one&apos;s own too many; expected at most {} in a study</source>
         <translation>ist eine eigene Spalte zu viel; erwartet werden höchstens {} in einer Studie</translation>
     </message>
@@ -3620,31 +3703,16 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>unverändert übernommen, ohne Bedeutung: {}{}</translation>
     </message>
     <message>
-        <source>kilometres above 0</source>
-        <translation>Kilometer über 0</translation>
+        <source>kilometres above 0, or miles like &apos;4 mi&apos;</source>
+        <translation>Kilometer über 0 oder Meilen wie „4 mi“</translation>
     </message>
     <message>
         <source>km/L</source>
         <translation>km/l</translation>
     </message>
     <message>
-        <source>km/h above 0</source>
-        <translation>km/h über 0</translation>
-    </message>
-    <message>
-        <source>km_per_l</source>
-        <comment>unit</comment>
-        <translation>km/l</translation>
-    </message>
-    <message>
-        <source>kwh_per_100km</source>
-        <comment>unit</comment>
-        <translation>kWh/100 km</translation>
-    </message>
-    <message>
-        <source>l_per_100km</source>
-        <comment>unit</comment>
-        <translation>l/100 km</translation>
+        <source>km/h above 0, or mph like &apos;55 mph&apos;</source>
+        <translation>km/h über 0 oder mph wie „55 mph“</translation>
     </message>
     <message>
         <source>labels</source>
@@ -3694,15 +3762,6 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     </message>
     <message>
         <source>load lost</source>
-        <translation>Last verloren</translation>
-    </message>
-    <message>
-        <source>load_lost</source>
-        <translation>Last verloren</translation>
-    </message>
-    <message>
-        <source>load_lost</source>
-        <comment>reason</comment>
         <translation>Last verloren</translation>
     </message>
     <message>
@@ -3784,16 +3843,6 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>mpg (imp.)</translation>
     </message>
     <message>
-        <source>mpg_imp</source>
-        <comment>unit</comment>
-        <translation>mpg (imp.)</translation>
-    </message>
-    <message>
-        <source>mpg_us</source>
-        <comment>unit</comment>
-        <translation>mpg (US)</translation>
-    </message>
-    <message>
         <source>name of the run&apos;s recording, beside the sheet</source>
         <translation>Name der Aufzeichnung der Fahrt, die neben dem Blatt liegt</translation>
     </message>
@@ -3864,6 +3913,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>no row with a time; expected a recording</source>
         <translation>keine Zeile mit einer Zeit; erwartet wird eine Aufzeichnung</translation>
+    </message>
+    <message>
+        <source>no run was named; expected numbers of runs before COLUMN=VALUE</source>
+        <translation>es wurde keine Fahrt genannt; erwartet werden Nummern von Fahrten vor SPALTE=WERT</translation>
     </message>
     <message>
         <source>no samples of {}{}</source>
@@ -3970,15 +4023,6 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>noch nicht auf Tempo</translation>
     </message>
     <message>
-        <source>not_cruising</source>
-        <translation>noch nicht auf Tempo</translation>
-    </message>
-    <message>
-        <source>not_cruising</source>
-        <comment>reason</comment>
-        <translation>noch nicht auf Tempo</translation>
-    </message>
-    <message>
         <source>note</source>
         <comment>a check</comment>
         <translation>auffällig</translation>
@@ -3992,6 +4036,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <source>notes</source>
         <comment>column</comment>
         <translation>Notizen</translation>
+    </message>
+    <message>
+        <source>nothing to change was named; expected COLUMN=VALUE after the runs</source>
+        <translation>es wurde nichts zum Ändern genannt; erwartet wird SPALTE=WERT nach den Fahrten</translation>
     </message>
     <message>
         <source>nothing to discard</source>
@@ -4033,6 +4081,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>ein Effekt für alle</translation>
     </message>
     <message>
+        <source>one number cannot be given to several runs</source>
+        <translation>eine Nummer kann nicht mehrere Fahrten bekommen</translation>
+    </message>
+    <message>
         <source>one pair scatters by</source>
         <translation>ein Paar streut um</translation>
     </message>
@@ -4062,11 +4114,6 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>gewöhnliche Streuung</translation>
     </message>
     <message>
-        <source>other columns</source>
-        <comment>column</comment>
-        <translation>andere Spalten</translation>
-    </message>
-    <message>
         <source>other reason</source>
         <translation>anderer Grund</translation>
     </message>
@@ -4091,6 +4138,11 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>Einzelpaar</translation>
     </message>
     <message>
+        <source>output (W)</source>
+        <comment>column</comment>
+        <translation>Abgabeleistung (W)</translation>
+    </message>
+    <message>
         <source>output drop</source>
         <translation>Leistung abgefallen</translation>
     </message>
@@ -4107,18 +4159,8 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>Abgabeleistung in Watt</translation>
     </message>
     <message>
-        <source>output_drop</source>
-        <translation>Leistung abgefallen</translation>
-    </message>
-    <message>
-        <source>output_drop</source>
-        <comment>reason</comment>
-        <translation>Leistung abgefallen</translation>
-    </message>
-    <message>
-        <source>output_w</source>
-        <comment>column</comment>
-        <translation>Abgabeleistung (W)</translation>
+        <source>output {} W</source>
+        <translation>Abgabeleistung {} W</translation>
     </message>
     <message>
         <source>over-speed</source>
@@ -4129,12 +4171,11 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>einen Befund zurückzuweisen braucht eine Begründung</translation>
     </message>
     <message>
-        <source>overspeed</source>
-        <translation>Überdrehzahl</translation>
+        <source>overruling a finding needs words: --reason &apos;why it does not matter&apos;</source>
+        <translation>einen Befund zurückzuweisen braucht Worte: --reason „warum er nicht zählt“</translation>
     </message>
     <message>
         <source>overspeed</source>
-        <comment>reason</comment>
         <translation>Überdrehzahl</translation>
     </message>
     <message>
@@ -4171,6 +4212,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>ähnliche Paare</translation>
     </message>
     <message>
+        <source>pairs are tied with &apos;bothways pair&apos; and untied with &apos;bothways unpair&apos;</source>
+        <translation>Paare werden mit „bothways pair“ verbunden und mit „bothways unpair“ gelöst</translation>
+    </message>
+    <message>
         <source>pairs in order of time, days side by side</source>
         <translation>Paare in zeitlicher Folge, Tage nebeneinander</translation>
     </message>
@@ -4195,21 +4240,16 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>vorbeifahrender Verkehr wurde notiert{}{}</translation>
     </message>
     <message>
-        <source>passing_traffic</source>
-        <translation>Verkehr</translation>
-    </message>
-    <message>
-        <source>passing_traffic</source>
-        <comment>reason</comment>
-        <translation>Verkehr</translation>
-    </message>
-    <message>
         <source>petrol, e10, diesel or electric</source>
         <translation>petrol, e10, diesel oder electric</translation>
     </message>
     <message>
         <source>petrol, e10, diesel or electric (default: that of the study, else petrol)</source>
         <translation>petrol, e10, diesel oder electric (Vorgabe: der der Studie, sonst petrol)</translation>
+    </message>
+    <message>
+        <source>planned late</source>
+        <translation>spät geplant</translation>
     </message>
     <message>
         <source>plus or minus {}</source>
@@ -4220,7 +4260,7 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>zusammengefasst aus</translation>
     </message>
     <message>
-        <source>pressure_hpa</source>
+        <source>pressure (hPa)</source>
         <comment>column</comment>
         <translation>Luftdruck (hPa)</translation>
     </message>
@@ -4248,6 +4288,11 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>recording {} has no channel &apos;{}&apos;</source>
         <translation>Aufzeichnung {} hat keinen Kanal „{}“</translation>
+    </message>
+    <message>
+        <source>recording</source>
+        <comment>column</comment>
+        <translation>Aufzeichnung</translation>
     </message>
     <message>
         <source>relief of the 12 V supply</source>
@@ -4300,22 +4345,12 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>die Geschwindigkeit lag {} % unter dem Ziel{}</translation>
     </message>
     <message>
-        <source>road_speed</source>
-        <translation>Zielgeschwindigkeit verfehlt</translation>
-    </message>
-    <message>
-        <source>road_speed</source>
-        <comment>reason</comment>
-        <translation>Zielgeschwindigkeit verfehlt</translation>
+        <source>road speed {} km/h</source>
+        <translation>Fahrgeschwindigkeit {} km/h</translation>
     </message>
     <message>
         <source>rotor at {} rpm{}</source>
         <translation>der Rotor erreichte {} U/min{}</translation>
-    </message>
-    <message>
-        <source>rotor_rpm_max</source>
-        <comment>column</comment>
-        <translation>höchste Rotordrehzahl (1/min)</translation>
     </message>
     <message>
         <source>rpm</source>
@@ -4344,6 +4379,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>run {} has no consumption and cannot be counted</source>
         <translation>Fahrt {} hat keinen Verbrauch und kann nicht gewertet werden</translation>
+    </message>
+    <message>
+        <source>run {} has no finding &apos;{}&apos;; &apos;bothways screen&apos; lists the findings</source>
+        <translation>Fahrt {} hat keinen Befund „{}“; „bothways screen“ listet die Befunde auf</translation>
     </message>
     <message>
         <source>run {} is given two parts; expected one</source>
@@ -4443,6 +4482,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>Fahrten {} zählen schon</translation>
     </message>
     <message>
+        <source>runs {} have no finding &apos;{}&apos;; &apos;bothways screen&apos; lists the findings</source>
+        <translation>die Fahrten {} haben keinen Befund „{}“; „bothways screen“ listet die Befunde auf</translation>
+    </message>
+    <message>
         <source>runs {}: no part</source>
         <translation>Fahrten {}: kein Teil</translation>
     </message>
@@ -4466,15 +4509,6 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>same start, direction and consumption as run {}: typed twice?</source>
         <translation>Start, Richtung und Verbrauch wie bei Fahrt {}: doppelt eingegeben?</translation>
-    </message>
-    <message>
-        <source>same_run_twice</source>
-        <translation>Fahrt doppelt</translation>
-    </message>
-    <message>
-        <source>same_run_twice</source>
-        <comment>reason</comment>
-        <translation>Fahrt doppelt</translation>
     </message>
     <message>
         <source>says the same as &apos;{}&apos;; expected one of the two</source>
@@ -4511,15 +4545,6 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     </message>
     <message>
         <source>sensor lost</source>
-        <translation>Sensor ausgefallen</translation>
-    </message>
-    <message>
-        <source>sensor_lost</source>
-        <translation>Sensor ausgefallen</translation>
-    </message>
-    <message>
-        <source>sensor_lost</source>
-        <comment>reason</comment>
         <translation>Sensor ausgefallen</translation>
     </message>
     <message>
@@ -4569,24 +4594,6 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>Einstellung</translation>
     </message>
     <message>
-        <source>setting_changed</source>
-        <translation>Einstellung geändert</translation>
-    </message>
-    <message>
-        <source>setting_changed</source>
-        <comment>reason</comment>
-        <translation>Einstellung geändert</translation>
-    </message>
-    <message>
-        <source>setting_mismatch</source>
-        <translation>Einstellung weicht ab</translation>
-    </message>
-    <message>
-        <source>setting_mismatch</source>
-        <comment>reason</comment>
-        <translation>Einstellung weicht ab</translation>
-    </message>
-    <message>
         <source>settling</source>
         <comment>a check</comment>
         <translation>warm nach jedem Halt</translation>
@@ -4612,13 +4619,13 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>während der Fahrt wurde etwas verstellt{}{}</translation>
     </message>
     <message>
-        <source>speed in km/h</source>
-        <translation>Geschwindigkeit in km/h</translation>
-    </message>
-    <message>
-        <source>speed_kmh</source>
+        <source>speed (km/h)</source>
         <comment>column</comment>
         <translation>Geschwindigkeit (km/h)</translation>
+    </message>
+    <message>
+        <source>speed in km/h</source>
+        <translation>Geschwindigkeit in km/h</translation>
     </message>
     <message>
         <source>spoils the run</source>
@@ -4712,11 +4719,6 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>falsche Streckenlänge</translation>
     </message>
     <message>
-        <source>stretch</source>
-        <comment>reason</comment>
-        <translation>falsche Streckenlänge</translation>
-    </message>
-    <message>
         <source>study</source>
         <translation>Studie</translation>
     </message>
@@ -4729,7 +4731,7 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>Tabulatoren</translation>
     </message>
     <message>
-        <source>temperature_c</source>
+        <source>temperature (°C)</source>
         <comment>column</comment>
         <translation>Temperatur (°C)</translation>
     </message>
@@ -4783,6 +4785,18 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>der Kanal ändert sich nicht</translation>
     </message>
     <message>
+        <source>the consumption of the runs is in kWh/100 km; the one fuel that fits is electric</source>
+        <translation>der Verbrauch der Fahrten ist in kWh/100 km; dazu passt nur der Kraftstoff electric</translation>
+    </message>
+    <message>
+        <source>the consumption of the runs is that of a fuel; electric is for kWh/100 km</source>
+        <translation>der Verbrauch der Fahrten ist der eines Kraftstoffs; electric ist für kWh/100 km</translation>
+    </message>
+    <message>
+        <source>the control vehicle&apos;s consumption has the same unit; give control as well</source>
+        <translation>der Verbrauch des Kontrollfahrzeugs hat dieselbe Einheit; geben Sie auch control an</translation>
+    </message>
+    <message>
         <source>the date of the line above where there is none</source>
         <translation>dem Datum der Zeile darüber, wo keines steht</translation>
     </message>
@@ -4832,7 +4846,11 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     </message>
     <message>
         <source>the file ends within a tag or a section</source>
-        <translation>die Datei endet in einem Tag oder einem Abschnitt</translation>
+        <translation>die Datei endet innerhalb eines Tags oder Abschnitts</translation>
+    </message>
+    <message>
+        <source>the finding {} of run {} was not overruled</source>
+        <translation>der Befund {} der Fahrt {} wurde nicht zurückgewiesen</translation>
     </message>
     <message>
         <source>the gates are {} m apart and reach {} m to each side; expected a stretch that is longer than that</source>
@@ -4951,6 +4969,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>der Fahrt fehlt {0}, und keine Fahrt davor gibt es vor; erwartet wird {0}=NAME</translation>
     </message>
     <message>
+        <source>the runs {0}-{1} run backwards; expected {1}-{0}</source>
+        <translation>die Fahrten {0}-{1} laufen rückwärts; erwartet wird {1}-{0}</translation>
+    </message>
+    <message>
         <source>the same mark on the two runs of a pair</source>
         <translation>dieselbe Marke bei beiden Fahrten eines Paares</translation>
     </message>
@@ -5023,12 +5045,32 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>die Studie hat keine solche Fahrt</translation>
     </message>
     <message>
+        <source>the study has {} run already: the plan comes late, which the verdict says</source>
+        <translation>die Studie hat schon {} Fahrt: Der Plan kommt spät, was das Urteil sagt</translation>
+    </message>
+    <message>
+        <source>the study has {} runs already: the plan comes late, which the verdict says</source>
+        <translation>die Studie hat schon {} Fahrten: Der Plan kommt spät, was das Urteil sagt</translation>
+    </message>
+    <message>
         <source>the study {}; choose with &apos;bothways set STUDY baseline=NAME&apos;</source>
         <translation>die Studie {}; die Wahl trifft „bothways set STUDIE baseline=NAME“</translation>
     </message>
     <message>
+        <source>the study&apos;s fuel is electric; expected kwh_per_100km, or another fuel of the study first</source>
+        <translation>der Kraftstoff der Studie ist electric; erwartet wird kwh_per_100km, oder zuerst ein anderer Kraftstoff der Studie</translation>
+    </message>
+    <message>
+        <source>the study&apos;s fuel is not electric; expected a consumption of fuel, or fuel=electric of the study first</source>
+        <translation>der Kraftstoff der Studie ist nicht electric; erwartet wird ein Kraftstoffverbrauch, oder zuerst fuel=electric der Studie</translation>
+    </message>
+    <message>
         <source>the target of {} km/h was never held; held speed: {} km/h; set road_speed.target_kmh to choose it</source>
         <translation>das Ziel von {} km/h wurde nie gehalten; gehaltene Geschwindigkeit: {} km/h; road_speed.target_kmh zu setzen, wählt sie</translation>
+    </message>
+    <message>
+        <source>the verdict was looked at before: the plan comes late, which the verdict says; a smaller one does not end what a look began</source>
+        <translation>das Urteil wurde schon angesehen: Der Plan kommt spät, was das Urteil sagt; ein kleinerer beendet nicht, was ein Blick begonnen hat</translation>
     </message>
     <message>
         <source>the wanted effect should be more than 0 %</source>
@@ -5127,20 +5169,6 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>Aufzeichnung endet zu früh</translation>
     </message>
     <message>
-        <source>trace</source>
-        <comment>column</comment>
-        <translation>Aufzeichnung</translation>
-    </message>
-    <message>
-        <source>trace_ends_early</source>
-        <translation>Aufzeichnung endet zu früh</translation>
-    </message>
-    <message>
-        <source>trace_ends_early</source>
-        <comment>reason</comment>
-        <translation>Aufzeichnung endet zu früh</translation>
-    </message>
-    <message>
         <source>two columns for the channel &apos;{}&apos;</source>
         <translation>zwei Spalten für den Kanal „{}“</translation>
     </message>
@@ -5195,11 +5223,6 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>Vibration bis {} m/s²{}{}</translation>
     </message>
     <message>
-        <source>vibration</source>
-        <comment>reason</comment>
-        <translation>Vibration</translation>
-    </message>
-    <message>
         <source>waiting for {}, which reads the study</source>
         <translation>wartet, weil die Studie von {} gelesen wird</translation>
     </message>
@@ -5213,15 +5236,6 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     </message>
     <message>
         <source>warming up</source>
-        <translation>Warmlauf</translation>
-    </message>
-    <message>
-        <source>warming_up</source>
-        <translation>Warmlauf</translation>
-    </message>
-    <message>
-        <source>warming_up</source>
-        <comment>reason</comment>
         <translation>Warmlauf</translation>
     </message>
     <message>
@@ -5270,22 +5284,32 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>größte Lücke in einem Paar</translation>
     </message>
     <message>
-        <source>wind_from_deg</source>
-        <comment>column</comment>
-        <translation>Wind aus (°)</translation>
-    </message>
-    <message>
-        <source>wind_ms</source>
+        <source>wind (m/s)</source>
         <comment>column</comment>
         <translation>Wind (m/s)</translation>
+    </message>
+    <message>
+        <source>wind from (°)</source>
+        <comment>column</comment>
+        <translation>Wind aus (°)</translation>
     </message>
     <message>
         <source>with run {}: {}</source>
         <translation>mit Fahrt {}: {}</translation>
     </message>
     <message>
+        <source>with</source>
+        <comment>the device</comment>
+        <translation>mit</translation>
+    </message>
+    <message>
         <source>without pair {}: {}, {}</source>
         <translation>ohne Paar {}: {}, {}</translation>
+    </message>
+    <message>
+        <source>without</source>
+        <comment>the device</comment>
+        <translation>ohne</translation>
     </message>
     <message>
         <source>wrong distance</source>
@@ -5355,6 +5379,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>{} (Prozess {}, seit {})</translation>
     </message>
     <message>
+        <source>{} (the median of {} runs)</source>
+        <translation>{} (Median von {} Fahrten)</translation>
+    </message>
+    <message>
         <source>{} (their interval leaves the estimate out)</source>
         <translation>{} (deren Intervall lässt den Schätzwert außerhalb)</translation>
     </message>
@@ -5379,8 +5407,22 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>{} ({}-Intervall: {}; {})</translation>
     </message>
     <message>
+        <source>{} ({} run says it)</source>
+        <translation>{} (das sagt {} Fahrt)</translation>
+    </message>
+    <message>
         <source>{} ({})</source>
         <translation>{} ({})</translation>
+    </message>
+    <message>
+        <source>{} ({})</source>
+        <comment>a number, and whence it is</comment>
+        <translation>{} ({})</translation>
+    </message>
+    <message>
+        <source>{} Did you mean {} {}?</source>
+        <comment>an odd consumption, and the likely one</comment>
+        <translation>{} War {} {} gemeint?</translation>
     </message>
     <message>
         <source>{} a block</source>
@@ -5708,6 +5750,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>{}, von Hand notiert{}{}</translation>
     </message>
     <message>
+        <source>{} of its {} runs are runs of {}, too, and would count twice; name each study once</source>
+        <translation>{} ihrer {} Fahrten sind auch Fahrten von {} und würden doppelt zählen; nennen Sie jede Studie einmal</translation>
+    </message>
+    <message>
         <source>{} of line {} in table {}</source>
         <translation>{} von Zeile {} der Tabelle {}</translation>
     </message>
@@ -5922,8 +5968,20 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>{}: von {} s bis {} s</translation>
     </message>
     <message>
+        <source>{}: nothing to change</source>
+        <translation>{}: nichts zu ändern</translation>
+    </message>
+    <message>
+        <source>{}: overruled &apos;{}&apos;: {}</source>
+        <translation>{}: „{}“ zurückgewiesen: {}</translation>
+    </message>
+    <message>
         <source>{}: perhaps too far for chance ({}). Read what was noted for its runs; discard one only for a reason that you would accept if the result went the other way.</source>
         <translation>{}: vielleicht zu weit für einen Zufall ({}). Lesen Sie, was zu seinen Fahrten notiert wurde; verwerfen Sie eine nur aus einem Grund, den Sie auch beim umgekehrten Ergebnis gelten ließen.</translation>
+    </message>
+    <message>
+        <source>{}: the finding &apos;{}&apos; stands again</source>
+        <translation>{}: der Befund „{}“ gilt wieder</translation>
     </message>
     <message>
         <source>{}: too far for chance ({}). Read what was noted for its runs; discard one only for a reason that you would accept if the result went the other way.</source>
@@ -5950,12 +6008,16 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>{}: {} gewertet, {} verworfen</translation>
     </message>
     <message>
-        <source>{}: {} counted, {} discarded; without a partner: run {}</source>
-        <translation>{}: {} gewertet, {} verworfen; ohne Partner: Fahrt {}</translation>
+        <source>{}: {} counted, {} discarded; without a partner: {}</source>
+        <translation>{}: {} gewertet, {} verworfen; ohne Partner: {}</translation>
     </message>
     <message>
         <source>{}: {} given; a number above 0 is expected</source>
         <translation>{}: {} angegeben; erwartet wird eine Zahl über 0</translation>
+    </message>
+    <message>
+        <source>{}: {} of its {} runs are runs of {}, too, and count twice</source>
+        <translation>{}: {} ihrer {} Fahrten sind auch Fahrten von {} und zählen doppelt</translation>
     </message>
     <message>
         <source>{}: {} required {} missing</source>
@@ -5997,6 +6059,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>{}; among {} pairs that is ordinary ({}).</source>
         <translation>{}; unter {} Paaren ist das gewöhnlich ({}).</translation>
+    </message>
+    <message>
+        <source>{}; did you mean &apos;{}&apos;?</source>
+        <translation>{}; war „{}“ gemeint?</translation>
     </message>
     <message>
         <source>{}; expected a recording in CSV, GPX or NMEA 0183</source>

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "storage/sheet/run_columns.h"
 
+#include "core/base/nearest_word.h"
 #include "core/base/utf8.h"
 #include "storage/bytes/csv.h"
 
@@ -61,27 +62,6 @@ constexpr std::string_view kOnSuffix = "_on_s";
 bool isDigit(char c)
 {
     return c >= '0' && c <= '9';
-}
-
-/// Letters to add, leave out, change, or swap with their neighbour, to make the one word of the
-/// other.
-std::size_t editsBetween(std::string_view a, std::string_view b)
-{
-    std::vector<std::size_t> before, last(b.size() + 1), now(b.size() + 1);
-    for (std::size_t j = 0; j <= b.size(); ++j)
-        last[j] = j;
-    for (std::size_t i = 1; i <= a.size(); ++i) {
-        now[0] = i;
-        for (std::size_t j = 1; j <= b.size(); ++j) {
-            const std::size_t change = a[i - 1] == b[j - 1] ? 0 : 1;
-            now[j] = std::min({last[j] + 1, now[j - 1] + 1, last[j - 1] + change});
-            if (i > 1 && j > 1 && a[i - 1] == b[j - 2] && a[i - 2] == b[j - 1])
-                now[j] = std::min(now[j], before[j - 2] + 1);
-        }
-        before = last;
-        last = now;
-    }
-    return last[b.size()];
 }
 
 /// "31.2 passing_traffic lorry": one mark.
@@ -165,17 +145,7 @@ std::string nearestColumn(std::string_view name)
         known.push_back(column.name);
     for (const core::ConsumptionUnit unit : core::kConsumptionUnits)
         known.push_back(core::unitName(unit));
-    std::string_view nearest;
-    std::size_t fewest = std::min<std::size_t>(2, name.size() / 3) + 1;
-    for (const std::string_view column : known) {
-        if (column.size() + fewest <= name.size() || name.size() + fewest <= column.size())
-            continue; // so many letters differ already
-        if (const std::size_t edits = editsBetween(name, column); edits < fewest) {
-            fewest = edits;
-            nearest = column;
-        }
-    }
-    return std::string(nearest);
+    return std::string(core::nearestWord(name, known));
 }
 
 std::optional<GivenNumber> parseNumber(std::string_view text, bool decimalComma)

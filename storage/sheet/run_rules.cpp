@@ -181,20 +181,47 @@ std::vector<std::string> namesOf(Runs runs, std::string Run::*field)
     return names;
 }
 
+/// The names that a study has, or will have: those of `existing`, and of the added ones those that
+/// most runs have, so that one slip of the pen is blamed and not the ten runs after it. In order of
+/// first appearance.
+std::vector<std::string> twoNames(Runs existing, std::span<const Run> added,
+                                  std::string Run::*field)
+{
+    std::vector<std::string> names = namesOf(existing, field);
+    std::vector<std::string> more;
+    std::vector<std::size_t> runs; // that have it, a number for each of `more`
+    for (const Run& run : added) {
+        const std::string name(csv::trimmed(run.*field));
+        if (name.empty() || spelling(names, name))
+            continue;
+        const std::string* known = spelling(more, name);
+        if (known) {
+            ++runs[static_cast<std::size_t>(known - more.data())];
+        } else {
+            more.push_back(name);
+            runs.push_back(1);
+        }
+    }
+    while (!more.empty() && names.size() + more.size() > 2) {
+        const auto rarest = std::min_element(runs.rbegin(), runs.rend()); // of equals the last
+        const auto place = runs.rend() - rarest - 1;
+        runs.erase(runs.begin() + place);
+        more.erase(more.begin() + place);
+    }
+    names.insert(names.end(), more.begin(), more.end());
+    return names;
+}
+
 void checkNames(Runs existing, std::span<const Run> added, std::string_view column,
                 std::string Run::*field, std::vector<RunFault>& faults)
 {
     const bool configuration = field == &Run::configuration;
     const auto third = configuration ? "{} is a third configuration; expected {} or {}"_t
                                      : "{} is a third direction; expected {} or {}"_t;
-    std::vector<std::string> known = namesOf(existing, field);
+    const std::vector<std::string> known = twoNames(existing, added, field);
     for (std::size_t i = 0; i < added.size(); ++i) {
         const std::string name(csv::trimmed(added[i].*field));
-        if (name.empty() || spelling(known, name))
-            continue;
-        if (known.size() < 2)
-            known.push_back(name);
-        else
+        if (!name.empty() && !spelling(known, name))
             faults.push_back(
                 {i, std::string(column),
                  message(third, inQuotes(name), inQuotes(known[0]), inQuotes(known[1]))});
@@ -375,7 +402,11 @@ std::vector<const Run*> othersIn(const Study& study, core::RunId except)
 std::vector<RunFault> faultsAmong(const Study& existing, std::span<const Run> added,
                                   std::span<const int> sheetLines)
 {
-    return faultsAmong(othersIn(existing, {}), added, sheetLines);
+    const auto runs = othersIn(existing, {});
+    std::vector<RunFault> faults = faultsAmong(runs, added, sheetLines);
+    const auto units = fuelFaults(existing.properties.fuel, runs, added);
+    faults.insert(faults.end(), units.begin(), units.end());
+    return faults;
 }
 
 std::vector<RunFault> faultsAmong(Runs existing, std::span<const Run> added,
@@ -388,6 +419,26 @@ std::vector<RunFault> faultsAmong(Runs existing, std::span<const Run> added,
     checkUnits(existing, added, faults);
     checkOffsets(existing, added, faults);
     PairCheck(existing, added).run(faults);
+    return faults;
+}
+
+std::vector<RunFault> fuelFaults(core::Fuel named, Runs existing, std::span<const Run> added)
+{
+    std::vector<RunFault> faults;
+    const bool runsSay = std::any_of(existing.begin(), existing.end(),
+                                     [](const Run* run) { return run->consumption.has_value(); });
+    if (runsSay || named == core::Fuel::petrol) // petrol: or nobody named one
+        return faults;
+    const bool electric = named == core::Fuel::electric;
+    for (std::size_t i = 0; i < added.size(); ++i) {
+        const auto& given = added[i].consumption;
+        if (given && (given->unit == core::ConsumptionUnit::kwhPer100km) != electric)
+            faults.push_back({i, std::string(core::unitName(given->unit)),
+                              electric ? "the study's fuel is electric; expected kwh_per_100km, "
+                                         "or another fuel of the study first"_t
+                                       : "the study's fuel is not electric; expected a consumption "
+                                         "of fuel, or fuel=electric of the study first"_t});
+    }
     return faults;
 }
 

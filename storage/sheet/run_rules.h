@@ -44,6 +44,12 @@ inline constexpr std::int64_t kUnknownStart_us = std::numeric_limits<std::int64_
                                                 std::span<const core::Run> added,
                                                 std::span<const int> sheetLines = {});
 
+/// Where no run of `existing` has a consumption yet: those of `added` whose unit is not that of the
+/// fuel which the study names. (Between runs, faultsAmong() compares the units.)
+[[nodiscard]] std::vector<RunFault> fuelFaults(core::Fuel named,
+                                               std::span<const core::Run* const> existing,
+                                               std::span<const core::Run> added);
+
 /// The runs of a study, one left out (none for an identity of 0); nothing is copied.
 [[nodiscard]] std::vector<const core::Run*> othersIn(const core::Study& study, core::RunId except);
 

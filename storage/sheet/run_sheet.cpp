@@ -99,6 +99,8 @@ std::vector<Error> faultsOf(const Study& study, const Run& run)
     std::vector<RunFault> faults = ownFaults(whole);
     const auto among = faultsAmong(others, {&whole, 1});
     faults.insert(faults.end(), among.begin(), among.end());
+    const auto units = fuelFaults(study.properties.fuel, others, {&whole, 1});
+    faults.insert(faults.end(), units.begin(), units.end());
     std::vector<Error> errors;
     for (RunFault& wrong : faults) {
         core::Place where;

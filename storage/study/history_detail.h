@@ -21,6 +21,7 @@
 ///     /1["edit", [9, "duration_s", "211", "213", "notes", "", "wet"], ...]
 ///     /1["discard", [[3, 4], "overspeed", "rotor 3410 rpm"], ...]
 ///     /1["overrule", [9, "overspeed", "wrong counter"], ...]
+///     /1["stand", [9, "overspeed"], ...]                       overruled no longer
 ///     /1["properties", ["margin", "0.5"], ...]
 ///     /1["rename", ["configuration", "off", "without"], ...]
 ///     /1["sheet", "morning.csv", 12]
@@ -30,7 +31,8 @@
 ///     /1["assign", 3, "drive.csv", "12.000"]
 ///     /1["words", "margin=1"]                                   as given, or a recording's name
 ///     /1["made", "0.1.0"]
-///     /1["look", 9, "less"]
+///     /1["look", 9, "less"]                                     pairs, and what was seen
+///     /1["look", 9, "less", "ABA", 4]                           with the plan that stood then
 ///
 /// Lines of earlier versions are English text and stay that. None of them looks like this: only
 /// names of imported sheets could begin with a '/', and those lines ended with the word "runs".

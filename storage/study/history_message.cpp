@@ -37,55 +37,55 @@ constexpr std::array kColumns = {Named{"run", "run##column"_t},
                                  Named{"evidence", "evidence##column"_t},
                                  Named{"pair", "pair##column"_t},
                                  Named{"marks", "marks##column"_t},
-                                 Named{"duration_s", "duration_s##column"_t},
-                                 Named{"distance_km", "distance_km##column"_t},
-                                 Named{"speed_kmh", "speed_kmh##column"_t},
-                                 Named{"control", "control##column"_t},
-                                 Named{"accessory_w", "accessory_w##column"_t},
-                                 Named{"output_w", "output_w##column"_t},
-                                 Named{"rotor_rpm_max", "rotor_rpm_max##column"_t},
-                                 Named{"battery_v_start", "battery_v_start##column"_t},
-                                 Named{"battery_v_end", "battery_v_end##column"_t},
-                                 Named{"wind_ms", "wind_ms##column"_t},
-                                 Named{"wind_from_deg", "wind_from_deg##column"_t},
-                                 Named{"temperature_c", "temperature_c##column"_t},
-                                 Named{"pressure_hpa", "pressure_hpa##column"_t},
-                                 Named{"humidity_pct", "humidity_pct##column"_t},
+                                 Named{"duration_s", "duration (s)##column"_t},
+                                 Named{"distance_km", "distance (km)##column"_t},
+                                 Named{"speed_kmh", "speed (km/h)##column"_t},
+                                 Named{"control", "control vehicle##column"_t},
+                                 Named{"accessory_w", "accessory load (W)##column"_t},
+                                 Named{"output_w", "output (W)##column"_t},
+                                 Named{"rotor_rpm_max", "highest rotor speed (rpm)##column"_t},
+                                 Named{"battery_v_start", "battery at the start (V)##column"_t},
+                                 Named{"battery_v_end", "battery at the end (V)##column"_t},
+                                 Named{"wind_ms", "wind (m/s)##column"_t},
+                                 Named{"wind_from_deg", "wind from (°)##column"_t},
+                                 Named{"temperature_c", "temperature (°C)##column"_t},
+                                 Named{"pressure_hpa", "pressure (hPa)##column"_t},
+                                 Named{"humidity_pct", "humidity (%)##column"_t},
                                  Named{"setting", "setting##column"_t},
                                  Named{"accessories", "accessories##column"_t},
-                                 Named{"trace", "trace##column"_t},
+                                 Named{"trace", "recording##column"_t},
                                  Named{"notes", "notes##column"_t},
-                                 Named{"other columns", "other columns##column"_t}};
+                                 Named{"other columns", "columns of your own##column"_t}};
 
 constexpr std::array kStatuses = {Named{"counted", "counted##status"_t},
                                   Named{"discarded", "discarded##status"_t}};
 
 constexpr std::array kUnits = {
-    Named{"l_per_100km", "l_per_100km##unit"_t}, Named{"kwh_per_100km", "kwh_per_100km##unit"_t},
-    Named{"km_per_l", "km_per_l##unit"_t},       Named{"mpg_us", "mpg_us##unit"_t},
-    Named{"mpg_imp", "mpg_imp##unit"_t},         Named{"fuel_l", "fuel_l##unit"_t},
-    Named{"fuel_gal_us", "fuel_gal_us##unit"_t}};
+    Named{"l_per_100km", "L/100 km"_t},   Named{"kwh_per_100km", "kWh/100 km"_t},
+    Named{"km_per_l", "km/L"_t},          Named{"mpg_us", "mpg (US)"_t},
+    Named{"mpg_imp", "mpg (imperial)"_t}, Named{"fuel_l", "L##litres"_t},
+    Named{"fuel_gal_us", "gal (US)"_t}};
 
-constexpr std::array kReasons = {Named{"accessory_change", "accessory_change##reason"_t},
-                                 Named{"accessory_timer", "accessory_timer##reason"_t},
-                                 Named{"overspeed", "overspeed##reason"_t},
-                                 Named{"load_lost", "load_lost##reason"_t},
-                                 Named{"drive_slip", "drive_slip##reason"_t},
-                                 Named{"output_drop", "output_drop##reason"_t},
-                                 Named{"setting_mismatch", "setting_mismatch##reason"_t},
-                                 Named{"setting_changed", "setting_changed##reason"_t},
-                                 Named{"vibration", "vibration##reason"_t},
-                                 Named{"road_speed", "road_speed##reason"_t},
-                                 Named{"interrupted", "interrupted##reason"_t},
-                                 Named{"not_cruising", "not_cruising##reason"_t},
-                                 Named{"stretch", "stretch##reason"_t},
-                                 Named{"passing_traffic", "passing_traffic##reason"_t},
-                                 Named{"sensor_lost", "sensor_lost##reason"_t},
-                                 Named{"trace_ends_early", "trace_ends_early##reason"_t},
-                                 Named{"battery_balance", "battery_balance##reason"_t},
-                                 Named{"warming_up", "warming_up##reason"_t},
-                                 Named{"same_run_twice", "same_run_twice##reason"_t},
-                                 Named{"adjusted", "adjusted##reason"_t},
+constexpr std::array kReasons = {Named{"accessory_change", "accessory load changed"_t},
+                                 Named{"accessory_timer", "timed accessory dropped out"_t},
+                                 Named{"overspeed", "over-speed"_t},
+                                 Named{"load_lost", "load lost"_t},
+                                 Named{"drive_slip", "drive slipped"_t},
+                                 Named{"output_drop", "output dropped"_t},
+                                 Named{"setting_mismatch", "setting not as set"_t},
+                                 Named{"setting_changed", "setting changed"_t},
+                                 Named{"vibration", "vibration"_t},
+                                 Named{"road_speed", "road speed off target"_t},
+                                 Named{"interrupted", "run interrupted"_t},
+                                 Named{"not_cruising", "not yet cruising"_t},
+                                 Named{"stretch", "wrong distance"_t},
+                                 Named{"passing_traffic", "passing traffic"_t},
+                                 Named{"sensor_lost", "sensor lost"_t},
+                                 Named{"trace_ends_early", "recording ends early"_t},
+                                 Named{"battery_balance", "battery not balanced"_t},
+                                 Named{"warming_up", "warming up"_t},
+                                 Named{"same_run_twice", "same run twice"_t},
+                                 Named{"adjusted", "adjusted during the run"_t},
                                  Named{"other", "other##reason"_t}};
 
 constexpr std::array kVerdicts = {
@@ -211,6 +211,11 @@ Message overruled(const List& one)
                    textAt(one, 2));
 }
 
+Message standing(const List& one)
+{
+    return message("run {}: {}"_t, at(one, 0).number(), shown(kReasons, textAt(one, 1)));
+}
+
 Message property(const List& one)
 {
     return message("{}='{}'"_t, textAt(one, 0), textAt(one, 1));
@@ -269,6 +274,8 @@ std::optional<Message> said(const HistoryDetail& detail)
         return all(kSemicolon, discarded);
     if (detail.form == "overrule")
         return all(kSemicolon, overruled);
+    if (detail.form == "stand")
+        return all(kSemicolon, standing);
     if (detail.form == "properties")
         return all(kComma, property);
     if (detail.form == "rename")

@@ -56,6 +56,26 @@ Outcome StudyFile::overrule(const std::vector<Overruled>& list)
     });
 }
 
+Outcome StudyFile::letStand(const std::vector<Overruled>& list)
+{
+    HistoryDetail detail{"stand"};
+    for (const Overruled& one : list)
+        detail.values.push_back(HistoryValue::List{one.run, one.rule});
+    return d->change("let_stand", detail, [&](SQLite::Database& db) -> Outcome {
+        for (const Overruled& one : list) {
+            SQLite::Statement row(db, "DELETE FROM overruled WHERE rule = ? AND run = "
+                                      "(SELECT id FROM run WHERE run = ?)");
+            row.bind(1, one.rule);
+            row.bind(2, one.run);
+            if (row.exec() != 1)
+                return d->error(ErrorCode::wrongUse,
+                                core::message("the finding {} of run {} was not overruled"_t,
+                                              one.rule, one.run));
+        }
+        return Done{};
+    });
+}
+
 Result<std::vector<Overruled>> StudyFile::overruled() const
 {
     using List = std::vector<Overruled>;

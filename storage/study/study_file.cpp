@@ -3,6 +3,7 @@
 // Long: one class: each change of a study is one short function here.
 #include "storage/study/study_file.h"
 
+#include "core/study/fuel.h"
 #include "core/study/properties.h"
 #include "storage/bytes/file_bytes.h"
 #include "storage/bytes/written_file.h"
@@ -156,7 +157,7 @@ bool StudyFile::isStudyFile(const std::filesystem::path& file)
     if (file.extension() == kStudyEnding)
         return true;
     if (Hold::isOpenHere(file))
-        return true; // and closing a descriptor would drop SQLite's locks
+        return true;                         // and closing a descriptor would drop SQLite's locks
     return beginsAsAStudy(headOf(file, 15)); // never waits for a pipe
 }
 
@@ -374,9 +375,13 @@ Outcome StudyFile::setProperties(const core::StudyProperties& properties, std::s
         return kept.error();
     HistoryDetail detail;
     return d->change("set", detail, [&](SQLite::Database& db) -> Outcome {
-        detail = words.empty() ? HistoryDetail{"properties",
-                                               differences(d->current(db).properties, kept.value())}
-                               : HistoryDetail{"words", {words}};
+        const Study& study = d->current(db);
+        if (kept.value().fuel != study.properties.fuel)
+            if (const Outcome fits = core::checkFuel(study, kept.value().fuel); !fits)
+                return d->error(fits.error().code, fits.error().message);
+        detail = words.empty()
+                     ? HistoryDetail{"properties", differences(study.properties, kept.value())}
+                     : HistoryDetail{"words", {words}};
         rewriteProperties(db, kept.value());
         return Done{};
     });

@@ -104,6 +104,9 @@ public:
     [[nodiscard]] Outcome overrule(const Overruled& overruled);
     /// Several findings in one change.
     [[nodiscard]] Outcome overrule(const std::vector<Overruled>& overruled);
+    /// Findings that were overruled stand again, in one change; `words` are not looked at. An Error
+    /// where one was not overruled.
+    [[nodiscard]] Outcome letStand(const std::vector<Overruled>& overruled);
     [[nodiscard]] Result<std::vector<Overruled>> overruled() const;
 
     /// Takes back the newest change that stands. An Error (wrongUse) when there is none.

@@ -190,7 +190,7 @@ TEST_F(Faults, BytesThatAreNoTextMakeNoReportAndNoJsonInvalid)
     EXPECT_THAT(report.out, HasSubstr("odd\uFFFD.csv"));
     EXPECT_THAT(report.out, Not(HasSubstr("\xFF")));
     for (const std::vector<std::string>& call :
-         {std::vector<std::string>{"analyse", odd, m_folder / "b.csv", "--json"},
+         {std::vector<std::string>{"analyse", odd, exampleFile("claim.csv"), "--json"},
           {"plan", odd, "--json"},
           {"analyse", odd, "--json"}})
         EXPECT_NO_THROW(static_cast<void>(jsonOf(call)));

@@ -286,7 +286,7 @@ TEST(GermanErrors, AreSaidInWordsOfOurs)
         {{"import", "x", "--trace", "y", "--cut", "luck"},
          "bothways: --cut: luck ist keines von {times,marks,position,speed}\n"},
         {{"discard", "x", "two", "--reason", "overspeed"},
-         "bothways: Falscher Wert: FAHRT = two\n"},
+         "„two“ ist keine Fahrt; erwartet wird eine Nummer oder mehrere wie 7-9,12\n"},
         {{"ledger", "--drive", "0.9,0.8,0.7"},
          "bothways: --drive: „0.9,0.8,0.7“ ist nicht UNTEN,MITTE,OBEN in steigender Folge\n"},
         {{"analyse", sheet, "--limit", "a"}, "bothways: --limit: „a“ ist nicht NAME=WERT\n"},

@@ -71,7 +71,7 @@ TEST_F(CliStudy, KeepsDiscardsWithTheirReasonAndLiftsThemAgain)
     done({"new"});
     typeTwelveRuns();
     done({"discard", "5", "--reason", "overspeed", "--evidence", "rotor 3410 rpm"});
-    EXPECT_THAT(done({"runs"}), HasSubstr("discarded: overspeed, rotor 3410 rpm"));
+    EXPECT_THAT(done({"runs"}), HasSubstr("discarded: over-speed, rotor 3410 rpm"));
     EXPECT_EQ(analysed()["study"]["discarded"], 1);
     EXPECT_EQ(analysed()["discards_restored"]["each"][0]["run"], 5);
     EXPECT_EQ(done({"count", "5"}), "counting run 5 again\n");
@@ -213,7 +213,7 @@ TEST_F(CliStudy, ScreensAppliesAndSaysWhatItLeftOut)
     const Ran applied = call({"screen", "--apply"});
     ASSERT_EQ(applied.code, 0);
     EXPECT_THAT(applied.err, HasSubstr("discarded run 20: overspeed"));
-    EXPECT_THAT(done({"runs"}), HasSubstr("discarded: accessory_change"));
+    EXPECT_THAT(done({"runs"}), HasSubstr("discarded: accessory load changed"));
     EXPECT_THAT(call({"screen", "--apply"}).err, HasSubstr("nothing to discard"));
     done({"undo"}); // all of it is one change
     EXPECT_THAT(done({"runs"}), Not(HasSubstr("discarded: accessory_change")));
@@ -324,7 +324,7 @@ TEST_F(CliStudy, PutsTheMeasuredEffectBesideTheLedgerAndSaysWhatItAssumed)
     typeTwelveRuns();
     const std::string text = done({"ledger"});
     EXPECT_THAT(text, HasSubstr("Measured by the study's runs"));
-    EXPECT_THAT(text, HasSubstr("a road speed of 100 km/h"));
+    EXPECT_THAT(text, HasSubstr("road speed 89.1 km/h (the median of 12 runs)"));
     EXPECT_THAT(text, Not(HasSubstr("a consumption of"))) << "that is the study's";
     done({"set", "road_speed.target_kmh=90"});
     EXPECT_THAT(done({"ledger"}), HasSubstr("at 90 km/h"));

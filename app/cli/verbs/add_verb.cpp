@@ -1,6 +1,7 @@
 // Copyright (C) 2026 The Bothways developers
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/cli/input.h"
+#include "app/cli/typed_columns.h"
 #include "app/cli/verbs/verbs.h"
 #include "app/cli/warnings.h"
 #include "core/study/clock.h"
@@ -15,22 +16,10 @@
 namespace bothways::cli {
 namespace {
 
-using Assignments = std::vector<std::pair<std::string, std::string>>;
-
 struct AddOptions {
     std::string study;
     std::vector<std::string> columns;
 };
-
-constexpr const char* kTyped = "typed";
-
-std::string csvCell(const std::string& cell)
-{
-    std::string text = "\"";
-    for (const char c : cell)
-        text += c == '"' ? std::string("\"\"") : std::string(1, c);
-    return text + '"';
-}
 
 /// What was typed, as a sheet of one line: so it is checked as a line of a sheet would be.
 std::string asSheet(const Assignments& columns)
@@ -98,13 +87,11 @@ Error withoutLines(const Language& in, Error error)
 
 Outcome addRun(const AddOptions& options, Surroundings& io)
 {
-    Assignments columns;
-    for (const std::string& text : options.columns) {
-        auto assignment = splitAssignment(text);
-        if (!assignment)
-            return assignment.error();
-        columns.push_back(assignment.value());
-    }
+    auto typed = assignmentsFrom(options.columns);
+    if (!typed)
+        return typed.error();
+    Assignments columns = std::move(typed).take();
+    const Assignments asTyped = columns;
     auto file = openForChange(options.study);
     if (!file)
         return file.error();
@@ -127,9 +114,10 @@ Outcome addRun(const AddOptions& options, Surroundings& io)
     const core::Run& run = sheet.value().study.runs.front();
     if (auto added = file.value().addRun(run); !added)
         return added.error();
-    io.out << io.language.say("added run {}: {}, {}, {}"_t, run.number, run.configuration,
-                              run.direction, core::formatDateTime(run.start))
-           << "\n";
+    io.told() << io.language.say("added run {}: {}, {}, {}"_t, run.number, run.configuration,
+                                 run.direction, core::formatDateTime(run.start))
+              << "\n";
+    sayNearColumns(asTyped, io);
     const auto now = file.value().study();
     if (!now)
         return now.error();

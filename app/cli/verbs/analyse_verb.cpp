@@ -104,9 +104,11 @@ Outcome analyseSeveral(const AnalyseOptions& options, Surroundings& io)
         });
     if (!several)
         return several.error();
-    const auto& [rows, pooled, confidence] = several.value();
-    io.out << (options.json ? app::pooledJson(rows, pooled)
-                            : app::pooledText(io.language, rows, pooled, confidence));
+    const auto& [rows, pooled, asAsked] = several.value();
+    app::PooledAsked asked = asAsked;
+    asked.unit = options.unit.value_or(asked.unit);
+    io.out << (options.json ? app::pooledJson(rows, pooled, asked)
+                            : app::pooledText(io.language, rows, pooled, asked));
     return Done{};
 }
 

@@ -51,8 +51,9 @@ Outcome exportStudy(const ExportOptions& options, Surroundings& io)
     if (!options.target.isStandardOutput()) {
         if (Outcome written = writeTo(options.target, text, input.value().filesRead()); !written)
             return written;
-        io.err << whatWasWritten(io.language, options, static_cast<long long>(study.runs.size()))
-               << "\n";
+        io.told(io.err) << whatWasWritten(io.language, options,
+                                          static_cast<long long>(study.runs.size()))
+                        << "\n";
         return Done{};
     }
     io.out << text;

@@ -75,18 +75,18 @@ Outcome importTrace(const ImportOptions& options, storage::StudyFile& file,
     }
     const auto imported = importRecording(file, order, io);
     if (!imported) {
-        io.out << words.parts.str();
+        io.told() << words.parts.str();
         return imported.error();
     }
-    io.out << whatWasMet(io.language, imported.value(), order.file.filename().string())
-           << words.parts.str() << words.done;
+    io.told() << whatWasMet(io.language, imported.value(), order.file.filename().string())
+              << words.parts.str() << words.done;
     if (!order.run && !order.cuts)
-        io.out << "  "
-               << io.language.say(
-                      "it belongs to no run yet; cut it into runs with 'bothways import STUDY "
-                      "--recording NAME --cut times' (or marks, position, speed), or import it "
-                      "with --run N instead"_t)
-               << "\n";
+        io.told() << "  "
+                  << io.language.say(
+                         "it belongs to no run yet; cut it into runs with 'bothways import STUDY "
+                         "--recording NAME --cut times' (or marks, position, speed), or import it "
+                         "with --run N instead"_t)
+                  << "\n";
     warnOfASecondCopy(file, imported.value().recording, io);
     return Done{};
 }
@@ -103,12 +103,12 @@ Outcome cutKnown(const ImportOptions& options, storage::StudyFile& file, const c
         return recording.error();
     CutWords words;
     const auto cuts = cutsOf(io.language, file, recording.value(), before, how.value(), words);
-    io.out << words.parts.str();
+    io.told() << words.parts.str();
     if (!cuts)
         return cuts.error();
     if (Outcome cut = storage::cutRecording(file, recording.value().id, cuts.value()); !cut)
         return cut;
-    io.out << words.done;
+    io.told() << words.done;
     return Done{};
 }
 

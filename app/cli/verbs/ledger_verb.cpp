@@ -5,14 +5,17 @@
 #include "app/output/analysis_json.h"
 #include "app/output/analysis_text.h"
 #include "app/wording/ledger.h"
+#include "app/wording/numbers.h"
 #include "core/answer/analyse.h"
 #include "core/effect/answer.h"
+#include "core/planning/known_of_study.h"
 #include "core/planning/ledger.h"
-#include "core/study/limits.h"
+#include "core/study/fuel.h"
 #include "core/study/units.h"
 #include "storage/sheet/run_columns.h"
 
 #include <CLI/CLI.hpp>
+#include <fmt/format.h>
 
 #include <limits>
 #include <memory>
@@ -20,6 +23,13 @@
 
 namespace bothways::cli {
 namespace {
+
+/// Whence the numbers are that nobody typed.
+struct LedgerKnown {
+    std::optional<core::KnownNumber> output_w, speed_kmh;
+    std::optional<double> consumption; ///< of the baseline
+    std::optional<core::Fuel> fuel;
+};
 
 struct LedgerVerbOptions {
     std::string file, only;
@@ -29,19 +39,6 @@ struct LedgerVerbOptions {
     bool json = false;
     Overrides overrides;
 };
-
-std::optional<core::Fuel> fuelFromName(const std::string& name)
-{
-    if (name == "petrol")
-        return core::Fuel::petrol;
-    if (name == "e10")
-        return core::Fuel::e10;
-    if (name == "diesel")
-        return core::Fuel::diesel;
-    if (name == "electric")
-        return core::Fuel::electric;
-    return std::nullopt;
-}
 
 /// "LOW,MIDDLE,HIGH", or one number for all three.
 std::optional<core::Range> rangeFrom(const std::string& text)
@@ -77,9 +74,11 @@ void addRange(const Language& in, CLI::App& app, const std::string& option,
         ->type_name(in.say("L,M,H##low, middle, high"_t));
 }
 
-/// What a study knows: its consumption, its target speed, its fuel, and what it could have shown.
+/// What a study knows: output and speed of its runs, its consumption, its fuel, and what it could
+/// have shown.
 /// @param analysis  of its runs
-Outcome takeFromStudy(LedgerVerbOptions& given, core::Analysis& analysis, const Surroundings& io)
+Outcome takeFromStudy(LedgerVerbOptions& given, LedgerKnown& known, core::Analysis& analysis,
+                      const Surroundings& io)
 {
     auto input = readInput(given.file, given.overrides, io);
     if (!input)
@@ -87,31 +86,37 @@ Outcome takeFromStudy(LedgerVerbOptions& given, core::Analysis& analysis, const 
     const core::Study& study = input.value().study;
     analysis = core::analyse(study, core::AnalysisOptions::of(study.properties));
     // Litre factors never meet kilowatt-hours.
-    if (given.fuel && (*given.fuel == core::Fuel::electric) != analysis.electric)
-        return wrongUse(analysis.electric
+    const bool electric = core::isElectric(study);
+    if (given.fuel && !core::checkFuel(study, *given.fuel))
+        return wrongUse(electric
                             ? "its consumption is in kWh, which is no fuel's; leave --fuel out"_t
                             : "its consumption is that of a fuel; --fuel electric is for kWh"_t,
                         given.file);
-    if (analysis.electric)
-        given.fuel = core::Fuel::electric;
-    else if (!given.fuel && study.properties.fuel != core::Fuel::electric)
-        given.fuel = study.properties.fuel;
-    if (!given.speed_kmh)
-        given.speed_kmh = core::limitOf(study.properties.limits, "road_speed.target_kmh");
-    if (analysis.headline && !given.consumption)
-        given.consumption = analysis.headline->baseline_l_per_100km;
+    known.fuel = core::fuelOf(study);
+    const core::KnownOfStudy numbers = core::knownOf(study);
+    known.output_w = numbers.output_w;
+    known.speed_kmh = numbers.speed_kmh;
+    if (analysis.headline)
+        known.consumption = analysis.headline->baseline_l_per_100km;
     if (analysis.detectable && !given.see_pct)
         given.see_pct = core::pctFromLog(analysis.detectable->log);
     return Done{};
 }
 
-core::LedgerOptions ledgerOptions(const LedgerVerbOptions& given)
+double valueOf(const std::optional<double>& typed, const std::optional<core::KnownNumber>& known,
+               double byDefault)
+{
+    return typed.value_or(known ? known->value : byDefault);
+}
+
+core::LedgerOptions ledgerOptions(const LedgerVerbOptions& given, const LedgerKnown& known)
 {
     core::LedgerOptions options =
-        core::LedgerOptions::forFuel(given.fuel.value_or(core::Fuel::petrol));
-    options.output_w = given.output_w.value_or(options.output_w);
-    options.speed_kmh = given.speed_kmh.value_or(options.speed_kmh);
-    options.consumption_l_per_100km = given.consumption.value_or(options.consumption_l_per_100km);
+        core::LedgerOptions::forFuel(given.fuel.value_or(known.fuel.value_or(core::Fuel::petrol)));
+    options.output_w = valueOf(given.output_w, known.output_w, options.output_w);
+    options.speed_kmh = valueOf(given.speed_kmh, known.speed_kmh, options.speed_kmh);
+    options.consumption_l_per_100km =
+        given.consumption.value_or(known.consumption.value_or(options.consumption_l_per_100km));
     options.induction = given.induction.value_or(options.induction);
     options.heating_value_mj_per_l =
         given.heating_mj_per_l.value_or(options.heating_value_mj_per_l);
@@ -124,20 +129,54 @@ core::LedgerOptions ledgerOptions(const LedgerVerbOptions& given)
     return options;
 }
 
+/// "an output of 540 W (the median of 12 runs)"
+std::string knownPart(const Language& in, const core::KnownNumber& known, core::Text<1> number,
+                      const char* setName)
+{
+    const std::string words = in.say(number, app::significant(in, known.value, 3));
+    if (known.runs == 0)
+        return in.say("{} ({})##a number, and whence it is"_t, words, setName);
+    return in.sayCount(known.runs, "{} ({} run says it)"_t, "{} (the median of {} runs)"_t, words,
+                       known.runs);
+}
+
+/// What nobody typed and the study says.
+std::string takenText(const Language& in, const LedgerVerbOptions& given, const LedgerKnown& known,
+                      const core::LedgerOptions& options)
+{
+    std::vector<std::string> taken;
+    if (!given.output_w && known.output_w)
+        taken.push_back(knownPart(in, *known.output_w, "output {} W"_t, "output_w"));
+    if (!given.speed_kmh && known.speed_kmh)
+        taken.push_back(
+            knownPart(in, *known.speed_kmh, "road speed {} km/h"_t, "road_speed.target_kmh"));
+    if (!given.consumption && known.consumption)
+        taken.push_back(in.say(options.fuel == core::Fuel::electric
+                                   ? "consumption {} kWh/100 km (of the baseline)"_t
+                                   : "consumption {} L/100 km (of the baseline)"_t,
+                               app::significant(in, *known.consumption, 3)));
+    if (taken.empty())
+        return {};
+    return app::wrapped("  " + in.say("Taken from the study: {}."_t,
+                                      fmt::format("{}", fmt::join(taken, "; "))),
+                        2) +
+           "\n";
+}
+
 /// What neither the call nor the study said.
 std::string assumedText(const Language& in, const LedgerVerbOptions& given,
-                        const core::LedgerOptions& options)
+                        const LedgerKnown& known, const core::LedgerOptions& options)
 {
     std::string assumed;
-    const auto add = [&](const auto& value, core::Text<1> words, double number) {
-        if (!value)
+    const auto add = [&](bool said, core::Text<1> words, double number) {
+        if (!said)
             assumed += (assumed.empty() ? "" : "; ") + in.say(words, number);
     };
-    add(given.output_w, "an output of {} W (--output-w)"_t, options.output_w);
-    add(given.speed_kmh,
+    add(given.output_w || known.output_w, "an output of {} W (--output-w)"_t, options.output_w);
+    add(given.speed_kmh || known.speed_kmh,
         "a road speed of {} km/h (--speed-kmh, or the study's road_speed.target_kmh)"_t,
         options.speed_kmh);
-    add(given.consumption,
+    add(given.consumption || known.consumption,
         options.fuel == core::Fuel::electric ? "a consumption of {} kWh/100 km (--consumption)"_t
                                              : "a consumption of {} L/100 km (--consumption)"_t,
         options.consumption_l_per_100km);
@@ -147,24 +186,39 @@ std::string assumedText(const Language& in, const LedgerVerbOptions& given,
            "\n";
 }
 
+/// For programs: whence each number is.
+app::LedgerSources sourcesOf(const LedgerVerbOptions& given, const LedgerKnown& known)
+{
+    const auto source = [](bool typed, const std::optional<core::KnownNumber>& number) {
+        return typed ? "option" : !number ? "default" : number->runs > 0 ? "runs" : "limit";
+    };
+    return {source(given.output_w.has_value(), known.output_w),
+            source(given.speed_kmh.has_value(), known.speed_kmh),
+            given.consumption   ? "option"
+            : known.consumption ? "runs"
+                                : "default"};
+}
+
 Outcome ledger(LedgerVerbOptions given, Surroundings& io)
 {
     core::Analysis analysis;
+    LedgerKnown known;
     if (!given.file.empty())
-        if (Outcome taken = takeFromStudy(given, analysis, io); !taken)
+        if (Outcome taken = takeFromStudy(given, known, analysis, io); !taken)
             return taken;
-    const core::LedgerOptions options = ledgerOptions(given);
+    const core::LedgerOptions options = ledgerOptions(given, known);
     const auto made = core::makeLedger(options);
     if (!made)
         return made.error();
     const std::optional<double> watts =
         given.see_pct ? core::wattsToSee(options, *given.see_pct) : std::nullopt;
     if (given.json) {
-        io.out << app::ledgerJson(made.value(), watts);
+        io.out << app::ledgerJson(made.value(), watts, sourcesOf(given, known));
         return Done{};
     }
     io.out << app::ledgerText(io.language, made.value(), watts)
-           << assumedText(io.language, given, options);
+           << takenText(io.language, given, known, options)
+           << assumedText(io.language, given, known, options);
     const std::string beside =
         app::wording::measuredBesideLedger(io.language, analysis, made.value());
     if (!beside.empty())
@@ -192,9 +246,10 @@ void addCarOptions(const Language& in, CLI::App& verb, LedgerVerbOptions& option
 {
     addNumber(in, verb, "--output-w", options.output_w,
               {0.0, kNoLimit, false, false, "watts above 0"_t},
-              "Electrical output (default 600)"_t);
+              "Electrical output (default: that of the study's runs, else 600)"_t);
     addNumber(in, verb, "--speed-kmh", options.speed_kmh,
-              {0.0, kNoLimit, false, false, "km/h above 0"_t}, "Road speed (default 100)"_t);
+              {0.0, kNoLimit, false, false, "km/h above 0, or mph like '55 mph'"_t, "km/h"},
+              "Road speed, km/h; '55 mph' is taken too (default: that of the study, else 100)"_t);
     addNumber(
         in, verb, "--consumption", options.consumption,
         {0.0, kNoLimit, false, false, "L/100 km above 0"_t},
@@ -202,7 +257,7 @@ void addCarOptions(const Language& in, CLI::App& verb, LedgerVerbOptions& option
     verb.add_option_function<std::string>(
             "--fuel",
             [&in, &options](const std::string& text) {
-                options.fuel = fuelFromName(text);
+                options.fuel = core::fuelFromName(text);
                 if (!options.fuel)
                     throw CLI::ValidationError(
                         "--fuel", in.say("'{}' is not petrol, e10, diesel or electric"_t, text));

@@ -31,7 +31,7 @@ Outcome makeStudy(const NewOptions& options, Surroundings& io)
     auto file = storage::StudyFile::create(options.study, properties);
     if (!file)
         return file.error();
-    io.out << io.language.say("made {}"_t, options.study) << "\n";
+    io.told() << io.language.say("made {}"_t, options.study) << "\n";
     return Done{};
 }
 

@@ -48,28 +48,29 @@ Outcome checkTie(const core::Study& study, const PairingOptions& options)
 
 Outcome tie(const PairingOptions& options, Surroundings& io)
 {
-    const Outcome tied = changeRuns(options.study, {options.one, options.other},
-                                    [&](storage::StudyFile& file, const auto& runs) -> Outcome {
-                                        const auto study = file.study();
-                                        if (!study)
-                                            return study.error();
-                                        const Outcome possible = checkTie(study.value(), options);
-                                        return possible ? file.pair(runs[0], runs[1]) : possible;
-                                    });
+    const RunWords words{std::to_string(options.one), std::to_string(options.other)};
+    const Outcome tied = changeRuns(
+        options.study, words,
+        [&](storage::StudyFile& file, const core::Study& study, const auto& runs) -> Outcome {
+            const Outcome possible = checkTie(study, options);
+            return possible ? file.pair(runs.front()->id, runs.back()->id) : possible;
+        });
     if (!tied)
         return tied;
-    io.out << io.language.say("tied runs {} and {}"_t, options.one, options.other) << "\n";
+    io.told() << io.language.say("tied runs {} and {}"_t, options.one, options.other) << "\n";
     return Done{};
 }
 
 Outcome untie(const PairingOptions& options, Surroundings& io)
 {
     const Outcome untied =
-        changeRuns(options.study, {options.one},
-                   [](auto& study, const auto& runs) { return study.unpair(runs[0]); });
+        changeRuns(options.study, {std::to_string(options.one)},
+                   [](storage::StudyFile& file, const core::Study&, const auto& runs) {
+                       return file.unpair(runs.front()->id);
+                   });
     if (!untied)
         return untied;
-    io.out << io.language.say("untied run {}"_t, options.one) << "\n";
+    io.told() << io.language.say("untied run {}"_t, options.one) << "\n";
     return Done{};
 }
 

@@ -1,12 +1,17 @@
 // Copyright (C) 2026 The Bothways developers
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/answer/same_runs.h"
 #include "app/cli/input.h"
 #include "app/cli/noise.h"
 #include "app/cli/output.h"
 #include "app/cli/verbs/verbs.h"
+#include "app/cli/warnings.h"
 #include "app/output/analysis_json.h"
 #include "app/output/analysis_text.h"
 #include "app/output/run_card.h"
+#include "app/output/text_layout.h"
+#include "app/wording/numbers.h"
+#include "core/planning/known_of_study.h"
 #include "core/planning/plan.h"
 #include "core/planning/sequence_study.h"
 #include "core/study/limits.h"
@@ -35,23 +40,53 @@ Result<std::vector<Input>> readAll(const std::vector<std::string>& paths,
                                    const PlanVerbOptions& options, const Surroundings& io)
 {
     std::vector<Input> inputs;
+    app::GivenRuns once;
     for (const std::string& path : paths) {
         auto input = readInput(path, options.overrides, io);
         if (!input)
             return input.error();
+        core::Message remark;
+        if (const Outcome taken = once.take(input.value(), remark); !taken)
+            return taken.error();
+        if (!remark.empty())
+            warn(io.language.say(remark), io);
         inputs.push_back(std::move(input).take());
     }
     return inputs;
 }
 
-/// Length of the stretch of the first study, if that says one.
-std::optional<double> stretchOf(const std::vector<Input>& files)
+/// Length of the stretch of the first study, if that says one: as it is set, else as it was driven.
+std::optional<core::KnownNumber> stretchOf(const std::vector<Input>& files)
 {
-    if (files.empty())
-        return std::nullopt;
-    const auto& limits = files.front().study.properties.limits;
-    const auto known = limits.find("stretch.km");
-    return known == limits.end() ? std::nullopt : std::optional(known->second);
+    return files.empty() ? std::nullopt : core::knownOf(files.front().study).stretch_km;
+}
+
+/// "option", "limit", "runs" or "default"
+std::string_view stretchFrom(const PlanVerbOptions& given, const std::vector<Input>& files)
+{
+    const auto known = stretchOf(files);
+    return given.stretch_km ? "option" : !known ? "default" : known->runs > 0 ? "runs" : "limit";
+}
+
+/// Whence the length of the stretch is, where nobody typed it.
+std::string stretchText(const Language& in, const PlanVerbOptions& given,
+                        const std::vector<Input>& files, const core::PlanOptions& options)
+{
+    if (given.stretch_km)
+        return {};
+    const std::string km = app::shortest(in, options.stretch_km);
+    const auto known = stretchOf(files);
+    std::string words;
+    if (!known)
+        words =
+            in.say("Assumed, as nothing says otherwise: a stretch of {} km (--stretch-km)."_t, km);
+    else if (known->runs == 0)
+        words = in.say("Taken from the study: a stretch of {} km (stretch.km)."_t, km);
+    else
+        words = in.sayCount(
+            known->runs, "Taken from the study: a stretch of {} km ({} run says it)."_t,
+            "Taken from the study: a stretch of {} km (the median of {} runs)."_t, km, known->runs);
+    return app::wrapped("  " + words, 2) + "\n";
 }
 
 /// @param files   what was read of FILE
@@ -67,7 +102,8 @@ Result<core::PlanOptions> planOptions(const PlanVerbOptions& given, const std::v
         options.pairs_per_block = static_cast<int>(*given.pairs);
     options.pair_min = given.pair_min.value_or(options.pair_min);
     options.switch_min = given.switch_min.value_or(options.switch_min);
-    options.stretch_km = given.stretch_km.value_or(stretchOf(files).value_or(options.stretch_km));
+    const auto known = stretchOf(files);
+    options.stretch_km = given.stretch_km.value_or(known ? known->value : options.stretch_km);
     options.power = given.power.value_or(options.power);
     options.confidence = given.confidence.value_or(options.confidence);
     if (given.noise_pct) {
@@ -129,7 +165,7 @@ Outcome writeCard(const PlanVerbOptions& given, const std::vector<Input>& files,
             writeTo(given.card, "--card", given.replace, html.value(), inputs, app::kRunCardMark);
         !written)
         return written;
-    io.err << io.language.say("wrote the run card: {}"_t, given.card) << "\n";
+    io.told(io.err) << io.language.say("wrote the run card: {}"_t, given.card) << "\n";
     return Done{};
 }
 
@@ -152,8 +188,11 @@ Outcome plan(const PlanVerbOptions& given, Surroundings& io)
     if (!given.card.empty())
         if (Outcome written = writeCard(given, files.value(), made.value(), io); !written)
             return written;
-    io.out << (given.json ? app::planJson(made.value(), noises)
-                          : app::planText(io.language, made.value(), noises));
+    if (given.json)
+        io.out << app::planJson(made.value(), noises, stretchFrom(given, files.value()));
+    else
+        io.out << app::planText(io.language, made.value(), noises)
+               << stretchText(io.language, given, files.value(), options.value());
     return Done{};
 }
 
@@ -174,9 +213,10 @@ void addDayOptions(const Language& in, CLI::App& verb, PlanVerbOptions& options)
     addNumber(in, verb, "--switch-min", options.switch_min,
               {0.0, kNoLimit, true, false, "minutes, 0 or more"_t},
               "Minutes a switch (default 20)"_t);
-    addNumber(in, verb, "--stretch-km", options.stretch_km,
-              {0.0, kNoLimit, false, false, "kilometres above 0"_t},
-              "Length of the stretch (default: that of the study, else 5)"_t);
+    addNumber(
+        in, verb, "--stretch-km", options.stretch_km,
+        {0.0, kNoLimit, false, false, "kilometres above 0, or miles like '4 mi'"_t, "km"},
+        "Length of the stretch, km; '4 mi' is taken too (default: that of the study, else 5)"_t);
 }
 
 /// What it is to show.

@@ -26,11 +26,11 @@ Outcome rename(const RenameOptions& options, Surroundings& io)
     if (Outcome renamed = storage::rename(file.value(), {{what, options.from, options.to}});
         !renamed)
         return renamed;
-    io.out << io.language.say(what == storage::NameOf::direction
-                                  ? "renamed direction {} to {}"_t
-                                  : "renamed configuration {} to {}"_t,
-                              options.from, options.to)
-           << "\n";
+    io.told() << io.language.say(what == storage::NameOf::direction
+                                     ? "renamed direction {} to {}"_t
+                                     : "renamed configuration {} to {}"_t,
+                                 options.from, options.to)
+              << "\n";
     return Done{};
 }
 

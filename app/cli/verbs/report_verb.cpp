@@ -62,7 +62,7 @@ Outcome writeReport(const ReportOptions& options, const std::string& html, const
     }
     if (Outcome written = writeTo(options.target, html, inputs, app::kReportMark); !written)
         return written;
-    io.out << io.language.say("wrote {}"_t, options.target.file()) << "\n";
+    io.told() << io.language.say("wrote {}"_t, options.target.file()) << "\n";
     return Done{};
 }
 
@@ -118,7 +118,8 @@ Outcome reportSeveral(const ReportOptions& options, Surroundings& io)
         return several.error();
     given.studies = std::move(several.value().rows);
     given.pooled = several.value().pooled;
-    given.confidence = several.value().confidence;
+    given.asked = several.value().asked;
+    given.asked.unit = options.unit.value_or(given.asked.unit);
     const Outcome written = writeReport(options, app::reportOfSeveralHtml(given), inputs, io);
     if (written)
         for (const auto& [input, answer] : read)

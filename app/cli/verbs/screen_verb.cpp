@@ -43,7 +43,7 @@ Outcome discardSpoiled(const Input& input, const core::Screening& screening, Sur
     }
     if (Outcome done = file.value().discardEach(discards); !done) // all of them, or none
         return done;
-    io.err << words;
+    io.told(io.err) << words;
     return Done{};
 }
 

@@ -1,7 +1,10 @@
 // Copyright (C) 2026 The Bothways developers
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/answer/looks.h"
 #include "app/cli/input.h"
 #include "app/cli/verbs/verbs.h"
+#include "app/cli/warnings.h"
+#include "app/wording/numbers.h"
 #include "app/wording/visible_text.h"
 #include "core/study/limits.h"
 #include "core/study/properties.h"
@@ -33,6 +36,27 @@ Outcome listProperties(const SetOptions& options, Surroundings& io)
     return Done{};
 }
 
+/// A plan is tied before the first run. One that comes later is taken, and is said to be late.
+void warnOfALatePlan(const storage::StudyFile& file, const core::Study& study, Surroundings& io)
+{
+    const auto history = file.history();
+    if (study.runs.empty() || !study.properties.plan || !history)
+        return;
+    const core::PlanRecord record = app::planRecordOf(history.value(), study.properties);
+    const auto runs = static_cast<long long>(study.runs.size());
+    if (record.after_look)
+        warn(io.language.say("the verdict was looked at before: the plan comes late, which the "
+                             "verdict says; a smaller one does not end what a look began"_t),
+             io);
+    else
+        warn(io.language.sayCount(
+                 runs,
+                 "the study has {} run already: the plan comes late, which the verdict says"_t,
+                 "the study has {} runs already: the plan comes late, which the verdict says"_t,
+                 app::grouped(io.language, static_cast<double>(runs))),
+             io);
+}
+
 Outcome setProperties(const SetOptions& options, Surroundings& io)
 {
     if (options.properties.empty())
@@ -44,7 +68,7 @@ Outcome setProperties(const SetOptions& options, Surroundings& io)
     if (!study)
         return study.error();
     core::StudyProperties& properties = study.value().properties;
-    const std::string baseline = properties.baseline;
+    const core::StudyProperties before = properties;
     for (const std::string& text : options.properties) {
         auto assignment = splitAssignment(text);
         if (!assignment)
@@ -53,13 +77,15 @@ Outcome setProperties(const SetOptions& options, Surroundings& io)
         if (Outcome set = core::setProperty(properties, property, value); !set)
             return set;
     }
-    if (properties.baseline != baseline)
+    if (properties.baseline != before.baseline)
         if (const Outcome known = core::checkBaseline(study.value()); !known)
             return wrongUse(known.error().message, options.study);
     const std::string detail = fmt::format("{}", fmt::join(options.properties, ", "));
-    if (Outcome set = file.value().setProperties(properties, detail); !set)
+    if (Outcome set = file.value().setProperties(properties, {}); !set)
         return set;
-    io.out << io.language.say("set {}"_t, detail) << "\n";
+    io.told() << io.language.say("set {}"_t, detail) << "\n";
+    if (properties.plan != before.plan)
+        warnOfALatePlan(file.value(), study.value(), io);
     return Done{};
 }
 

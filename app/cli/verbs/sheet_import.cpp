@@ -46,7 +46,7 @@ std::string asRanges(const std::vector<int>& ascending)
 void sayWhatWasFound(const storage::RunSheet& sheet, Surroundings& io)
 {
     for (const core::Message& found : sheet.found)
-        io.out << io.language.say("The sheet was read with {}."_t, found) << "\n";
+        io.told() << io.language.say("The sheet was read with {}."_t, found) << "\n";
 }
 
 /// A sheet that is imported twice is not refused: it may be meant, and is undone by one step.
@@ -98,17 +98,17 @@ Outcome importSheet(storage::StudyFile& file, const std::filesystem::path& path,
         return kept;
     const Language& in = io.language;
     const auto count = static_cast<long long>(sheet.study.runs.size());
-    io.out << in.sayCount(count, "imported {} run from {}"_t, "imported {} runs from {}"_t,
-                          app::grouped(in, static_cast<double>(count)), name)
-           << "\n";
+    io.told() << in.sayCount(count, "imported {} run from {}"_t, "imported {} runs from {}"_t,
+                             app::grouped(in, static_cast<double>(count)), name)
+              << "\n";
     if (sheet.dateAssumed)
-        io.out << in.say("the sheet has times of day only; {} was taken as its date"_t,
-                         options.date.empty() ? io.today : options.date)
-               << "\n";
+        io.told() << in.say("the sheet has times of day only; {} was taken as its date"_t,
+                            options.date.empty() ? io.today : options.date)
+                  << "\n";
     sayWhatWasFound(sheet, io);
-    io.out << ownColumnsText(in, sheet.own_columns);
+    io.told() << ownColumnsText(in, sheet.own_columns);
     for (const storage::ImportedRecording& recording : recordings.value())
-        io.out << whatWasMet(in, recording.report, recording.name);
+        io.told() << whatWasMet(in, recording.report, recording.name);
     const auto now = file.study();
     if (!now)
         return now.error();

@@ -20,9 +20,9 @@ Outcome step(const std::string& path, bool back, Surroundings& io)
     const auto entry = back ? file.value().undo() : file.value().redo();
     if (!entry)
         return entry.error();
-    io.out << app::wording::historySentence(io.language, back ? "undo" : "redo",
-                                            entry.value().kind + " " + entry.value().detail)
-           << "\n";
+    io.told() << app::wording::historySentence(io.language, back ? "undo" : "redo",
+                                               entry.value().kind + " " + entry.value().detail)
+              << "\n";
     return Done{};
 }
 

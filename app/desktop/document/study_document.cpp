@@ -7,6 +7,7 @@
 #include "app/desktop/document/paths.h"
 #include "app/desktop/look/said.h"
 #include "core/screening/screening.h"
+#include "core/study/fuel.h"
 #include "core/study/rule.h"
 
 #include <QFileInfo>
@@ -142,10 +143,7 @@ QString StudyDocument::name() const
 
 bool StudyDocument::isElectric() const
 {
-    for (const core::Run& run : d->study.runs)
-        if (run.consumption)
-            return run.consumption->unit == core::ConsumptionUnit::kwhPer100km;
-    return d->study.properties.fuel == core::Fuel::electric;
+    return core::isElectric(d->study);
 }
 
 core::AnalysisOptions StudyDocument::options() const
@@ -390,7 +388,7 @@ void StudyDocument::recordLook()
     const core::Analysis& analysis = result()->analysis;
     if (!isLookForTheRecord(d->study.properties, analysis, pairsLookedAt(d->history)))
         return;
-    const core::Outcome noted = d->file.note("look", lookDetail(analysis));
+    const core::Outcome noted = d->file.note("look", lookDetail(analysis, d->study.properties));
     if (!noted)
         emit failed(noted.error());
     else if (auto history = d->file.history())

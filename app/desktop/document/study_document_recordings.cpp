@@ -13,7 +13,11 @@ namespace bothways::app {
 Recomputer::Question StudyDocument::Private::question(const core::AnalysisOptions& options) const
 {
     Recomputer::Question question{
-        {study, {}, overruled, {}, pairsLookedAt(history)}, options, nullptr, {}, revision};
+        {study, {}, overruled, {}, pairsLookedAt(history), planRecordOf(history, study.properties)},
+        options,
+        nullptr,
+        {},
+        revision};
     if (recordings.empty())
         return question;
     if (auto second = file.another())

@@ -152,7 +152,7 @@ TEST(RunsText, ShowsADiscardWithItsReasonAndAPairByItsNumber)
     study.runs[1].discard = core::Discard{"overspeed", "3410 rpm"};
     const std::string text = runsText(Language::english(), study, AnAnalysis(), {});
     EXPECT_THAT(text, HasSubstr("8.40 L/100 km"));
-    EXPECT_THAT(text, HasSubstr("discarded: overspeed, 3410 rpm"));
+    EXPECT_THAT(text, HasSubstr("discarded: over-speed, 3410 rpm"));
 }
 
 TEST(PooledText, WarnsOfTheDrawer)
@@ -161,13 +161,12 @@ TEST(PooledText, WarnsOfTheDrawer)
         {"one", core::StudyEffect{"one", 0.010, 0.002, 6.0}, VerdictClass::more},
         {"two", core::StudyEffect{"two", 0.012, 0.003, 9.0}, VerdictClass::more}};
     core::Pooled pooled{0.0107, 0.001, 0.0204, 1.0, 0.04, 0.0, 0.0, 0.3, {}, {}};
-    EXPECT_THAT(pooledText(Language::english(), rows, pooled, 0.95), HasSubstr("drawer"));
-    EXPECT_THAT(pooledText(Language::english(), rows, std::nullopt, 0.95),
-                HasSubstr("Nothing to pool"));
+    EXPECT_THAT(pooledText(Language::english(), rows, pooled), HasSubstr("drawer"));
+    EXPECT_THAT(pooledText(Language::english(), rows, std::nullopt), HasSubstr("Nothing to pool"));
     // With few studies the one effect for all leads.
     pooled.common = core::CommonEffect{0.011, 0.004, 0.018, 14.2, 0.004};
     pooled.agreement = {0.4, 1.0, 12.0, 0.54, core::CheckState::holds};
-    const std::string text = pooledText(Language::english(), rows, pooled, 0.95);
+    const std::string text = pooledText(Language::english(), rows, pooled);
     EXPECT_THAT(text, HasSubstr("One effect for all studies"));
     EXPECT_LT(text.find("One effect for all"), text.find("an effect of its own"));
     EXPECT_THAT(text, HasSubstr("The studies agree with that (F = 0.400, p = 0.54)."));

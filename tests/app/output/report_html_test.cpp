@@ -111,7 +111,7 @@ TEST(Report, ShowsEveryRunAndWhyOneIsDiscarded)
     ASSERT_FALSE(struck.empty());
     for (int run = 1; run <= 20; ++run)
         EXPECT_THAT(html, HasSubstr(fmt::format(">{}</{}>", run, struck.count(run) ? "s" : "td")));
-    EXPECT_THAT(html, HasSubstr("overspeed: rotor 3410 rpm beside a road train"));
+    EXPECT_THAT(html, HasSubstr("over-speed: rotor 3410 rpm beside a road train"));
 }
 
 TEST(Report, WarnsBesideTheVerdictWhileASpoiledRunCounts)

@@ -1,8 +1,10 @@
 // Copyright (C) 2026 The Bothways developers
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/wording/alike_findings.h"
 #include "app/wording/checks.h"
 #include "app/wording/companions.h"
 #include "app/wording/findings.h"
+#include "app/wording/runs.h"
 #include "app/wording/verdict.h"
 
 #include "tests/app/output/analysis_builder.h"
@@ -314,6 +316,30 @@ TEST(ShownUnit, IsThatOfTheRuns)
     EXPECT_EQ(shownUnitOf(study), ShownUnit::mpgUs);
     EXPECT_EQ(shownUnitFromName("km_per_l"), ShownUnit::kmPerL);
     EXPECT_FALSE(shownUnitFromName("kwh_per_100km"));
+}
+
+TEST(English, DrawsNeighbouringRunsTogether)
+{
+    EXPECT_EQ(runList({2, 3, 5, 6, 7, 8, 9}), "2, 3, 5–9");
+    EXPECT_EQ(runList({9, 8}), "9, 8");
+    EXPECT_EQ(runList({7, 7, 8, 9}), "7–9");
+    EXPECT_EQ(runList({}), "");
+    EXPECT_EQ(runsWords(english, {4}), "run 4");
+    EXPECT_EQ(runsWords(english, {4, 5}), "runs 4, 5");
+}
+
+TEST(English, SaysFindingsThatAreAlikeOnce)
+{
+    std::vector<core::Finding> findings;
+    for (const int run : {1, 2, 3, 7}) {
+        findings.push_back(finding(core::Rule::adjusted, 0, 0));
+        findings.back().run = run;
+    }
+    findings.push_back(finding(core::Rule::overspeed, 3410, 3200));
+    const auto alike = alikeFindings(english, findings);
+    ASSERT_EQ(alike.size(), 2U);
+    EXPECT_TRUE(alike[0].sentence(english).starts_with("runs 1–3, 7: "));
+    EXPECT_EQ(alike[1].sentence(english), findingSentence(english, findings.back()));
 }
 
 } // namespace

@@ -22,6 +22,25 @@ StudyProperties with(std::initializer_list<std::pair<const char*, const char*>> 
     return properties;
 }
 
+TEST(Properties, TakeADecimalCommaAndMiles)
+{
+    core::StudyProperties properties;
+    EXPECT_TRUE(setProperty(properties, "margin", "1,5"));
+    EXPECT_EQ(properties.margin_pct, 1.5);
+    EXPECT_TRUE(setProperty(properties, "claim", "-1,5"));
+    EXPECT_EQ(properties.claim_pct, -1.5);
+    EXPECT_TRUE(setProperty(properties, "stretch.km", "6,4"));
+    EXPECT_EQ(properties.limits["stretch.km"], 6.4);
+    EXPECT_TRUE(setProperty(properties, "stretch.km", "4 mi"));
+    EXPECT_EQ(properties.limits["stretch.km"], 6.437376);
+    EXPECT_TRUE(setProperty(properties, "road_speed.target_kmh", "55,5 MPH"));
+    EXPECT_NEAR(properties.limits["road_speed.target_kmh"], 55.5 * 1.609344, 1e-9);
+    const auto before = properties;
+    for (const char* wrong : {"4 mph", "mi", "4 furlongs", "6,4,4", "6,", ",4"})
+        EXPECT_FALSE(setProperty(properties, "stretch.km", wrong)) << wrong;
+    EXPECT_EQ(properties, before);
+}
+
 } // namespace
 
 TEST(Properties, EveryOneIsSetByItsName)
@@ -123,7 +142,7 @@ TEST(Properties, WhatIsNotPermittedIsRefusedAndChangesNothing)
 {
     const std::pair<const char*, const char*> refused[] = {{"margin", "0"},
                                                            {"margin", "100"},
-                                                           {"margin", "1,5"},
+                                                           {"margin", "1,5,2"},
                                                            {"margin", "nan"},
                                                            {"confidence", "0.5"},
                                                            {"confidence", "1"},
@@ -184,7 +203,7 @@ TEST(Properties, AClaimOrANoiseThatCannotBeMeantChangesNothing)
 {
     StudyProperties properties = with({{"claim", "-5"}, {"noise", "1,6"}});
     const StudyProperties before = properties;
-    for (const char* claim : {"0", "-0", "-100", "-1e3", "five", "1,5"})
+    for (const char* claim : {"0", "-0", "-100", "-1e3", "five", "1,5,2"})
         EXPECT_FALSE(setProperty(properties, "claim", claim)) << claim;
     for (const char* noise : {"0", "0,6", "1,0", "1", "1,2,3", "-1,6", "101,6", "1,x"})
         EXPECT_FALSE(setProperty(properties, "noise", noise)) << noise;

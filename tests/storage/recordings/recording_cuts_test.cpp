@@ -65,7 +65,7 @@ TEST_F(RecordingCuts, ARunThatIsThereTakesStartAndDurationOfItsPartInOneStep)
     EXPECT_EQ(last.kind, "cut_recording");
     EXPECT_THAT(historyDetail(last).english(),
                 AllOf(HasSubstr("drive.csv: runs 1, 2; run 1: start"),
-                      HasSubstr("duration_s '210' -> '190.2'")));
+                      HasSubstr("duration (s) '210' -> '190.2'")));
     ASSERT_TRUE(bench.m_study.undo());
     EXPECT_EQ(run(1).duration_s, 210.0);
     EXPECT_EQ(core::formatDateTime(run(1).start), "2026-05-09T05:40:00");

@@ -65,7 +65,7 @@ TEST_F(HistoryMessage, SaysTheFactsOfRunsThatCameAndWent)
     const core::RunId two = add(traced);
     taken(file.removeRuns({one, two}));
     EXPECT_THAT(lines(),
-                ElementsAre("add_run: run 1: A out 2026-05-09T05:40:00, 8.41 l_per_100km",
+                ElementsAre("add_run: run 1: A out 2026-05-09T05:40:00, 8.41 L/100 km",
                             "add_run: run 2: A return 2026-05-09T05:47:00",
                             "remove_runs: run 1: A out 2026-05-09T05:40:00, 8.41 l_per_100km; "
                             "run 2: A return 2026-05-09T05:47:00"));
@@ -88,7 +88,7 @@ TEST_F(HistoryMessage, SaysEveryCellThatWasChanged)
     taken(file.updateRun(run));
     EXPECT_EQ(lines().at(1),
               "edit_run: run 1: consumption '8.41 l_per_100km' -> '8.40 l_per_100km from trace', "
-              "duration_s '' -> '211.5', notes '' -> 'two\\nlines, it's wet', "
+              "duration (s) '' -> '211.5', notes '' -> 'two\\nlines, it's wet', "
               "other columns '' -> 'windscreen_on_s -40 driver Kim '");
     EXPECT_EQ(lines().at(2), "edit_run: run 1: consumption '8.40 l_per_100km from trace' -> '', "
                              "status 'counted' -> 'discarded', reason '' -> 'overspeed', "
@@ -152,12 +152,12 @@ TEST_F(HistoryMessage, SaysWhatWasUndoneAndDoneAgain)
     taken(file.discard({id}, {"overspeed", "rotor 3410 rpm"}));
     taken(file.undo());
     taken(file.redo());
-    EXPECT_EQ(lines().at(2), "undo: discard run 1: overspeed, rotor 3410 rpm");
-    EXPECT_EQ(lines().at(3), "redo: discard run 1: overspeed, rotor 3410 rpm");
+    EXPECT_EQ(lines().at(2), "undo: discard run 1: over-speed, rotor 3410 rpm");
+    EXPECT_EQ(lines().at(3), "redo: discard run 1: over-speed, rotor 3410 rpm");
     const auto change = storage::changeBehind(taken(file.history()).back());
     ASSERT_TRUE(change);
     EXPECT_EQ(change->kind, "discard");
-    EXPECT_EQ(storage::historyDetail(*change).english(), "run 1: overspeed, rotor 3410 rpm");
+    EXPECT_EQ(storage::historyDetail(*change).english(), "run 1: over-speed, rotor 3410 rpm");
     EXPECT_FALSE(storage::changeBehind(*change));
 }
 
@@ -186,21 +186,21 @@ TEST(HistoryMessageOfRecordings, SaysRowsChannelsPartsAndWhose)
         return core::Result<std::vector<storage::Cut>>(std::vector{cut, other});
     };
     bench.import(options);
-    EXPECT_THAT(toldBy(bench.m_study, 3),
-                ElementsAre("import_trace: drive.csv: 4 rows, 1 channels, run 1",
-                            "unassign_trace: run 1", "assign_trace: run 2: drive.csv from 1.500 s",
-                            "cut_recording: drive.csv: run 1; run 1: duration_s '210' -> '190.25'",
-                            "drop_recording: drive.csv",
-                            "import_trace: drive.csv: 4 rows, 1 channels",
-                            "import_trace: drive.csv: 4 rows, 1 channels; runs 1, 2; "
-                            "run 1: duration_s '190.25' -> '201'"));
+    EXPECT_THAT(
+        toldBy(bench.m_study, 3),
+        ElementsAre("import_trace: drive.csv: 4 rows, 1 channels, run 1", "unassign_trace: run 1",
+                    "assign_trace: run 2: drive.csv from 1.500 s",
+                    "cut_recording: drive.csv: run 1; run 1: duration (s) '210' -> '190.25'",
+                    "drop_recording: drive.csv", "import_trace: drive.csv: 4 rows, 1 channels",
+                    "import_trace: drive.csv: 4 rows, 1 channels; runs 1, 2; "
+                    "run 1: duration (s) '190.25' -> '201'"));
 }
 
 TEST(HistoryMessageOfOldLines, ReadsThemAsTheyStandThere)
 {
     for (const auto& [kind, detail] : std::vector<std::pair<std::string, std::string>>{
              {"new", "made by Bothways 0.1.0"},
-             {"edit_run", "run 9: duration_s '211' -> '213'"},
+             {"edit_run", "run 9: duration (s) '211' -> '213'"},
              {"pair", "runs 3, 4"},
              {"set", "name='run 5: fast'"},
              {"import", "/1[\"sheet\",3].csv: 12 runs"},

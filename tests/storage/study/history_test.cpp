@@ -138,10 +138,10 @@ TEST(History, SaysWhatChangedWhenAndForgetsNothing)
     const auto history = taken(file.history());
     EXPECT_EQ(history[1].at, "2026-05-09T04:00:00Z");
     EXPECT_EQ(historyDetail(history[1]).english(),
-              "run 1: A out 2026-05-09T05:40:00, 8.41 l_per_100km");
+              "run 1: A out 2026-05-09T05:40:00, 8.41 L/100 km");
     EXPECT_EQ(historyDetail(history[2]).english(),
-              "run 1: duration_s '' -> '211', notes '' -> 'two\\nlines'");
-    EXPECT_EQ(historyDetail(history[4]).english(), "discard run 1: overspeed, rotor 3410 rpm");
+              "run 1: duration (s) '' -> '211', notes '' -> 'two\\nlines'");
+    EXPECT_EQ(historyDetail(history[4]).english(), "discard run 1: over-speed, rotor 3410 rpm");
     EXPECT_EQ(historyDetail(history[8]).english(), "margin='0.5'");
     EXPECT_FALSE(file.redo()) << "something else was changed since";
 }

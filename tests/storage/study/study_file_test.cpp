@@ -72,7 +72,7 @@ TEST_F(AStudy, DiscardsWithAReasonAndCountsAgain)
     ASSERT_TRUE(file.count({id}));
     EXPECT_TRUE(study().runs[0].counted());
     const auto history = taken(file.history());
-    EXPECT_EQ(historyDetail(history.at(2)).english(), "run 1: overspeed, rotor 3410 rpm");
+    EXPECT_EQ(historyDetail(history.at(2)).english(), "run 1: over-speed, rotor 3410 rpm");
     EXPECT_EQ(history.at(3).kind, "count");
 }
 

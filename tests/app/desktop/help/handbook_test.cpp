@@ -103,7 +103,7 @@ TEST(HandbookTest, EveryVerdictAndEachWordBesideItIsExplained)
     for (const Qualifier qualifier :
          {Qualifier::openDesign, Qualifier::fragile, Qualifier::needsIndependence,
           Qualifier::sensitive, Qualifier::assumptions, Qualifier::smallerThanMargin,
-          Qualifier::looked, Qualifier::interim})
+          Qualifier::looked, Qualifier::interim, Qualifier::planLate})
         EXPECT_TRUE(explains(helpTopic(qualifier)));
 }
 
