@@ -4,31 +4,25 @@
 
 #include <algorithm>
 #include <iterator>
+#include <system_error>
 
 namespace bothways::app {
 
 core::Outcome GivenRuns::take(const Input& input, core::Message& remark)
 {
-    Given now{input.fileName(), input.sha256, marksOf(input.study)};
-    const auto twice = [&](core::Message why) {
-        return core::Error{core::ErrorCode::wrongUse, std::move(why), input.path.string()};
-    };
+    Given now{input.fileName(), input.path, input.sha256, marksOf(input.study)};
     for (const Given& before : m_given) {
-        if (!now.sha256.empty() && now.sha256 == before.sha256 && !now.runs.empty())
-            return twice(before.name == now.name
-                             ? core::Message("is given twice; expected each file once"_t)
-                             : core::message("{} holds the same as {}; expected each study once"_t,
-                                             now.name, before.name));
+        std::error_code problem;
+        if (now.path == before.path || std::filesystem::equivalent(now.path, before.path, problem))
+            return core::Error{core::ErrorCode::wrongUse,
+                               "is given twice; expected each file once"_t, input.path.string()};
         const std::size_t same = shared(before.runs, now.runs);
-        if (same == 0)
-            continue;
-        const core::Message why = core::message("{} of its {} runs are runs of {}, too, and "
-                                                "would count twice; name each study once"_t,
-                                                same, now.runs.size(), before.name);
-        if (2 * same > std::max(before.runs.size(), now.runs.size()))
-            return twice(why);
-        remark = core::message("{}: {} of its {} runs are runs of {}, too, and count twice"_t,
-                               now.name, same, now.runs.size(), before.name);
+        if (!now.sha256.empty() && now.sha256 == before.sha256 && !now.runs.empty())
+            remark = core::message("{} holds the same as {}, and counts twice"_t,
+                                   input.path.string(), before.path.string());
+        else if (same > 0)
+            remark = core::message("{}: {} of its {} runs are runs of {}, too, and count twice"_t,
+                                   now.name, same, now.runs.size(), before.name);
     }
     m_given.push_back(std::move(now));
     return core::Done{};

@@ -7,6 +7,7 @@
 
 #include <cstddef>
 #include <cstdint>
+#include <filesystem>
 #include <string>
 #include <tuple>
 #include <vector>
@@ -14,20 +15,21 @@
 /// Runs that are given twice under two names would count twice.
 namespace bothways::app {
 
-/// What was read so far for one call, and refuses more of the same.
+/// What was read so far for one call, and notices more of the same.
 class GivenRuns {
 public:
-    /// An Error (wrongUse) where the runs of `input` were taken in already: the same file, a copy
-    /// of it, or a study and the sheet that it was made from. Runs are the same when start,
-    /// direction, configuration and consumption are; a study is, when more than half of the runs of
-    /// both are.
-    /// @param remark  what is to be said where fewer are; empty where none
+    /// An Error (wrongUse) where the file was taken in already. A copy of it, or a study beside the
+    /// sheet that it was made from, may be meant, and is said. Runs are the same when start,
+    /// direction, configuration and consumption are.
+    /// @param remark  what is to be said; untouched where nothing is
     [[nodiscard]] core::Outcome take(const Input& input, core::Message& remark);
 
 private:
     using Mark = std::tuple<std::int64_t, std::string, std::string, double>;
     struct Given {
-        std::string name, sha256;
+        std::string name;
+        std::filesystem::path path;
+        std::string sha256;
         std::vector<Mark> runs; ///< sorted
     };
     [[nodiscard]] static std::vector<Mark> marksOf(const core::Study& study);

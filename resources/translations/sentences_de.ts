@@ -5750,10 +5750,6 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>{}, von Hand notiert{}{}</translation>
     </message>
     <message>
-        <source>{} of its {} runs are runs of {}, too, and would count twice; name each study once</source>
-        <translation>{} ihrer {} Fahrten sind auch Fahrten von {} und würden doppelt zählen; nennen Sie jede Studie einmal</translation>
-    </message>
-    <message>
         <source>{} of line {} in table {}</source>
         <translation>{} von Zeile {} der Tabelle {}</translation>
     </message>

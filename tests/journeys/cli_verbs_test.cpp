@@ -199,27 +199,31 @@ TEST(CliPlanTied, BeforeTheFirstRunIsNotLate)
     EXPECT_THAT(qualifiers, Not(HasSubstr("interim")));
 }
 
-TEST_F(CliVerbs, TheSameRunsAreNotPooledWithThemselves)
+TEST_F(CliVerbs, TheSameRunsAreNotPooledWithThemselvesUnsaid)
 {
     const std::string sheet = exampleFile("morning.csv");
     const std::string copy = m_folder.write("copy.csv", readFile(sheet));
     const std::string edited = m_folder.write("edited.csv", readFile(sheet) + "\n# a remark\n");
     for (const std::vector<std::string>& call : std::vector<std::vector<std::string>>{
              {"analyse", sheet, sheet},
-             {"analyse", sheet, exampleFile("claim.csv"), copy},
-             {"analyse", m_study, sheet},
-             {"analyse", edited, sheet},
              {"analyse", m_study, m_study},
-             {"analyse", sheet, "--noise-from", copy},
-             {"plan", sheet, copy},
-             {"report", sheet, copy, m_study, "--to", m_folder / "page.html"}}) {
+             {"analyse", sheet, "--noise-from", sheet},
+             {"plan", sheet, sheet},
+             {"report", sheet, sheet, "--to", m_folder / "page.html"}}) {
         const Ran ran = bothwaysProgram(call);
         EXPECT_EQ(ran.code, 2) << call.front();
-        EXPECT_THAT(ran.err, ::testing::ContainsRegex("count twice|given twice|holds the same"))
-            << call.front();
+        EXPECT_THAT(ran.err, HasSubstr("given twice")) << call.front();
     }
-    EXPECT_EQ(bothwaysProgram({"analyse", sheet, exampleFile("claim.csv")}).code, 0);
     EXPECT_THAT(call({"history"}).out, Not(HasSubstr("looked at"))); // refused before a look
+    for (const std::vector<std::string>& call :
+         std::vector<std::vector<std::string>>{{"analyse", sheet, exampleFile("claim.csv"), copy},
+                                               {"analyse", m_study, sheet},
+                                               {"analyse", edited, sheet},
+                                               {"analyse", sheet, "--noise-from", copy},
+                                               {"plan", sheet, copy}})
+        EXPECT_THAT(bothwaysProgram(call).err, ::testing::ContainsRegex("counts? twice"))
+            << call.front();
+    EXPECT_EQ(bothwaysProgram({"analyse", sheet, exampleFile("claim.csv")}).err, "");
 }
 
 TEST(CliSlips, AreAnsweredWithTheNearestWord)
