@@ -96,6 +96,9 @@ public:
     }
     /// The shortest text of at most 9 digits, with the reader's decimal sign.
     Value(double number) : m_value(number) {}
+    /// They would become numbers, which nobody means.
+    Value(bool) = delete;
+    Value(char) = delete;
     /// Another sentence, said in the same language.
     Value(Text<0> text) : m_value(text) {}
     Value(Message message);

@@ -216,7 +216,7 @@ TEST_F(CliStudy, ScreensAppliesAndSaysWhatItLeftOut)
     EXPECT_THAT(done({"runs"}), HasSubstr("discarded: accessory load changed"));
     EXPECT_THAT(call({"screen", "--apply"}).err, HasSubstr("nothing to discard"));
     done({"undo"}); // all of it is one change
-    EXPECT_THAT(done({"runs"}), Not(HasSubstr("discarded: accessory_change")));
+    EXPECT_THAT(done({"runs"}), Not(HasSubstr("discarded: accessory load changed")));
     EXPECT_THAT(call({"screen", "--apply"}).err, HasSubstr("discarded run 20: overspeed"));
 }
 

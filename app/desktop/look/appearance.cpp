@@ -11,7 +11,7 @@
 #include <QTranslator>
 
 /// Outside of every namespace, as Qt's macro wants it.
-static void initResources()
+static void initTranslations()
 {
     Q_INIT_RESOURCE(bothways_translations);
 }
@@ -59,7 +59,7 @@ void followAppearance(QApplication& application, Preferences& preferences)
 
 void installTranslation(QApplication& application, const Preferences& preferences)
 {
-    initResources();
+    initTranslations();
     // Another language leaves the country, and with it the usual units, as they are.
     if (!preferences.language().isEmpty())
         QLocale::setDefault(

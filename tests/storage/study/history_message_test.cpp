@@ -67,7 +67,7 @@ TEST_F(HistoryMessage, SaysTheFactsOfRunsThatCameAndWent)
     EXPECT_THAT(lines(),
                 ElementsAre("add_run: run 1: A out 2026-05-09T05:40:00, 8.41 L/100 km",
                             "add_run: run 2: A return 2026-05-09T05:47:00",
-                            "remove_runs: run 1: A out 2026-05-09T05:40:00, 8.41 l_per_100km; "
+                            "remove_runs: run 1: A out 2026-05-09T05:40:00, 8.41 L/100 km; "
                             "run 2: A return 2026-05-09T05:47:00"));
 }
 
@@ -87,11 +87,11 @@ TEST_F(HistoryMessage, SaysEveryCellThatWasChanged)
     run.notes = std::string(70, 'x');
     taken(file.updateRun(run));
     EXPECT_EQ(lines().at(1),
-              "edit_run: run 1: consumption '8.41 l_per_100km' -> '8.40 l_per_100km from trace', "
+              "edit_run: run 1: consumption '8.41 L/100 km' -> '8.40 L/100 km from trace', "
               "duration (s) '' -> '211.5', notes '' -> 'two\\nlines, it's wet', "
-              "other columns '' -> 'windscreen_on_s -40 driver Kim '");
-    EXPECT_EQ(lines().at(2), "edit_run: run 1: consumption '8.40 l_per_100km from trace' -> '', "
-                             "status 'counted' -> 'discarded', reason '' -> 'overspeed', "
+              "columns of your own '' -> 'windscreen_on_s -40 driver Kim '");
+    EXPECT_EQ(lines().at(2), "edit_run: run 1: consumption '8.40 L/100 km from trace' -> '', "
+                             "status 'counted' -> 'discarded', reason '' -> 'over-speed', "
                              "notes 'two\\nlines, it's wet' -> '" +
                                  std::string(60, 'x') + "...'");
 }
@@ -107,9 +107,9 @@ TEST_F(HistoryMessage, SaysWhyRunsWereDiscardedAndWhichCountAgain)
     taken(file.pair(one, two));
     taken(file.unpair(two));
     const auto said = lines();
-    EXPECT_EQ(said.at(2), "discard: runs 1, 2: overspeed, rotor 3410 rpm");
+    EXPECT_EQ(said.at(2), "discard: runs 1, 2: over-speed, rotor 3410 rpm");
     EXPECT_EQ(said.at(3), "count: runs 1, 2");
-    EXPECT_EQ(said.at(4), "discard: run 1: other, a dog; run 2: load_lost");
+    EXPECT_EQ(said.at(4), "discard: run 1: other, a dog; run 2: load lost");
     EXPECT_EQ(said.at(5), "count: run 2");
     EXPECT_EQ(said.at(6), "pair: runs 1, 2");
     EXPECT_EQ(said.at(7), "unpair: runs 2, 1");
@@ -132,7 +132,7 @@ TEST_F(HistoryMessage, SaysPropertiesNamesSheetsAndFindings)
     EXPECT_THAT(lines(),
                 ElementsAre("set: margin='0.5', fuel='diesel'", "set: margin='', fuel=''",
                             "set: margin=0.5, fuel=diesel", "import: morning.csv: 2 runs",
-                            "overrule: run 1: overspeed, wrong counter; run 2: stretch, detour",
+                            "overrule: run 1: over-speed, wrong counter; run 2: wrong distance, detour",
                             "rename: configuration 'b' -> 'box', direction 'out' -> 'east'"));
 }
 
