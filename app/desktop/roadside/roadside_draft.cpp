@@ -11,7 +11,7 @@
 namespace bothways::app {
 namespace {
 
-constexpr int kVersion = 1;
+constexpr int kDraftVersion = 1;
 
 QJsonValue words(std::string_view text)
 {
@@ -82,7 +82,7 @@ QByteArray toBytes(const RoadsideDraft& draft)
     QJsonObject accessories;
     for (const auto& [name, on_ms] : draft.accessory_on_ms)
         accessories[QString::fromStdString(name)] = static_cast<qint64>(on_ms);
-    QJsonObject object{{"version", kVersion},
+    QJsonObject object{{"version", kDraftVersion},
                        {"accessory_on_ms", accessories},
                        {"seen_ms", static_cast<qint64>(draft.seen_ms)},
                        {"shift_ms", static_cast<qint64>(draft.shift_ms)}};
@@ -94,7 +94,7 @@ QByteArray toBytes(const RoadsideDraft& draft)
 std::optional<RoadsideDraft> draftFrom(const QByteArray& bytes)
 {
     const QJsonObject object = QJsonDocument::fromJson(bytes).object();
-    if (object["version"].toInt() != kVersion)
+    if (object["version"].toInt() != kDraftVersion)
         return std::nullopt;
     RoadsideDraft draft;
     draft.seen_ms = object["seen_ms"].toInteger();
