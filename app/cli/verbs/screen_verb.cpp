@@ -30,7 +30,7 @@ Outcome discardSpoiled(const Input& input, const core::Screening& screening, Sur
     const std::vector<int> spoiled =
         core::applyScreening(study, storage::withoutOverruled(screening, input.overruled));
     if (spoiled.empty()) {
-        io.err << io.language.say("nothing to discard"_t) << "\n";
+        io.told(io.err) << io.language.say("nothing to discard"_t) << "\n";
         return Done{};
     }
     std::vector<std::pair<core::RunId, core::Discard>> discards;

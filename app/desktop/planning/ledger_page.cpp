@@ -7,6 +7,7 @@
 #include "app/desktop/planning/form_parts.h"
 #include "app/desktop/planning/ledger_flow.h"
 #include "app/desktop/plots/plot_parts.h"
+#include "core/study/fuel.h"
 #include "core/study/units.h"
 
 #include <QBoxLayout>
@@ -234,13 +235,19 @@ void LedgerPage::setResult(std::shared_ptr<const ResultSet> result)
         return;
     }
     const QSignalBlocker quiet(m_fuel);
-    m_fuel->setCurrentIndex(static_cast<int>(m_result->study.properties.fuel));
+    m_fuel->setCurrentIndex(static_cast<int>(core::fuelOf(m_result->study)));
     m_filling = true;
     if (m_result->analysis.headline)
         m_consumption->setValue(m_result->analysis.headline->baseline_l_per_100km);
-    const core::Limits& limits = m_result->study.properties.limits;
-    if (const auto speed = limits.find("road_speed.target_kmh"); speed != limits.end())
-        m_speed->setValue(speed->second);
+    const core::KnownOfStudy known = core::knownOf(m_result->study);
+    const auto take = [](QDoubleSpinBox& field, const std::optional<core::KnownNumber>& now,
+                         const std::optional<core::KnownNumber>& before) {
+        if (now && now != before) // what a person typed since stays
+            field.setValue(now->value);
+    };
+    take(*m_output, known.output_w, m_known.output_w);
+    take(*m_speed, known.speed_kmh, m_known.speed_kmh);
+    m_known = known;
     m_filling = false;
     takeFuel();
 }

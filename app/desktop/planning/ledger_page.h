@@ -5,6 +5,7 @@
 #include "app/desktop/document/result_set.h"
 #include "app/desktop/look/words.h"
 #include "app/desktop/plots/plot_view.h"
+#include "core/planning/known_of_study.h"
 #include "core/planning/ledger.h"
 
 #include <QWidget>
@@ -68,6 +69,7 @@ private:
     NumberWords m_numbers{UnitsShown{}};
     std::shared_ptr<const ResultSet> m_result;
     std::optional<core::Ledger> m_ledger;
+    core::KnownOfStudy m_known; ///< that the fields were filled from
     bool m_filling = false;
 
     QDoubleSpinBox* m_output = nullptr;

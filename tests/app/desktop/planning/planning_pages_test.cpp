@@ -136,6 +136,27 @@ TEST(LedgerPage, TakesTheFactorsOfAFuel)
     EXPECT_DOUBLE_EQ(page.ledger()->options.marginal.middle, 0.42);
 }
 
+// Without a property that says so: the units of the runs do.
+TEST(LedgerPage, TakesWhatTheStudyKnowsOfFuelOutputAndSpeed)
+{
+    core::Study study = resultOfExample("morning")->study;
+    for (core::Run& run : study.runs) {
+        if (run.consumption)
+            run.consumption->unit = core::ConsumptionUnit::kwhPer100km;
+        run.output_w = 640.0;
+        run.speed_kmh = 88.0;
+    }
+    app::LedgerPage page;
+    page.setResult(resultOf(study));
+    ASSERT_TRUE(page.ledger());
+    EXPECT_EQ(page.ledger()->options.fuel, core::Fuel::electric);
+    EXPECT_EQ(page.ledger()->options.output_w, 640.0);
+    EXPECT_EQ(page.ledger()->options.speed_kmh, 88.0);
+    child<QDoubleSpinBox>(page, "ledgerOutput")->setValue(500.0);
+    page.setResult(resultOf(study));
+    EXPECT_EQ(page.ledger()->options.output_w, 500.0) << "what was typed went";
+}
+
 template <class Page>
 class PlanningPages : public ::testing::Test {
 };
