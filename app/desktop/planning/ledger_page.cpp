@@ -1,5 +1,7 @@
 // Copyright (C) 2026 The Bothways developers
 // SPDX-License-Identifier: GPL-3.0-or-later
+// Long: one form of many factors, each with its label, its range and its source, and what comes of
+// it.
 #include "app/desktop/planning/ledger_page.h"
 
 #include "app/desktop/look/page_parts.h"
