@@ -29,9 +29,10 @@ namespace bothways::core {
 /// Whether [low, high] lies inside (ln(1 - M/100), ln(1 + M/100)).
 [[nodiscard]] bool insideMargins(double low_log, double high_log, double margin_pct);
 
-/// True at place i: the blocks may stand for the first i letters of the plan's sequence, each letter
-/// with at least the planned pairs. A block drives one letter or several equal ones; a plan with
-/// BB allows a block B and, on the next day, another. All false: the blocks are not the plan's.
+/// True at place i: the blocks may stand for the first i letters of the plan's sequence, each
+/// letter with at least the planned pairs. A block drives one letter or several equal ones; a plan
+/// with BB allows a block B and, on the next day, another. All false: the blocks are not the
+/// plan's.
 [[nodiscard]] std::vector<bool> lettersDriven(const PlannedStudy& plan,
                                               std::span<const DesignBlock> driven);
 /// Of the letter at place i: other than A.

@@ -139,7 +139,8 @@ void printWholeStudies()
         const Times companions =
             timesOf([&] { sink += core::companionsOf(study, prepared, headline, {}).runs->p; }, 5);
         const Times order = timesOf(
-            [&] { sink += core::durbinWatsonTails(1.7, columns.dense(), columns.rows()).below; }, 5);
+            [&] { sink += core::durbinWatsonTails(1.7, columns.dense(), columns.rows()).below; },
+            5);
         fmt::print("{} runs ({}): whole analysis {}; companions {}; Durbin-Watson {}\n",
                    study.runs.size(), sequence, show(whole), show(companions), show(order));
     }

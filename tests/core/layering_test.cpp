@@ -32,8 +32,8 @@ constexpr std::array kRooms = {
     "core/screening", "core/planning", "core/effect", "core/companions", "core/checks",
     "core/answer",
     // in and out
-    "storage/bytes", "storage/spreadsheet", "storage/sheet", "storage/study", "storage/chunks", "storage/loggers",
-    "storage/recordings",
+    "storage/bytes", "storage/spreadsheet", "storage/sheet", "storage/study", "storage/chunks",
+    "storage/loggers", "storage/recordings",
     // the programs
     "app/answer", "app/wording", "app/output", "app/cli", "app/desktop/look",
     "app/desktop/document", "app/desktop/plots", "app/desktop/pages", "app/desktop/runs",

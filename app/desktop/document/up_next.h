@@ -28,8 +28,9 @@ struct UpNext {
 };
 
 /// The plan's blocks are held against the blocks that were driven, as core::fulfils() does: equal
-/// neighbours of one day are one, a new day begins a new one, blocks without a pair are left out. The direction is always the other one than that of the last
-/// run, discarded or not: the vehicle stands at that end of the stretch.
+/// neighbours of one day are one, a new day begins a new one, blocks without a pair are left out.
+/// The direction is always the other one than that of the last run, discarded or not: the vehicle
+/// stands at that end of the stretch.
 [[nodiscard]] UpNext upNext(const core::Study& study);
 
 /// Name of configuration A: the study's, else A.

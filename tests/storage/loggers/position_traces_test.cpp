@@ -161,11 +161,29 @@ TEST(XmlPull, ReadsElementsTextsAndReferences)
 
 TEST(XmlPull, FindsWhatIsBroken)
 {
-    for (const std::string text :
-         {"", "x", "<", "<a", "<a>", "<a></b>", "<a b></a>", "<a b=c/>", "<a b='<'/>", "<a/><a/>",
-          "<a>&#0;</a>", "<a>&nbsp</a>", "<!-- ", "<a><![CDATA[ </a>", "</a>", "<a/>x", "<!x",
-          "<a>&#x110000;</a>", "<?x", "<a>&unknown;</a>", "<a b='1' b='2'/>", "<a>\xff</a>",
-          "<!-- -- --><a/>"}) { // (the last: XML 1.0, 2.5)
+    for (const std::string text : {"",
+                                   "x",
+                                   "<",
+                                   "<a",
+                                   "<a>",
+                                   "<a></b>",
+                                   "<a b></a>",
+                                   "<a b=c/>",
+                                   "<a b='<'/>",
+                                   "<a/><a/>",
+                                   "<a>&#0;</a>",
+                                   "<a>&nbsp</a>",
+                                   "<!-- ",
+                                   "<a><![CDATA[ </a>",
+                                   "</a>",
+                                   "<a/>x",
+                                   "<!x",
+                                   "<a>&#x110000;</a>",
+                                   "<?x",
+                                   "<a>&unknown;</a>",
+                                   "<a b='1' b='2'/>",
+                                   "<a>\xff</a>",
+                                   "<!-- -- --><a/>"}) { // (the last: XML 1.0, 2.5)
         std::size_t at = 0;
         XmlPull xml([&](char* buffer, std::size_t size) {
             const std::size_t count = std::min(size, text.size() - at);

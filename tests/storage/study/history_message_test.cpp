@@ -129,11 +129,12 @@ TEST_F(HistoryMessage, SaysPropertiesNamesSheetsAndFindings)
     taken(file.overrule({{1, "overspeed", "wrong counter"}, {2, "stretch", "detour"}}));
     taken(storage::rename(file, {{storage::NameOf::configuration, "b", " box "},
                                  {storage::NameOf::direction, "out", "east"}}));
-    EXPECT_THAT(lines(),
-                ElementsAre("set: margin='0.5', fuel='diesel'", "set: margin='', fuel=''",
-                            "set: margin=0.5, fuel=diesel", "import: morning.csv: 2 runs",
-                            "overrule: run 1: over-speed, wrong counter; run 2: wrong distance, detour",
-                            "rename: configuration 'b' -> 'box', direction 'out' -> 'east'"));
+    EXPECT_THAT(
+        lines(),
+        ElementsAre("set: margin='0.5', fuel='diesel'", "set: margin='', fuel=''",
+                    "set: margin=0.5, fuel=diesel", "import: morning.csv: 2 runs",
+                    "overrule: run 1: over-speed, wrong counter; run 2: wrong distance, detour",
+                    "rename: configuration 'b' -> 'box', direction 'out' -> 'east'"));
 }
 
 TEST_F(HistoryMessage, SaysWhatWasLookedAtAndBlinded)
