@@ -7,19 +7,13 @@
 
 namespace bothways::cli {
 
-Result<Several>
-readSeveral(const std::vector<std::string>& files, const Overrides& overrides,
-            const Surroundings& io, const std::function<Answered(const Input&)>& answer,
-            const std::function<void(Input&&, const std::shared_ptr<const app::ResultSet>&)>& taken)
+Result<std::vector<Input>> readInputs(const std::vector<std::string>& files,
+                                      const Overrides& overrides, const Surroundings& io)
 {
-    Several several;
-    std::vector<core::StudyEffect> effects;
-    Overrides each = overrides;
-    each.sheet.lacking_columns = files.size() > 1; // what is said of one may not fit the others
+    std::vector<Input> inputs;
     app::GivenRuns given;
-    std::vector<Input> inputs; // all of them, before one is looked at
     for (const std::string& path : files) {
-        auto input = readInput(path, each, io);
+        auto input = readInput(path, overrides, io);
         if (!input)
             return input.error();
         core::Message remark;
@@ -29,7 +23,22 @@ readSeveral(const std::vector<std::string>& files, const Overrides& overrides,
             warn(io.language.say(remark), io);
         inputs.push_back(std::move(input).take());
     }
-    for (Input& input : inputs) {
+    return inputs;
+}
+
+Result<Several>
+readSeveral(const std::vector<std::string>& files, const Overrides& overrides,
+            const Surroundings& io, const std::function<Answered(const Input&)>& answer,
+            const std::function<void(Input&&, const std::shared_ptr<const app::ResultSet>&)>& taken)
+{
+    Several several;
+    std::vector<core::StudyEffect> effects;
+    Overrides each = overrides;
+    each.sheet.lacking_columns = files.size() > 1; // what is said of one may not fit the others
+    auto inputs = readInputs(files, each, io);     // all of them, before one is looked at
+    if (!inputs)
+        return inputs.error();
+    for (Input& input : inputs.value()) {
         const Answered answered = answer(input);
         if (!answered)
             return answered.error();

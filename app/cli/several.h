@@ -23,7 +23,12 @@ struct Several {
     app::PooledAsked asked; ///< as the first has it
 };
 
-/// Reads and answers one after the other.
+/// Each once: a file given twice is an Error, runs that would count twice are said.
+[[nodiscard]] Result<std::vector<Input>> readInputs(const std::vector<std::string>& files,
+                                                    const Overrides& overrides,
+                                                    const Surroundings& io);
+
+/// Reads all of them, then answers one after the other.
 /// @param answer  to what was read
 /// @param taken   called with each that was answered
 [[nodiscard]] Result<Several> readSeveral(

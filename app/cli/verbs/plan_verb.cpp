@@ -1,11 +1,10 @@
 // Copyright (C) 2026 The Bothways developers
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "app/answer/same_runs.h"
 #include "app/cli/input.h"
 #include "app/cli/noise.h"
 #include "app/cli/output.h"
+#include "app/cli/several.h"
 #include "app/cli/verbs/verbs.h"
-#include "app/cli/warnings.h"
 #include "app/output/analysis_json.h"
 #include "app/output/analysis_text.h"
 #include "app/output/run_card.h"
@@ -35,25 +34,6 @@ struct PlanVerbOptions {
     bool json = false, replace = false;
     Overrides overrides;
 };
-
-Result<std::vector<Input>> readAll(const std::vector<std::string>& paths,
-                                   const PlanVerbOptions& options, const Surroundings& io)
-{
-    std::vector<Input> inputs;
-    app::GivenRuns once;
-    for (const std::string& path : paths) {
-        auto input = readInput(path, options.overrides, io);
-        if (!input)
-            return input.error();
-        core::Message remark;
-        if (const Outcome taken = once.take(input.value(), remark); !taken)
-            return taken.error();
-        if (!remark.empty())
-            warn(io.language.say(remark), io);
-        inputs.push_back(std::move(input).take());
-    }
-    return inputs;
-}
 
 /// Length of the stretch of the first study, if that says one: as it is set, else as it was driven.
 std::optional<core::KnownNumber> stretchOf(const std::vector<Input>& files)
@@ -110,7 +90,7 @@ Result<core::PlanOptions> planOptions(const PlanVerbOptions& given, const std::v
         options.s = core::noiseFromPct(*given.noise_pct);
         return options;
     }
-    const auto others = readAll(given.noise_from, given, io);
+    const auto others = readInputs(given.noise_from, given.overrides, io);
     if (!others)
         return others.error();
     auto found = noisesOf(given.noise_from.empty() ? files : others.value(), true);
@@ -171,7 +151,7 @@ Outcome writeCard(const PlanVerbOptions& given, const std::vector<Input>& files,
 
 Outcome plan(const PlanVerbOptions& given, Surroundings& io)
 {
-    const auto files = readAll(given.files, given, io);
+    const auto files = readInputs(given.files, given.overrides, io);
     if (!files)
         return files.error();
     std::vector<app::NoiseOfStudy> noises;

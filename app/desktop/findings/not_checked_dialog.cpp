@@ -4,6 +4,7 @@
 
 #include "app/desktop/look/help_topics.h"
 #include "app/desktop/look/words.h"
+#include "app/wording/runs.h"
 
 #include <QDialogButtonBox>
 #include <QHeaderView>
@@ -19,17 +20,7 @@ namespace bothways::app {
 QString runRanges(std::vector<int> runs)
 {
     std::sort(runs.begin(), runs.end());
-    runs.erase(std::unique(runs.begin(), runs.end()), runs.end());
-    QStringList parts;
-    for (std::size_t i = 0; i < runs.size();) {
-        std::size_t end = i + 1;
-        while (end < runs.size() && runs[end] == runs[end - 1] + 1)
-            ++end;
-        parts += end - i < 3 ? QString::number(runs[i])
-                             : QString("%1\u2013%2").arg(runs[i]).arg(runs[end - 1]);
-        i = end - i < 3 ? i + 1 : end;
-    }
-    return parts.join(", ");
+    return QString::fromStdString(wording::runList(std::move(runs)));
 }
 
 NotCheckedDialog::NotCheckedDialog(const std::vector<core::NotChecked>& list,
