@@ -1343,12 +1343,20 @@ Entscheiden Sie nach dem, was in der Fahrt zu sehen war, nie nach ihrem Verbrauc
 Das Ergebnis zeigt, was es änderte, jede verworfene Fahrt wieder zu werten.</translation>
     </message>
     <message>
+        <source>Recording begun</source>
+        <translation>Aufzeichnung begonnen</translation>
+    </message>
+    <message>
         <source>Recording cut into runs</source>
         <translation>Aufzeichnung in Fahrten geschnitten</translation>
     </message>
     <message>
         <source>Recording dropped</source>
         <translation>Aufzeichnung entfernt</translation>
+    </message>
+    <message>
+        <source>Recording ended</source>
+        <translation>Aufzeichnung beendet</translation>
     </message>
     <message>
         <source>Recording given to a run</source>
@@ -3096,6 +3104,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>hat einen Abstand zu UTC, wo die anderen Fahrten keinen haben; erwartet wird einer bei allen oder bei keiner</translation>
     </message>
     <message>
+        <source>has lost the recording that is being made: it was taken out</source>
+        <translation>hat die laufende Aufzeichnung verloren: Sie wurde herausgenommen</translation>
+    </message>
+    <message>
         <source>has no baseline &apos;{}&apos;; expected &apos;{}&apos; or &apos;{}&apos;</source>
         <translation>hat keine Referenz „{}“; erwartet wird „{}“ oder „{}“</translation>
     </message>
@@ -3565,6 +3577,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>is one run too many; expected at most {} in a study</source>
         <translation>ist eine Fahrt zu viel; erwartet werden höchstens {} in einer Studie</translation>
+    </message>
+    <message>
+        <source>is open for reading only; nothing can be recorded into it</source>
+        <translation>ist nur zum Lesen geöffnet; in sie kann nicht aufgezeichnet werden</translation>
     </message>
     <message>
         <source>is open for reading only; nothing was changed</source>
@@ -5984,6 +6000,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>{}: zu weit für einen Zufall ({}). Lesen Sie, was zu seinen Fahrten notiert wurde; verwerfen Sie eine nur aus einem Grund, den Sie auch beim umgekehrten Ergebnis gelten ließen.</translation>
     </message>
     <message>
+        <source>{}: was not stopped; it is there up to its last second</source>
+        <translation>{}: wurde nicht beendet; bis zur letzten Sekunde ist sie da</translation>
+    </message>
+    <message>
         <source>{}: {}</source>
         <translation>{}: {}</translation>
     </message>
@@ -6022,6 +6042,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>{}: {} rows, {}</source>
         <translation>{}: {} Zeilen, {}</translation>
+    </message>
+    <message>
+        <source>{}: {} rows, {} channels</source>
+        <translation>{}: {} Zeilen, {} Kanäle</translation>
     </message>
     <message>
         <source>{}: {} rows, {}, run {}</source>
@@ -6075,6 +6099,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>{}; nothing was changed</source>
         <translation>{}; nichts wurde geändert</translation>
+    </message>
+    <message>
+        <source>{}; reconnects: {}, silences: {}, unreadable lines: {}</source>
+        <translation>{}; neu verbunden: {}, Pausen: {}, unlesbare Zeilen: {}</translation>
     </message>
     <message>
         <source>{}; the study is as it was</source>

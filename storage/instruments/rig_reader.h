@@ -4,8 +4,10 @@
 
 #include "core/base/message.h"
 #include "core/base/result.h"
+#include "storage/bytes/decimal.h"
 #include "storage/instruments/rig.h"
 
+#include <cstddef>
 #include <cstdint>
 #include <memory>
 #include <optional>
@@ -23,7 +25,12 @@ struct Reading {
     std::int64_t integer = 0;
     std::int16_t decimals = 0; ///< 0 to 22; -1: `odd` counts
     double odd = 0.0;
-    [[nodiscard]] double value() const; ///< before factor and offset
+    [[nodiscard]] double value() const ///< before factor and offset
+    {
+        return decimals < 0 ? odd
+                            : static_cast<double>(integer) /
+                                  kPowersOfTen[static_cast<std::size_t>(decimals)];
+    }
 };
 
 /// A channel that is read. The list only grows: what an instrument without a list of channels

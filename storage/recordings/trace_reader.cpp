@@ -3,12 +3,16 @@
 #include "storage/recordings/trace_reader.h"
 
 #include "storage/bytes/large_pages.h"
+#include "storage/study/query.h"
 
 #include <SQLiteCpp/Database.h>
 #include <SQLiteCpp/Statement.h>
+#include <SQLiteCpp/Transaction.h>
+#include <sqlite3.h>
 
 #include <algorithm>
 #include <cmath>
+#include <optional>
 
 namespace bothways::storage {
 namespace {
@@ -74,10 +78,29 @@ void TraceReader::checkLines()
     m_checked->insert(m_data);
 }
 
+template <class T>
+Result<T> TraceReader::oneState(const std::function<Result<T>()>& work)
+{
+    return m_study.guarded<T>([&]() -> Result<T> {
+        std::optional<SQLite::Transaction> state;
+        if (sqlite3_get_autocommit(m_study.database->getHandle()) != 0)
+            state.emplace(*m_study.database);
+        static_cast<void>(oneNumber(*m_study.database, "PRAGMA schema_version")); // takes the lock
+        const std::int64_t now = oneNumber(*m_study.database, "PRAGMA data_version");
+        if (m_state != 0 && m_state != now) {
+            m_loaded = false;
+            m_checked->erase(m_data);
+        }
+        m_state = now;
+        return work();
+    });
+}
+
 void TraceReader::load()
 {
     if (m_loaded)
         return;
+    m_groups.clear();
     checkLines();
     std::int64_t rows = 0;
     {
@@ -126,7 +149,7 @@ void TraceReader::load()
 
 Result<core::SampleTimes> TraceReader::times()
 {
-    return m_study.guarded<core::SampleTimes>([&]() -> Result<core::SampleTimes> {
+    return oneState<core::SampleTimes>([&]() -> Result<core::SampleTimes> {
         load();
         return m_times;
     });
@@ -199,13 +222,13 @@ core::Samples TraceReader::read(const StoredChannel& channel)
 
 Result<core::Samples> TraceReader::samples(const StoredChannel& channel)
 {
-    return m_study.guarded<core::Samples>([&]() -> Result<core::Samples> { return read(channel); });
+    return oneState<core::Samples>([&]() -> Result<core::Samples> { return read(channel); });
 }
 
 Result<std::vector<TraceReader::Bounds>> TraceReader::bounds()
 {
     using List = std::vector<Bounds>;
-    return m_study.guarded<List>([&]() -> Result<List> {
+    return oneState<List>([&]() -> Result<List> {
         checkLines();
         SQLite::Statement span(*m_study.database,
                                "SELECT min(first_row), max(first_row) FROM chunk WHERE data = ? "

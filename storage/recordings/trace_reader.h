@@ -9,6 +9,7 @@
 #include "storage/study/study_database.h"
 
 #include <cstdint>
+#include <functional>
 #include <limits>
 #include <optional>
 #include <vector>
@@ -54,8 +55,13 @@ private:
         std::uint32_t begin = 0, end = 0;
     };
 
+    /// Within oneState(): whatever was read belongs to the state that it shows.
     void checkLines();
     void load();
+    /// Gives what `work` gives, read as of one commit: a recording that is being made has its
+    /// chunks written anew as larger ones meanwhile.
+    template <class T>
+    [[nodiscard]] Result<T> oneState(const std::function<Result<T>()>& work);
     core::Samples read(const StoredChannel& channel);
     void decode(std::span<const std::byte> bytes, std::int64_t place, std::int64_t firstRow,
                 const ChunkCounts& counts, ChunkSums& sums, std::vector<double>& values);
@@ -66,6 +72,7 @@ private:
     std::shared_ptr<CheckedRecordings> m_checked;
     std::stop_token m_stop;
     bool m_loaded = false;
+    std::int64_t m_state = 0; ///< as SQLite counts commits, when it was loaded
     std::vector<Group> m_groups;
     core::SampleTimes m_times;
     ChunkDecoder m_decoder;

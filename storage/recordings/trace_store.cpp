@@ -2,7 +2,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "storage/recordings/trace_store.h"
 
-#include "storage/recordings/recording_check.h"
 #include "storage/recordings/recording_cuts.h"
 #include "storage/study/recording_sums.h"
 #include "storage/study/study_rows.h"
@@ -29,14 +28,6 @@ constexpr std::chrono::milliseconds kRoomForOthers(6);
 /// So that a batch stays in memory until its commit: spilling it would lock readers out.
 constexpr std::int64_t kCacheKiB = 12 << 10;
 
-void bindBound(SQLite::Statement& row, int at, double value)
-{
-    if (std::isnan(value))
-        row.bind(at);
-    else
-        row.bind(at, value);
-}
-
 std::int64_t cacheSize(SQLite::Database& database)
 {
     SQLite::Statement row(database, "PRAGMA cache_size");
@@ -47,21 +38,6 @@ std::int64_t cacheSize(SQLite::Database& database)
 void setCacheSize(SQLite::Database& database, std::int64_t size)
 {
     database.exec(fmt::format("PRAGMA cache_size = {}", size));
-}
-
-/// The compressed bytes and behind them a frame that readers skip (RFC 8878, 3.1.2), so that they
-/// weigh at least `weight`: rows that follow an even clock compress to nothing, and what a
-/// recording may ask of memory goes by its size (recording_check.h).
-std::vector<std::byte> padded(const std::vector<std::byte>& bytes, std::size_t weight)
-{
-    constexpr std::uint32_t kSkippable = 0x184D2A50;
-    const auto size = static_cast<std::uint32_t>(weight - bytes.size());
-    std::vector<std::byte> result = bytes;
-    for (const std::uint32_t word : {kSkippable, size})
-        for (unsigned shift = 0; shift < 32; shift += 8)
-            result.push_back(static_cast<std::byte>(word >> shift & 0xFFU));
-    result.resize(result.size() + size);
-    return result;
 }
 
 void insertRecording(SQLite::Database& database, std::int64_t id, const FinishedRecording& given)
@@ -118,18 +94,6 @@ void insertMarks(SQLite::Database& database, std::int64_t id,
 
 } // namespace
 
-struct TraceWriter::Insert {
-    SQLite::Statement row;
-    SQLite::Statement sum;
-    explicit Insert(SQLite::Database& database)
-        : row(database, "INSERT INTO chunk (data, place, first_row, rows, samples, minimum, "
-                        "maximum, bytes) VALUES (?, ?, ?, ?, ?, ?, ?, ?)"),
-          sum(database,
-              "INSERT INTO chunk_sum (data, place, first_row, sha256) VALUES (?, ?, ?, ?)")
-    {
-    }
-};
-
 TraceWriter::TraceWriter(StudyFile::Private& study) : m_study(&study) {}
 
 TraceWriter::TraceWriter(TraceWriter&& other) noexcept
@@ -149,7 +113,7 @@ Result<TraceWriter> TraceWriter::begin(StudyFile::Private& study)
     const Outcome begun = study.inTransaction([&](SQLite::Database& database) -> Outcome {
         database.exec("INSERT INTO trace_data (state) VALUES ('unfinished')");
         writer.m_data = database.getLastInsertRowid();
-        writer.m_insert = std::make_unique<Insert>(database);
+        writer.m_insert = std::make_unique<ChunkRows>(database, writer.m_data);
         return Done{};
     });
     if (!begun) {
@@ -179,33 +143,6 @@ TraceWriter::~TraceWriter()
     }));
 }
 
-void TraceWriter::insert(std::int64_t place, std::int64_t firstRow, const EncodedChunk& chunk)
-{
-    SQLite::Statement& row = m_insert->row;
-    row.bind(1, m_data);
-    row.bind(2, place);
-    row.bind(3, firstRow);
-    row.bind(4, chunk.rows);
-    row.bind(5, chunk.samples);
-    bindBound(row, 6, chunk.minimum);
-    bindBound(row, 7, chunk.maximum);
-    std::vector<std::byte> heavier;
-    if (place == 0 && chunk.bytes.size() < chunk.rows / kRowsAByte)
-        heavier = padded(chunk.bytes, chunk.rows / kRowsAByte);
-    const std::span<const std::byte> bytes = heavier.empty() ? chunk.bytes : heavier;
-    row.bindNoCopy(8, bytes.data(), static_cast<int>(bytes.size()));
-    row.exec();
-    row.reset();
-    SQLite::Statement& sum = m_insert->sum;
-    sum.bind(1, m_data);
-    sum.bind(2, place);
-    sum.bind(3, firstRow);
-    sum.bind(4, sumOfChunk({reinterpret_cast<const char*>(bytes.data()), bytes.size()}));
-    sum.exec();
-    sum.reset();
-    m_batchBytes += bytes.size();
-}
-
 void TraceWriter::commitBatch()
 {
     if (!m_batch)
@@ -221,10 +158,11 @@ Outcome TraceWriter::put(RowGroup&& group)
         if (!m_batch)
             m_batch = std::make_unique<SQLite::Transaction>(*m_study->database,
                                                             SQLite::TransactionBehavior::IMMEDIATE);
-        insert(0, group.first_row, group.time);
+        m_batchBytes += m_insert->insert(0, group.first_row, group.time);
         for (std::size_t i = 0; i < group.channels.size(); ++i)
             if (group.channels[i].samples > 0)
-                insert(static_cast<std::int64_t>(i) + 1, group.first_row, group.channels[i]);
+                m_batchBytes += m_insert->insert(static_cast<std::int64_t>(i) + 1, group.first_row,
+                                                 group.channels[i]);
         for (auto& mark : group.marks)
             m_marks.emplace_back(group.first_row, std::move(mark));
         if (m_batchBytes >= kBatchBytes) {

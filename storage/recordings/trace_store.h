@@ -5,6 +5,7 @@
 #include "storage/loggers/channel_mapping.h"
 #include "storage/loggers/trace_pipeline.h"
 #include "storage/loggers/trace_report.h"
+#include "storage/recordings/chunk_rows.h"
 #include "storage/recordings/cut.h"
 #include "storage/study/study_database.h"
 
@@ -55,9 +56,7 @@ public:
     void keep();
 
 private:
-    struct Insert; ///< the prepared statement
     explicit TraceWriter(StudyFile::Private& study);
-    void insert(std::int64_t place, std::int64_t firstRow, const EncodedChunk& chunk);
     void commitBatch();
     [[nodiscard]] Outcome cutInto(SQLite::Database& database, const FinishedRecording& recording,
                                   HistoryDetail& detail);
@@ -65,7 +64,7 @@ private:
     StudyFile::Private* m_study; ///< null: kept, or moved from
     std::int64_t m_data = 0;
     std::int64_t m_cacheBefore = 0;
-    std::unique_ptr<Insert> m_insert;
+    std::unique_ptr<ChunkRows> m_insert;
     std::unique_ptr<SQLite::Transaction> m_batch;
     std::size_t m_batchBytes = 0;
     std::vector<std::pair<std::int64_t, RecordedMark>> m_marks; ///< by the row of their group

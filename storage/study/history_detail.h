@@ -29,6 +29,10 @@
 ///     /1["recording", "drive.csv", 8160, 5, 0, [1, 2], [1, "start", ...], ...]  cut as it came in
 ///     /1["cut", "drive.csv", [1, 2], [1, "start", ...], ...]    runs, and what changed on them
 ///     /1["assign", 3, "drive.csv", "12.000"]
+///     /1["record", "2026-05-09 05:40", 7, "{...}"]              recording 7 began; its rig
+///     /1["record_end", "2026-05-09 05:40", 7, 8160, 5, 0, [["board", 8170, 3, 0, 1, 0], ...]]
+///                                rows, channels, 1: it was not stopped; of each instrument: lines,
+///                                unreadable ones, lost bytes, reconnects, silences, drift in ms
 ///     /1["words", "margin=1"]                                   as given, or a recording's name
 ///     /1["made", "0.1.0"]
 ///     /1["look", 9, "less"]                                     pairs, and what was seen

@@ -258,6 +258,33 @@ Message recording(const List& values)
     return values.size() <= 4 ? whole : message(kSemicolon, whole, parts(values, 4));
 }
 
+/// "3 reconnects" of all instruments of a recording; nothing without one.
+struct Troubles {
+    long long garbage = 0, reconnects = 0, silences = 0;
+    explicit Troubles(const List& instruments)
+    {
+        for (const HistoryValue& one : instruments) {
+            garbage += at(one.list(), 2).number();
+            reconnects += at(one.list(), 4).number();
+            silences += at(one.list(), 5).number();
+        }
+    }
+};
+
+Message recorded(const List& values)
+{
+    if (at(values, 4).number() != 0)
+        return message("{}: was not stopped; it is there up to its last second"_t,
+                       textAt(values, 0));
+    const Message whole = message("{}: {} rows, {} channels"_t, textAt(values, 0),
+                                  at(values, 2).number(), at(values, 3).number());
+    const Troubles troubles(at(values, 5).list());
+    if (troubles.garbage + troubles.reconnects + troubles.silences == 0)
+        return whole;
+    return message("{}; reconnects: {}, silences: {}, unreadable lines: {}"_t, whole,
+                   troubles.reconnects, troubles.silences, troubles.garbage);
+}
+
 std::optional<Message> said(const HistoryDetail& detail)
 {
     const List& values = detail.values;
@@ -289,6 +316,10 @@ std::optional<Message> said(const HistoryDetail& detail)
     if (detail.form == "assign")
         return message("run {}: {} from {} s"_t, at(values, 0).number(), textAt(values, 1),
                        core::decimalText(textAt(values, 2)));
+    if (detail.form == "record")
+        return Message::verbatim(textAt(values, 0));
+    if (detail.form == "record_end")
+        return recorded(values);
     if (detail.form == "words")
         return Message::verbatim(textAt(values, 0));
     if (detail.form == "made")

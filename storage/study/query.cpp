@@ -38,6 +38,12 @@ Query& Query::bind(int parameter, std::string_view text)
     return *this;
 }
 
+Query& Query::bindReal(int parameter, double value)
+{
+    check(sqlite3_bind_double(m_statement, parameter, value));
+    return *this;
+}
+
 bool Query::step()
 {
     const int code = sqlite3_step(m_statement);

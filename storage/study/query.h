@@ -26,6 +26,7 @@ public:
 
     Query& bind(int parameter, std::int64_t value);
     Query& bind(int parameter, std::string_view text);
+    Query& bindReal(int parameter, double value);
     /// True when there is a row.
     bool step();
     /// Ready to be run again, parameters as they are.

@@ -29,16 +29,17 @@ const std::string kSqlite = R"re(SQLiteCpp/.*|sqlite3\.h)re";
 /// no circle of rooms. A new room gets its line here.
 constexpr std::array kRooms = {
     "core/base", "core/statistics", "core/pairing", "core/study", "core/recording",
-    "core/screening", "core/planning", "core/effect", "core/companions", "core/checks",
-    "core/answer",
+    "core/screening", "core/watching", "core/planning", "core/effect", "core/companions",
+    "core/checks", "core/answer",
     // in and out
     "storage/bytes", "storage/spreadsheet", "storage/sheet", "storage/study", "storage/chunks",
-    "storage/loggers", "storage/recordings",
+    "storage/loggers", "storage/recordings", "storage/instruments", "storage/live",
     // the programs
-    "app/answer", "app/wording", "app/output", "app/cli", "app/desktop/look",
+    "app/answer", "app/wording", "app/output", "app/live", "app/cli", "app/desktop/look",
     "app/desktop/document", "app/desktop/plots", "app/desktop/pages", "app/desktop/runs",
     "app/desktop/findings", "app/desktop/recordings", "app/desktop/planning",
-    "app/desktop/printing", "app/desktop/roadside", "app/desktop/help", "app/desktop/window"};
+    "app/desktop/printing", "app/desktop/watch", "app/desktop/roadside", "app/desktop/help",
+    "app/desktop/window"};
 
 struct Include {
     std::string where; ///< "core/study/study.cpp:5"
