@@ -51,8 +51,10 @@ class LiveSession {
 public:
     /// @param connection  of its own (StudyFile::another())
     /// @param first       of time 0, by the study's clock
+    /// @param name        of the recording
     [[nodiscard]] static core::Result<std::unique_ptr<LiveSession>>
-    start(storage::StudyFile connection, const storage::Rig& rig, const core::Instant& first);
+    start(storage::StudyFile connection, const storage::Rig& rig, const core::Instant& first,
+          const std::string& name);
     ~LiveSession(); ///< stops
 
     [[nodiscard]] LiveSnapshot snapshot() const;
@@ -66,11 +68,13 @@ public:
     void forget(); ///< the run under way does not count
     /// The study has changed: limits, runs.
     void setStudy(core::Study study);
-    /// The run was written to the study: the recording's part from here is its own.
-    void assign(core::RunId run, double offset_s);
+    /// The recording in the study, from the first sample on: runs are given their part with
+    /// storage::cutRecording() on any connection, at offset_s in the recording's time.
+    [[nodiscard]] std::optional<core::RecordingId> recording() const;
+    [[nodiscard]] const std::string& name() const;
 
     /// Packs what was recorded; waits for it. An Error leaves what was committed in the study.
-    [[nodiscard]] core::Result<core::RecordingId> stop();
+    [[nodiscard]] core::Outcome stop();
 
 private:
     struct Private;

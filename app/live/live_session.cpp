@@ -1,0 +1,351 @@
+// Copyright (C) 2026 The Bothways developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/live/live_session.h"
+
+#include "app/live/channel_strip.h"
+#include "app/live/disk_watch.h"
+
+#include <algorithm>
+#include <atomic>
+#include <chrono>
+#include <condition_variable>
+#include <cstddef>
+#include <deque>
+#include <functional>
+#include <mutex>
+#include <thread>
+#include <utility>
+
+namespace bothways::app {
+namespace {
+
+using core::Done;
+using Clock = std::chrono::steady_clock;
+
+constexpr std::chrono::milliseconds kTick(100);
+constexpr int kTicksALook = 5;   ///< alarms, half a second
+constexpr int kTicksACommit = 5; ///< and so is the disk
+/// What came so many ticks ago has surely been delivered by every instrument.
+constexpr std::size_t kTicksOfGrace = 3;
+} // namespace
+
+// The worker alone touches what stands below `worker`; the mutex guards the rest.
+struct LiveSession::Private {
+    /// A channel while it is recorded.
+    struct Channel {
+        storage::ReadChannel read;
+        std::string name;
+        ChannelStrip strip;
+        std::size_t watched = 0; ///< its place in the watcher
+        bool isDistance = false, isSpeed = false;
+        std::vector<double> time_s, value; ///< of this tick
+    };
+
+    Private(storage::StudyFile file, storage::RigReader instruments, core::Study study)
+        : connection(std::move(file)), reader(std::move(instruments)), watcher(std::move(study))
+    {
+    }
+
+    storage::StudyFile connection;
+    storage::RigReader reader;
+    std::optional<storage::LiveRecorder> recorder;
+    core::Instant first;
+    std::string name;
+    std::vector<std::string> instrumentNames;
+
+    std::mutex mutex;
+    std::condition_variable wake;
+    std::vector<std::function<void()>> orders; ///< done by the worker, in turn
+    LiveSnapshot shown;
+    std::optional<core::RecordingId> recording;
+    bool stopping = false;
+
+    std::thread worker;
+    core::Watcher watcher;
+    std::vector<Channel> channels;
+    DistanceMeter distance;
+    DiskWatch disk;
+    std::deque<double> clocks; ///< at the last ticks
+    std::vector<storage::Reading> readings;
+    std::optional<double> run_s; ///< start of the run under way
+    std::vector<core::Alarm> alarms;
+    std::optional<core::Screening> ended;
+    std::optional<core::Error> trouble;
+
+    void work();
+    void tick(int number);
+    void meetChannels();
+    void spread();
+    void save();
+    void show(double now_s);
+    [[nodiscard]] std::vector<storage::LiveCounts> counts() const;
+    void order(std::function<void()> what);
+};
+
+void LiveSession::Private::meetChannels()
+{
+    const auto read = reader.channels();
+    if (read.size() == channels.size())
+        return;
+    recorder->setChannels(read);
+    for (std::size_t i = channels.size(); i < read.size(); ++i) {
+        Channel channel;
+        channel.read = read[i];
+        channel.name = read[i].channel.name.empty() ? read[i].channel.source : read[i].channel.name;
+        channel.watched = watcher.channel(channel.name, read[i].channel.unit);
+        channel.isDistance = channel.name == "distance_m";
+        channel.isSpeed = channel.name == "road_speed_kmh";
+        channels.push_back(std::move(channel));
+    }
+}
+
+/// To the recorder, the strips, the watcher.
+void LiveSession::Private::spread()
+{
+    recorder->put(readings);
+    for (const storage::Reading& reading : readings) {
+        if (reading.channel >= channels.size())
+            continue;
+        Channel& channel = channels[reading.channel];
+        const double value =
+            reading.value() * channel.read.channel.factor + channel.read.channel.offset;
+        channel.strip.put(reading.time_s, value);
+        channel.time_s.push_back(reading.time_s);
+        channel.value.push_back(value);
+        if (channel.isDistance)
+            distance.putDistance(reading.time_s, value);
+        if (channel.isSpeed)
+            distance.putSpeed(reading.time_s, value);
+    }
+    for (Channel& channel : channels) {
+        if (channel.value.empty())
+            continue;
+        watcher.put(channel.watched, channel.time_s, channel.value);
+        channel.time_s.clear();
+        channel.value.clear();
+    }
+}
+
+std::vector<storage::LiveCounts> LiveSession::Private::counts() const
+{
+    std::vector<storage::LiveCounts> list;
+    const auto states = reader.states();
+    for (std::size_t i = 0; i < states.size(); ++i)
+        list.push_back({i < instrumentNames.size() ? instrumentNames[i] : std::string(),
+                        states[i].lines, states[i].garbage_lines, states[i].lost_bytes,
+                        states[i].reconnects, states[i].silences, states[i].clock_drift_s});
+    return list;
+}
+
+void LiveSession::Private::save()
+{
+    const std::size_t size = clocks.size();
+    if (size <= kTicksOfGrace)
+        return;
+    const core::Outcome done = recorder->commit(clocks[size - 1 - kTicksOfGrace]);
+    trouble.reset();
+    if (!done)
+        trouble = done.error();
+    disk.put(recorder->bytes(), connection.path());
+}
+
+void LiveSession::Private::show(double now_s)
+{
+    LiveSnapshot next;
+    next.now_s = now_s;
+    for (const Channel& channel : channels) {
+        LiveChannel shownChannel;
+        shownChannel.name = channel.name;
+        shownChannel.unit = channel.read.channel.unit;
+        shownChannel.instrument = channel.read.instrument;
+        shownChannel.derived = channel.read.derived;
+        channel.strip.show(now_s, shownChannel);
+        next.channels.push_back(std::move(shownChannel));
+    }
+    next.instruments = reader.states();
+    next.instrument_names = instrumentNames;
+    next.alarms = alarms;
+    if (run_s)
+        next.run_s = std::max(now_s - *run_s, 0.0);
+    next.distance_km = distance.km();
+    next.ended = ended;
+    next.samples = recorder->samples();
+    next.bytes = recorder->bytes();
+    next.disk_full_min = disk.left_min();
+    next.trouble = trouble;
+    next.finished = reader.ended();
+    const std::lock_guard lock(mutex);
+    shown = std::move(next);
+    recording = recorder->recording();
+}
+
+void LiveSession::Private::tick(int number)
+{
+    // In this order: whatever was read up to now_s is taken.
+    const double now_s = reader.clock_s();
+    readings.clear();
+    reader.take(readings);
+    meetChannels();
+    spread();
+    std::vector<std::function<void()>> todo;
+    {
+        const std::lock_guard lock(mutex);
+        todo.swap(orders);
+    }
+    for (const auto& order : todo)
+        order();
+    clocks.push_back(now_s);
+    if (clocks.size() > kTicksOfGrace + 1)
+        clocks.pop_front();
+    if (number % kTicksALook == 0 || !todo.empty())
+        alarms = watcher.look(now_s);
+    if (number % kTicksACommit == 0)
+        save();
+    show(now_s);
+}
+
+void LiveSession::Private::work()
+{
+    auto next = Clock::now();
+    for (int number = 1;; ++number) {
+        tick(number);
+        next = std::max(next + kTick, Clock::now());
+        std::unique_lock lock(mutex);
+        wake.wait_until(lock, next, [&] { return stopping; });
+        if (stopping)
+            return;
+    }
+}
+
+void LiveSession::Private::order(std::function<void()> what)
+{
+    const std::lock_guard lock(mutex);
+    orders.push_back(std::move(what));
+}
+
+LiveSession::LiveSession(std::unique_ptr<Private> p) : d(std::move(p)) {}
+
+LiveSession::~LiveSession()
+{
+    static_cast<void>(stop());
+}
+
+core::Result<std::unique_ptr<LiveSession>> LiveSession::start(storage::StudyFile connection,
+                                                              const storage::Rig& rig,
+                                                              const core::Instant& first,
+                                                              const std::string& name)
+{
+    auto study = connection.study();
+    if (!study)
+        return study.error();
+    auto reader = storage::RigReader::start(rig);
+    if (!reader)
+        return reader.error();
+    auto p = std::make_unique<Private>(std::move(connection), std::move(reader).take(),
+                                       std::move(study).take());
+    auto recorder = storage::LiveRecorder::begin(p->connection, {name, first, rigText(rig)});
+    if (!recorder)
+        return recorder.error();
+    p->recorder.emplace(std::move(recorder).take());
+    p->first = first;
+    p->name = name;
+    for (const storage::Instrument& instrument : rig.instruments)
+        p->instrumentNames.push_back(instrument.name);
+    p->worker = std::thread([d = p.get()] { d->work(); });
+    return std::unique_ptr<LiveSession>(new LiveSession(std::move(p)));
+}
+
+LiveSnapshot LiveSession::snapshot() const
+{
+    const std::lock_guard lock(d->mutex);
+    return d->shown;
+}
+
+double LiveSession::clock_s() const
+{
+    return d->reader.clock_s();
+}
+
+core::Instant LiveSession::first() const
+{
+    return d->first;
+}
+
+const std::string& LiveSession::name() const
+{
+    return d->name;
+}
+
+std::optional<core::RecordingId> LiveSession::recording() const
+{
+    const std::lock_guard lock(d->mutex);
+    return d->recording;
+}
+
+void LiveSession::begin(const core::RunUnderWay& run)
+{
+    d->order([p = d.get(), run] {
+        p->ended.reset();
+        p->run_s = run.start_s;
+        p->distance.begin(run.start_s);
+        p->watcher.begin(run);
+    });
+}
+
+void LiveSession::mark(double at_s, const std::string& word, const std::string& words)
+{
+    d->order([p = d.get(), at_s, word, words] {
+        p->recorder->mark(at_s, words.empty() ? word : word + " " + words);
+        if (p->watcher.isUnderWay())
+            p->watcher.mark(at_s, word, words);
+    });
+}
+
+void LiveSession::end(double at_s)
+{
+    d->order([p = d.get(), at_s] {
+        if (!p->watcher.isUnderWay())
+            return;
+        p->ended = p->watcher.end(at_s);
+        p->run_s.reset();
+        p->distance.end();
+    });
+}
+
+void LiveSession::forget()
+{
+    d->order([p = d.get()] {
+        p->watcher.forget();
+        p->run_s.reset();
+        p->distance.end();
+    });
+}
+
+void LiveSession::setStudy(core::Study study)
+{
+    d->order([p = d.get(), study = std::move(study)] { p->watcher.setStudy(study); });
+}
+
+core::Outcome LiveSession::stop()
+{
+    if (!d->worker.joinable())
+        return Done{};
+    {
+        const std::lock_guard lock(d->mutex);
+        d->stopping = true;
+    }
+    d->wake.notify_all();
+    d->worker.join();
+    d->tick(0); // what came last
+    const auto told = d->counts();
+    d->reader.stop();
+    const core::Outcome done = d->recorder->stop(told);
+    const std::lock_guard lock(d->mutex);
+    d->shown.finished = true;
+    d->recording = d->recorder->recording();
+    if (!done)
+        d->shown.trouble = done.error();
+    return done;
+}
+
+} // namespace bothways::app
