@@ -2,8 +2,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/document/run_draft.h"
 
-#include "app/desktop/document/up_next.h"
-
 #include <QCoreApplication>
 
 #include <algorithm>
@@ -11,14 +9,6 @@
 
 namespace bothways::app {
 namespace {
-
-constexpr std::array<std::pair<const char*, const char*>, 7> kOpposites{{{"out", "return"},
-                                                                         {"out", "back"},
-                                                                         {"east", "west"},
-                                                                         {"north", "south"},
-                                                                         {"up", "down"},
-                                                                         {"there", "back"},
-                                                                         {"hin", "zurück"}}};
 
 struct RunDraftWords {
     Q_DECLARE_TR_FUNCTIONS(RunDraft)
@@ -30,28 +20,10 @@ QStringList usualDirections()
     return {RunDraftWords::tr("out", "a direction"), RunDraftWords::tr("return", "a direction")};
 }
 
-/// The usual name of the way back from `direction`; empty where none is known.
-std::string opposite(const std::string& direction)
+UsualDirections usualWords()
 {
     const QStringList usual = usualDirections();
-    for (const int way : {0, 1})
-        if (core::sameWord(direction, usual[way].toStdString()))
-            return usual[1 - way].toStdString();
-    for (const auto& [one, other] : kOpposites) {
-        if (core::sameWord(direction, one))
-            return other;
-        if (core::sameWord(direction, other))
-            return one;
-    }
-    return {};
-}
-
-std::string otherDirection(const core::Study& study, const std::string& last)
-{
-    for (const std::string& known : core::directions(study))
-        if (!core::sameWord(known, last))
-            return known;
-    return opposite(last);
+    return {usual[0].toStdString(), usual[1].toStdString()};
 }
 
 } // namespace
@@ -84,17 +56,12 @@ core::Run nextRun(const core::Study& study, const QDateTime& now)
 
 core::Run runAfterLast(const core::Study& study)
 {
-    core::Run next;
-    if (study.runs.empty()) {
-        next.configuration = study.properties.baseline.empty() ? "A" : study.properties.baseline;
-        next.direction = directionChoices(study).constFirst().toStdString();
-        return next;
-    }
-    const core::Run& last = study.runs.back();
-    next.configuration = last.configuration;
-    next.setting = last.setting;
-    next.direction = otherDirection(study, last.direction);
-    return next;
+    return runAfterLast(study, usualWords());
+}
+
+UpNext upNext(const core::Study& study)
+{
+    return upNext(study, usualWords());
 }
 
 core::Instant nextStartFromNotebook(const core::Study& study)
@@ -135,7 +102,8 @@ QStringList directionChoices(const core::Study& study)
     if (names.isEmpty())
         return usualDirections();
     if (names.size() == 1)
-        if (const std::string other = opposite(names.front().toStdString()); !other.empty())
+        if (const std::string other = wayBack(names.front().toStdString(), usualWords());
+            !other.empty())
             names += QString::fromStdString(other);
     return names;
 }

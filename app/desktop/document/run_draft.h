@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "app/live/next_run.h"
 #include "core/study/study.h"
 
 #include <QDateTime>
@@ -23,6 +24,8 @@ using Clock = std::function<QDateTime()>;
 /// The other direction, same configuration and setting. Everything else is empty: nothing is noted
 /// that nobody saw.
 [[nodiscard]] core::Run runAfterLast(const core::Study& study);
+/// Of next_run.h, in the user's language.
+[[nodiscard]] UpNext upNext(const core::Study& study);
 
 /// The start to propose to someone who types from a notebook: the last start plus the usual gap
 /// between runs.

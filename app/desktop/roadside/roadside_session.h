@@ -4,7 +4,7 @@
 
 #include "app/desktop/document/run_draft.h"
 #include "app/desktop/document/study_document.h"
-#include "app/desktop/document/up_next.h"
+#include "app/desktop/document/run_draft.h"
 #include "app/desktop/roadside/roadside_draft.h"
 #include "app/desktop/runs/questions.h"
 

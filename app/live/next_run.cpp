@@ -1,8 +1,7 @@
 // Copyright (C) 2026 The Bothways developers
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "app/desktop/document/up_next.h"
+#include "app/live/next_run.h"
 
-#include "app/desktop/document/run_draft.h"
 #include "core/effect/prepared_study.h"
 #include "core/effect/verdict.h"
 
@@ -14,6 +13,23 @@
 
 namespace bothways::app {
 namespace {
+
+constexpr std::array<std::pair<const char*, const char*>, 7> kWaysBack{{{"out", "return"},
+                                                                        {"out", "back"},
+                                                                        {"east", "west"},
+                                                                        {"north", "south"},
+                                                                        {"up", "down"},
+                                                                        {"there", "back"},
+                                                                        {"hin", "zurück"}}};
+
+std::string otherDirection(const core::Study& study, const std::string& last,
+                           const UsualDirections& usual)
+{
+    for (const std::string& known : core::directions(study))
+        if (!core::sameWord(known, last))
+            return known;
+    return wayBack(last, usual);
+}
 
 /// Of the plan: letters alike that follow one another, with the first at `from`.
 struct Stretch {
@@ -117,6 +133,20 @@ void followPlan(const core::Study& study, const core::PreparedStudy& driven, UpN
 
 } // namespace
 
+std::string wayBack(const std::string& direction, const UsualDirections& usual)
+{
+    for (const std::size_t way : {0U, 1U})
+        if (core::sameWord(direction, usual[way]))
+            return usual[1 - way];
+    for (const auto& [one, other] : kWaysBack) {
+        if (core::sameWord(direction, one))
+            return other;
+        if (core::sameWord(direction, other))
+            return one;
+    }
+    return {};
+}
+
 std::string baselineToDrive(const core::Study& study)
 {
     const std::string name = core::baselineName(study);
@@ -137,9 +167,25 @@ std::string deviceName(const core::Study& study)
     return "B";
 }
 
-UpNext upNext(const core::Study& study)
+core::Run runAfterLast(const core::Study& study, const UsualDirections& usual)
 {
-    const core::Run usual = runAfterLast(study);
+    core::Run next;
+    if (study.runs.empty()) {
+        next.configuration = study.properties.baseline.empty() ? "A" : study.properties.baseline;
+        next.direction =
+            core::directions(study).empty() ? usual[0] : core::directions(study).front();
+        return next;
+    }
+    const core::Run& last = study.runs.back();
+    next.configuration = last.configuration;
+    next.setting = last.setting;
+    next.direction = otherDirection(study, last.direction, usual);
+    return next;
+}
+
+UpNext upNext(const core::Study& study, const UsualDirections& directions)
+{
+    const core::Run usual = runAfterLast(study, directions);
     UpNext next;
     next.configuration = usual.configuration;
     next.direction = usual.direction;

@@ -4,11 +4,15 @@
 
 #include "core/study/study.h"
 
+#include <array>
 #include <optional>
 #include <string>
 
 /// What is driven next, and how far the day is: for people who sit in the car.
 namespace bothways::app {
+
+/// In the user's language.
+using UsualDirections = std::array<std::string, 2>;
 
 struct UpNext {
     enum class Because {
@@ -31,7 +35,15 @@ struct UpNext {
 /// neighbours of one day are one, a new day begins a new one, blocks without a pair are left out.
 /// The direction is always the other one than that of the last run, discarded or not: the vehicle
 /// stands at that end of the stretch.
-[[nodiscard]] UpNext upNext(const core::Study& study);
+/// @param usual  what the two ways are called where the study does not say
+[[nodiscard]] UpNext upNext(const core::Study& study, const UsualDirections& usual);
+
+/// The usual name of the way back from `direction`; empty where none is known.
+[[nodiscard]] std::string wayBack(const std::string& direction, const UsualDirections& usual);
+
+/// The other direction, same configuration and setting. Everything else is empty: nothing is noted
+/// that nobody saw.
+[[nodiscard]] core::Run runAfterLast(const core::Study& study, const UsualDirections& usual);
 
 /// Name of configuration A: the study's, else A.
 [[nodiscard]] std::string baselineToDrive(const core::Study& study);
