@@ -1,0 +1,208 @@
+// Copyright (C) 2026 The Bothways developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/live/run_desk.h"
+
+#include "core/screening/screening.h"
+#include "core/study/fuel.h"
+#include "storage/recordings/cut.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+
+namespace bothways::app {
+namespace {
+
+using core::Done;
+using core::Error;
+using core::ErrorCode;
+using core::Outcome;
+using core::Result;
+
+Error refused(core::Message why)
+{
+    return Error{ErrorCode::wrongUse, std::move(why), {}};
+}
+
+double toTenths(double seconds)
+{
+    return std::round(seconds * 10.0) / 10.0;
+}
+
+} // namespace
+
+RunDesk::RunDesk(storage::StudyFile& study, LiveSession& session, UsualDirections usual)
+    : m_study(study), m_session(session), m_usual(std::move(usual))
+{
+}
+
+Result<UpNext> RunDesk::next() const
+{
+    const auto study = m_study.study();
+    if (!study)
+        return study.error();
+    return upNext(study.value(), m_usual);
+}
+
+core::Instant RunDesk::at(double time_s) const
+{
+    core::Instant instant = m_session.first();
+    instant.us += std::llround(toTenths(time_s) * 1e6);
+    return instant;
+}
+
+Result<core::Run> RunDesk::start(const Beginning& beginning)
+{
+    if (m_run)
+        return refused("a run is under way; end it first"_t);
+    const auto study = m_study.study();
+    if (!study)
+        return study.error();
+    const UpNext next = upNext(study.value(), m_usual);
+    core::Run run;
+    run.number = next.number;
+    run.configuration =
+        beginning.configuration.empty() ? next.configuration : beginning.configuration;
+    run.direction = beginning.direction.empty() ? next.direction : beginning.direction;
+    run.setting = !beginning.setting.empty()        ? beginning.setting
+                  : beginning.configuration.empty() ? next.setting
+                                                    : std::string();
+    m_start_s = toTenths(m_session.clock_s());
+    run.start = at(m_start_s);
+    for (const auto& [accessory, on_s] : m_on_s)
+        run.accessory_on_s[accessory] = toTenths(on_s - m_start_s);
+    m_run = run;
+    m_session.begin({run, m_start_s, expectedDuration_s(study.value())});
+    m_session.mark(m_start_s, "start",
+                   fmt::format("{} {} {}", run.number, run.configuration, run.direction));
+    return run;
+}
+
+Outcome RunDesk::mark(const std::string& word, const std::string& words)
+{
+    if (word.empty())
+        return refused("expected a word for the mark"_t);
+    const double now_s = m_session.clock_s();
+    if (m_run)
+        m_run->marks.push_back({toTenths(now_s - m_start_s), word, words});
+    m_session.mark(now_s, word, words);
+    return Done{};
+}
+
+Outcome RunDesk::switchOn(const std::string& accessory)
+{
+    const auto study = m_study.study();
+    if (!study)
+        return study.error();
+    const auto& timed = study.value().properties.timed_accessories;
+    const auto known = std::find_if(timed.begin(), timed.end(), [&](const auto& timer) {
+        return core::sameWord(timer.name, accessory);
+    });
+    if (known == timed.end())
+        return refused(core::message("the study has no timed accessory '{}'"_t, accessory));
+    m_on_s[known->name] = m_session.clock_s();
+    if (m_run)
+        m_run->accessory_on_s[known->name] = toTenths(m_on_s[known->name] - m_start_s);
+    return Done{};
+}
+
+Result<core::Run> RunDesk::write(core::Run run, double end_s)
+{
+    run.duration_s = toTenths(end_s - m_start_s);
+    m_session.end(end_s);
+    const auto recording = m_session.recording();
+    Outcome added = Done{};
+    if (recording) {
+        run.trace = m_session.name();
+        storage::Cut cut;
+        cut.run = run;
+        cut.offset_s = m_start_s;
+        added = storage::cutRecording(m_study, *recording, {cut});
+    } else if (const auto id = m_study.addRun(run); !id) {
+        added = id.error();
+    }
+    if (!added)
+        return added.error();
+    m_session.mark(end_s, "end", fmt::format("{}", run.number));
+    m_run.reset();
+    tellSession();
+    const auto study = m_study.study();
+    if (!study)
+        return study.error();
+    for (const core::Run& written : study.value().runs)
+        if (written.number == run.number)
+            m_written = written;
+    return *m_written;
+}
+
+Result<core::Run> RunDesk::end(const std::optional<core::Consumption>& consumption)
+{
+    if (!m_run)
+        return refused("no run is under way; expected start first"_t);
+    core::Run run = *m_run;
+    run.consumption = consumption;
+    return write(std::move(run), toTenths(m_session.clock_s()));
+}
+
+Result<core::Run> RunDesk::discard(const core::Discard& why)
+{
+    if (m_run) {
+        core::Run run = *m_run;
+        run.discard = why;
+        return write(std::move(run), toTenths(m_session.clock_s()));
+    }
+    if (!m_written)
+        return refused("there is no run to discard yet"_t);
+    if (const Outcome done = m_study.discard({m_written->id}, why); !done)
+        return done.error();
+    m_written->discard = why;
+    tellSession();
+    return *m_written;
+}
+
+Outcome RunDesk::forget()
+{
+    if (!m_run)
+        return refused("no run is under way; expected start first"_t);
+    m_run.reset();
+    m_session.forget();
+    return Done{};
+}
+
+std::optional<core::Discard> RunDesk::spoiledBy() const
+{
+    const auto ended = m_session.snapshot().ended;
+    if (!ended || !m_written || !m_written->counted())
+        return std::nullopt;
+    core::Study alone;
+    alone.runs = {*m_written};
+    core::Screening own = *ended;
+    std::erase_if(own.findings,
+                  [&](const core::Finding& finding) { return finding.run != m_written->number; });
+    if (core::applyScreening(alone, own).empty())
+        return std::nullopt;
+    return alone.runs.front().discard;
+}
+
+Result<core::ConsumptionUnit> RunDesk::unit() const
+{
+    const auto study = m_study.study();
+    if (!study)
+        return study.error();
+    const auto& runs = study.value().runs;
+    const auto last =
+        std::find_if(runs.rbegin(), runs.rend(), [](const auto& run) { return run.consumption; });
+    if (last != runs.rend())
+        return last->consumption->unit;
+    return core::isElectric(study.value()) ? core::ConsumptionUnit::kwhPer100km
+                                           : core::ConsumptionUnit::lPer100km;
+}
+
+void RunDesk::tellSession()
+{
+    if (auto study = m_study.study())
+        m_session.setStudy(std::move(study).take());
+}
+
+} // namespace bothways::app

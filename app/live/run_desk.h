@@ -1,0 +1,65 @@
+// Copyright (C) 2026 The Bothways developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "app/live/live_session.h"
+#include "app/live/next_run.h"
+#include "core/base/result.h"
+#include "core/study/study.h"
+#include "storage/study/study_file.h"
+
+#include <map>
+#include <optional>
+#include <string>
+
+/// Starts, ends and discards runs while they are recorded: what a companion orders, without a
+/// window. Each order is done, or refused with a sentence and nothing changed.
+namespace bothways::app {
+
+class RunDesk {
+public:
+    /// @param study  another connection than the session's; both must outlive the desk
+    RunDesk(storage::StudyFile& study, LiveSession& session, UsualDirections usual);
+
+    /// What a run is begun with; empty: as it comes next.
+    struct Beginning {
+        std::string configuration, direction, setting;
+    };
+    [[nodiscard]] core::Result<UpNext> next() const;
+    [[nodiscard]] core::Result<core::Run> start(const Beginning& beginning);
+    [[nodiscard]] bool isUnderWay() const { return m_run.has_value(); }
+    [[nodiscard]] const core::Run* underWay() const { return m_run ? &*m_run : nullptr; }
+
+    /// @param word  a rule's name or anything else
+    [[nodiscard]] core::Outcome mark(const std::string& word, const std::string& words);
+    /// A timed accessory of the study was switched on now, before a run or during it.
+    [[nodiscard]] core::Outcome switchOn(const std::string& accessory);
+    /// Writes the run with its part of the recording. Without a consumption it is taken from the
+    /// recording, where that has one.
+    [[nodiscard]] core::Result<core::Run> end(const std::optional<core::Consumption>& consumption);
+    /// The run under way is written as discarded, else the last one that was written.
+    /// @return  it
+    [[nodiscard]] core::Result<core::Run> discard(const core::Discard& why);
+    /// The run under way is not written.
+    [[nodiscard]] core::Outcome forget();
+    /// Why the run that was written last should be discarded, by what screening says of it now;
+    /// nothing where nothing spoils it, or the session has not said yet.
+    [[nodiscard]] std::optional<core::Discard> spoiledBy() const;
+    /// Unit of a number that is typed without one.
+    [[nodiscard]] core::Result<core::ConsumptionUnit> unit() const;
+
+private:
+    [[nodiscard]] core::Instant at(double time_s) const;
+    [[nodiscard]] core::Result<core::Run> write(core::Run run, double end_s);
+    void tellSession();
+
+    storage::StudyFile& m_study;
+    LiveSession& m_session;
+    UsualDirections m_usual;
+    std::optional<core::Run> m_run; ///< under way
+    double m_start_s = 0.0;         ///< of it, in the recording's time
+    std::optional<core::Run> m_written;
+    std::map<std::string, double> m_on_s; ///< accessory -> when it was switched on
+};
+
+} // namespace bothways::app
