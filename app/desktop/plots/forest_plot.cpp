@@ -4,12 +4,31 @@
 
 #include "app/desktop/plots/plot_parts.h"
 
+#include <cstdlib>
+
 namespace bothways::app {
 namespace {
 
 constexpr double kRowHeights = 2.1; // of a line of text
 constexpr int kLeastPlot = 340;     // px that the picture keeps beside names and numbers
 constexpr double kEndHeight = 0.16; // half the height of the ends of a wide interval
+
+constexpr qsizetype kLongName = 24; // characters; a longer one takes two lines
+
+/// Broken at the blank that is nearest to its middle, so that the picture keeps its width.
+QString inTwoLines(QString name)
+{
+    if (name.size() <= kLongName)
+        return name;
+    qsizetype best = -1;
+    for (qsizetype at = name.indexOf(QLatin1Char(' ')); at >= 0;
+         at = name.indexOf(QLatin1Char(' '), at + 1))
+        if (best < 0 || std::abs(2 * at - name.size()) < std::abs(2 * best - name.size()))
+            best = at;
+    if (best >= 0)
+        name[best] = QLatin1Char('\n');
+    return name;
+}
 
 QVariant cell(const std::optional<double>& value)
 {
@@ -39,7 +58,7 @@ void ForestPlot::show(const Content& content)
                        QStringLiteral("wide_low_pct"), QStringLiteral("wide_high_pct")});
     double y = 0.0;
     for (const ForestRow& row : content.rows) {
-        names << row.name;
+        names << inTwoLines(row.name);
         texts << row.text;
         drawRow(row, y);
         for (const auto& value :
@@ -108,7 +127,7 @@ int ForestPlot::widestOf(const QStringList& texts) const
 {
     int widest = 0;
     for (const QString& text : texts)
-        widest = std::max(widest, fontMetrics().horizontalAdvance(text));
+        widest = std::max(widest, fontMetrics().size(0, text).width());
     return widest;
 }
 
