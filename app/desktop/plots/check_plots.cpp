@@ -105,6 +105,32 @@ QString percent(const Words& words, double pct)
     return words.units().percentFromLog(core::logFromPct(pct), 2);
 }
 
+/// The slope that is common to all days, through the middle of each: a day has its own level.
+class DriftByDay {
+public:
+    void add(int day, double time_h, double log) { m_days[day].emplace_back(time_h, log); }
+    void draw(PlotView& plot, const ClockAxis& clock, double slope_per_h) const
+    {
+        for (const auto& [day, points] : m_days) {
+            const auto count = static_cast<double>(points.size());
+            double t = 0.0;
+            double y = 0.0;
+            for (const auto& [time_h, log] : points) {
+                t += time_h / count;
+                y += log / count;
+            }
+            QList<QPointF> line;
+            for (const double time_h : {points.front().first, points.back().first})
+                line << QPointF(clock.place(time_h),
+                                core::pctFromLog(y + slope_per_h * (time_h - t)));
+            parts::addCurve(plot, line, QPen(plot.theme().ink, 1.5, Qt::DashLine));
+        }
+    }
+
+private:
+    std::map<int, std::vector<std::pair<double, double>>> m_days; ///< time in h, log; by day
+};
+
 } // namespace
 
 void fillQuantiles(PlotView& plot, const ResultSet& result, const Words& words)
@@ -157,16 +183,17 @@ void fillResiduals(PlotView& plot, const ResultSet& result, const Words& words)
     if (hasResiduals(analysis)) {
         PairMarks marks(plot, words, header("place_h", "residual_pct"));
         QList<double> values;
-        QList<QPointF> line;
+        std::map<int, QList<QPointF>> lines; // by day: nothing was driven between two
         for (std::size_t i = 0; i < analysis.pairs.size(); ++i) {
             const double residual = residual_pct(analysis, i);
             const double x = clock.place(analysis.pairs[i].time_h);
             values << residual;
-            line << QPointF(x, residual);
+            lines[analysis.pairs[i].day] << QPointF(x, residual);
             marks.add(analysis.pairs[i], x, residual,
                       CheckPlots::tr("residual %1").arg(percent(words, residual)));
         }
-        parts::addCurve(plot, line, QPen(faded(plot.theme().faint_ink), 1.0));
+        for (const auto& [day, line] : lines)
+            parts::addCurve(plot, line, QPen(faded(plot.theme().faint_ink), 1.0));
         marks.finish();
         setPercentAxis(plot, values, CheckPlots::tr("residual, %"));
     }
@@ -261,7 +288,7 @@ void fillDirection(PlotView& plot, const ResultSet& result, const Words& words)
     plot.clearPicture();
     PairMarks marks(plot, words, header("place_h", "out_against_return_pct"));
     QList<double> values;
-    std::vector<std::pair<double, double>> points; // time in h, log
+    DriftByDay drift;
     const bool control = usesControl(analysis);
     for (const core::Pair& pair : analysis.pairs) {
         const auto out = logOf(result.study.runs[pair.out_index], control);
@@ -270,24 +297,13 @@ void fillDirection(PlotView& plot, const ResultSet& result, const Words& words)
             continue;
         const double log = *out - *back;
         const double pct = core::pctFromLog(log);
-        points.emplace_back(pair.time_h, log);
+        drift.add(pair.day, pair.time_h, log);
         values << pct;
         marks.add(pair, clock.place(pair.time_h), pct,
                   CheckPlots::tr("out against return: %1").arg(percent(words, pct)));
     }
-    const auto& slope = analysis.checks.direction.slope_per_h;
-    if (slope && points.size() > 1) {
-        double t = 0.0;
-        double y = 0.0;
-        for (const auto& [time, log] : points) {
-            t += time / static_cast<double>(points.size());
-            y += log / static_cast<double>(points.size());
-        }
-        QList<QPointF> line;
-        for (const double time : {points.front().first, points.back().first})
-            line << QPointF(clock.place(time), core::pctFromLog(y + *slope * (time - t)));
-        parts::addCurve(plot, line, QPen(plot.theme().ink, 1.5, Qt::DashLine));
-    }
+    if (const auto& slope = analysis.checks.direction.slope_per_h)
+        drift.draw(plot, clock, *slope);
     marks.finish();
     plot.yAxis->setTicker(QSharedPointer<NumberTicker>::create(true));
     plot.yAxis->setLabel(CheckPlots::tr("out against return, %"));

@@ -5,12 +5,14 @@
 #include "app/desktop/pages/checks_page.h"
 #include "app/desktop/pages/companions_page.h"
 #include "app/desktop/pages/why_page.h"
+#include "app/desktop/plots/clock_axis.h"
 #include "app/desktop/plots/forest_plot.h"
 #include "app/desktop/plots/leave_out_plot.h"
 #include "app/desktop/plots/result_plots.h"
 #include "core/answer/analyse.h"
 #include "core/study/units.h"
 #include "tests/app/desktop/support/page_fixture.h"
+#include "tests/support/study_builder.h"
 
 #include <gmock/gmock.h>
 
@@ -249,6 +251,45 @@ TEST(ChecksPageTest, ShowsEverySentenceWholeInANarrowDock)
         }
         EXPECT_GE(sentences, 19) << width; // two for each of the nine checks, and the summary
     }
+}
+
+/// Lines of a plot that are drawn through several days at once: nothing was driven in between.
+int linesAcrossDays(const PlotView& plot, const ClockAxis& clock)
+{
+    int across = 0;
+    for (int i = 0; i < plot.graphCount(); ++i) {
+        const QCPGraph& graph = *plot.graph(i);
+        if (graph.lineStyle() != QCPGraph::lsLine || graph.dataCount() < 2)
+            continue;
+        const double from = graph.data()->constBegin()->key;
+        const double to = (graph.data()->constEnd() - 1)->key;
+        for (const ClockAxis::Day& day : clock.days())
+            across += from < day.to && to > day.to ? 1 : 0;
+    }
+    return across;
+}
+
+TEST(ChecksPageTest, DrawsNoLineFromOneDayIntoTheNext)
+{
+    core::Study study = test::aDay("ABA", 3);
+    const core::Study first = study;
+    for (core::Run run : first.runs) {
+        run.number += static_cast<int>(first.runs.size());
+        run.start.us += std::int64_t{24} * 3'600'000'000;
+        study.runs.push_back(run);
+    }
+    const auto result = test::resultOf(study);
+    ASSERT_TRUE(result->analysis.checks.direction.slope_per_h);
+    ChecksPage page;
+    page.setResult(result);
+    const ClockAxis clock(result->study);
+    ASSERT_EQ(clock.days().size(), 2U);
+    int plots = 0;
+    for (const PlotView* plot : page.findChildren<PlotView*>()) {
+        ++plots;
+        EXPECT_EQ(linesAcrossDays(*plot, clock), 0) << plot->objectName().toStdString();
+    }
+    EXPECT_GE(plots, 3);
 }
 
 TEST(WhyPageTest, WalksFromTheRunsToTheVerdictWithThisStudysNumbers)
