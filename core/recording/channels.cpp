@@ -2,7 +2,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/recording/channels.h"
 
+#include "core/recording/sum_of_parts.h"
 #include "core/statistics/robust.h"
+#include "core/study/parts.h"
 
 #include <algorithm>
 #include <array>
@@ -87,8 +89,9 @@ Held::Held(const Channel& channel, Age age)
 {
 }
 
-RunChannels::RunChannels(const RunTrace* trace, std::optional<double> duration_s)
-    : m_trace(trace), m_duration_s(duration_s)
+RunChannels::RunChannels(const RunTrace* trace, std::optional<double> duration_s,
+                         const UnderWay* underWay)
+    : m_trace(trace), m_duration_s(duration_s), m_underWay(underWay)
 {
     if (m_trace && m_trace->last_s() > 0.0)
         m_last_s = m_trace->last_s();
@@ -110,7 +113,7 @@ const Channel* RunChannels::find(std::string_view name)
         return nullptr;
     auto known = m_channels.find(name);
     if (known == m_channels.end()) {
-        std::shared_ptr<const Samples> samples = m_trace->samples(name);
+        std::shared_ptr<const Samples> samples = read(name);
         std::unique_ptr<Channel> channel;
         if (samples && samples->size() > 0)
             channel = std::make_unique<Channel>(cut(std::string(name), std::move(samples)));
@@ -121,10 +124,50 @@ const Channel* RunChannels::find(std::string_view name)
     return known->second.get();
 }
 
-const Channel* RunChannels::deviceSpeed()
+std::shared_ptr<const Samples> RunChannels::read(std::string_view name)
 {
-    const Channel* rotor = find("rotor_rpm");
-    return rotor ? rotor : find("generator_rpm");
+    std::shared_ptr<const Samples> samples = m_trace->samples(name);
+    return samples || name != "output_w" ? samples : sumOfParts(*m_trace, name);
+}
+
+const ChannelSoFar* RunChannels::soFar(const Channel& channel) const
+{
+    if (!m_underWay)
+        return nullptr;
+    const auto known = m_underWay->so_far.find(channel.name);
+    return known == m_underWay->so_far.end() ? nullptr : &known->second;
+}
+
+std::vector<std::string> RunChannels::partsOf(std::initializer_list<std::string_view> bases) const
+{
+    std::vector<std::string> parts;
+    if (!m_trace)
+        return parts;
+    for (const ChannelInfo& info : m_trace->channels()) {
+        const PartedName name = partedName(info.name);
+        if (!name.part.empty() && std::find(bases.begin(), bases.end(), name.base) != bases.end() &&
+            std::find(parts.begin(), parts.end(), name.part) == parts.end())
+            parts.emplace_back(name.part);
+    }
+    return parts;
+}
+
+bool RunChannels::names(std::string_view channel) const
+{
+    return m_trace && std::any_of(m_trace->channels().begin(), m_trace->channels().end(),
+                                  [&](const ChannelInfo& info) { return info.name == channel; });
+}
+
+const Channel* RunChannels::deviceSpeed(std::string_view part)
+{
+    if (const Channel* rotor = find(ofPart("rotor_rpm", part)))
+        return rotor;
+    if (!part.empty() && find("rotor_rpm"))
+        return nullptr;
+    for (const std::string& other : partsOf({"rotor_rpm"}))
+        if (find(ofPart("rotor_rpm", other)))
+            return nullptr;
+    return find(ofPart("generator_rpm", part));
 }
 
 void RunChannels::release(std::string_view name)
@@ -145,6 +188,11 @@ Channel RunChannels::cut(std::string name, std::shared_ptr<const Samples> sample
                           : times.end();
     channel.begin = static_cast<std::size_t>(first - times.begin());
     channel.end = static_cast<std::size_t>(last - times.begin());
+    if (m_underWay && m_underWay->from_s > 0.0) {
+        // From the sample before, so that a silence which began earlier is seen.
+        const auto part = std::upper_bound(first, last, m_underWay->from_s);
+        channel.begin = static_cast<std::size_t>((part > first ? part - 1 : part) - times.begin());
+    }
     channel.interval_s = paceOf(channel).interval_s;
     return channel;
 }
@@ -161,6 +209,8 @@ const RunChannels::Pace& RunChannels::paceOf(const Channel& channel)
     if (inside.size() >= 2)
         pace.interval_s =
             medianOf(inside.size() - 1, [&](std::size_t i) { return inside[i + 1] - inside[i]; });
+    if (const ChannelSoFar* known = soFar(channel))
+        pace.interval_s = known->interval_s;
     const double longest_s = longestGap_s(pace.interval_s) + kTimeGrace_s;
     double moment_s = inside.empty() ? 0.0 : inside.front();
     for (std::size_t i = 0; i < inside.size(); ++i) {

@@ -8,6 +8,7 @@
 #include <cmath>
 #include <cstddef>
 #include <deque>
+#include <initializer_list>
 #include <limits>
 #include <map>
 #include <memory>
@@ -24,13 +25,16 @@ namespace bothways::core::rules {
 /// Gaps longer than this are a lost sensor: max(1 s, 3 x the channel's median interval).
 [[nodiscard]] double longestGap_s(double interval_s);
 
+/// Distinct values of a channel that ought to move.
+inline constexpr std::size_t kLively = 20;
+
 /// Distance of the moments at which a recording is looked at first for standing still.
 inline constexpr double kMoments_s = 2.49;
 
 /// Samples of one channel: all of them, and those of the run, 0 <= time <= end. Samples that are
 /// no number below 1e100 are left out, as empty cells are.
 struct Channel {
-    std::string name;
+    std::string name; ///< with its part: "rotor_rpm@left"
     std::shared_ptr<const Samples> owner;
     std::size_t begin = 0, end = 0; ///< of the run in owner; before `begin` lies the approach
     double interval_s = 0.0;        ///< median between samples of the run; infinite under two
@@ -59,6 +63,22 @@ struct Channel {
     {
         return interval_s > seconds + kTimeGrace_s;
     }
+};
+
+/// What is known of a channel from all of a run so far, where only its latest samples are at hand.
+struct ChannelSoFar {
+    double interval_s = std::numeric_limits<double>::infinity(); ///< median between samples
+    double dwell_s = 0.0;           ///< median time for which it keeps a value
+    bool lively = false;            ///< has had as many values as one that ought to move
+    bool constant = true;           ///< has had one value alone
+    double unchanged_since_s = 0.0; ///< first sample of the value that it has now
+};
+
+/// A run under way: its duration is what has been driven of it, and its end may still come to
+/// stand otherwise. Of the recording only the start, its approach, and what came lately is there.
+struct UnderWay {
+    double from_s = 0.0; ///< what lies before was looked at earlier; 0: all is there
+    std::map<std::string, ChannelSoFar, std::less<>> so_far;
 };
 
 /// The first seconds of a run, over which a thing is taken to be as it was meant.
@@ -107,14 +127,27 @@ class RunChannels {
 public:
     /// @param trace       null: the run has no recording
     /// @param duration_s  of the run; nothing: it lasts as long as its recording
-    RunChannels(const RunTrace* trace, std::optional<double> duration_s);
+    /// @param underWay    null: the run is over. Must outlive this.
+    RunChannels(const RunTrace* trace, std::optional<double> duration_s,
+                const UnderWay* underWay = nullptr);
 
     [[nodiscard]] bool hasTrace() const { return m_trace != nullptr; }
     [[nodiscard]] const RunTrace& trace() const { return *m_trace; }
-    /// Null where the channel has no sample in the run. Kept until release().
+    /// Null where the run is over.
+    [[nodiscard]] const UnderWay* underWay() const { return m_underWay; }
+    /// Null where the run is over or the channel is new.
+    [[nodiscard]] const ChannelSoFar* soFar(const Channel& channel) const;
+    /// Null where the channel has no sample in the run. Kept until release(). "output_w" is the sum
+    /// of its parts where no total is recorded.
     [[nodiscard]] const Channel* find(std::string_view name);
-    /// "rotor_rpm", without it "generator_rpm"; null without both.
-    [[nodiscard]] const Channel* deviceSpeed();
+    /// Parts of any of these that the recording names, in its order.
+    [[nodiscard]] std::vector<std::string>
+    partsOf(std::initializer_list<std::string_view> bases) const;
+    /// The recording names this channel, of no part.
+    [[nodiscard]] bool names(std::string_view channel) const;
+    /// "rotor_rpm", without it "generator_rpm"; null without both. The generator's speed is the
+    /// device's only where no rotor's is recorded, of whatever part.
+    [[nodiscard]] const Channel* deviceSpeed(std::string_view part = {});
     /// Forgets a channel's samples: pointers to it end.
     void release(std::string_view name);
     /// Neighbouring samples of the run further apart than longestGap_s(): index of the first.
@@ -136,11 +169,13 @@ private:
         double interval_s;
         std::vector<std::size_t> gaps, moments;
     };
+    [[nodiscard]] std::shared_ptr<const Samples> read(std::string_view name);
     Channel cut(std::string name, std::shared_ptr<const Samples> samples);
     const Pace& paceOf(const Channel& channel);
 
     const RunTrace* m_trace;
     std::optional<double> m_duration_s;
+    const UnderWay* m_underWay;
     double m_last_s = 0.0;
     std::map<std::string, std::unique_ptr<Channel>, std::less<>> m_channels;
     std::deque<Pace> m_paces;

@@ -4,12 +4,13 @@
 
 #include "core/screening/finding.h"
 #include "core/study/limits.h"
+#include "core/study/parts.h"
 #include "core/study/rule.h"
 
 namespace bothways::core::rules {
 std::optional<double> RunContext::limit(std::string_view name) const
 {
-    return limitOf(study.properties.limits, name);
+    return limitOf(study.properties.limits, limitOfPart(name, part));
 }
 
 double RunContext::limitWithDefault(std::string_view name) const
@@ -27,7 +28,7 @@ std::optional<double> RunContext::neededLimit(Rule rule, std::string_view name)
 
 void RunContext::notChecked(Rule rule, WhyNotChecked why, std::string_view what)
 {
-    not_checked.push_back({run().number, rule, why, std::string(what)});
+    not_checked.push_back({run().number, rule, why, std::string(what), part});
 }
 
 void RunContext::notNoted(Rule rule, std::string_view column, std::string_view channel)
@@ -48,6 +49,7 @@ Finding& RunContext::found(Rule rule, Grade grade, std::optional<double> value,
     finding.limit = limit;
     finding.unit = unit;
     finding.grade = grade;
+    finding.part = hasParts(rule) ? part : std::string();
     return findings.emplace_back(std::move(finding));
 }
 
@@ -60,11 +62,17 @@ Finding& RunContext::found(Rule rule, const Channel& channel, const Stretch& eve
     return finding;
 }
 
+const Channel* RunContext::find(std::string_view channel)
+{
+    const Channel* own = channels.find(ofPart(channel, part));
+    return own || part.empty() || !channels.names(channel) ? own : channels.find(channel);
+}
+
 const Channel* RunContext::needed(Rule rule, std::string_view channel)
 {
-    const Channel* found = channels.find(channel);
+    const Channel* found = find(channel);
     if (!found && channels.hasTrace())
-        notChecked(rule, WhyNotChecked::noChannel, channel);
+        notChecked(rule, WhyNotChecked::noChannel, ofPart(channel, part));
     else if (!found)
         notChecked(rule, WhyNotChecked::noTrace, "");
     return found;

@@ -10,6 +10,7 @@
 #include <algorithm>
 #include <cmath>
 #include <cstddef>
+#include <initializer_list>
 #include <map>
 #include <optional>
 #include <string>
@@ -41,22 +42,26 @@ class UsualValues {
 public:
     /// Adds the medians of a run that has a recording.
     void add(const Run& run, RunChannels& channels);
-    /// @param quantity  "output_w", "rotor_rpm", "generator_rpm" or kRatio
+    /// @param quantity  "output_w", "rotor_rpm", "generator_rpm" or kRatio, and each with a part
     [[nodiscard]] std::optional<double> of(const Run& run, std::string_view quantity) const;
     /// Generator speed over rotor speed while both turn.
     static constexpr std::string_view kRatio = "generator_rpm/rotor_rpm";
 
 private:
     void addMedian(const Run& run, const Channel& channel);
-    void addRatio(const Run& run, const Channel& generator, const Channel& rotor);
+    void addRatio(const Run& run, const Channel& generator, const Channel& rotor,
+                  std::string_view part);
     std::map<std::pair<std::string, std::string>, std::vector<double>> m_medians;
 };
 
 /// What one run leaves for the look across the study after all.
 struct Leftover {
-    std::optional<double> highest_output_w; ///< largest 1 s mean
-    std::vector<std::string> channels;      ///< with samples in the run
-    std::vector<std::string> empty;         ///< named by the recording, without a sample in the run
+    /// Largest 1 s mean of a part's output; under "": of the total.
+    std::map<std::string, double, std::less<>> highest_output_w;
+    /// Least total output just before an over-speed of a part.
+    std::optional<double> total_before_w;
+    std::vector<std::string> channels; ///< with samples in the run
+    std::vector<std::string> empty;    ///< named by the recording, without a sample in the run
     double end_s = 0.0;
 };
 
@@ -69,9 +74,11 @@ struct RunContext {
     std::vector<Finding>& findings;
     std::vector<NotChecked>& not_checked;
     Leftover& leftover;
+    std::string part = {}; ///< of the device, that is asked about; empty: none
 
     [[nodiscard]] const Run& run() const { return study.runs[place]; }
-    /// The study's limit, else the default; nothing where it must be set and is not.
+    /// The study's limit, of the part first, else the default; nothing where it must be set and is
+    /// not.
     [[nodiscard]] std::optional<double> limit(std::string_view name) const;
     /// A limit that has a default.
     [[nodiscard]] double limitWithDefault(std::string_view name) const;
@@ -80,10 +87,17 @@ struct RunContext {
     void notChecked(Rule rule, WhyNotChecked why, std::string_view what);
     /// Neither the sheet's column nor, where there is a recording, its channel says it.
     void notNoted(Rule rule, std::string_view column, std::string_view channel);
-    /// A channel of the run; where it has no sample, `rule` is noted as not checked.
+    /// A channel of the part; where it has none of its own, the one recorded for the whole device.
+    [[nodiscard]] const Channel* find(std::string_view channel);
+    /// The same; where it has no sample, `rule` is noted as not checked.
     [[nodiscard]] const Channel* needed(Rule rule, std::string_view channel);
     /// False, and noted, where `rule` needs more samples than one in `seconds` on average.
     [[nodiscard]] bool fastEnough(Rule rule, const Channel& channel, double seconds);
+    /// A median over the start may still change: the run has only just begun.
+    [[nodiscard]] bool startIsUnderWay() const
+    {
+        return channels.underWay() && channels.runEnd_s() < kStart_s + kTimeGrace_s;
+    }
     /// Adds a finding without span; the caller fills in the rest.
     Finding& found(Rule rule, Grade grade, std::optional<double> value, std::optional<double> limit,
                    std::string_view unit);
@@ -91,6 +105,35 @@ struct RunContext {
     Finding& found(Rule rule, const Channel& channel, const Stretch& event, double value,
                    double limit, std::string_view unit);
 };
+
+/// Asks about each part that one of `leading` is recorded for, and about the device as a whole
+/// where one of them is recorded without a part, or none at all.
+template <class Ask>
+void eachPart(RunContext& context, std::initializer_list<std::string_view> leading, Ask ask)
+{
+    const std::vector<std::string> parts = context.channels.partsOf(leading);
+    if (parts.empty()) {
+        ask();
+        return;
+    }
+    if (std::any_of(leading.begin(), leading.end(),
+                    [&](std::string_view channel) { return context.channels.names(channel); })) {
+        const std::size_t before = context.not_checked.size();
+        ask();
+        // What only the parts have is not missing.
+        context.not_checked.erase(
+            std::remove_if(
+                context.not_checked.begin() + static_cast<std::ptrdiff_t>(before),
+                context.not_checked.end(),
+                [](const NotChecked& skipped) { return skipped.why == WhyNotChecked::noChannel; }),
+            context.not_checked.end());
+    }
+    for (const std::string& part : parts) {
+        context.part = part;
+        ask();
+    }
+    context.part.clear();
+}
 
 /// The grade that the method's table gives a rule.
 [[nodiscard]] Grade gradeOf(Rule rule);

@@ -4,6 +4,7 @@
 #include "core/screening/rules.h"
 #include "core/statistics/change_point.h"
 #include "core/statistics/robust.h"
+#include "core/study/parts.h"
 
 #include <algorithm>
 #include <cmath>
@@ -36,8 +37,39 @@ std::vector<Stretch> eventsAbove(const Channel& channel, double limit, double se
 /// The device's speed; where no channel has it, `rule` is noted as not checked.
 const Channel* neededSpeed(RunContext& context, Rule rule)
 {
-    const Channel* speed = context.channels.deviceSpeed();
+    const Channel* speed = context.channels.deviceSpeed(context.part);
     return speed ? speed : context.needed(rule, "rotor_rpm");
+}
+
+/// Median of the second before; nothing where it was not recorded.
+std::optional<double> outputBefore_w(const Channel* output, double moment_s)
+{
+    const auto before =
+        output ? output->between(moment_s - 1.0, moment_s) : std::span<const double>();
+    return before.empty() ? std::nullopt : std::optional(median(before));
+}
+
+/// What of the device's speed is above `share` of its limit.
+void overspeedOfPart(RunContext& context, double share)
+{
+    const Channel* speed = context.channels.deviceSpeed(context.part);
+    if (!speed)
+        return;
+    const auto limit_rpm = context.neededLimit(Rule::overspeed, "overspeed.rpm");
+    const double seconds = context.limitWithDefault("overspeed.seconds");
+    if (!limit_rpm || !context.fastEnough(Rule::overspeed, *speed, seconds))
+        return;
+    const Channel* output = context.find("output_w");
+    const Channel* total = context.part.empty() ? nullptr : context.channels.find("output_w");
+    for (const Stretch& event : eventsAbove(*speed, share * *limit_rpm, seconds)) {
+        Finding& finding = context.found(Rule::overspeed, *speed, event,
+                                         largest(speed->value(), event), *limit_rpm, "rpm");
+        finding.length_s = *finding.to_s - *finding.from_s;
+        finding.output_w = outputBefore_w(output, *finding.from_s);
+        auto& least_w = context.leftover.total_before_w;
+        if (const auto total_w = outputBefore_w(total, *finding.from_s))
+            least_w = std::min(least_w.value_or(*total_w), *total_w);
+    }
 }
 
 struct SecondMeans {
@@ -75,29 +107,23 @@ SecondMeans secondMeans(const Channel& channel)
 
 void overspeed(RunContext& context)
 {
-    const Channel* speed = context.channels.deviceSpeed();
-    if (!speed) {
+    bool recorded = false;
+    eachPart(context, {"rotor_rpm", "generator_rpm"}, [&] {
+        recorded = recorded || context.channels.deviceSpeed(context.part);
+        overspeedOfPart(context, 1.0);
+    });
+    if (!recorded)
         overspeedFromSheet(context);
-        return;
-    }
-    const auto limit_rpm = context.neededLimit(Rule::overspeed, "overspeed.rpm");
-    const double seconds = context.limitWithDefault("overspeed.seconds");
-    if (!limit_rpm || !context.fastEnough(Rule::overspeed, *speed, seconds))
-        return;
-    const Channel* output = context.channels.find("output_w");
-    for (const Stretch& event : eventsAbove(*speed, *limit_rpm, seconds)) {
-        Finding& finding = context.found(Rule::overspeed, *speed, event,
-                                         largest(speed->value(), event), *limit_rpm, "rpm");
-        finding.length_s = *finding.to_s - *finding.from_s;
-        if (!output)
-            continue;
-        const auto before = output->between(*finding.from_s - 1.0, *finding.from_s);
-        if (!before.empty())
-            finding.output_w = median(before);
-    }
 }
 
-void loadLost(RunContext& context)
+void nearOverspeed(RunContext& context, double share)
+{
+    eachPart(context, {"rotor_rpm", "generator_rpm"}, [&] { overspeedOfPart(context, share); });
+}
+
+namespace {
+
+void loadLostOfPart(RunContext& context)
 {
     const Channel* speed = neededSpeed(context, Rule::loadLost);
     const Channel* output = speed ? context.needed(Rule::loadLost, "output_w") : nullptr;
@@ -122,7 +148,7 @@ void loadLost(RunContext& context)
         context.found(Rule::loadLost, *speed, event, largest(rpm, event), fast_rpm, "rpm");
 }
 
-void driveSlip(RunContext& context)
+void driveSlipOfPart(RunContext& context)
 {
     const Channel* rotor = context.needed(Rule::driveSlip, "rotor_rpm");
     const Channel* generator = rotor ? context.needed(Rule::driveSlip, "generator_rpm") : nullptr;
@@ -130,7 +156,8 @@ void driveSlip(RunContext& context)
     if (!generator || !context.fastEnough(Rule::driveSlip, *rotor, kSeconds) ||
         !context.fastEnough(Rule::driveSlip, *generator, kSeconds))
         return;
-    const std::optional<double> usual = context.usual.of(context.run(), UsualValues::kRatio);
+    const std::optional<double> usual =
+        context.usual.of(context.run(), ofPart(UsualValues::kRatio, context.part));
     if (!usual)
         return; // never turned together
     const double pct = context.limitWithDefault("drive_slip.pct");
@@ -149,7 +176,7 @@ void driveSlip(RunContext& context)
                       pct, "%");
 }
 
-void outputDrop(RunContext& context)
+void outputDropOfPart(RunContext& context)
 {
     constexpr double kLevel = 0.01;
     const Channel* output = context.needed(Rule::outputDrop, "output_w");
@@ -157,7 +184,7 @@ void outputDrop(RunContext& context)
         return;
     const SecondMeans means = secondMeans(*output);
     const std::span<const double> mean = means.mean;
-    context.leftover.highest_output_w = *std::max_element(mean.begin(), mean.end());
+    context.leftover.highest_output_w[context.part] = *std::max_element(mean.begin(), mean.end());
     const std::optional<ChangePoint> change = pettittChangePoint(mean);
     if (!change || change->p >= kLevel)
         return;
@@ -174,7 +201,7 @@ void outputDrop(RunContext& context)
                   100.0 * (after - before) / before, pct, "%");
 }
 
-void vibration(RunContext& context)
+void vibrationOfPart(RunContext& context)
 {
     constexpr double kSeconds = 1.0;
     const Channel* shaking = context.needed(Rule::vibration, "vibration_ms2");
@@ -185,6 +212,49 @@ void vibration(RunContext& context)
     for (const Stretch& event : eventsAbove(*shaking, *limit_ms2, kSeconds))
         context.found(Rule::vibration, *shaking, event, largest(shaking->value(), event),
                       *limit_ms2, "m/s²");
+}
+
+/// The highest total, where it is only the sum of what the parts gave.
+void highestSum(RunContext& context)
+{
+    const Channel* total = context.channels.find("output_w");
+    if (!total || context.channels.names("output_w") || total->tooSlowFor(1.0))
+        return;
+    const SecondMeans means = secondMeans(*total);
+    context.leftover.highest_output_w[""] = *std::max_element(means.mean.begin(), means.mean.end());
+}
+
+/// A part whose speed is not the device's (a generator behind a rotor) is not asked about.
+bool speedCounts(RunContext& context)
+{
+    return context.channels.partsOf({"rotor_rpm", "generator_rpm"}).empty() ||
+           context.channels.deviceSpeed(context.part);
+}
+
+} // namespace
+
+void loadLost(RunContext& context)
+{
+    eachPart(context, {"rotor_rpm", "generator_rpm"}, [&] {
+        if (speedCounts(context))
+            loadLostOfPart(context);
+    });
+}
+
+void driveSlip(RunContext& context)
+{
+    eachPart(context, {"rotor_rpm", "generator_rpm"}, [&] { driveSlipOfPart(context); });
+}
+
+void outputDrop(RunContext& context)
+{
+    eachPart(context, {"output_w"}, [&] { outputDropOfPart(context); });
+    highestSum(context);
+}
+
+void vibration(RunContext& context)
+{
+    eachPart(context, {"vibration_ms2"}, [&] { vibrationOfPart(context); });
 }
 
 } // namespace bothways::core::rules

@@ -25,6 +25,7 @@ struct Finding {
     /// "mean" where it is the run's mean that is off (road_speed), the words of a mark.
     std::string detail = {};
     std::optional<double> length_s, output_w; ///< for the sentence of overspeed
+    std::string part = {};                    ///< of the device: "left"; empty: none
     friend bool operator==(const Finding&, const Finding&) = default;
 };
 
@@ -56,7 +57,8 @@ struct NotChecked {
     int run = 0;
     Rule rule = Rule::accessoryChange;
     WhyNotChecked why = WhyNotChecked::noTrace;
-    std::string what; ///< the channel, limit or column that is missing
+    std::string what;      ///< the channel, limit or column that is missing
+    std::string part = {}; ///< of the device; empty: none
     friend bool operator==(const NotChecked&, const NotChecked&) = default;
 };
 
@@ -66,13 +68,15 @@ struct OverspeedPattern {
     int reached = 0;
     int oversped = 0;
     double share = 0.0, low = 0.0, high = 0.0; ///< Clopper-Pearson at the study's confidence
+    std::string part = {};                     ///< of the device; empty: its total output
     friend bool operator==(const OverspeedPattern&, const OverspeedPattern&) = default;
 };
 
 struct Screening {
     std::vector<Finding> findings; ///< in order of run, from_s, rule
     std::vector<NotChecked> not_checked;
-    std::optional<OverspeedPattern> pattern;
+    std::optional<OverspeedPattern> pattern;     ///< of the total output
+    std::vector<OverspeedPattern> part_patterns; ///< of each part's own output, by its name
 };
 
 } // namespace bothways::core

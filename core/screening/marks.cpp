@@ -91,7 +91,8 @@ void joinNeighbours(std::vector<Finding>& findings)
 {
     std::stable_sort(findings.begin(), findings.end(), [](const Finding& a, const Finding& b) {
         const auto key = [](const Finding& finding) {
-            return std::tuple(finding.run, finding.rule, finding.from_s);
+            return std::tuple(finding.run, finding.rule, std::string_view(finding.part),
+                              finding.from_s);
         };
         return key(a) < key(b);
     });
@@ -99,7 +100,8 @@ void joinNeighbours(std::vector<Finding>& findings)
     for (Finding& finding : findings) {
         const bool near = !joined.empty() && finding.rule != Rule::accessoryTimer &&
                           joined.back().run == finding.run && joined.back().rule == finding.rule &&
-                          joined.back().to_s && finding.from_s &&
+                          joined.back().part == finding.part && joined.back().to_s &&
+                          finding.from_s &&
                           *finding.from_s - *joined.back().to_s < kApart_s - kTimeGrace_s;
         if (near)
             absorb(joined.back(), finding);

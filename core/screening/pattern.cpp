@@ -3,6 +3,7 @@
 #include "core/screening/pattern.h"
 
 #include "core/statistics/binomial.h"
+#include "core/study/parts.h"
 
 #include <algorithm>
 #include <limits>
@@ -12,21 +13,26 @@ namespace bothways::core::rules {
 std::optional<OverspeedPattern> overspeedPattern(const Study& study,
                                                  const std::vector<Finding>& findings,
                                                  const std::vector<Leftover>& leftovers,
-                                                 double confidence)
+                                                 double confidence, std::string_view part)
 {
     double first_w = std::numeric_limits<double>::infinity();
     std::set<int> oversped;
     for (const Finding& finding : findings) {
-        if (finding.rule != Rule::overspeed)
+        if (finding.rule != Rule::overspeed || (!part.empty() && finding.part != part))
             continue;
         oversped.insert(finding.run);
-        if (finding.output_w)
+        if (finding.output_w && finding.part == part)
             first_w = std::min(first_w, *finding.output_w);
     }
+    for (const Leftover& leftover : leftovers)
+        if (part.empty() && leftover.total_before_w)
+            first_w = std::min(first_w, *leftover.total_before_w);
     OverspeedPattern pattern;
+    pattern.part = part;
     pattern.first_output_w = first_w;
     for (std::size_t i = 0; i < leftovers.size(); ++i) {
-        if (!(leftovers[i].highest_output_w >= first_w))
+        const auto highest = leftovers[i].highest_output_w.find(part);
+        if (highest == leftovers[i].highest_output_w.end() || !(highest->second >= first_w))
             continue;
         ++pattern.reached;
         pattern.oversped += oversped.contains(study.runs[i].number) ? 1 : 0;
@@ -40,6 +46,44 @@ std::optional<OverspeedPattern> overspeedPattern(const Study& study,
     return pattern;
 }
 
+std::vector<OverspeedPattern> overspeedPatternsOfParts(const Study& study,
+                                                       const std::vector<Finding>& findings,
+                                                       const std::vector<Leftover>& leftovers,
+                                                       double confidence)
+{
+    std::set<std::string> parts;
+    for (const Finding& finding : findings)
+        if (finding.rule == Rule::overspeed && !finding.part.empty())
+            parts.insert(finding.part);
+    std::vector<OverspeedPattern> patterns;
+    for (const std::string& part : parts)
+        if (auto pattern = overspeedPattern(study, findings, leftovers, confidence, part))
+            patterns.push_back(std::move(*pattern));
+    return patterns;
+}
+
+void channelsNeverFilled(const Run& run, const Leftover& leftover,
+                         const std::set<std::string, std::less<>>& known,
+                         std::vector<Finding>& findings)
+{
+    for (const std::string& channel : leftover.empty) {
+        if (!known.contains(channel) || leftover.end_s <= 1.0)
+            continue;
+        findings.push_back({.rule = Rule::sensorLost,
+                            .run = run.number,
+                            .from_s = 0.0,
+                            .to_s = leftover.end_s,
+                            .value = leftover.end_s,
+                            .limit = longestGap_s(0.0),
+                            .unit = "s",
+                            .grade = gradeOf(Rule::sensorLost),
+                            .detail = std::string(channel).append(":gap"),
+                            .length_s = {},
+                            .output_w = {},
+                            .part = std::string(partedName(channel).part)});
+    }
+}
+
 void channelsNeverFilled(const Study& study, const std::vector<Leftover>& leftovers,
                          std::vector<Finding>& findings)
 {
@@ -47,21 +91,7 @@ void channelsNeverFilled(const Study& study, const std::vector<Leftover>& leftov
     for (const Leftover& leftover : leftovers)
         known.insert(leftover.channels.begin(), leftover.channels.end());
     for (std::size_t i = 0; i < leftovers.size(); ++i)
-        for (const std::string& channel : leftovers[i].empty) {
-            if (!known.contains(channel) || leftovers[i].end_s <= 1.0)
-                continue;
-            findings.push_back({.rule = Rule::sensorLost,
-                                .run = study.runs[i].number,
-                                .from_s = 0.0,
-                                .to_s = leftovers[i].end_s,
-                                .value = leftovers[i].end_s,
-                                .limit = longestGap_s(0.0),
-                                .unit = "s",
-                                .grade = gradeOf(Rule::sensorLost),
-                                .detail = std::string(channel).append(":gap"),
-                                .length_s = {},
-                                .output_w = {}});
-        }
+        channelsNeverFilled(study.runs[i], leftovers[i], known, findings);
 }
 
 } // namespace bothways::core::rules

@@ -59,6 +59,11 @@ double speedAtStart(const Channel& channel)
     return all.value[next - 1] + share * (all.value[next] - all.value[next - 1]);
 }
 
+bool hasApproach(const Channel& channel, double seconds)
+{
+    return channel.begin > 0 && channel.owner->time_s.front() <= -seconds + kTimeGrace_s;
+}
+
 /// Samples of the 5 s before counting began; those of the start where the recording has no
 /// approach of at least `seconds`.
 std::pair<std::size_t, std::size_t> samplesBeforeCounting(const Channel& channel, double seconds)
@@ -68,8 +73,7 @@ std::pair<std::size_t, std::size_t> samplesBeforeCounting(const Channel& channel
         return static_cast<std::size_t>(std::lower_bound(times.begin(), times.end(), time_s) -
                                         times.begin());
     };
-    const bool approached = channel.begin > 0 && times.front() <= -seconds + kTimeGrace_s;
-    if (approached)
+    if (hasApproach(channel, seconds))
         return {index(-kStart_s - kTimeGrace_s), index(kTimeGrace_s)};
     return {channel.begin, std::min(channel.end, index(kStart_s - kTimeGrace_s))};
 }
@@ -85,7 +89,9 @@ void roadSpeed(RunContext& context)
     const Channel& channel = *driven.channel;
     const auto speed = channel.value();
     const double mean_pct = context.limitWithDefault("road_speed.mean_pct");
-    const double mean_off_pct = driven.off_pct(meanOverTime(channel));
+    // The mean of a run is known at its end.
+    const double mean_off_pct =
+        context.channels.underWay() ? 0.0 : driven.off_pct(meanOverTime(channel));
     if (exceeds(std::abs(mean_off_pct), mean_pct)) {
         // The whole run is one event; what was further off inside it is part of it.
         Finding& finding =
@@ -130,6 +136,10 @@ void notCruising(RunContext& context)
         return;
     const Channel& channel = *driven.channel;
     const double pct = context.limitWithDefault("not_cruising.pct");
+    if (const UnderWay* underWay = context.channels.underWay(); underWay && underWay->from_s > 0.0)
+        return; // it was asked when the run began
+    if (!hasApproach(channel, kSeconds) && context.startIsUnderWay())
+        return;
     const auto [first, last] = samplesBeforeCounting(channel, kSeconds);
     const auto time_s = std::span(channel.owner->time_s.data(), last).subspan(first);
     const auto speed_kmh = std::span(channel.owner->value).subspan(first, last - first);

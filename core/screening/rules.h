@@ -4,12 +4,19 @@
 
 #include "core/screening/context.h"
 
+#include <optional>
+#include <span>
+#include <string_view>
+
 /// One function a rule; each adds its findings, or says why it could not check.
 namespace bothways::core::rules {
 
 // sheet.cpp: the run sheet alone
 void accessoryChangeFromSheet(RunContext& context);
 void accessoryTimer(RunContext& context);
+/// When a timed accessory switches itself off, s of the run; nothing where its switch-on is not
+/// noted.
+[[nodiscard]] std::optional<double> timerOff_s(const Run& run, const TimedAccessory& accessory);
 void overspeedFromSheet(RunContext& context);
 void stretchFromSheet(RunContext& context);
 void batteryBalance(RunContext& context);
@@ -21,6 +28,8 @@ void accessoryChange(RunContext& context);
 
 // device.cpp; overspeed without a recording of it: the sheet's word
 void overspeed(RunContext& context);
+/// What is above `share` of the limit for its time, as findings of overspeed with the limit itself.
+void nearOverspeed(RunContext& context, double share);
 void loadLost(RunContext& context);
 void driveSlip(RunContext& context);
 void outputDrop(RunContext& context);

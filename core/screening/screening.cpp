@@ -27,53 +27,58 @@ constexpr std::string_view kSetting[] = {"setting", "setting_set"};
 constexpr std::string_view kVibration[] = {"vibration_ms2"};
 constexpr std::string_view kAir[] = {"wind_ms", "yaw_deg_per_s"};
 
-using RuleStep = void (*)(rules::RunContext&);
+/// A rule, and whether a run under way can be asked: what its answer hangs on is there by then, and
+/// what comes after does not change it. (The rest of rulesThatWait() is inside the rules.)
+struct RuleStep {
+    void (*ask)(rules::RunContext&);
+    bool underWay;
+};
 constexpr RuleStep kSteps[] = {
-    rules::accessoryChange,
-    rules::accessoryTimer,
-    [](rules::RunContext& context) { rules::sensorsLost(context, kAccessory); },
-    rules::overspeed,
-    rules::loadLost,
-    rules::driveSlip,
-    rules::outputDrop,
-    rules::deviceStopped,
-    [](rules::RunContext& context) { rules::sensorsLost(context, kDevice); },
-    rules::settingMismatch,
-    rules::settingChanged,
-    [](rules::RunContext& context) { rules::sensorsLost(context, kSetting); },
-    rules::vibration,
-    [](rules::RunContext& context) { rules::sensorsLost(context, kVibration); },
-    rules::passingTraffic,
-    [](rules::RunContext& context) { rules::sensorsLost(context, kAir); },
-    rules::roadSpeed,
-    rules::interrupted,
-    rules::notCruising,
-    rules::stretch,
-    rules::sensorLost,
-    rules::traceEndsEarly,
-    rules::batteryBalance,
-    rules::warmingUp,
-    rules::sameRunTwice,
-    rules::marks,
+    {rules::accessoryChange, true},
+    {rules::accessoryTimer, true},
+    {[](rules::RunContext& context) { rules::sensorsLost(context, kAccessory); }, true},
+    {rules::overspeed, true},
+    {rules::loadLost, true},
+    {rules::driveSlip, true},
+    {rules::outputDrop, false},
+    {rules::deviceStopped, true},
+    {[](rules::RunContext& context) { rules::sensorsLost(context, kDevice); }, true},
+    {rules::settingMismatch, true},
+    {rules::settingChanged, true},
+    {[](rules::RunContext& context) { rules::sensorsLost(context, kSetting); }, true},
+    {rules::vibration, true},
+    {[](rules::RunContext& context) { rules::sensorsLost(context, kVibration); }, true},
+    {rules::passingTraffic, false},
+    {[](rules::RunContext& context) { rules::sensorsLost(context, kAir); }, true},
+    {rules::roadSpeed, true},
+    {rules::interrupted, true},
+    {rules::notCruising, true},
+    {rules::stretch, false},
+    {rules::sensorLost, true},
+    {rules::traceEndsEarly, false},
+    {rules::batteryBalance, false},
+    {rules::warmingUp, true},
+    {rules::sameRunTwice, false},
+    {rules::marks, true},
 };
 
 void screenRun(rules::RunContext& context, const std::stop_token& stop)
 {
-    for (const RuleStep step : kSteps) {
+    for (const RuleStep& step : kSteps) {
         if (stop.stop_requested())
             return;
-        step(context);
+        step.ask(context);
     }
 }
 
 /// A rule that found something was checked, if only by a mark.
 void dropWhatWasFound(Screening& screening)
 {
-    std::set<std::pair<int, Rule>> found;
+    std::set<std::tuple<int, Rule, std::string>> found;
     for (const Finding& finding : screening.findings)
-        found.emplace(finding.run, finding.rule);
+        found.emplace(finding.run, finding.rule, finding.part);
     std::erase_if(screening.not_checked, [&](const NotChecked& skipped) {
-        return found.contains({skipped.run, skipped.rule});
+        return found.contains({skipped.run, skipped.rule, skipped.part});
     });
 }
 
@@ -97,6 +102,8 @@ std::string evidenceOf(const Finding& finding)
 {
     std::string words;
     const auto add = [&](const std::string& part) { words += words.empty() ? part : ", " + part; };
+    if (!finding.part.empty())
+        add(finding.part);
     if (finding.value && finding.limit)
         add(fmt::format("{:.6g} {} (limit {:.6g} {})", *finding.value, finding.unit, *finding.limit,
                         finding.unit));
@@ -148,7 +155,32 @@ Screening screen(const Study& study, const TraceProvider& traces,
     putInOrder(screening);
     screening.pattern =
         rules::overspeedPattern(study, screening.findings, leftovers, study.properties.confidence);
+    screening.part_patterns = rules::overspeedPatternsOfParts(study, screening.findings, leftovers,
+                                                              study.properties.confidence);
     return screening;
+}
+
+Screening screenOne(const Study& study, std::size_t place, const RunTrace* trace,
+                    const rules::UsualValues& usual,
+                    const std::set<std::string, std::less<>>& known)
+{
+    Screening screening;
+    rules::Leftover leftover;
+    rules::RunChannels channels(trace, duration_s(study.runs[place]));
+    rules::RunContext context{
+        study, place, channels, usual, screening.findings, screening.not_checked, leftover};
+    screenRun(context, {});
+    rules::channelsNeverFilled(context.run(), leftover, known, screening.findings);
+    dropWhatWasFound(screening);
+    putInOrder(screening);
+    return screening;
+}
+
+void screenUnderWay(rules::RunContext& context)
+{
+    for (const RuleStep& step : kSteps)
+        if (step.underWay)
+            step.ask(context);
 }
 
 std::vector<int> applyScreening(Study& study, const Screening& screening)

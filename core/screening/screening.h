@@ -10,6 +10,7 @@
 #include <functional>
 #include <memory>
 #include <optional>
+#include <set>
 #include <span>
 #include <stop_token>
 #include <string>
@@ -51,12 +52,28 @@
 ///   that may read the sheet alone, the limit first.
 namespace bothways::core {
 
+namespace rules {
+struct RunContext;
+class UsualValues;
+} // namespace rules
+
 /// @param traces    may be empty: then only what needs no trace is checked
 /// @param progress  called with the share done, 0 to 1; may be empty
 /// @param stop      when asked to stop, what was found so far is returned
 [[nodiscard]] Screening screen(const Study& study, const TraceProvider& traces = {},
                                const std::function<void(double)>& progress = {},
                                std::stop_token stop = {});
+
+/// One run of a study, its usual values known: what screen() finds of it, without the look for
+/// patterns across the study.
+/// @param trace  null: the run has no recording
+/// @param known  channels that other runs have
+[[nodiscard]] Screening screenOne(const Study& study, std::size_t place, const RunTrace* trace,
+                                  const rules::UsualValues& usual,
+                                  const std::set<std::string, std::less<>>& known);
+/// Asks the rules that a run under way can be asked; findings are not joined. The context's
+/// channels must know what is under way.
+void screenUnderWay(rules::RunContext& context);
 
 /// Discards every counted run that a *spoils* finding names: its first such finding is the reason.
 /// @return  the numbers of the runs discarded, in order

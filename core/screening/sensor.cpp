@@ -5,6 +5,7 @@
 #include "core/screening/finding.h"
 #include "core/screening/rules.h"
 #include "core/statistics/robust.h"
+#include "core/study/parts.h"
 #include "core/study/rule.h"
 
 #include <algorithm>
@@ -16,7 +17,7 @@ namespace {
 
 constexpr double kFrozen_s = 5.0;
 constexpr double kStopped_s = 2.0;
-constexpr std::size_t kLively = 20; ///< distinct values of a channel that ought to move
+constexpr double kOnTheWay_s = 0.2;
 
 /// A lost sensor spoils the run whose consumption was taken from it.
 bool gaveConsumption(const RunContext& context, std::string_view channel)
@@ -35,6 +36,7 @@ void lost(RunContext& context, const Channel& channel, double from_s, double to_
     Finding& finding =
         context.found(Rule::sensorLost, spoils ? Grade::spoils : gradeOf(Rule::sensorLost),
                       to_s - from_s, limit_s, "s");
+    finding.part = partedName(channel.name).part;
     finding.from_s = from_s;
     finding.to_s = to_s;
     finding.detail = channel.name + ':' + std::string(how);
@@ -45,7 +47,7 @@ void lost(RunContext& context, const Channel& channel, double from_s, double to_
 std::optional<double> pace_s(const Channel& channel)
 {
     const SampleTimes& times = channel.owner->time_s;
-    if (channel.size() >= 2)
+    if (channel.size() >= 2 || std::isfinite(channel.interval_s))
         return channel.interval_s;
     if (times.size() < 2)
         return std::nullopt;
@@ -64,10 +66,14 @@ void gaps(RunContext& context, const Channel& channel)
         if (to_s - from_s > limit_s + kTimeGrace_s)
             lost(context, channel, from_s, to_s, limit_s, "gap");
     };
-    check(0.0, channel.at_s(0));
+    const UnderWay* underWay = context.channels.underWay();
+    if (!underWay || underWay->from_s <= 0.0)
+        check(0.0, channel.at_s(0));
     for (const std::size_t i : context.channels.gapsOf(channel))
         check(channel.at_s(i), time_s[i + 1]);
-    check(channel.at_s(time_s.size() - 1), context.channels.end_s());
+    // Samples of a run under way may be a moment on their way.
+    const double end_s = context.channels.end_s() - (underWay ? kOnTheWay_s : 0.0);
+    check(channel.at_s(time_s.size() - 1), end_s);
 }
 
 bool hasDistinctValues(std::span<const double> values, std::size_t wanted)
@@ -82,10 +88,16 @@ bool hasDistinctValues(std::span<const double> values, std::size_t wanted)
     return seen.size() >= wanted;
 }
 
+/// Of a run under way: is all there that shows whether a speed was held?
+struct Seen {
+    bool before = true; ///< the first sample at hand
+    bool after = true;
+};
+
 /// Does road speed move for kFrozen_s on end somewhere in from_s..to_s? Where it is 0 the vehicle
 /// stands; where it says the same for `still_s` or longer it is held too well to tell; where it
 /// never changes it does not move.
-bool moves(const Channel& roadSpeed, double from_s, double to_s, double still_s)
+bool moves(const Channel& roadSpeed, double from_s, double to_s, double still_s, Seen seen)
 {
     const auto time_s = roadSpeed.time_s();
     const auto values = roadSpeed.value();
@@ -100,8 +112,10 @@ bool moves(const Channel& roadSpeed, double from_s, double to_s, double still_s)
     for (std::size_t first = begin, i = begin; i < end; ++i) {
         if (i + 1 < end && values[i + 1] == values[first])
             continue;
-        const bool stands = values[first] == 0.0;
-        if (stands || time_s[i] - time_s[first] >= still_s - kTimeGrace_s) {
+        if (i + 1 == end && !seen.after)
+            to_s = std::min(to_s, time_s[first]);
+        const bool held = values[first] == 0.0 || (first == 0 && !seen.before);
+        if (held || time_s[i] - time_s[first] >= still_s - kTimeGrace_s) {
             if (changed && longEnough(time_s[first] - movingSince_s))
                 return true;
             movingSince_s = time_s[i];
@@ -141,8 +155,10 @@ std::vector<Stretch> equalStretches(const Channel& channel, std::span<const std:
 
 /// Median time for which the channel usually keeps a value: a counter with coarse steps stands
 /// still for a while without being frozen.
-double usualDwell_s(const Channel& channel)
+double usualDwell_s(RunContext& context, const Channel& channel)
 {
+    if (const ChannelSoFar* soFar = context.channels.soFar(channel))
+        return soFar->dwell_s;
     const auto time_s = channel.time_s();
     const auto values = channel.value();
     std::vector<double> dwells;
@@ -158,17 +174,24 @@ double usualDwell_s(const Channel& channel)
 
 void frozen(RunContext& context, const Channel& channel, const Channel* roadSpeed)
 {
-    if (!roadSpeed || channel.name == "setting_set" || channel.tooSlowFor(kFrozen_s))
+    if (!roadSpeed || partedName(channel.name).base == "setting_set" ||
+        channel.tooSlowFor(kFrozen_s))
         return;
     const std::vector<Stretch> still = equalStretches(channel, context.channels.momentsOf(channel));
-    if (still.empty() || !hasDistinctValues(channel.value(), kLively))
+    const ChannelSoFar* soFar = context.channels.soFar(channel);
+    if (still.empty() || !(soFar ? soFar->lively : hasDistinctValues(channel.value(), kLively)))
         return;
-    const double longest_s = std::max(kFrozen_s, 3.0 * usualDwell_s(channel));
-    const double still_s = std::max(kFrozen_s, 3.0 * usualDwell_s(*roadSpeed));
+    const double longest_s = std::max(kFrozen_s, 3.0 * usualDwell_s(context, channel));
+    const double still_s = std::max(kFrozen_s, 3.0 * usualDwell_s(context, *roadSpeed));
     for (const Stretch& stretch : still) {
-        const double from_s = channel.at_s(stretch.first);
+        const bool last = !soFar || stretch.last + 1 < channel.size();
+        const Seen seen{!soFar || context.channels.underWay()->from_s <= 0.0, last};
+        double from_s = channel.at_s(stretch.first);
         const double to_s = channel.at_s(stretch.last);
-        if (to_s - from_s >= longest_s - kTimeGrace_s && moves(*roadSpeed, from_s, to_s, still_s))
+        const bool moved = moves(*roadSpeed, from_s, to_s, still_s, seen);
+        if (!last)
+            from_s = std::min(from_s, soFar->unchanged_since_s);
+        if (moved && to_s - from_s >= longest_s - kTimeGrace_s)
             lost(context, channel, from_s, to_s, longest_s, "frozen");
     }
 }
@@ -177,7 +200,7 @@ void frozen(RunContext& context, const Channel& channel, const Channel* roadSpee
 void fell(RunContext& context, const Channel& channel)
 {
     const bool fuel = channel.name == "fuel_used_l";
-    if (!fuel && channel.name != "energy_used_kwh")
+    if ((!fuel && channel.name != "energy_used_kwh") || context.channels.underWay())
         return;
     const auto fall = fallOf(channel.value());
     if (!fall)
@@ -198,10 +221,10 @@ void sensorsLost(RunContext& context, std::span<const std::string_view> channels
     const Channel* roadSpeed = context.channels.find("road_speed_kmh");
     for (const ChannelInfo& info : context.channels.trace().channels()) {
         auto& seen = context.leftover.channels;
-        const bool asked =
-            channels.empty()
-                ? std::find(seen.begin(), seen.end(), info.name) == seen.end()
-                : std::find(channels.begin(), channels.end(), info.name) != channels.end();
+        const bool asked = channels.empty()
+                               ? std::find(seen.begin(), seen.end(), info.name) == seen.end()
+                               : std::find(channels.begin(), channels.end(),
+                                           partedName(info.name).base) != channels.end();
         const Channel* channel = asked ? context.channels.find(info.name) : nullptr;
         if (channel) {
             seen.push_back(info.name);
@@ -216,10 +239,13 @@ void sensorsLost(RunContext& context, std::span<const std::string_view> channels
     }
 }
 
-void deviceStopped(RunContext& context)
+namespace {
+
+void partStopped(RunContext& context)
 {
-    const Channel* speed = context.channels.deviceSpeed();
-    const Channel* output = context.channels.find("output_w");
+    const Channel* speed = context.channels.deviceSpeed(context.part);
+    // Its own: of a device of several parts another one may be giving power.
+    const Channel* output = context.channels.find(ofPart("output_w", context.part));
     if (!speed || !output || speed->tooSlowFor(kStopped_s) || output->tooSlowFor(kStopped_s))
         return;
     const double little_w = 0.05 * context.usual.of(context.run(), output->name).value_or(0.0);
@@ -235,6 +261,13 @@ void deviceStopped(RunContext& context)
     for (const Stretch& event : joined(time_s, stretches(time_s, kStopped_s, still)))
         lost(context, *speed, speed->at_s(event.first), speed->at_s(event.last), kStopped_s,
              "zero");
+}
+
+} // namespace
+
+void deviceStopped(RunContext& context)
+{
+    eachPart(context, {"rotor_rpm", "generator_rpm"}, [&] { partStopped(context); });
 }
 
 void sensorLost(RunContext& context)

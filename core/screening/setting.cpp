@@ -16,14 +16,14 @@ constexpr std::string_view kUnit = "°";
 bool setOften(RunContext& context, Rule rule, const Channel& set, double seconds)
 {
     const auto values = set.value();
-    const bool constant =
-        std::adjacent_find(values.begin(), values.end(), std::not_equal_to<>()) == values.end();
+    const ChannelSoFar* soFar = context.channels.soFar(set);
+    const bool constant = soFar ? soFar->constant
+                                : std::adjacent_find(values.begin(), values.end(),
+                                                     std::not_equal_to<>()) == values.end();
     return constant || context.fastEnough(rule, set, seconds);
 }
 
-} // namespace
-
-void settingMismatch(RunContext& context)
+void settingMismatchOfPart(RunContext& context)
 {
     constexpr double kSeconds = 2.0;
     const Channel* measured = context.needed(Rule::settingMismatch, "setting");
@@ -44,6 +44,8 @@ void settingMismatch(RunContext& context)
     for (const Stretch& event : joined(time_s, stretches(time_s, kSeconds, off)))
         context.found(Rule::settingMismatch, *measured, event, furthestFromZero(event, difference),
                       tolerance, kUnit);
+    if (context.channels.underWay())
+        return; // the last second is that of the whole run
 
     const double last_s = std::min(context.channels.end_s(), time_s.back()) - 1.0 - kTimeGrace_s;
     const auto last = static_cast<std::size_t>(
@@ -58,11 +60,12 @@ void settingMismatch(RunContext& context)
                       kUnit);
 }
 
-void settingChanged(RunContext& context)
+void settingChangedOfPart(RunContext& context)
 {
     constexpr double kSeconds = 1.0;
     const Channel* set = context.needed(Rule::settingChanged, "setting_set");
-    if (!set || !setOften(context, Rule::settingChanged, *set, kSeconds))
+    if (!set || !setOften(context, Rule::settingChanged, *set, kSeconds) ||
+        context.startIsUnderWay())
         return;
     const std::optional<double> started = medianAtStart(*set);
     if (!started) {
@@ -77,6 +80,18 @@ void settingChanged(RunContext& context)
     for (const Stretch& event : joined(time_s, stretches(time_s, kSeconds, changed)))
         context.found(Rule::settingChanged, *set, event, furthestFromZero(event, change), tolerance,
                       kUnit);
+}
+
+} // namespace
+
+void settingMismatch(RunContext& context)
+{
+    eachPart(context, {"setting"}, [&] { settingMismatchOfPart(context); });
+}
+
+void settingChanged(RunContext& context)
+{
+    eachPart(context, {"setting_set"}, [&] { settingChangedOfPart(context); });
 }
 
 } // namespace bothways::core::rules

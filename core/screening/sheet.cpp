@@ -1,6 +1,7 @@
 // Copyright (C) 2026 The Bothways developers
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/screening/rules.h"
+#include "core/study/parts.h"
 
 #include <algorithm>
 #include <cmath>
@@ -40,13 +41,18 @@ bool sameName(std::string a, std::string b)
     return sameWord(a, b);
 }
 
+std::map<std::string, double>::const_iterator switchedOn(const Run& run,
+                                                         const TimedAccessory& accessory)
+{
+    return std::find_if(run.accessory_on_s.begin(), run.accessory_on_s.end(),
+                        [&](const auto& entry) { return sameName(entry.first, accessory.name); });
+}
+
 /// One timed accessory: off at its switch-on plus its minutes.
 void oneTimer(RunContext& context, const TimedAccessory& accessory)
 {
     const Run& run = context.run();
-    const auto noted =
-        std::find_if(run.accessory_on_s.begin(), run.accessory_on_s.end(),
-                     [&](const auto& entry) { return sameName(entry.first, accessory.name); });
+    const auto noted = switchedOn(run, accessory);
     if (noted == run.accessory_on_s.end()) {
         context.notChecked(Rule::accessoryTimer, WhyNotChecked::noSetTime,
                            accessory.name + "_on_s");
@@ -88,6 +94,14 @@ void accessoryChangeFromSheet(RunContext& context)
         context.found(Rule::accessoryChange, Grade::spoils, change_w, watts, "W");
 }
 
+std::optional<double> timerOff_s(const Run& run, const TimedAccessory& accessory)
+{
+    const auto noted = switchedOn(run, accessory);
+    return noted == run.accessory_on_s.end()
+               ? std::nullopt
+               : std::optional(noted->second + accessory.minutes * 60.0);
+}
+
 void accessoryTimer(RunContext& context)
 {
     const auto& declared = context.study.properties.timed_accessories;
@@ -99,14 +113,24 @@ void accessoryTimer(RunContext& context)
 
 void overspeedFromSheet(RunContext& context)
 {
-    const auto limit_rpm = context.neededLimit(Rule::overspeed, "overspeed.rpm");
-    if (!limit_rpm)
-        return;
     const Run& run = context.run();
-    if (!run.rotor_rpm_max)
-        context.notNoted(Rule::overspeed, "rotor_rpm_max", "rotor_rpm");
-    else if (*run.rotor_rpm_max > *limit_rpm)
-        context.found(Rule::overspeed, Grade::spoils, *run.rotor_rpm_max, *limit_rpm, "rpm");
+    const std::vector<NotedPart> parts = notedParts(run, "rotor_rpm_max");
+    const auto ask = [&](const std::optional<double>& noted_rpm) {
+        const auto limit_rpm = context.neededLimit(Rule::overspeed, "overspeed.rpm");
+        if (!limit_rpm)
+            return;
+        if (!noted_rpm)
+            context.notNoted(Rule::overspeed, "rotor_rpm_max", "rotor_rpm");
+        else if (*noted_rpm > *limit_rpm)
+            context.found(Rule::overspeed, Grade::spoils, *noted_rpm, *limit_rpm, "rpm");
+    };
+    if (parts.empty() || run.rotor_rpm_max)
+        ask(run.rotor_rpm_max);
+    for (const NotedPart& noted : parts) {
+        context.part = noted.part;
+        ask(noted.value);
+    }
+    context.part.clear();
 }
 
 void stretchFromSheet(RunContext& context)

@@ -3,6 +3,7 @@
 #include "core/recording/over_time.h"
 #include "core/screening/context.h"
 #include "core/statistics/robust.h"
+#include "core/study/parts.h"
 
 #include <algorithm>
 
@@ -54,30 +55,39 @@ void UsualValues::addMedian(const Run& run, const Channel& channel)
     m_medians[keyOf(run, channel.name)].push_back(medianOverTime(channel));
 }
 
-void UsualValues::addRatio(const Run& run, const Channel& generator, const Channel& rotor)
+void UsualValues::addRatio(const Run& run, const Channel& generator, const Channel& rotor,
+                           std::string_view part)
 {
+    const std::string quantity = ofPart(kRatio, part);
     const auto above = generator.value();
     const auto below = rotor.value();
     if (generator.sameTimes(rotor) && isEven(generator) && allAbove0(above) && allAbove0(below)) {
-        m_medians[keyOf(run, kRatio)].push_back(
+        m_medians[keyOf(run, quantity)].push_back(
             medianOf(above.size(), [&](std::size_t i) { return above[i] / below[i]; }));
     } else if (const Ratios found = ratios(generator, rotor); !found.ratio.empty()) {
-        m_medians[keyOf(run, kRatio)].push_back(weightedMedian(found.ratio, found.weight_s));
+        m_medians[keyOf(run, quantity)].push_back(weightedMedian(found.ratio, found.weight_s));
     }
 }
 
 void UsualValues::add(const Run& run, RunChannels& channels)
 {
-    if (const Channel* output = channels.find("output_w"))
-        addMedian(run, *output);
-    const Channel* rotor = channels.find("rotor_rpm");
-    const Channel* generator = channels.find("generator_rpm");
-    // Both where there are both: the device speed of another run may be the generator's alone.
-    for (const Channel* speed : {rotor, generator})
-        if (speed)
-            addMedian(run, *speed);
-    if (rotor && generator)
-        addRatio(run, *generator, *rotor);
+    std::vector<std::string> parts = channels.partsOf({"output_w", "rotor_rpm", "generator_rpm"});
+    parts.insert(parts.begin(), std::string());
+    for (const std::string& part : parts) {
+        if (const Channel* output = channels.find(ofPart("output_w", part)))
+            addMedian(run, *output);
+        const Channel* rotor = channels.find(ofPart("rotor_rpm", part));
+        const Channel* generator = channels.find(ofPart("generator_rpm", part));
+        // Both where there are both: the device speed of another run may be the generator's alone.
+        for (const Channel* speed : {rotor, generator})
+            if (speed)
+                addMedian(run, *speed);
+        // One rotor may drive two generators, and two rotors one.
+        rotor = rotor || !generator ? rotor : channels.find("rotor_rpm");
+        generator = generator || !rotor ? generator : channels.find("generator_rpm");
+        if (rotor && generator)
+            addRatio(run, *generator, *rotor, part);
+    }
 }
 
 std::optional<double> UsualValues::of(const Run& run, std::string_view quantity) const

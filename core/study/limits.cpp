@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/study/limits.h"
 
+#include "core/study/parts.h"
+
 #include <algorithm>
 #include <array>
 
@@ -35,7 +37,44 @@ constexpr std::array kLimits = {
     LimitInfo{"warming_up.minutes", Rule::warmingUp, "min", 30.0, 0.0, 1440.0},
 };
 
+/// "overspeed@left.rpm" taken apart; `part` is empty where there is none, or it is no limit's form.
+struct LimitName {
+    std::string common; ///< "overspeed.rpm"
+    std::string_view part;
+};
+
+LimitName limitName(std::string_view name)
+{
+    const std::size_t dot = name.find('.');
+    const PartedName parted = partedName(name.substr(0, dot));
+    if (dot == std::string_view::npos || parted.part.empty())
+        return {std::string(name), {}};
+    return {std::string(parted.base).append(name.substr(dot)), parted.part};
+}
+
 } // namespace
+
+bool hasParts(Rule rule)
+{
+    switch (rule) {
+    case Rule::overspeed:
+    case Rule::loadLost:
+    case Rule::driveSlip:
+    case Rule::outputDrop:
+    case Rule::settingMismatch:
+    case Rule::settingChanged:
+    case Rule::vibration:
+    case Rule::sensorLost: return true;
+    default: return false;
+    }
+}
+
+std::string limitOfPart(std::string_view name, std::string_view part)
+{
+    const std::size_t dot = std::min(name.find('.'), name.size());
+    // Names of properties are kept in small letters.
+    return ofPart(name.substr(0, dot), inSmallLetters(part)).append(name.substr(dot));
+}
 
 std::span<const LimitInfo> allLimits()
 {
@@ -44,8 +83,10 @@ std::span<const LimitInfo> allLimits()
 
 const LimitInfo* findLimit(std::string_view name)
 {
-    const auto found = std::find_if(kLimits.begin(), kLimits.end(),
-                                    [&](const LimitInfo& limit) { return limit.name == name; });
+    const LimitName wanted = limitName(name);
+    const auto found = std::find_if(kLimits.begin(), kLimits.end(), [&](const LimitInfo& limit) {
+        return limit.name == wanted.common && (wanted.part.empty() || hasParts(limit.rule));
+    });
     return found != kLimits.end() ? &*found : nullptr;
 }
 
@@ -53,6 +94,8 @@ std::optional<double> limitOf(const Limits& limits, std::string_view name)
 {
     if (const auto set = limits.find(name); set != limits.end())
         return set->second;
+    if (const LimitName wanted = limitName(name); !wanted.part.empty())
+        return limitOf(limits, wanted.common);
     const LimitInfo* info = findLimit(name);
     return info ? info->byDefault : std::nullopt;
 }

@@ -7,6 +7,7 @@
 
 #include <optional>
 #include <span>
+#include <string>
 #include <string_view>
 
 namespace bothways::core {
@@ -23,8 +24,13 @@ struct LimitInfo {
     double smallest, largest;        ///< permitted values
 };
 [[nodiscard]] std::span<const LimitInfo> allLimits();
+/// Also for a part: "overspeed@left.rpm" is found as "overspeed.rpm".
 [[nodiscard]] const LimitInfo* findLimit(std::string_view name);
-/// The study's value, else the default, else nothing.
+/// May parts of a device have limits of their own of this rule?
+[[nodiscard]] bool hasParts(Rule rule);
+/// "overspeed.rpm", "left": "overspeed@left.rpm"; without a part the name alone.
+[[nodiscard]] std::string limitOfPart(std::string_view name, std::string_view part);
+/// The study's value, else for a part the common one, else the default, else nothing.
 [[nodiscard]] std::optional<double> limitOf(const Limits& limits, std::string_view name);
 
 } // namespace bothways::core

@@ -223,17 +223,18 @@ Outcome setPlan(StudyProperties& properties, std::string_view what, std::string_
     return Done{};
 }
 
-Outcome setLimit(StudyProperties& properties, const LimitInfo& limit, std::string_view value)
+/// @param name  the limit's, or with a part: "overspeed@left.rpm"
+Outcome setLimit(StudyProperties& properties, std::string_view name, const LimitInfo& limit,
+                 std::string_view value)
 {
     if (value.empty()) {
-        properties.limits.erase(std::string(limit.name));
+        properties.limits.erase(std::string(name));
         return Done{};
     }
-    const auto given =
-        within(limit.name, inUnit(value, limit.unit), limit.smallest, limit.largest, true);
+    const auto given = within(name, inUnit(value, limit.unit), limit.smallest, limit.largest, true);
     if (!given)
         return given.error();
-    properties.limits.insert_or_assign(std::string(limit.name), given.value());
+    properties.limits.insert_or_assign(std::string(name), given.value());
     return Done{};
 }
 
@@ -334,7 +335,7 @@ Outcome setProperty(StudyProperties& properties, std::string_view name, std::str
     if (key.starts_with(kTimerPrefix))
         return setTimer(properties, key, value);
     if (const LimitInfo* limit = findLimit(key))
-        return setLimit(properties, *limit, value);
+        return setLimit(properties, key, *limit, value);
     return noSuchProperty(name);
 }
 

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/recording/trace.h"
 #include "core/screening/finding.h"
 #include "core/study/study.h"
 
@@ -15,7 +16,13 @@
 #include <vector>
 
 /// Looks at the run under way by the rules of screening while it is driven. No clock and no
-/// thread: the caller says what time it is. Times are those of the recording, s.
+/// thread: the caller says what time it is. Times are those of the recording, s; those inside a
+/// Finding count from the run's start.
+///
+/// There is one set of rules. Each look gives them the run so far, of which only the latest part is
+/// read again (twice the longest time that a rule asks for, and 2 s), so that an hour costs no more
+/// a second than a minute; what they found before stands, and grows. What hangs on the whole run so
+/// far (the pace of a channel, how long it keeps a value, the usual values) is carried along.
 namespace bothways::core {
 
 /// What is known of a run before it ends.
@@ -32,8 +39,9 @@ struct Alarm {
     enum class Kind {
         finding,       ///< `finding` stands
         nearLimit,     ///< 95 % of a limit: `finding` has rule, value, limit
-        timerWillDrop, ///< `name` will drop out `in_s` from now, before the run would end
-        channelSilent, ///< `name`
+        timerWillDrop, ///< `name` will drop out `in_s` from now, before the run would end; before a
+                       ///< start it may be off already (0 or less)
+        channelSilent, ///< `name`: no sample for max(1 s, 3 x its pace), or none at all
         limitMissing,  ///< `name` of the limit; `finding.rule` lacks it
         noChannel      ///< `name` of the channel; `finding.rule` lacks it
     };
@@ -52,6 +60,14 @@ class Watcher {
 public:
     /// @param study  limits, properties, timers, the runs so far
     explicit Watcher(Study study);
+    /// The usual values of earlier runs, from their recordings; reads each once, so it takes as
+    /// long as screening them. Runs that this watcher saw to their end are known without. May throw
+    /// what `earlier` throws.
+    void learn(const TraceProvider& earlier);
+    /// Who records the samples himself may hand out the run that has ended: end() then reads it
+    /// from there, and of a run no more is kept in memory than the looks need. Without it all
+    /// samples of the run under way are kept.
+    void recordedBy(TraceProvider recorded);
     Watcher(Watcher&&) noexcept;
     Watcher& operator=(Watcher&&) noexcept;
     ~Watcher();
@@ -64,14 +80,19 @@ public:
     /// a run the last minute is kept.
     void put(std::size_t channel, std::span<const double> time_s, std::span<const double> value);
 
+    /// What will be driven next, so that its timers are foreseen; Run::accessory_on_s counts from
+    /// its `start_s`. Forgotten by begin().
+    void next(const RunUnderWay& run);
     void begin(const RunUnderWay& run);
     /// A mark of the run under way. @param at_s  in the recording's time
     void mark(double at_s, std::string_view word, std::string_view words);
     [[nodiscard]] bool isUnderWay() const;
-    /// What is wrong at this moment: before a run as well as during one. Gravest first.
+    /// What is wrong at this moment: before a run as well as during one. Gravest first, and the
+    /// latest first of the same level. Findings stand until the run is over. Meant to be called
+    /// once a second, with all samples up to now_s put before.
     [[nodiscard]] std::vector<Alarm> look(double now_s);
-    /// The run is over: what screen() says of it with all that is recorded. The run's samples are
-    /// forgotten but for the last minute.
+    /// The run is over: what screen() says of it with all that is recorded (without patterns across
+    /// the study). The run's samples are forgotten but for the last minute.
     [[nodiscard]] Screening end(double at_s);
     /// Thrown away.
     void forget();
@@ -81,11 +102,15 @@ private:
     std::unique_ptr<Private> d;
 };
 
+/// 95 % of the limit of over-speed is a warning.
+inline constexpr double kNearLimit = 0.95;
+
 /// Rules that cannot be asked before the run is over, or whose answer may change by what comes
 /// after: they are asked in end(). With the reason, for the handbook and the tests.
 struct WaitsForTheEnd {
     Rule rule;
     const char* why;
+    bool wholly = true; ///< false: the rest of the rule is asked while the run is driven
 };
 [[nodiscard]] std::span<const WaitsForTheEnd> rulesThatWait();
 
