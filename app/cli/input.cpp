@@ -6,7 +6,10 @@
 #include "app/cli/warnings.h"
 #include "core/recording/unreadable_recording.h"
 #include "core/screening/screening.h"
+#include "storage/bytes/evidence_file.h"
 #include "storage/bytes/written_file.h"
+
+#include <CLI/CLI.hpp>
 
 #include <algorithm>
 #include <ostream>
@@ -128,6 +131,25 @@ void recordLook(const Input& input, const core::Analysis& analysis, Surroundings
                                  : "this look at the verdict could not be recorded: {}"_t,
                              io.language.describe(noted.error())),
              io);
+}
+
+void addEvidenceFile(const Language& in, CLI::App& verb, std::string& file)
+{
+    verb.add_option("--file", file,
+                    in.say("A photo, or a clip and its second, as evidence: name, size and SHA-256 "
+                           "are kept"_t))
+        ->option_text(in.say("PATH[@SECONDS]"_t));
+}
+
+Result<std::string> wordsWithFile(const std::string& words, const std::string& file,
+                                  const std::filesystem::path& study)
+{
+    if (file.empty())
+        return words;
+    const auto evidence = storage::evidenceFile(file, study.parent_path());
+    if (!evidence)
+        return evidence.error();
+    return storage::withEvidenceFile(words, evidence.value());
 }
 
 } // namespace bothways::cli

@@ -49,6 +49,12 @@ changeRuns(const std::filesystem::path& path, const RunWords& words,
 [[nodiscard]] std::vector<core::RunId> idsOf(const std::vector<const core::Run*>& runs);
 [[nodiscard]] std::vector<int> numbersOf(const std::vector<const core::Run*>& runs);
 
+/// --file PATH[@SECONDS]
+void addEvidenceFile(const Language& in, CLI::App& verb, std::string& file);
+/// The words with the file's name, size and sum behind them; the words alone where none was given.
+[[nodiscard]] Result<std::string> wordsWithFile(const std::string& words, const std::string& file,
+                                                const std::filesystem::path& study);
+
 /// Screens with a progress line on a terminal. Errors are those of answer().
 [[nodiscard]] Result<core::Screening> screenWithProgress(const Input& input,
                                                          const Surroundings& io);

@@ -5,6 +5,7 @@
 #include "core/screening/screening.h"
 #include "core/study/fuel.h"
 #include "storage/recordings/cut.h"
+#include "storage/study/walk_rounds.h"
 
 #include <fmt/format.h>
 
@@ -70,6 +71,14 @@ Result<core::Run> RunDesk::start(const Beginning& beginning)
                                                     : std::string();
     m_start_s = toTenths(m_session.clock_s());
     run.start = at(m_start_s);
+    const auto walked = storage::walkRounds(m_study);
+    if (!walked)
+        return walked.error();
+    core::putNumbers(run, walked.value());
+    core::Study withIt = study.value();
+    withIt.runs.push_back(run);
+    const auto without = core::blocksWithoutWalkRound(withIt, walked.value());
+    m_withoutWalkRound = std::find(without.begin(), without.end(), run.number) != without.end();
     for (const auto& [accessory, on_s] : m_on_s)
         run.accessory_on_s[accessory] = toTenths(on_s - m_start_s);
     m_run = run;

@@ -27,6 +27,8 @@ public:
     };
     [[nodiscard]] core::Result<UpNext> next() const;
     [[nodiscard]] core::Result<core::Run> start(const Beginning& beginning);
+    /// The run under way begins a block that nobody walked round for: a note, nothing that spoils.
+    [[nodiscard]] bool isWithoutWalkRound() const { return m_withoutWalkRound; }
     [[nodiscard]] bool isUnderWay() const { return m_run.has_value(); }
     [[nodiscard]] const core::Run* underWay() const { return m_run ? &*m_run : nullptr; }
 
@@ -57,7 +59,8 @@ private:
     LiveSession& m_session;
     UsualDirections m_usual;
     std::optional<core::Run> m_run; ///< under way
-    double m_start_s = 0.0;         ///< of it, in the recording's time
+    bool m_withoutWalkRound = false;
+    double m_start_s = 0.0; ///< of it, in the recording's time
     std::optional<core::Run> m_written;
     std::map<std::string, double> m_on_s; ///< accessory -> when it was switched on
 };

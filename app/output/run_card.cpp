@@ -7,6 +7,7 @@
 #include "app/wording/units.h"
 #include "core/study/clock.h"
 #include "core/study/limits.h"
+#include "core/study/walk_round.h"
 
 #include <fmt/format.h>
 
@@ -43,6 +44,7 @@ public:
     {
         head();
         before();
+        walkRound();
         runs();
         accessories();
         limits();
@@ -99,6 +101,24 @@ private:
         item(say("Windows and vents set, and left alone"_t));
         item(say("Temperature ________   Pressure at the place ________   Wind ________"_t));
         item(say("Logger runs, memory card empty, clock right"_t));
+        m_text += "</ul>\n";
+    }
+
+    /// What the study's walk-round asks for, once for each block of the plan.
+    void walkRound()
+    {
+        const auto lines = core::walkLines(m_in.properties.walk_round);
+        if (!lines || lines.value().empty())
+            return;
+        section("Walk-round before each block"_t);
+        std::string boxes;
+        for (std::size_t block = 1; block < m_in.plan.sequence.size(); ++block)
+            boxes += "<span class=\"box\"></span> ";
+        for (const core::WalkLine& line : lines.value())
+            m_text += fmt::format(
+                "<li><span class=\"box\"></span> {}{}{}</li>\n", boxes, escaped(line.words),
+                line.unit.empty() ? std::string()
+                                  : escaped(fmt::format(": ________ {}", line.unit)));
         m_text += "</ul>\n";
     }
 

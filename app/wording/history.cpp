@@ -11,7 +11,7 @@
 namespace bothways::app::wording {
 namespace {
 
-constexpr std::array<std::pair<std::string_view, core::Text<0>>, 25> kKinds{
+constexpr std::array<std::pair<std::string_view, core::Text<0>>, 26> kKinds{
     {{"new", "Study made"_t},
      {"add_run", "Run added"_t},
      {"edit_run", "Run changed"_t},
@@ -30,6 +30,7 @@ constexpr std::array<std::pair<std::string_view, core::Text<0>>, 25> kKinds{
      {"cut_recording", "Recording cut into runs"_t},
      {"drop_recording", "Recording dropped"_t},
      {"record", "Recording begun"_t},
+     {"walk_round", "Walk-round"_t},
      {"record_end", "Recording ended"_t},
      {"overrule", "Finding overruled"_t},
      {"let_stand", "Finding stands again"_t},

@@ -85,7 +85,5 @@ struct PrepareOptions {
 
 /// A day with this many design blocks, so two switches, closes the study.
 inline constexpr int kClosedBlocks = 3;
-/// More than this between the starts of successive runs begins a new day.
-inline constexpr std::int64_t kNewDay_us = std::int64_t{6} * 3600 * 1'000'000;
 
 } // namespace bothways::core

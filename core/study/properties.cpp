@@ -9,6 +9,7 @@
 #include "core/study/fuel.h"
 #include "core/study/limits.h"
 #include "core/study/property_values.h"
+#include "core/study/walk_round.h"
 
 #include <fmt/format.h>
 
@@ -270,12 +271,21 @@ Outcome setTimer(StudyProperties& properties, std::string_view full, std::string
     return Done{};
 }
 
+Outcome setWalkRound(StudyProperties& properties, std::string_view value)
+{
+    const auto lines = walkLines(value);
+    if (!lines)
+        return lines.error();
+    properties.walk_round = walkText(lines.value());
+    return Done{};
+}
+
 Error noSuchProperty(std::string_view name)
 {
-    std::vector<std::string_view> known{"date",       "baseline",    "confidence",
-                                        "claim",      "noise",       "fuel",
-                                        "cold_start", "bearing_deg", "plan.sequence",
-                                        "plan.pairs", "plan.margin", "plan.confidence"};
+    std::vector<std::string_view> known{
+        "date",        "baseline",        "confidence",  "claim",         "noise",
+        "fuel",        "cold_start",      "bearing_deg", "plan.sequence", "plan.pairs",
+        "plan.margin", "plan.confidence", "walk_round"};
     for (const TextProperty& property : kTexts)
         known.push_back(property.name);
     for (const NumberProperty& property : kNumbers)
@@ -287,7 +297,7 @@ Error noSuchProperty(std::string_view name)
         "'{}' is no property of a study; expected name, date, baseline, "
         "margin, confidence, max_gap, aero_share, fuel, bearing_deg, "
         "cold_start, claim, noise, noise.from, notes, plan.sequence, "
-        "plan.pairs, plan.margin, plan.confidence, accessory_timer.NAME, or a limit like overspeed.rpm"_t,
+        "plan.pairs, plan.margin, plan.confidence, walk_round, accessory_timer.NAME, or a limit like overspeed.rpm"_t,
         name);
     if (!nearest.empty())
         why = message("{}; did you mean '{}'?"_t, std::move(why), nearest);
@@ -329,6 +339,8 @@ Outcome setProperty(StudyProperties& properties, std::string_view name, std::str
         return setBearing(properties, value);
     if (key == "cold_start")
         return setColdStart(properties, value);
+    if (key == "walk_round")
+        return setWalkRound(properties, value);
     if (key == "plan.sequence" || key == "plan.pairs" || key == "plan.margin" ||
         key == "plan.confidence")
         return setPlan(properties, std::string_view(key).substr(5), value);
@@ -393,6 +405,7 @@ std::vector<std::pair<std::string, std::string>> propertiesAsText(const StudyPro
         add(plan.margin_pct != none.margin_pct, "plan.margin", propertyText(plan.margin_pct));
         add(plan.confidence != none.confidence, "plan.confidence", propertyText(plan.confidence));
     }
+    add(!properties.walk_round.empty(), "walk_round", properties.walk_round);
     add(!properties.notes.empty(), "notes", properties.notes);
     return texts;
 }

@@ -136,9 +136,13 @@ struct StudyProperties {
     std::optional<double> claim_pct; ///< what someone says that the device saves; negative: less
     std::optional<KnownNoise> noise; ///< of this vehicle, from earlier days
     std::string noise_from;          ///< whence it is known, in words
+    std::string walk_round;          ///< what is looked at before a block; see walkLines()
     std::string notes;
     friend bool operator==(const StudyProperties&, const StudyProperties&) = default;
 };
+
+/// More than this between the starts of successive runs begins a new day.
+inline constexpr std::int64_t kNewDay_us = std::int64_t{6} * 3600 * 1'000'000;
 
 struct Study {
     StudyProperties properties;

@@ -33,6 +33,8 @@
 ///     /1["record_end", "2026-05-09 05:40", 7, 8160, 5, 0, [["board", 8170, 3, 0, 1, 0], ...]]
 ///                                rows, channels, 1: it was not stopped; of each instrument: lines,
 ///                                unreadable ones, lost bytes, reconnects, silences, drift in ms
+///     /1["walk_round", "2026-05-09T05:38:00", 7, ["belts on", 1, "", ""],
+///                      ["tyre pressure", 1, "230", "kPa"], ...]   its time, the run that followed
 ///     /1["words", "margin=1"]                                   as given, or a recording's name
 ///     /1["made", "0.1.0"]
 ///     /1["look", 9, "less"]                                     pairs, and what was seen

@@ -285,6 +285,27 @@ Message recorded(const List& values)
                    troubles.reconnects, troubles.silences, troubles.garbage);
 }
 
+/// "before run 7: 5 of 6 ticked; tyre pressure 230 kPa; not ticked: belts on"
+Message walkRound(const List& values)
+{
+    long long ticked = 0;
+    long long lines = 0;
+    std::vector<Message> numbers;
+    for (std::size_t i = 2; i < values.size(); ++i) {
+        const List& line = values[i].list();
+        ++lines;
+        ticked += at(line, 1).number() != 0 ? 1 : 0;
+        if (at(line, 1).number() == 0)
+            numbers.push_back(message("not ticked: {}"_t, textAt(line, 0)));
+        else if (!textAt(line, 2).empty())
+            numbers.push_back(message("{} {} {}"_t, textAt(line, 0),
+                                      core::decimalText(textAt(line, 2)), textAt(line, 3)));
+    }
+    const Message whole =
+        message("before run {}: {} of {} ticked"_t, at(values, 1).number(), ticked, lines);
+    return numbers.empty() ? whole : message(kSemicolon, whole, joined(numbers, kSemicolon));
+}
+
 std::optional<Message> said(const HistoryDetail& detail)
 {
     const List& values = detail.values;
@@ -316,6 +337,8 @@ std::optional<Message> said(const HistoryDetail& detail)
     if (detail.form == "assign")
         return message("run {}: {} from {} s"_t, at(values, 0).number(), textAt(values, 1),
                        core::decimalText(textAt(values, 2)));
+    if (detail.form == "walk_round")
+        return walkRound(values);
     if (detail.form == "record")
         return Message::verbatim(textAt(values, 0));
     if (detail.form == "record_end")

@@ -6,6 +6,7 @@
 #include "app/cli/warnings.h"
 #include "core/study/clock.h"
 #include "storage/sheet/run_sheet.h"
+#include "storage/study/walk_rounds.h"
 
 #include <CLI/CLI.hpp>
 
@@ -111,7 +112,11 @@ Outcome addRun(const AddOptions& options, Surroundings& io)
         storage::parseRunSheet(asSheet(columns), kTyped, sheetOptions, &study.value());
     if (!sheet)
         return withoutLines(io.language, sheet.error());
-    const core::Run& run = sheet.value().study.runs.front();
+    core::Run run = sheet.value().study.runs.front();
+    const auto rounds = storage::walkRounds(file.value());
+    if (!rounds)
+        return rounds.error();
+    core::putNumbers(run, rounds.value());
     if (auto added = file.value().addRun(run); !added)
         return added.error();
     io.told() << io.language.say("added run {}: {}, {}, {}"_t, run.number, run.configuration,

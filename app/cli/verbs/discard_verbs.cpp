@@ -16,7 +16,7 @@ namespace {
 struct DiscardOptions {
     std::string study;
     RunWords runs;
-    std::string reason, evidence;
+    std::string reason, evidence, file;
 };
 
 /// One run or several, with their numbers in the place.
@@ -35,7 +35,7 @@ std::string reasonNames()
     return names + "other";
 }
 
-Outcome checkReason(const DiscardOptions& options)
+Outcome checkReason(const core::Discard& options)
 {
     if (options.reason != "other" && !core::ruleFromName(options.reason)) {
         std::vector<std::string_view> names{"other"};
@@ -52,9 +52,12 @@ Outcome checkReason(const DiscardOptions& options)
 
 Outcome discard(const DiscardOptions& options, Surroundings& io)
 {
-    if (Outcome checked = checkReason(options); !checked)
+    const auto evidence = wordsWithFile(options.evidence, options.file, options.study);
+    if (!evidence)
+        return evidence.error();
+    const core::Discard why{options.reason, evidence.value()};
+    if (Outcome checked = checkReason(why); !checked)
         return checked;
-    const core::Discard why{options.reason, options.evidence};
     std::vector<int> numbers;
     const Outcome discarded =
         changeRuns(options.study, options.runs,
@@ -64,8 +67,7 @@ Outcome discard(const DiscardOptions& options, Surroundings& io)
                    });
     if (!discarded)
         return discarded;
-    const std::string reason =
-        options.reason + (options.evidence.empty() ? "" : ", ") + options.evidence;
+    const std::string reason = why.reason + (why.evidence.empty() ? "" : ", ") + why.evidence;
     io.told() << io.language.sayCount(static_cast<long long>(numbers.size()),
                                       "discarded run {}: {}"_t, "discarded runs {}: {}"_t,
                                       app::wording::runList(numbers), reason)
@@ -109,6 +111,7 @@ void describeDiscard(CLI::App& verb, Context& context)
         ->type_name(in.say("REASON"_t));
     verb.add_option("--evidence", options->evidence, in.say("What was seen; 'other' needs it"_t))
         ->type_name(in.say("WORDS"_t));
+    addEvidenceFile(in, verb, options->file);
     addFooter(in, verb,
               "  bothways discard day.bothways 9 --reason overspeed --evidence 'rotor 3410 rpm "
               "beside a road train'\n  bothways discard day.bothways 7-9,12 --reason warming_up",

@@ -17,7 +17,7 @@ namespace bothways::cli {
 namespace {
 
 struct OverruleOptions {
-    std::string study, rule, words;
+    std::string study, rule, words, file;
     RunWords runs;
     bool takeBack = false;
 };
@@ -63,8 +63,14 @@ Outcome checkFound(const OverruleOptions& options, core::Rule rule,
                     options.study);
 }
 
-Outcome overrule(const OverruleOptions& options, Surroundings& io)
+Outcome overrule(OverruleOptions options, Surroundings& io)
 {
+    if (!options.file.empty()) {
+        auto words = wordsWithFile(options.words, options.file, options.study);
+        if (!words)
+            return words.error();
+        options.words = std::move(words).take();
+    }
     const auto rule = core::ruleFromName(options.rule);
     if (!rule)
         return noSuchRule(options.rule);
@@ -108,6 +114,7 @@ void describeOverrule(CLI::App& verb, Context& context)
     CLI::Option* words =
         verb.add_option("--reason", options->words, in.say("Why the finding does not matter"_t))
             ->type_name(in.say("WORDS"_t));
+    addEvidenceFile(in, verb, options->file);
     verb.add_flag("--take-back", options->takeBack, in.say("Let the finding stand again"_t))
         ->excludes(words);
     addFooter(in, verb,

@@ -7,10 +7,12 @@
 namespace bothways::cli {
 namespace {
 
-constexpr std::array<Verb, 23> kVerbs{{
+constexpr std::array<Verb, 25> kVerbs{{
     {"new", "Make an empty study"_t, describeNew},
     {"set", "Set a study's properties and limits"_t, describeSet},
     {"import", "Bring a run sheet, or a data logger's recording, into a study"_t, describeImport},
+    {"record", "Record instruments into a study while it is driven, and say what spoils a run"_t,
+     describeRecord},
     {"export", "Give back the runs (CSV, JSON) or the pairs (CSV)"_t, describeExport},
     {"add", "Add one run to a study"_t, describeAdd},
     {"edit", "Change columns of one run or several"_t, describeEdit},
@@ -20,6 +22,7 @@ constexpr std::array<Verb, 23> kVerbs{{
     {"undo", "Take back the newest change; the history keeps both"_t, describeUndo},
     {"redo", "Do again what was taken back"_t, describeRedo},
     {"history", "Every change and every look at the verdict, with its time"_t, describeHistory},
+    {"walk", "Tick the walk-round that is made before a block, or list it"_t, describeWalk},
     {"runs", "List the runs with state, reason, pair and findings"_t, describeRuns},
     {"screen", "Look for runs that cannot be used, and why"_t, describeScreen},
     {"discard", "Set runs aside, with a reason"_t, describeDiscard},

@@ -31,6 +31,8 @@ void describePair(CLI::App& verb, Context& context);
 void describeUnpair(CLI::App& verb, Context& context);
 void describeRename(CLI::App& verb, Context& context);
 void describeUndo(CLI::App& verb, Context& context);
+void describeRecord(CLI::App& verb, Context& context);
+void describeWalk(CLI::App& verb, Context& context);
 void describeRedo(CLI::App& verb, Context& context);
 void describeRuns(CLI::App& verb, Context& context);
 void describeScreen(CLI::App& verb, Context& context);

@@ -1,0 +1,185 @@
+// Copyright (C) 2026 The Bothways developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/cli/input.h"
+#include "app/cli/now.h"
+#include "app/cli/options.h"
+#include "app/cli/verbs/verbs.h"
+#include "app/cli/warnings.h"
+#include "app/wording/history.h"
+#include "app/wording/numbers.h"
+#include "app/wording/visible_text.h"
+#include "core/study/clock.h"
+#include "core/study/property_values.h"
+#include "storage/study/walk_rounds.h"
+
+#include <CLI/CLI.hpp>
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <charconv>
+#include <memory>
+#include <ostream>
+
+namespace bothways::cli {
+namespace {
+
+struct WalkOptions {
+    std::string study;
+    std::vector<std::string> ticks;
+};
+
+using Lines = std::vector<core::WalkLine>;
+
+Error noLine(const std::string& word, const Lines& lines)
+{
+    return wrongUse(core::message(
+        "'{}' is no line of the walk-round; expected all, 1 to {}, a range like 2-4, or 3=230"_t,
+        word, lines.size()));
+}
+
+std::optional<std::size_t> lineNumber(std::string_view text, const Lines& lines)
+{
+    std::size_t number = 0;
+    const auto [end, problem] = std::from_chars(text.data(), text.data() + text.size(), number);
+    if (problem != std::errc() || end != text.data() + text.size() || number < 1 ||
+        number > lines.size())
+        return std::nullopt;
+    return number - 1;
+}
+
+/// "3=230": a number for a line that asks for one.
+Outcome takeNumber(const std::string& word, std::size_t equals, const Lines& lines,
+                   core::WalkRound& round)
+{
+    const auto place = lineNumber(std::string_view(word).substr(0, equals), lines);
+    if (!place)
+        return noLine(word, lines);
+    const core::WalkLine& line = lines[*place];
+    if (line.unit.empty())
+        return wrongUse(
+            core::message("line {} of the walk-round asks for no number"_t, *place + 1));
+    const auto number = core::typedNumber(std::string_view(word).substr(equals + 1));
+    if (!number)
+        return wrongUse(core::message("'{}' is no number; expected one in {}"_t,
+                                      word.substr(equals + 1), line.unit));
+    round.ticks[*place].ticked = true;
+    round.ticks[*place].number = *number;
+    return Done{};
+}
+
+Outcome take(const std::string& word, const Lines& lines, core::WalkRound& round)
+{
+    if (const std::size_t equals = word.find('='); equals != std::string::npos)
+        return takeNumber(word, equals, lines, round);
+    std::optional<std::size_t> first = 0;
+    std::optional<std::size_t> last = lines.size() - 1;
+    if (!core::sameWord(word, "all")) {
+        const std::size_t dash = std::min(word.find('-'), word.size());
+        first = lineNumber(std::string_view(word).substr(0, dash), lines);
+        last =
+            dash < word.size() ? lineNumber(std::string_view(word).substr(dash + 1), lines) : first;
+        if (!first || !last || *last < *first)
+            return noLine(word, lines);
+    }
+    for (std::size_t i = *first; i <= *last; ++i)
+        round.ticks[i].ticked = true;
+    return Done{};
+}
+
+void list(const Language& in, const Lines& lines, const storage::StudyFile& file, Surroundings& io)
+{
+    int number = 0;
+    for (const core::WalkLine& line : lines) {
+        io.out << fmt::format("{:3}  ", ++number) << app::visibleText(line.words);
+        if (!line.unit.empty())
+            io.out << ": " << app::visibleText(line.unit);
+        if (line.tolerance)
+            io.out << " ± " << app::shortest(in, *line.tolerance);
+        io.out << "\n";
+    }
+    const auto history = file.history();
+    for (const storage::HistoryEntry& entry :
+         history ? history.value() : std::vector<storage::HistoryEntry>())
+        if (entry.kind == "walk_round")
+            io.out << entry.at << " " << app::wording::historyLine(in, entry) << "\n";
+}
+
+int nextNumber(const core::Study& study)
+{
+    int next = 1;
+    for (const core::Run& run : study.runs)
+        next = std::max(next, run.number + 1);
+    return next;
+}
+
+Outcome walk(const WalkOptions& options, Surroundings& io)
+{
+    auto file = openForChange(options.study);
+    if (!file)
+        return file.error();
+    const auto study = file.value().study();
+    if (!study)
+        return study.error();
+    const auto lines = core::walkLines(study.value().properties.walk_round);
+    if (!lines)
+        return lines.error();
+    if (lines.value().empty())
+        return wrongUse(
+            core::message(
+                "has no walk-round yet; give it one: bothways set {} walk_round='no loose nut; "
+                "belts on; tyre pressure = kPa +- 10'"_t,
+                options.study),
+            options.study);
+    if (options.ticks.empty()) {
+        list(io.language, lines.value(), file.value(), io);
+        return Done{};
+    }
+    core::WalkRound round;
+    round.at = nowBy(study.value());
+    round.run = nextNumber(study.value());
+    for (const core::WalkLine& line : lines.value())
+        round.ticks.push_back({line.words, false, std::nullopt, line.unit});
+    for (const std::string& word : options.ticks)
+        if (const Outcome taken = take(word, lines.value(), round); !taken)
+            return taken;
+    const auto before = storage::walkRounds(file.value());
+    if (!before)
+        return before.error();
+    if (const Outcome noted = storage::noteWalkRound(file.value(), round); !noted)
+        return noted;
+    for (const core::WalkDifference& one :
+         core::differencesOf(lines.value(), before.value(), round))
+        warn(io.language.say("{}: {} {} now, {} before: more than {} apart"_t, one.words,
+                             app::shortest(io.language, one.now), one.unit,
+                             app::shortest(io.language, one.before),
+                             app::shortest(io.language, one.tolerance)),
+             io);
+    const auto open = std::count_if(round.ticks.begin(), round.ticks.end(),
+                                    [](const core::WalkTick& tick) { return !tick.ticked; });
+    io.told() << io.language.say("walk-round before run {}: lines that are not ticked: {}"_t,
+                                 round.run, open)
+              << "\n";
+    return Done{};
+}
+
+} // namespace
+
+void describeWalk(CLI::App& verb, Context& context)
+{
+    const Language& in = context.io.language;
+    auto options = std::make_shared<WalkOptions>();
+    verb.add_option(in.say("STUDY"_t), options->study, in.say("The study"_t))->required();
+    verb.add_option(in.say("LINES"_t), options->ticks,
+                    in.say("What is in order: all, line numbers, ranges; 3=230 gives line 3 its "
+                           "number. Without them: the list"_t))
+        ->option_text(in.say("LINES"_t) + " ...");
+    addFooter(in, verb,
+              "  bothways set day.bothways walk_round='no loose nut; belts on; tyre pressure = kPa "
+              "+- 10'\n"
+              "  bothways walk day.bothways 1-2 3=230",
+              in.say("It stands in the history and the report, its numbers in the run that is "
+                     "driven next."_t));
+    onCall(verb, context, [options, &context] { return walk(*options, context.io); });
+}
+
+} // namespace bothways::cli
