@@ -76,6 +76,18 @@
         <translation> {} {} ({} bis {}){}</translation>
     </message>
     <message>
+        <source>&quot;unit&quot; is the device&apos;s number; expected 0 to 255</source>
+        <translation>„unit“ ist die Nummer des Geräts; erwartet: 0 bis 255</translation>
+    </message>
+    <message>
+        <source>&quot;{}&quot; is no number</source>
+        <translation>„{}“ ist keine Zahl</translation>
+    </message>
+    <message>
+        <source>&quot;{}&quot; is no text</source>
+        <translation>„{}“ ist kein Text</translation>
+    </message>
+    <message>
         <source>&apos;{} {} from trace&apos;</source>
         <translation>„{} {} aus der Aufzeichnung“</translation>
     </message>
@@ -92,6 +104,14 @@
         <translation>„{}“ bleibt als eigene Spalte; war „{}“ gemeint?</translation>
     </message>
     <message>
+        <source>&apos;{}&apos; is no address of this computer; expected udp:*:PORT</source>
+        <translation>„{}“ ist keine Adresse dieses Rechners; erwartet: udp:*:PORT</translation>
+    </message>
+    <message>
+        <source>&apos;{}&apos; is no address; expected serial:PORT,BAUD, tcp:HOST:PORT, udp:*:PORT or file:PATH</source>
+        <translation>„{}“ ist keine Adresse; erwartet: serial:PORT,BAUD, tcp:HOST:PORT, udp:*:PORT oder file:PFAD</translation>
+    </message>
+    <message>
         <source>&apos;{}&apos; is no column; expected HEADER=COLUMN</source>
         <translation>„{}“ ist keine Spalte; erwartet wird HEADER=COLUMN (ÜBERSCHRIFT=SPALTE)</translation>
     </message>
@@ -100,8 +120,16 @@
         <translation>„{}“ ist kein Datum; erwartet wird JJJJ-MM-TT, ein Tag, den es gibt</translation>
     </message>
     <message>
+        <source>&apos;{}&apos; is no instrument; expected KIND:ADDRESS with one of the kinds lines, nmea, modbus, obd, replay, as in lines:serial:/dev/ttyUSB0,115200</source>
+        <translation>„{}“ ist kein Messgerät; erwartet: ART:ADRESSE mit einer der Arten lines, nmea, modbus, obd, replay, etwa lines:serial:/dev/ttyUSB0,115200</translation>
+    </message>
+    <message>
         <source>&apos;{}&apos; is no mapping; expected COLUMN=CHANNEL, COLUMN=CHANNEL*FACTOR or COLUMN=CHANNEL*FACTOR+OFFSET</source>
         <translation>„{}“ ist keine Zuordnung; erwartet wird SPALTE=KANAL, SPALTE=KANAL*FAKTOR oder SPALTE=KANAL*FAKTOR+VERSATZ</translation>
+    </message>
+    <message>
+        <source>&apos;{}&apos; is no name for a rig; expected a name without &apos;/&apos; that does not begin with a point</source>
+        <translation>„{}“ ist kein Name für eine Messausrüstung; erwartet: ein Name ohne „/“, der nicht mit einem Punkt beginnt</translation>
     </message>
     <message>
         <source>&apos;{}&apos; is no property of a study; expected name, date, baseline, margin, confidence, max_gap, aero_share, fuel, bearing_deg, cold_start, claim, noise, noise.from, notes, plan.sequence, plan.pairs, plan.margin, plan.confidence, accessory_timer.NAME, or a limit like overspeed.rpm</source>
@@ -110,6 +138,10 @@
     <message>
         <source>&apos;{}&apos; is no reason; expected one of {}</source>
         <translation>„{}“ ist kein Grund; erwartet wird einer von {}</translation>
+    </message>
+    <message>
+        <source>&apos;{}&apos; is no register; expected TABLE:REGISTER:TYPE such as holding:3:u16 or input:0x10:f32:cdab, with the tables holding, input, the types u16, s16, u32, s32, f32 and the word orders abcd, cdab, badc, dcba</source>
+        <translation>„{}“ ist kein Register; erwartet: TABELLE:REGISTER:TYP wie holding:3:u16 oder input:0x10:f32:cdab, mit den Tabellen holding, input, den Typen u16, s16, u32, s32, f32 und den Wortfolgen abcd, cdab, badc, dcba</translation>
     </message>
     <message>
         <source>&apos;{}&apos; is no rule; expected one of {}</source>
@@ -174,6 +206,10 @@
     <message>
         <source>&apos;{}&apos; was not expected; repeat {} for each</source>
         <translation>„{}“ war nicht erwartet; {} ist für jeden Wert zu wiederholen</translation>
+    </message>
+    <message>
+        <source>&apos;{}&apos;: no serial port has {} baud; expected one of {}</source>
+        <translation>„{}“: Keine serielle Schnittstelle hat {} Baud; erwartet: eine von {}</translation>
     </message>
     <message>
         <source>(Durbin-Watson {}, correlation with the next pair {}, {})</source>
@@ -1892,6 +1928,14 @@ Das Ergebnis zeigt, was es änderte, jede verworfene Fahrt wieder zu werten.</tr
         <translation>Reifendrücke: ________   Kraftstoff: ________   Beladung: ________</translation>
     </message>
     <message>
+        <source>UDP port {} cannot be listened on: {}</source>
+        <translation>Auf UDP-Port {} kann nicht gehört werden: {}</translation>
+    </message>
+    <message>
+        <source>UDP port {} is in use by another program</source>
+        <translation>UDP-Port {} ist von einem anderen Programm belegt</translation>
+    </message>
+    <message>
         <source>UNIT</source>
         <translation>EINHEIT</translation>
     </message>
@@ -2114,12 +2158,20 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>JJJJ-MM-TT</translation>
     </message>
     <message>
+        <source>a calibration needs four numbers</source>
+        <translation>eine Kalibrierung braucht vier Zahlen</translation>
+    </message>
+    <message>
         <source>a cell holds</source>
         <translation>in einer Zelle steht</translation>
     </message>
     <message>
         <source>a change in per cent, like -5 for 5 % less: not 0, and above -100</source>
         <translation>eine Änderung in Prozent, wie -5 für 5 % weniger: nicht 0 und über -100</translation>
+    </message>
+    <message>
+        <source>a channel</source>
+        <translation>ein Kanal</translation>
     </message>
     <message>
         <source>a chunk of a recording is damaged: {}</source>
@@ -2272,6 +2324,14 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>a reference to a character that XML does not know</source>
         <translation>ein Verweis auf ein Zeichen, das XML nicht kennt</translation>
+    </message>
+    <message>
+        <source>a rig</source>
+        <translation>eine Messausrüstung</translation>
+    </message>
+    <message>
+        <source>a rig without an instrument; expected one at least</source>
+        <translation>eine Messausrüstung ohne Messgerät; erwartet: mindestens eines</translation>
     </message>
     <message>
         <source>a road speed of {} km/h (--speed-kmh, or the study&apos;s road_speed.target_kmh)</source>
@@ -2451,6 +2511,14 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>eine andere Kodierung als UTF-8, UTF-16 oder Latin-1</translation>
     </message>
     <message>
+        <source>an instrument</source>
+        <translation>ein Messgerät</translation>
+    </message>
+    <message>
+        <source>an instrument needs a name of ordinary characters</source>
+        <translation>ein Messgerät braucht einen Namen aus gewöhnlichen Zeichen</translation>
+    </message>
+    <message>
         <source>an odd value lies outside</source>
         <translation>ein Sonderwert liegt außerhalb</translation>
     </message>
@@ -2582,6 +2650,14 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>both gates are the same place; expected one at each end of the stretch</source>
         <translation>beide Tore sind derselbe Ort; erwartet wird eines an jedem Ende der Messstrecke</translation>
+    </message>
+    <message>
+        <source>both points should be {}; expected two values that are far apart</source>
+        <translation>beide Punkte sollen {} sein; erwartet: zwei weit auseinanderliegende Werte</translation>
+    </message>
+    <message>
+        <source>both points show {}; expected two readings that are far apart</source>
+        <translation>beide Punkte zeigen {}; erwartet: zwei weit auseinanderliegende Ablesungen</translation>
     </message>
     <message>
         <source>bothways: stopped before the end</source>
@@ -3012,6 +3088,18 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>gibt es schon; erwartet wird ein freier Name</translation>
     </message>
     <message>
+        <source>expected &quot;channels&quot;: a list</source>
+        <translation>erwartet: „channels“ als Liste</translation>
+    </message>
+    <message>
+        <source>expected &quot;instruments&quot;: a list</source>
+        <translation>erwartet: „instruments“ als Liste</translation>
+    </message>
+    <message>
+        <source>expected &quot;version&quot;: {}</source>
+        <translation>erwartet: „version“: {}</translation>
+    </message>
+    <message>
         <source>expected a new name for configuration {}, on one line</source>
         <translation>erwartet wird ein neuer Name für die Konfiguration {}, in einer Zeile</translation>
     </message>
@@ -3046,6 +3134,14 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>expected the run&apos;s start as a number of seconds</source>
         <translation>erwartet wird der Start der Fahrt als eine Zahl von Sekunden</translation>
+    </message>
+    <message>
+        <source>expected {} in braces</source>
+        <translation>erwartet: {} in geschweiften Klammern</translation>
+    </message>
+    <message>
+        <source>file:PATH</source>
+        <translation>file:PFAD</translation>
     </message>
     <message>
         <source>finding</source>
@@ -3265,6 +3361,50 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>induction factor: {} given; 0 to below 1 is expected (1/3 at the best operating point)</source>
         <translation>Induktionsfaktor: {} angegeben; erwartet wird 0 bis unter 1 (1/3 im besten Betriebspunkt)</translation>
+    </message>
+    <message>
+        <source>instrument &apos;{}&apos;: &apos;{}&apos; is no address for {}; expected {}</source>
+        <translation>Messgerät „{}“: „{}“ ist keine Adresse für {}; erwartet: {}</translation>
+    </message>
+    <message>
+        <source>instrument &apos;{}&apos;: &apos;{}&apos; is no value of service 01 that is read; expected one of {}</source>
+        <translation>Messgerät „{}“: „{}“ ist kein Wert des Dienstes 01, der gelesen wird; erwartet: einer von {}</translation>
+    </message>
+    <message>
+        <source>instrument &apos;{}&apos;: a channel needs a source and a name of ordinary characters</source>
+        <translation>Messgerät „{}“: Ein Kanal braucht eine Quelle und einen Namen aus gewöhnlichen Zeichen</translation>
+    </message>
+    <message>
+        <source>instrument &apos;{}&apos;: channel &apos;{}&apos; needs a factor other than 0 and an offset that is a number</source>
+        <translation>Messgerät „{}“: Kanal „{}“ braucht einen Faktor ungleich 0 und einen Versatz, der eine Zahl ist</translation>
+    </message>
+    <message>
+        <source>instrument &apos;{}&apos;: fuel is &apos;{}&apos;; expected petrol, e10, diesel or nothing</source>
+        <translation>Messgerät „{}“: fuel ist „{}“; erwartet: petrol, e10, diesel oder nichts</translation>
+    </message>
+    <message>
+        <source>instrument &apos;{}&apos;: poll_s is {}; expected 0 to 3600 s</source>
+        <translation>Messgerät „{}“: poll_s ist {}; erwartet: 0 bis 3600 s</translation>
+    </message>
+    <message>
+        <source>instrument &apos;{}&apos;: speed is {}; expected 1 to 100 times</source>
+        <translation>Messgerät „{}“: speed ist {}; erwartet: 1- bis 100-fach</translation>
+    </message>
+    <message>
+        <source>instrument &apos;{}&apos;: there is no kind &apos;{}&apos;; expected lines, nmea, modbus, obd or replay</source>
+        <translation>Messgerät „{}“: Die Art „{}“ gibt es nicht; erwartet: lines, nmea, modbus, obd oder replay</translation>
+    </message>
+    <message>
+        <source>instrument &apos;{}&apos;: unit is {}; expected the device&apos;s number, 0 to 255</source>
+        <translation>Messgerät „{}“: unit ist {}; erwartet: die Nummer des Geräts, 0 bis 255</translation>
+    </message>
+    <message>
+        <source>instrument &apos;{}&apos;: which registers are read? Expected a channel with a source such as holding:3:u16</source>
+        <translation>Messgerät „{}“: Welche Register werden gelesen? Erwartet: ein Kanal mit einer Quelle wie holding:3:u16</translation>
+    </message>
+    <message>
+        <source>instrument &apos;{}&apos;: {}</source>
+        <translation>Messgerät „{}“: {}</translation>
     </message>
     <message>
         <source>interim</source>
@@ -3691,6 +3831,14 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>sein Kopf ist unbekannt</translation>
     </message>
     <message>
+        <source>its header changed to &apos;{}&apos;</source>
+        <translation>seine Kopfzeile ist jetzt „{}“</translation>
+    </message>
+    <message>
+        <source>its lines have {} numbers now</source>
+        <translation>seine Zeilen haben jetzt {} Zahlen</translation>
+    </message>
+    <message>
         <source>its numbers cannot be</source>
         <translation>ihre Zahlen können nicht sein</translation>
     </message>
@@ -3767,6 +3915,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>line {} of the history</source>
         <translation>Zeile {} des Verlaufs</translation>
+    </message>
+    <message>
+        <source>lines of {} numbers under a header of {} names</source>
+        <translation>Zeilen mit {} Zahlen unter einer Kopfzeile mit {} Namen</translation>
     </message>
     <message>
         <source>lines passed over as remarks: {}</source>
@@ -3915,6 +4067,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>kein Element</translation>
     </message>
     <message>
+        <source>no fuel rate: a diesel burns with air left over, and this car does not say how much</source>
+        <translation>kein Kraftstoffstrom: Ein Diesel verbrennt mit Luftüberschuss, und dieses Auto sagt nicht, mit wie viel</translation>
+    </message>
+    <message>
         <source>no header line with a column of time; expected names like &apos;time_s&apos; (seconds) or &apos;time&apos; (date and time), and channels</source>
         <translation>keine Kopfzeile mit einer Zeitspalte; erwartet werden Namen wie „time_s“ (Sekunden) oder „time“ (Datum und Uhrzeit) und Kanäle</translation>
     </message>
@@ -3925,6 +4081,14 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>no pair apart</source>
         <translation>kein Ausreißer</translation>
+    </message>
+    <message>
+        <source>no permission to read {}</source>
+        <translation>keine Berechtigung, {} zu lesen</translation>
+    </message>
+    <message>
+        <source>no permission to read {}: it belongs to the group {}. Join it with: sudo usermod -aG {} $USER, then log in again</source>
+        <translation>keine Berechtigung, {} zu lesen: gehört der Gruppe {}. Beitreten mit: sudo usermod -aG {} $USER, dann neu anmelden</translation>
     </message>
     <message>
         <source>no row with a time; expected a recording</source>
@@ -3969,6 +4133,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>no verdict with it</source>
         <translation>kein Urteil mit ihr</translation>
+    </message>
+    <message>
+        <source>nobody answers</source>
+        <translation>niemand antwortet</translation>
     </message>
     <message>
         <source>noise of earlier days</source>
@@ -4052,6 +4220,18 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <source>notes</source>
         <comment>column</comment>
         <translation>Notizen</translation>
+    </message>
+    <message>
+        <source>nothing comes</source>
+        <translation>es kommt nichts</translation>
+    </message>
+    <message>
+        <source>nothing is added to {}; a recording that is whole is read with replay:{}</source>
+        <translation>zu {} kommt nichts hinzu; eine fertige Aufzeichnung wird mit replay:{} gelesen</translation>
+    </message>
+    <message>
+        <source>nothing is written to {}</source>
+        <translation>niemand schreibt in {}</translation>
     </message>
     <message>
         <source>nothing to change was named; expected COLUMN=VALUE after the runs</source>
@@ -4331,6 +4511,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>Richtung {} heißt jetzt {}</translation>
     </message>
     <message>
+        <source>replays of one rig need one speed, or they come apart</source>
+        <translation>Wiedergaben einer Messausrüstung brauchen dieselbe Geschwindigkeit, sonst laufen sie auseinander</translation>
+    </message>
+    <message>
         <source>residual</source>
         <translation>Residuum</translation>
     </message>
@@ -4568,6 +4752,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>Folge</translation>
     </message>
     <message>
+        <source>serial:PORT,BAUD or tcp:HOST:PORT</source>
+        <translation>serial:PORT,BAUD oder tcp:HOST:PORT</translation>
+    </message>
+    <message>
         <source>set for this study</source>
         <translation>für diese Studie gesetzt</translation>
     </message>
@@ -4773,6 +4961,34 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>der Name des Nebenverbrauchers nach dem Punkt</translation>
     </message>
     <message>
+        <source>the adapter cannot keep up</source>
+        <translation>der Adapter kommt nicht nach</translation>
+    </message>
+    <message>
+        <source>the adapter cannot read the car&apos;s bus</source>
+        <translation>der Adapter kann den Bus des Autos nicht lesen</translation>
+    </message>
+    <message>
+        <source>the adapter does not answer</source>
+        <translation>der Adapter antwortet nicht</translation>
+    </message>
+    <message>
+        <source>the adapter does not know what it was asked</source>
+        <translation>der Adapter kennt nicht, wonach er gefragt wurde</translation>
+    </message>
+    <message>
+        <source>the adapter lost its supply</source>
+        <translation>der Adapter verlor seine Versorgung</translation>
+    </message>
+    <message>
+        <source>the adapter reports an error</source>
+        <translation>der Adapter meldet einen Fehler</translation>
+    </message>
+    <message>
+        <source>the adapter was interrupted</source>
+        <translation>der Adapter wurde unterbrochen</translation>
+    </message>
+    <message>
         <source>the baseline</source>
         <translation>Referenz</translation>
     </message>
@@ -4783,6 +4999,14 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>the battery ended {} V lower than it began: fuel was borrowed from it{}</source>
         <translation>die Batterie endete {} V niedriger, als sie begann: Kraftstoff wurde aus ihr geborgt{}</translation>
+    </message>
+    <message>
+        <source>the car does not answer: is the ignition on?</source>
+        <translation>das Auto antwortet nicht: Ist die Zündung an?</translation>
+    </message>
+    <message>
+        <source>the car gives no data</source>
+        <translation>das Auto gibt keine Daten</translation>
     </message>
     <message>
         <source>the cells {} to {} are merged; expected a value of its own in each line and column</source>
@@ -4799,6 +5023,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>the channel does not vary</source>
         <translation>der Kanal ändert sich nicht</translation>
+    </message>
+    <message>
+        <source>the connection was lost</source>
+        <translation>die Verbindung ist abgerissen</translation>
     </message>
     <message>
         <source>the consumption of the runs is in kWh/100 km; the one fuel that fits is electric</source>
@@ -4827,6 +5055,14 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>the device</source>
         <translation>Gerät</translation>
+    </message>
+    <message>
+        <source>the device does not answer for {}</source>
+        <translation>das Gerät antwortet nicht für {}</translation>
+    </message>
+    <message>
+        <source>the device does not give {}: {}</source>
+        <translation>das Gerät gibt {} nicht: {}</translation>
     </message>
     <message>
         <source>the device turned without load{}, up to {} rpm: an open circuit, or the belt is off</source>
@@ -4931,6 +5167,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>the reason &apos;other&apos; needs words: --evidence &apos;what was seen&apos;</source>
         <translation>der Grund „other“ braucht Worte: --evidence &apos;was zu sehen war&apos;</translation>
+    </message>
+    <message>
+        <source>the receiver has no position yet</source>
+        <translation>der Empfänger hat noch keine Position</translation>
     </message>
     <message>
         <source>the recording has no clock; expected marks, positions or speed to cut by</source>
@@ -5093,6 +5333,14 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>der gesuchte Effekt sollte größer als 0 % sein</translation>
     </message>
     <message>
+        <source>there is no &quot;{}&quot; here; expected one of {}</source>
+        <translation>„{}“ gibt es hier nicht; erwartet: eines von {}</translation>
+    </message>
+    <message>
+        <source>there is no folder for settings; expected HOME to be set</source>
+        <translation>es gibt keinen Ordner für Einstellungen; erwartet: HOME ist gesetzt</translation>
+    </message>
+    <message>
         <source>there is no language &apos;{}&apos;; expected one of {}</source>
         <translation>die Sprache „{}“ gibt es nicht; erwartet wird eine von {}</translation>
     </message>
@@ -5103,6 +5351,14 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>there is no recording &apos;{}&apos;; expected one of {}</source>
         <translation>es gibt keine Aufzeichnung „{}“; erwartet wird eine von {}</translation>
+    </message>
+    <message>
+        <source>there is no rig &apos;{}&apos;; expected one of {}, or a file NAME.json</source>
+        <translation>es gibt keine Messausrüstung „{}“; erwartet: eine von {} oder eine Datei NAME.json</translation>
+    </message>
+    <message>
+        <source>there is no rig &apos;{}&apos;; make one with: bothways rig new {} KIND:ADDRESS</source>
+        <translation>es gibt keine Messausrüstung „{}“; anlegen mit: bothways rig new {} ART:ADRESSE</translation>
     </message>
     <message>
         <source>there is no run {}: the study has no runs</source>
@@ -5125,6 +5381,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>die Datei gibt es nicht; erwartet wird {}</translation>
     </message>
     <message>
+        <source>there is no such host</source>
+        <translation>diesen Rechner gibt es nicht</translation>
+    </message>
+    <message>
         <source>there is no verb &apos;{}&apos;; expected one of {}</source>
         <translation>den Befehl „{}“ gibt es nicht; erwartet wird einer von {}</translation>
     </message>
@@ -5135,6 +5395,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>there is no verdict in it, so the noise of a pair is not known; name a study that has one</source>
         <translation>es enthält kein Urteil, das Rauschen eines Paars ist also nicht bekannt; nennen Sie eine Studie, die eines hat</translation>
+    </message>
+    <message>
+        <source>there is no {}</source>
+        <translation>{} gibt es nicht</translation>
     </message>
     <message>
         <source>there is not enough memory</source>
@@ -5161,12 +5425,36 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>es gibt diese Datei schon; {}</translation>
     </message>
     <message>
+        <source>these points make a factor of {}; expected one between 0.000001 and 1000000: was a digit left out?</source>
+        <translation>diese Punkte ergeben einen Faktor von {}; erwartet: einer zwischen 0,000001 und 1000000: Wurde eine Ziffer ausgelassen?</translation>
+    </message>
+    <message>
+        <source>this car does not give {}</source>
+        <translation>dieses Auto gibt {} nicht</translation>
+    </message>
+    <message>
+        <source>this car gives none of the values that are read</source>
+        <translation>dieses Auto gibt keinen der Werte, die gelesen werden</translation>
+    </message>
+    <message>
+        <source>this folder cannot be made: {}</source>
+        <translation>dieser Ordner kann nicht angelegt werden: {}</translation>
+    </message>
+    <message>
+        <source>this is no JSON; expected a rig as &apos;bothways rig new&apos; writes it</source>
+        <translation>das ist kein JSON; erwartet: eine Messausrüstung, wie „bothways rig new“ sie schreibt</translation>
+    </message>
+    <message>
         <source>this look at a planned study could not be recorded: {}</source>
         <translation>dieser Blick auf eine geplante Studie ließ sich nicht festhalten: {}</translation>
     </message>
     <message>
         <source>this look at the verdict could not be recorded: {}</source>
         <translation>dieser Blick auf das Urteil ließ sich nicht festhalten: {}</translation>
+    </message>
+    <message>
+        <source>this rig has version {}, and this program knows {}; a newer program reads it</source>
+        <translation>diese Messausrüstung hat Version {}, und dieses Programm kennt {}; ein neueres Programm liest sie</translation>
     </message>
     <message>
         <source>tied runs {} and {}</source>
@@ -5181,12 +5469,24 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>ersetzt wird sie mit {} {} --replace</translation>
     </message>
     <message>
+        <source>too large for a rig; expected a rig in JSON, 1 MB at most</source>
+        <translation>zu groß für eine Messausrüstung; erwartet: eine Messausrüstung in JSON, höchstens 1 MB</translation>
+    </message>
+    <message>
         <source>trace ends early</source>
         <translation>Aufzeichnung endet zu früh</translation>
     </message>
     <message>
+        <source>two channels are called &apos;{}&apos;; expected another name for one, perhaps with its part, as in rotor_rpm@left</source>
+        <translation>zwei Kanäle heißen „{}“; erwartet: ein anderer Name für einen, etwa mit seinem Teil wie in rotor_rpm@left</translation>
+    </message>
+    <message>
         <source>two columns for the channel &apos;{}&apos;</source>
         <translation>zwei Spalten für den Kanal „{}“</translation>
+    </message>
+    <message>
+        <source>two instruments are called &apos;{}&apos;; expected another name for one</source>
+        <translation>zwei Messgeräte heißen „{}“; erwartet: ein anderer Name für eines</translation>
     </message>
     <message>
         <source>two numbers above 0, the noise of a pair in per cent and its degrees of freedom, like 0.9,21</source>
@@ -5208,6 +5508,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>unit</source>
         <translation>Einheit</translation>
+    </message>
+    <message>
+        <source>unit {} is no number of a Modbus device</source>
+        <translation>unit {} ist keine Nummer eines Modbus-Geräts</translation>
     </message>
     <message>
         <source>unit</source>
@@ -5278,6 +5582,14 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <source>ways</source>
         <comment>a check</comment>
         <translation>gleich in beiden Richtungen</translation>
+    </message>
+    <message>
+        <source>what comes is no text</source>
+        <translation>was kommt, ist kein Text</translation>
+    </message>
+    <message>
+        <source>what comes is no text: is {} baud right?</source>
+        <translation>was kommt, ist kein Text: Stimmen {} Baud?</translation>
     </message>
     <message>
         <source>what happened</source>
@@ -5485,6 +5797,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>{} zwischen den Spalten und Dezimalpunkten</translation>
     </message>
     <message>
+        <source>{} cannot be opened: {}</source>
+        <translation>{} kann nicht geöffnet werden: {}</translation>
+    </message>
+    <message>
         <source>{} cell that is no number, taken as empty</source>
         <translation>{} Zelle, die keine Zahl ist, als leer genommen</translation>
     </message>
@@ -5528,6 +5844,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>{} does not agree with the consumption; expected the same amount, as a number and a unit</source>
         <translation>{} stimmt nicht mit dem Verbrauch überein; erwartet wird dieselbe Menge als Zahl und Einheit</translation>
+    </message>
+    <message>
+        <source>{} does not take {} baud: {}</source>
+        <translation>{} nimmt {} Baud nicht an: {}</translation>
     </message>
     <message>
         <source>{} empty cell</source>
@@ -5610,6 +5930,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>{} ist eine Uhrzeit, wo die Zeilen davor Datum und Uhrzeit haben; erwartet wird durchweg eine Form</translation>
     </message>
     <message>
+        <source>{} is another file now</source>
+        <translation>{} ist jetzt eine andere Datei</translation>
+    </message>
+    <message>
         <source>{} is earlier than the line before; expected times in driving order</source>
         <translation>{} ist früher als die Zeile davor; erwartet werden Zeiten in der Reihenfolge des Fahrens</translation>
     </message>
@@ -5638,6 +5962,18 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>{} ist unmöglich; erwartet wird {}</translation>
     </message>
     <message>
+        <source>{} is in use by another program</source>
+        <translation>{} ist von einem anderen Programm belegt</translation>
+    </message>
+    <message>
+        <source>{} is in use by {}</source>
+        <translation>{} ist belegt von {}</translation>
+    </message>
+    <message>
+        <source>{} is neither a file nor a pipe; a serial port is serial:PORT,BAUD</source>
+        <translation>{} ist weder Datei noch Pipe; eine serielle Schnittstelle ist serial:PORT,BAUD</translation>
+    </message>
+    <message>
         <source>{} is no date; expected a day like 2026-05-09</source>
         <translation>{} ist kein Datum; erwartet wird ein Tag wie 2026-05-09</translation>
     </message>
@@ -5656,6 +5992,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>{} is no run number; expected a whole number from 1 to {}</source>
         <translation>{} ist keine Fahrtnummer; erwartet wird eine ganze Zahl von 1 bis {}</translation>
+    </message>
+    <message>
+        <source>{} is no serial port</source>
+        <translation>{} ist keine serielle Schnittstelle</translation>
     </message>
     <message>
         <source>{} is no start; expected a date and time like 2026-05-09T05:40:00 or a time of day like 05:40</source>
@@ -5798,6 +6138,14 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>{} Teile sind keine Fahrt der Studie; erwartet wird --configuration NAME, um Neues hinzuzufügen</translation>
     </message>
     <message>
+        <source>{} port {} cannot be reached: {}</source>
+        <translation>{} Port {} ist nicht erreichbar: {}</translation>
+    </message>
+    <message>
+        <source>{} port {} closed the connection</source>
+        <translation>{} Port {} hat die Verbindung geschlossen</translation>
+    </message>
+    <message>
         <source>{} read 0{} while the device gave power</source>
         <translation>{} auf 0{}, während das Gerät Leistung abgab</translation>
     </message>
@@ -5925,6 +6273,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>{} used {} fuel than {} ({} interval: {}){}.</source>
         <translation>{} verbrauchte {} Kraftstoff als {} ({}-Intervall: {}){}.</translation>
+    </message>
+    <message>
+        <source>{} was unplugged</source>
+        <translation>{} wurde abgezogen</translation>
     </message>
     <message>
         <source>{} with {} leaves {} degrees of freedom; at least {} are needed, so more pairs</source>

@@ -6,6 +6,7 @@
 
 #include <cstdint>
 #include <filesystem>
+#include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -65,5 +66,6 @@ struct Rig {
 [[nodiscard]] core::Result<Instrument> instrumentFromText(std::string_view text);
 
 [[nodiscard]] std::string_view kindName(InstrumentKind kind);
+[[nodiscard]] std::optional<InstrumentKind> kindFromName(std::string_view name);
 
 } // namespace bothways::storage

@@ -33,6 +33,13 @@ struct Reading {
     }
 };
 
+/// Words that came with a time of their own: a column "mark" of lines or of a replayed recording.
+struct ReadMark {
+    std::uint32_t instrument = 0; ///< place in the rig
+    double time_s = 0.0;
+    std::string words;
+};
+
 /// A channel that is read. The list only grows: what an instrument without a list of channels
 /// prints gets a place when it is first seen.
 struct ReadChannel {
@@ -73,8 +80,11 @@ public:
     /// (CLOCK_BOOTTIME). In a rig of replays alone: the time of the recordings, at their speed.
     [[nodiscard]] double clock_s() const;
     /// Appends what came since the last call, ascending in time for each instrument; a line's
-    /// readings have one time. Times of one channel ascend strictly.
+    /// readings have one time. Times are whole microseconds; those of one channel ascend strictly.
+    /// Lines that came in one piece are spread over the time since the piece before, 50 ms at most.
     void take(std::vector<Reading>& readings);
+    /// Marks since the last call.
+    void takeMarks(std::vector<ReadMark>& marks);
     /// Only appended to.
     [[nodiscard]] std::vector<ReadChannel> channels() const;
     /// In order of the rig's instruments.
