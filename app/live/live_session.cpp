@@ -4,6 +4,9 @@
 
 #include "app/live/channel_strip.h"
 #include "app/live/disk_watch.h"
+#include "core/recording/unreadable_recording.h"
+#include "storage/recordings/recordings.h"
+#include "storage/recordings/run_traces.h"
 
 #include <algorithm>
 #include <atomic>
@@ -12,6 +15,7 @@
 #include <cstddef>
 #include <deque>
 #include <functional>
+#include <limits>
 #include <mutex>
 #include <thread>
 #include <utility>
@@ -27,6 +31,8 @@ constexpr int kTicksALook = 5;   ///< alarms, half a second
 constexpr int kTicksACommit = 5; ///< and so is the disk
 /// What came so many ticks ago has surely been delivered by every instrument.
 constexpr std::size_t kTicksOfGrace = 3;
+/// Of the time before a run that rules ask for.
+constexpr double kApproach_s = 60.0;
 } // namespace
 
 // The worker alone touches what stands below `worker`; the mutex guards the rest.
@@ -67,15 +73,20 @@ struct LiveSession::Private {
     DiskWatch disk;
     std::deque<double> clocks; ///< at the last ticks
     std::vector<storage::Reading> readings;
+    std::vector<storage::ReadMark> marks;
     std::optional<double> run_s; ///< start of the run under way
+    std::optional<double> end_s; ///< its end, until all of it has surely come
     std::vector<core::Alarm> alarms;
     std::optional<core::Screening> ended;
     std::optional<core::Error> trouble;
 
     void work();
+    void prepareWatcher();
+    void endIfDelivered(bool now);
     void tick(int number);
     void meetChannels();
     void spread();
+    void takeMarks();
     void save();
     void show(double now_s);
     [[nodiscard]] std::vector<storage::LiveCounts> counts() const;
@@ -97,6 +108,57 @@ void LiveSession::Private::meetChannels()
         channel.isSpeed = channel.name == "road_speed_kmh";
         channels.push_back(std::move(channel));
     }
+}
+
+/// A trouble with an earlier recording keeps nobody from recording: it is said.
+void LiveSession::Private::prepareWatcher()
+{
+    const auto learnt = core::readingRecordings([&] {
+        watcher.learn(storage::tracesOf(connection));
+        return Done{};
+    });
+    if (!learnt)
+        trouble = learnt.error();
+    watcher.recordedBy([this](const core::Run&) -> std::unique_ptr<core::RunTrace> {
+        const auto id = recorder->recording();
+        if (!id || !run_s)
+            return nullptr;
+        auto part = storage::openPart(connection, *id, *run_s, *run_s - kApproach_s,
+                                      std::numeric_limits<double>::infinity());
+        if (!part)
+            throw core::UnreadableRecording(part.error());
+        return std::move(part).take();
+    });
+}
+
+void LiveSession::Private::takeMarks()
+{
+    marks.clear();
+    reader.takeMarks(marks);
+    for (const storage::ReadMark& mark : marks) {
+        recorder->mark(mark.time_s, mark.words);
+        const std::size_t blank = std::min(mark.words.find(' '), mark.words.size());
+        if (watcher.isUnderWay())
+            watcher.mark(
+                mark.time_s, std::string_view(mark.words).substr(0, blank),
+                std::string_view(mark.words).substr(std::min(blank + 1, mark.words.size())));
+    }
+}
+
+/// All of the run is in the study before it is asked what screening says of it.
+void LiveSession::Private::endIfDelivered(bool now)
+{
+    if (!end_s || (!now && clocks.front() < *end_s))
+        return;
+    save();
+    const auto screened = core::readingRecordings([&] { return watcher.end(*end_s); });
+    end_s.reset();
+    if (screened)
+        ended = screened.value();
+    else
+        trouble = screened.error();
+    run_s.reset();
+    distance.end();
 }
 
 /// To the recorder, the strips, the watcher.
@@ -187,6 +249,7 @@ void LiveSession::Private::tick(int number)
     reader.take(readings);
     meetChannels();
     spread();
+    takeMarks();
     std::vector<std::function<void()>> todo;
     {
         const std::lock_guard lock(mutex);
@@ -201,11 +264,13 @@ void LiveSession::Private::tick(int number)
         alarms = watcher.look(now_s);
     if (number % kTicksACommit == 0)
         save();
+    endIfDelivered(false);
     show(now_s);
 }
 
 void LiveSession::Private::work()
 {
+    prepareWatcher();
     auto next = Clock::now();
     for (int number = 1;; ++number) {
         tick(number);
@@ -282,9 +347,15 @@ std::optional<core::RecordingId> LiveSession::recording() const
     return d->recording;
 }
 
+void LiveSession::next(const core::RunUnderWay& run)
+{
+    d->order([p = d.get(), run] { p->watcher.next(run); });
+}
+
 void LiveSession::begin(const core::RunUnderWay& run)
 {
     d->order([p = d.get(), run] {
+        p->endIfDelivered(true);
         p->ended.reset();
         p->run_s = run.start_s;
         p->distance.begin(run.start_s);
@@ -304,11 +375,8 @@ void LiveSession::mark(double at_s, const std::string& word, const std::string& 
 void LiveSession::end(double at_s)
 {
     d->order([p = d.get(), at_s] {
-        if (!p->watcher.isUnderWay())
-            return;
-        p->ended = p->watcher.end(at_s);
-        p->run_s.reset();
-        p->distance.end();
+        if (p->watcher.isUnderWay())
+            p->end_s = at_s;
     });
 }
 
@@ -337,6 +405,7 @@ core::Outcome LiveSession::stop()
     d->wake.notify_all();
     d->worker.join();
     d->tick(0); // what came last
+    d->endIfDelivered(true);
     const auto told = d->counts();
     d->reader.stop();
     const core::Outcome done = d->recorder->stop(told);

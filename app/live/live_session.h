@@ -61,6 +61,8 @@ public:
     [[nodiscard]] double clock_s() const;
     [[nodiscard]] core::Instant first() const; ///< of time 0
 
+    /// What will be driven next, so that its timers are foreseen before it begins.
+    void next(const core::RunUnderWay& run);
     /// Alarms are about this run from now on.
     void begin(const core::RunUnderWay& run);
     void mark(double at_s, const std::string& word, const std::string& words);

@@ -40,11 +40,6 @@ struct RigReader::Private {
     ~Private() { stop(); }
 };
 
-double Reading::value() const
-{
-    return TypedNumber{integer, decimals, odd}.value();
-}
-
 RigReader::RigReader(std::unique_ptr<Private> p) : d(std::move(p)) {}
 RigReader::RigReader(RigReader&&) noexcept = default;
 RigReader& RigReader::operator=(RigReader&&) noexcept = default;

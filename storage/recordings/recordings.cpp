@@ -296,6 +296,13 @@ Result<std::unique_ptr<core::RunTrace>> openRecording(const StudyFile& study,
     return trace;
 }
 
+Result<std::unique_ptr<core::RunTrace>> openPart(const StudyFile& study,
+                                                 core::RecordingId recording, double zero_s,
+                                                 double from_s, double to_s)
+{
+    return StoredTrace::open(study.database(), number(recording), {from_s, to_s, zero_s});
+}
+
 Outcome assignTrace(StudyFile& study, core::RunId run, core::RecordingId recording, double offset_s)
 {
     if (!std::isfinite(offset_s))

@@ -58,6 +58,12 @@ readOutline(const StudyFile& study, core::RecordingId recording, std::string_vie
 [[nodiscard]] Result<std::unique_ptr<core::RunTrace>> openRecording(const StudyFile& study,
                                                                     core::RecordingId recording);
 
+/// A part of it, both ends included, whose time 0 is `zero_s` of the recording's time.
+[[nodiscard]] Result<std::unique_ptr<core::RunTrace>> openPart(const StudyFile& study,
+                                                               core::RecordingId recording,
+                                                               double zero_s, double from_s,
+                                                               double to_s);
+
 /// Says which part of a recording a run is: `offset_s` is the run's start in the recording's time.
 [[nodiscard]] Outcome assignTrace(StudyFile& study, core::RunId run, core::RecordingId recording,
                                   double offset_s);

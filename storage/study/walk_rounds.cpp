@@ -14,7 +14,7 @@ namespace {
 
 constexpr const char* kWalkRound = "walk_round";
 
-std::string textAt(const HistoryValue::List& values, std::size_t place)
+std::string wordsAt(const HistoryValue::List& values, std::size_t place)
 {
     return place < values.size() ? values[place].text() : std::string();
 }
@@ -22,10 +22,10 @@ std::string textAt(const HistoryValue::List& values, std::size_t place)
 core::WalkTick tickFrom(const HistoryValue::List& values)
 {
     core::WalkTick tick;
-    tick.words = textAt(values, 0);
+    tick.words = wordsAt(values, 0);
     tick.ticked = values.size() > 1 && values[1].number() != 0;
-    tick.number = core::propertyNumber(textAt(values, 2));
-    tick.unit = textAt(values, 3);
+    tick.number = core::propertyNumber(wordsAt(values, 2));
+    tick.unit = wordsAt(values, 3);
     return tick;
 }
 

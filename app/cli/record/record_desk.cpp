@@ -3,7 +3,6 @@
 #include "app/cli/record/record_desk.h"
 
 #include "app/cli/options.h"
-#include "app/wording/alarms.h"
 #include "app/wording/findings.h"
 #include "app/wording/numbers.h"
 #include "app/wording/units.h"
@@ -34,6 +33,11 @@ std::optional<storage::GivenNumber> numberFrom(const std::string& text)
 {
     const bool comma = text.find(',') != std::string::npos;
     return storage::parseNumber(text, comma);
+}
+
+std::string alarmLine(const Language& in, const core::Alarm& alarm)
+{
+    return app::wording::findingSentence(in, alarm.finding);
 }
 
 app::UsualDirections usualDirections(const Language& in)
@@ -257,7 +261,7 @@ void RecordDesk::sayAlarms(const app::LiveSnapshot& now)
             continue;
         ++said.times;
         said.last = Clock::now();
-        alarm(app::wording::alarmLine(m_io.language, one), !isNote);
+        alarm(alarmLine(m_io.language, one), !isNote);
     }
 }
 

@@ -36,7 +36,7 @@ Result<storage::Rig> rigOf(const RecordOptions& options)
         return wrongUse("expected --rig NAME or --from KIND:ADDRESS"_t, "bothways record");
     storage::Rig rig;
     if (!options.rig.empty()) {
-        auto read = storage::rigNamed(options.rig);
+        auto read = storage::rigByWord(storage::rigsFolder(), options.rig);
         if (!read)
             return read.error();
         rig = std::move(read).take();
