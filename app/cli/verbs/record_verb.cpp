@@ -88,7 +88,8 @@ int watch(const RecordOptions& options, storage::StudyFile& file, app::LiveSessi
         desk.announce();
         const app::LiveSnapshot snapshot = session.snapshot();
         const bool over = options.minutes && snapshot.now_s >= *options.minutes * 60.0;
-        if (over || snapshot.finished)
+        const bool waits = desk.isUnderWay() && !input.ended(); // for its end to be typed
+        if (over || (snapshot.finished && !waits))
             break;
         if (Clock::now() - shown >= std::chrono::seconds(1)) {
             desk.showStatus();
