@@ -116,12 +116,20 @@
         <translation>„{}“ ist keine Spalte; erwartet wird HEADER=COLUMN (ÜBERSCHRIFT=SPALTE)</translation>
     </message>
     <message>
+        <source>&apos;{}&apos; is no consumption; expected a number, or UNIT=NUMBER like l_per_100km=8.41</source>
+        <translation>„{}“ ist kein Verbrauch; erwartet wird eine Zahl oder EINHEIT=ZAHL wie l_per_100km=8.41</translation>
+    </message>
+    <message>
         <source>&apos;{}&apos; is no date; expected YYYY-MM-DD, a day that there is</source>
         <translation>„{}“ ist kein Datum; erwartet wird JJJJ-MM-TT, ein Tag, den es gibt</translation>
     </message>
     <message>
         <source>&apos;{}&apos; is no instrument; expected KIND:ADDRESS with one of the kinds lines, nmea, modbus, obd, replay, as in lines:serial:/dev/ttyUSB0,115200</source>
         <translation>„{}“ ist kein Messgerät; erwartet: ART:ADRESSE mit einer der Arten lines, nmea, modbus, obd, replay, etwa lines:serial:/dev/ttyUSB0,115200</translation>
+    </message>
+    <message>
+        <source>&apos;{}&apos; is no line of the walk-round; expected all, 1 to {}, a range like 2-4, or 3=230</source>
+        <translation>„{}“ ist keine Zeile des Rundgangs; erwartet wird all, 1 bis {}, ein Bereich wie 2-4 oder 3=230</translation>
     </message>
     <message>
         <source>&apos;{}&apos; is no mapping; expected COLUMN=CHANNEL, COLUMN=CHANNEL*FACTOR or COLUMN=CHANNEL*FACTOR+OFFSET</source>
@@ -132,8 +140,16 @@
         <translation>„{}“ ist kein Name für eine Messausrüstung; erwartet: ein Name ohne „/“, der nicht mit einem Punkt beginnt</translation>
     </message>
     <message>
-        <source>&apos;{}&apos; is no property of a study; expected name, date, baseline, margin, confidence, max_gap, aero_share, fuel, bearing_deg, cold_start, claim, noise, noise.from, notes, plan.sequence, plan.pairs, plan.margin, plan.confidence, accessory_timer.NAME, or a limit like overspeed.rpm</source>
-        <translation>„{}“ ist keine Eigenschaft einer Studie; erwartet wird name, date, baseline, margin, confidence, max_gap, aero_share, fuel, bearing_deg, cold_start, claim, noise, noise.from, notes, plan.sequence, plan.pairs, plan.margin, plan.confidence, accessory_timer.NAME oder ein Grenzwert wie overspeed.rpm</translation>
+        <source>&apos;{}&apos; is no number; expected one in {}</source>
+        <translation>„{}“ ist keine Zahl; erwartet wird eine in {}</translation>
+    </message>
+    <message>
+        <source>&apos;{}&apos; is no order; expected one of {}</source>
+        <translation>„{}“ ist keine Anweisung; erwartet wird eine von {}</translation>
+    </message>
+    <message>
+        <source>&apos;{}&apos; is no property of a study; expected name, date, baseline, margin, confidence, max_gap, aero_share, fuel, bearing_deg, cold_start, claim, noise, noise.from, notes, plan.sequence, plan.pairs, plan.margin, plan.confidence, walk_round, accessory_timer.NAME, or a limit like overspeed.rpm</source>
+        <translation>„{}“ ist keine Eigenschaft einer Studie; erwartet wird name, date, baseline, margin, confidence, max_gap, aero_share, fuel, bearing_deg, cold_start, claim, noise, noise.from, notes, plan.sequence, plan.pairs, plan.margin, plan.confidence, walk_round, accessory_timer.NAME oder ein Grenzwert wie overspeed.rpm</translation>
     </message>
     <message>
         <source>&apos;{}&apos; is no reason; expected one of {}</source>
@@ -323,12 +339,20 @@
         <translation>Ein Teil geht an die Fahrt der Studie, mit der er sich zeitlich am meisten überschneidet, und nur, wenn die Überschneidung mindestens die Hälfte des kürzeren von beiden ausmacht (an eine Fahrt ohne Dauer: wenn ihr Start im Teil oder höchstens 60 s vor dessen Anfang liegt); nie zwei Teile an eine Fahrt. Die Fahrt übernimmt Start und Dauer des Teils; mit --cut times bleiben Fahrten, wie sie sind. Andere Teile sind neue Fahrten. Eine Aufzeichnung, die sich nicht schneiden lässt, kommt nicht in die Studie.</translation>
     </message>
     <message>
+        <source>A photo, or a clip and its second, as evidence: name, size and SHA-256 are kept</source>
+        <translation>Ein Foto, oder ein Film und seine Sekunde, als Beleg: Name, Größe und SHA-256 werden behalten</translation>
+    </message>
+    <message>
         <source>A recording that the study has, by its file&apos;s name, to be cut</source>
         <translation>Eine Aufzeichnung, die die Studie hat, nach dem Namen ihrer Datei, zum Schneiden</translation>
     </message>
     <message>
         <source>A recording: CSV, GPX 1.1 or NMEA 0183</source>
         <translation>Eine Aufzeichnung: CSV, GPX 1.1 oder NMEA 0183</translation>
+    </message>
+    <message>
+        <source>A rig&apos;s name or file; see &apos;bothways rig&apos;</source>
+        <translation>Name oder Datei einer Messausrüstung; siehe „bothways rig“</translation>
     </message>
     <message>
         <source>A rule&apos;s name, or other</source>
@@ -391,6 +415,10 @@
         <translation>Einen Effekt von {} % hätte ein solcher Tag in {} von 100 Fällen gefunden; ein Paar streut um {} %.</translation>
     </message>
     <message>
+        <source>An instrument, once for each: lines, nmea, modbus, obd or replay, and where it is</source>
+        <translation>Ein Instrument, einmal für jedes: lines, nmea, modbus, obd oder replay, und wo es ist</translation>
+    </message>
+    <message>
         <source>An interval that allows for looking cannot be had from so few pairs.</source>
         <translation>Ein Intervall, das die Blicke berücksichtigt, ist mit so wenigen Paaren nicht zu gewinnen.</translation>
     </message>
@@ -425,6 +453,10 @@
     <message>
         <source>Assumed, as nothing says otherwise: {}.</source>
         <translation>Angenommen, da nichts anderes angegeben ist: {}.</translation>
+    </message>
+    <message>
+        <source>At the end, cut what was recorded into runs: by marks, position or speed</source>
+        <translation>Am Ende das Aufgezeichnete in Fahrten schneiden: nach marks, position oder speed</translation>
     </message>
     <message>
         <source>Before the first run</source>
@@ -686,6 +718,10 @@ einen Effekt gibt, wie groß er ist und wie sicher. DATEI ist eine Studie
         <translation>Elektrische Abgabeleistung (Vorgabe: die der Fahrten der Studie, sonst 600)</translation>
     </message>
     <message>
+        <source>Ends by itself after so many minutes</source>
+        <translation>Endet nach so vielen Minuten von selbst</translation>
+    </message>
+    <message>
         <source>Engine and tyres warm; time of the cold start: ________</source>
         <translation>Motor und Reifen warm; Uhrzeit des Kaltstarts: ________</translation>
     </message>
@@ -752,6 +788,14 @@ einen Effekt gibt, wie groß er ist und wie sicher. DATEI ist eine Studie
     <message>
         <source>Finds: the smallest effect that would be found with the power asked for. The last five columns: how often an interval that promises the confidence asked for keeps it, simulated with a fixed seed: on a still day; with a drift of 1 % an hour; with one that bends by 1 % an hour squared; when each switch changes the level by some 0.5 %; when a pair resembles the one before (0.6).</source>
         <translation>Findet: der kleinste Effekt, der mit der verlangten Trennschärfe gefunden würde. Die letzten fünf Spalten: wie oft ein Intervall das verlangte Vertrauensniveau einhält, simuliert mit festem Startwert: an einem ruhigen Tag; bei einer Drift von 1 % je Stunde; bei einer, die sich um 1 % je Stunde im Quadrat krümmt; wenn jeder Wechsel das Niveau um etwa 0,5 % ändert; wenn ein Paar dem vorigen ähnelt (0,6).</translation>
+    </message>
+    <message>
+        <source>For --cut position: LAT,LON,LAT,LON[,METRES]</source>
+        <translation>Für --cut position: BREITE,LÄNGE,BREITE,LÄNGE[,METER]</translation>
+    </message>
+    <message>
+        <source>For --cut: of the runs that are new</source>
+        <translation>Für --cut: der neuen Fahrten</translation>
     </message>
     <message>
         <source>Fragile: another honest way to the same number disagrees: {}.</source>
@@ -850,6 +894,10 @@ einen Effekt gibt, wie groß er ist und wie sicher. DATEI ist eine Studie
         <translation>Es gilt, wenn der Fehler jedes Paars sein eigener ist; ähneln Nachbarn einander, so lassen diese Fahrten keine Entscheidung zu.</translation>
     </message>
     <message>
+        <source>It stands in the history and the report, its numbers in the run that is driven next.</source>
+        <translation>Er steht im Verlauf und im Bericht, seine Zahlen bei der Fahrt, die als Nächstes gefahren wird.</translation>
+    </message>
+    <message>
         <source>It was looked at once before, at fewer pairs: whoever may stop when the answer suits is wrong more often than promised.</source>
         <translation>Es wurde schon einmal angesehen, bei weniger Paaren: Wer aufhören darf, wenn ihm die Antwort passt, irrt öfter als versprochen.</translation>
     </message>
@@ -860,6 +908,10 @@ einen Effekt gibt, wie groß er ist und wie sicher. DATEI ist eine Studie
     <message>
         <source>JSON</source>
         <translation>JSON</translation>
+    </message>
+    <message>
+        <source>KIND:ADDRESS</source>
+        <translation>ART:ADRESSE</translation>
     </message>
     <message>
         <source>L</source>
@@ -890,6 +942,10 @@ einen Effekt gibt, wie groß er ist und wie sicher. DATEI ist eine Studie
     <message>
         <source>LAT,LON,LAT,LON[,METRES]</source>
         <translation>BREITE,LÄNGE,BREITE,LÄNGE[,METER]</translation>
+    </message>
+    <message>
+        <source>LINES</source>
+        <translation>ZEILEN</translation>
     </message>
     <message>
         <source>Language of what is said to people: {} (default: that of LC_ALL, LC_MESSAGES or LANG). JSON and CSV do not change</source>
@@ -979,6 +1035,10 @@ einen Effekt gibt, wie groß er ist und wie sicher. DATEI ist eine Studie
     <message>
         <source>More to this verdict:</source>
         <translation>Weiteres zu diesem Urteil:</translation>
+    </message>
+    <message>
+        <source>NAME</source>
+        <translation>NAME</translation>
     </message>
     <message>
         <source>NAME=VALUE</source>
@@ -1275,6 +1335,10 @@ accessory_timer.NAME=WATT,MINUTEN und die Grenzen der Sichtungsregeln:</translat
         <translation>Hin und zurück ist der Effekt im Rahmen des Rauschens gleich (Unterschied {} %, {}).</translation>
     </message>
     <message>
+        <source>PATH[@SECONDS]</source>
+        <translation>PFAD[@SEKUNDEN]</translation>
+    </message>
+    <message>
         <source>PCT</source>
         <translation>PROZENT</translation>
     </message>
@@ -1377,6 +1441,10 @@ putting each discard back would do.</source>
         <translation>Gründe: {}.
 Entscheiden Sie nach dem, was in der Fahrt zu sehen war, nie nach ihrem Verbrauch:
 Das Ergebnis zeigt, was es änderte, jede verworfene Fahrt wieder zu werten.</translation>
+    </message>
+    <message>
+        <source>Record instruments into a study while it is driven, and say what spoils a run</source>
+        <translation>Instrumente während der Fahrt in eine Studie aufzeichnen und sagen, was eine Fahrt verdirbt</translation>
     </message>
     <message>
         <source>Recording begun</source>
@@ -1856,6 +1924,10 @@ Das Ergebnis zeigt, was es änderte, jede verworfene Fahrt wieder zu werten.</tr
         <translation>Die Studie</translation>
     </message>
     <message>
+        <source>The study&apos;s list from now on: lines parted by &apos;;&apos;, one that asks for a number with &apos;= UNIT +- TOLERANCE&apos;</source>
+        <translation>Von jetzt an die Liste der Studie: Zeilen durch „;“ getrennt, eine, die nach einer Zahl fragt, mit „= EINHEIT +- TOLERANZ“</translation>
+    </message>
+    <message>
         <source>The term in &lt;i&gt;t&lt;/i&gt; takes out a straight drift of the day (warming, wind, traffic). With one switch only (an open design) it cannot be told from the effect and is left out: df = n − 2, and the verdict says so. With several days each has its own intercept and, where any day has two switches, its own slope, and there is one δ.</source>
         <translation>Der Term in &lt;i&gt;t&lt;/i&gt; rechnet eine geradlinige Drift des Tages heraus (Erwärmung, Wind, Verkehr). Bei nur einem Wechsel (offener Versuchsplan) lässt sie sich nicht vom Effekt trennen und entfällt: FG = n − 2, und das Urteil sagt es. Bei mehreren Tagen hat jeder sein eigenes Niveau und, wenn irgendein Tag zwei Wechsel hat, seine eigene Steigung, und es gibt ein δ.</translation>
     </message>
@@ -1898,6 +1970,10 @@ Das Ergebnis zeigt, was es änderte, jede verworfene Fahrt wieder zu werten.</tr
     <message>
         <source>They could have shown {} % or more; {} more pairs a block would show {} %.</source>
         <translation>Sie hätten {} % oder mehr zeigen können; mit {} weiteren Paaren je Block wären {} % nachweisbar.</translation>
+    </message>
+    <message>
+        <source>Tick the walk-round that is made before a block, or list it</source>
+        <translation>Den Rundgang abhaken, der vor einem Block gemacht wird, oder ihn auflisten</translation>
     </message>
     <message>
         <source>Tie an out and a return run of one block, whatever their gap</source>
@@ -1990,6 +2066,14 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>WORTE</translation>
     </message>
     <message>
+        <source>Walk-round</source>
+        <translation>Rundgang</translation>
+    </message>
+    <message>
+        <source>Walk-round before each block</source>
+        <translation>Rundgang vor jedem Block</translation>
+    </message>
+    <message>
         <source>Ways to the number</source>
         <translation>Wege zur Zahl</translation>
     </message>
@@ -2008,6 +2092,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>What cannot be checked is listed with the reason; it is not passed. &apos;bothways set --help&apos; lists the limits.</source>
         <translation>Was sich nicht prüfen lässt, wird mit dem Grund aufgeführt; es gilt nicht als bestanden. „bothways set --help“ führt die Grenzen auf.</translation>
+    </message>
+    <message>
+        <source>What is in order: all, line numbers, ranges; 3=230 gives line 3 its number. Without them: the list</source>
+        <translation>Was in Ordnung ist: all, Zeilennummern, Bereiche; 3=230 gibt Zeile 3 ihre Zahl. Ohne sie: die Liste</translation>
     </message>
     <message>
         <source>What screening found</source>
@@ -2068,6 +2156,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>Which sheet of a workbook</source>
         <translation>Welches Blatt einer Arbeitsmappe</translation>
+    </message>
+    <message>
+        <source>While it goes on, lines that are typed (or come on standard input) are orders:</source>
+        <translation>Währenddessen sind Zeilen, die getippt werden (oder auf der Standardeingabe kommen), Anweisungen:</translation>
     </message>
     <message>
         <source>Why the finding does not matter</source>
@@ -2298,12 +2390,20 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>eine Zahl von {} bis {}</translation>
     </message>
     <message>
+        <source>a number of minutes above 0</source>
+        <translation>eine Zahl von Minuten über 0</translation>
+    </message>
+    <message>
         <source>a part of it is missing</source>
         <translation>ein Teil davon fehlt</translation>
     </message>
     <message>
         <source>a per cent above 0 and below 100</source>
         <translation>Prozent über 0 und unter 100</translation>
+    </message>
+    <message>
+        <source>a photo, a clip or another file</source>
+        <translation>ein Foto, ein Film oder eine andere Datei</translation>
     </message>
     <message>
         <source>a power of {}; more than {} and less than 1 is needed</source>
@@ -2338,8 +2438,16 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>eine Fahrgeschwindigkeit von {} km/h (--speed-kmh oder road_speed.target_kmh der Studie)</translation>
     </message>
     <message>
+        <source>a run begins; what is left out is as it comes next</source>
+        <translation>eine Fahrt beginnt; was fehlt, ist so, wie es als Nächstes kommt</translation>
+    </message>
+    <message>
         <source>a run cannot be tied to itself</source>
         <translation>eine Fahrt lässt sich nicht mit sich selbst verbinden</translation>
+    </message>
+    <message>
+        <source>a run is under way; end it first</source>
+        <translation>eine Fahrt läuft; beenden Sie sie zuerst</translation>
     </message>
     <message>
         <source>a run sheet</source>
@@ -2390,8 +2498,20 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>ein Nebenverbraucher mit Zeitschaltung</translation>
     </message>
     <message>
+        <source>a timed accessory was switched on</source>
+        <translation>ein Verbraucher mit Zeitschalter wurde eingeschaltet</translation>
+    </message>
+    <message>
+        <source>a tolerance above 0 after +-</source>
+        <translation>eine Toleranz über 0 nach +-</translation>
+    </message>
+    <message>
         <source>a track point without a time</source>
         <translation>ein Wegpunkt ohne Zeit</translation>
+    </message>
+    <message>
+        <source>a unit after &apos;=&apos;</source>
+        <translation>eine Einheit nach „=“</translation>
     </message>
     <message>
         <source>a whole number from 1 to {}, none twice</source>
@@ -2507,6 +2627,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>ein Effekt von {} oder mehr</translation>
     </message>
     <message>
+        <source>an empty line: the alarm was heard</source>
+        <translation>eine leere Zeile: der Alarm wurde gehört</translation>
+    </message>
+    <message>
         <source>an encoding other than UTF-8, UTF-16 or Latin-1</source>
         <translation>eine andere Kodierung als UTF-8, UTF-16 oder Latin-1</translation>
     </message>
@@ -2564,6 +2688,14 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>Annahme verletzt</translation>
     </message>
     <message>
+        <source>at most {} lines</source>
+        <translation>höchstens {} Zeilen</translation>
+    </message>
+    <message>
+        <source>at this pace the disk is full in {} minutes</source>
+        <translation>so ist die Platte in {} Minuten voll</translation>
+    </message>
+    <message>
         <source>bars</source>
         <translation>Striche</translation>
     </message>
@@ -2599,6 +2731,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>Batterie nicht ausgeglichen</translation>
     </message>
     <message>
+        <source>before run {}: {} of {} ticked</source>
+        <translation>vor Fahrt {}: {} von {} abgehakt</translation>
+    </message>
+    <message>
         <source>before</source>
         <comment>run</comment>
         <translation>zuvor</translation>
@@ -2618,6 +2754,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>block means</source>
         <translation>Blockmittel</translation>
+    </message>
+    <message>
+        <source>block {}, {} of {} pairs</source>
+        <translation>Block {}, {} von {} Paaren</translation>
     </message>
     <message>
         <source>block</source>
@@ -3049,12 +3189,20 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>jeder Tag für sich</translation>
     </message>
     <message>
+        <source>each line once</source>
+        <translation>jede Zeile einmal</translation>
+    </message>
+    <message>
         <source>effect</source>
         <translation>Effekt</translation>
     </message>
     <message>
         <source>elements nested too deep</source>
         <translation>zu tief verschachtelte Elemente</translation>
+    </message>
+    <message>
+        <source>ends the recording</source>
+        <translation>beendet die Aufzeichnung</translation>
     </message>
     <message>
         <source>entities that grow without bound</source>
@@ -3100,6 +3248,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>erwartet: „version“: {}</translation>
     </message>
     <message>
+        <source>expected --rig NAME or --from KIND:ADDRESS</source>
+        <translation>erwartet wird --rig NAME oder --from ART:ADRESSE</translation>
+    </message>
+    <message>
         <source>expected a new name for configuration {}, on one line</source>
         <translation>erwartet wird ein neuer Name für die Konfiguration {}, in einer Zeile</translation>
     </message>
@@ -3114,6 +3266,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>expected a whole number from 1 to {}</source>
         <translation>erwartet wird eine ganze Zahl von 1 bis {}</translation>
+    </message>
+    <message>
+        <source>expected a word for the mark</source>
+        <translation>erwartet wird ein Wort für die Marke</translation>
     </message>
     <message>
         <source>expected at least one part of the recording</source>
@@ -3238,6 +3394,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>has no unit that is known; expected one of {}, as in --column &apos;{}={}&apos;</source>
         <translation>hat keine bekannte Einheit; erwartet wird eines von {}, zum Beispiel --column &apos;{}={}&apos;</translation>
+    </message>
+    <message>
+        <source>has no walk-round yet; give it one: --list &apos;no loose nut; belts on; tyre pressure = kPa +- 10&apos;</source>
+        <translation>hat noch keinen Rundgang; geben Sie ihr einen: --list &apos;keine Mutter lose; Riemen auf; Reifendruck = kPa +- 10&apos;</translation>
     </message>
     <message>
         <source>has text after the closing quote; expected the next field (a quote within quotes is written twice)</source>
@@ -3763,6 +3923,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>sie gibt mehr Zeilen an, als ihre Größe fassen kann</translation>
     </message>
     <message>
+        <source>it ends, with the number that the display shows, or with that of the recording</source>
+        <translation>sie endet, mit der Zahl der Anzeige oder mit der der Aufzeichnung</translation>
+    </message>
+    <message>
         <source>it has not as many rows as it should</source>
         <translation>sie hat nicht so viele Zeilen, wie sie sollte</translation>
     </message>
@@ -3837,6 +4001,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>its lines have {} numbers now</source>
         <translation>seine Zeilen haben jetzt {} Zahlen</translation>
+    </message>
+    <message>
+        <source>its name holds a bracket or a line end; expected another name</source>
+        <translation>ihr Name enthält eine Klammer oder ein Zeilenende; erwartet wird ein anderer Name</translation>
     </message>
     <message>
         <source>its numbers cannot be</source>
@@ -3917,6 +4085,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>Zeile {} des Verlaufs</translation>
     </message>
     <message>
+        <source>line {} of the walk-round asks for no number</source>
+        <translation>Zeile {} des Rundgangs fragt nach keiner Zahl</translation>
+    </message>
+    <message>
         <source>lines of {} numbers under a header of {} names</source>
         <translation>Zeilen mit {} Zahlen unter einer Kopfzeile mit {} Namen</translation>
     </message>
@@ -3967,6 +4139,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>marginal engine efficiency</source>
         <translation>Grenzwirkungsgrad des Motors</translation>
+    </message>
+    <message>
+        <source>marked: {}</source>
+        <translation>vermerkt: {}</translation>
     </message>
     <message>
         <source>marks</source>
@@ -4039,6 +4215,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>neue Fahrt {}</translation>
     </message>
     <message>
+        <source>next: run {}, {}, {}</source>
+        <translation>als Nächstes: Fahrt {}, {}, {}</translation>
+    </message>
+    <message>
         <source>no RMC or GGA sentence with a time and a position; expected what a receiver with a fix sends</source>
         <translation>kein RMC- oder GGA-Satz mit Zeit und Position; erwartet wird, was ein Empfänger mit Ortung sendet</translation>
     </message>
@@ -4093,6 +4273,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>no row with a time; expected a recording</source>
         <translation>keine Zeile mit einer Zeit; erwartet wird eine Aufzeichnung</translation>
+    </message>
+    <message>
+        <source>no run is under way; expected start first</source>
+        <translation>es läuft keine Fahrt; erwartet wird zuerst start</translation>
     </message>
     <message>
         <source>no run was named; expected numbers of runs before COLUMN=VALUE</source>
@@ -4203,6 +4387,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>kein Text</translation>
     </message>
     <message>
+        <source>not ticked: {}</source>
+        <translation>nicht abgehakt: {}</translation>
+    </message>
+    <message>
         <source>not yet cruising</source>
         <translation>noch nicht auf Tempo</translation>
     </message>
@@ -4228,6 +4416,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>nothing is added to {}; a recording that is whole is read with replay:{}</source>
         <translation>zu {} kommt nichts hinzu; eine fertige Aufzeichnung wird mit replay:{} gelesen</translation>
+    </message>
+    <message>
+        <source>nothing is known that spoils the run; expected a reason</source>
+        <translation>nichts ist bekannt, was die Fahrt verdirbt; erwartet wird ein Grund</translation>
     </message>
     <message>
         <source>nothing is written to {}</source>
@@ -4322,6 +4514,11 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <source>other</source>
         <comment>reason of a discard</comment>
         <translation>anderer Grund</translation>
+    </message>
+    <message>
+        <source>out</source>
+        <comment>a direction</comment>
+        <translation>hin</translation>
     </message>
     <message>
         <source>out</source>
@@ -4478,6 +4675,14 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>zu langsam aufgezeichnet</translation>
     </message>
     <message>
+        <source>recorded {} samples in {} min as &apos;{}&apos;; runs: {}</source>
+        <translation>{} Messwerte in {} min aufgezeichnet als „{}“; Fahrten: {}</translation>
+    </message>
+    <message>
+        <source>recording &apos;{}&apos;; &apos;help&apos; says what can be typed</source>
+        <translation>Aufzeichnung „{}“ läuft; „help“ sagt, was sich tippen lässt</translation>
+    </message>
+    <message>
         <source>recording ends early</source>
         <translation>Aufzeichnung endet zu früh</translation>
     </message>
@@ -4522,6 +4727,11 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <source>resolution</source>
         <comment>a check</comment>
         <translation>Auflösung</translation>
+    </message>
+    <message>
+        <source>return</source>
+        <comment>a direction</comment>
+        <translation>zurück</translation>
     </message>
     <message>
         <source>return</source>
@@ -4583,6 +4793,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>run {} has no finding &apos;{}&apos;; &apos;bothways screen&apos; lists the findings</source>
         <translation>Fahrt {} hat keinen Befund „{}“; „bothways screen“ listet die Befunde auf</translation>
+    </message>
+    <message>
+        <source>run {} is discarded: {}</source>
+        <translation>Fahrt {} ist verworfen: {}</translation>
     </message>
     <message>
         <source>run {} is given two parts; expected one</source>
@@ -4657,6 +4871,18 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>Fahrt {}: {}, {}</translation>
     </message>
     <message>
+        <source>run {}: {}, {}, begins</source>
+        <translation>Fahrt {}: {}, {}, beginnt</translation>
+    </message>
+    <message>
+        <source>run {}: {}, {}, {} s, {} {}</source>
+        <translation>Fahrt {}: {}, {}, {} s, {} {}</translation>
+    </message>
+    <message>
+        <source>run {}: {}, {}, {} s; its consumption is that of the recording</source>
+        <translation>Fahrt {}: {}, {}, {} s; ihr Verbrauch ist der der Aufzeichnung</translation>
+    </message>
+    <message>
         <source>run</source>
         <comment>column</comment>
         <translation>Fahrt</translation>
@@ -4713,6 +4939,14 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>says the same as &apos;{}&apos;; expected one of the two</source>
         <translation>sagt dasselbe wie „{}“; erwartet wird eine von beiden</translation>
+    </message>
+    <message>
+        <source>says this</source>
+        <translation>sagt dies</translation>
+    </message>
+    <message>
+        <source>says what is driven next</source>
+        <translation>sagt, was als Nächstes gefahren wird</translation>
     </message>
     <message>
         <source>says</source>
@@ -4823,6 +5057,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>während der Fahrt wurde etwas verstellt{}{}</translation>
     </message>
     <message>
+        <source>something was seen: passing_traffic, adjusted, or a word of your own</source>
+        <translation>etwas wurde gesehen: passing_traffic, adjusted oder ein eigenes Wort</translation>
+    </message>
+    <message>
         <source>speed (km/h)</source>
         <comment>column</comment>
         <translation>Geschwindigkeit (km/h)</translation>
@@ -4927,6 +5165,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>Studie</translation>
     </message>
     <message>
+        <source>switch first</source>
+        <translation>zuerst umstellen</translation>
+    </message>
+    <message>
         <source>s² = RSS/df, se(δ) = s·√v, v = [(X&lt;sup&gt;T&lt;/sup&gt;X)&lt;sup&gt;−1&lt;/sup&gt;]&lt;sub&gt;δδ&lt;/sub&gt;</source>
         <translation>s² = RSS/FG, se(δ) = s·√v, v = [(X&lt;sup&gt;T&lt;/sup&gt;X)&lt;sup&gt;−1&lt;/sup&gt;]&lt;sub&gt;δδ&lt;/sub&gt;</translation>
     </message>
@@ -4955,6 +5197,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>that of the consumption</source>
         <translation>die des Verbrauchs</translation>
+    </message>
+    <message>
+        <source>that spoils the run: &apos;discard&apos;, then turn and drive it again</source>
+        <translation>das verdirbt die Fahrt: „discard“, dann wenden und sie noch einmal fahren</translation>
     </message>
     <message>
         <source>the accessory&apos;s name after the point</source>
@@ -5133,6 +5379,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>die Breite des Starttors ist {}; erwartet werden Grad von -90 bis 90</translation>
     </message>
     <message>
+        <source>the line &apos;{}&apos; of the walk-round: expected {}</source>
+        <translation>die Zeile „{}“ des Rundgangs: erwartet wird {}</translation>
+    </message>
+    <message>
         <source>the longitude of the end gate is {}; expected degrees from -180 to 180</source>
         <translation>die Länge des Endtors ist {}; erwartet werden Grad von -180 bis 180</translation>
     </message>
@@ -5167,6 +5417,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>the reason &apos;other&apos; needs words: --evidence &apos;what was seen&apos;</source>
         <translation>der Grund „other“ braucht Worte: --evidence &apos;was zu sehen war&apos;</translation>
+    </message>
+    <message>
+        <source>the reason &apos;other&apos; needs words: what was seen</source>
+        <translation>der Grund „other“ braucht Worte: was gesehen wurde</translation>
     </message>
     <message>
         <source>the receiver has no position yet</source>
@@ -5205,8 +5459,16 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>die Aufzeichnung {} ({}) ist im Kanal {} beschädigt: {}; stellen Sie die Studie aus einer Kopie wieder her</translation>
     </message>
     <message>
+        <source>the recording {} was not stopped; its {} min up to the last second are in the study</source>
+        <translation>die Aufzeichnung {} wurde nicht beendet; ihre {} min bis zur letzten Sekunde sind in der Studie</translation>
+    </message>
+    <message>
         <source>the run</source>
         <translation>die Fahrt</translation>
+    </message>
+    <message>
+        <source>the run does not count; without a reason, for what spoils it</source>
+        <translation>die Fahrt zählt nicht; ohne Grund: wegen dessen, was sie verdirbt</translation>
     </message>
     <message>
         <source>the run has no recording</source>
@@ -5223,6 +5485,18 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>the run has no {0}, and no run before it says one; expected {0}=NAME</source>
         <translation>der Fahrt fehlt {0}, und keine Fahrt davor gibt es vor; erwartet wird {0}=NAME</translation>
+    </message>
+    <message>
+        <source>the run is forgotten; what was recorded stays</source>
+        <translation>die Fahrt ist vergessen; was aufgezeichnet wurde, bleibt</translation>
+    </message>
+    <message>
+        <source>the run under way is not written</source>
+        <translation>die laufende Fahrt wird nicht geschrieben</translation>
+    </message>
+    <message>
+        <source>the run under way was not ended: it is in the recording alone, from its mark &apos;start&apos; on</source>
+        <translation>die laufende Fahrt wurde nicht beendet: Sie steht nur in der Aufzeichnung, von ihrer Marke „start“ an</translation>
     </message>
     <message>
         <source>the runs {0}-{1} run backwards; expected {1}-{0}</source>
@@ -5301,6 +5575,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>die Studie hat keine solche Fahrt</translation>
     </message>
     <message>
+        <source>the study has no timed accessory &apos;{}&apos;</source>
+        <translation>die Studie hat keinen Verbraucher „{}“ mit Zeitschalter</translation>
+    </message>
+    <message>
         <source>the study has {} run already: the plan comes late, which the verdict says</source>
         <translation>die Studie hat schon {} Fahrt: Der Plan kommt spät, was das Urteil sagt</translation>
     </message>
@@ -5359,6 +5637,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>there is no rig &apos;{}&apos;; make one with: bothways rig new {} KIND:ADDRESS</source>
         <translation>es gibt keine Messausrüstung „{}“; anlegen mit: bothways rig new {} ART:ADRESSE</translation>
+    </message>
+    <message>
+        <source>there is no run to discard yet</source>
+        <translation>es gibt noch keine Fahrt zu verwerfen</translation>
     </message>
     <message>
         <source>there is no run {}: the study has no runs</source>
@@ -5427,6 +5709,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>these points make a factor of {}; expected one between 0.000001 and 1000000: was a digit left out?</source>
         <translation>diese Punkte ergeben einen Faktor von {}; erwartet: einer zwischen 0,000001 und 1000000: Wurde eine Ziffer ausgelassen?</translation>
+    </message>
+    <message>
+        <source>this block begins without its walk-round</source>
+        <translation>dieser Block beginnt ohne seinen Rundgang</translation>
     </message>
     <message>
         <source>this car does not give {}</source>
@@ -5551,6 +5837,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>wartet, weil die Studie von {} beschrieben wird</translation>
     </message>
     <message>
+        <source>walk-round before run {}: lines that are not ticked: {}</source>
+        <translation>Rundgang vor Fahrt {}: nicht abgehakte Zeilen: {}</translation>
+    </message>
+    <message>
         <source>warm after each stop</source>
         <translation>warm nach jedem Halt</translation>
     </message>
@@ -5638,6 +5928,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <source>without</source>
         <comment>the device</comment>
         <translation>ohne</translation>
+    </message>
+    <message>
+        <source>words, at most {} bytes</source>
+        <translation>Worte, höchstens {} Bytes</translation>
     </message>
     <message>
         <source>wrong distance</source>
@@ -5894,6 +6188,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>{} hat einen Dezimalpunkt; die anderen Zahlen dieses Blatts haben ein Dezimalkomma</translation>
     </message>
     <message>
+        <source>{} has ended</source>
+        <translation>{} ist zu Ende</translation>
+    </message>
+    <message>
         <source>{} has no column &apos;{}&apos;; expected one of {}</source>
         <translation>{} hat keine Spalte „{}“; erwartet wird eine von {}</translation>
     </message>
@@ -6010,6 +6308,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>{} liegt nicht über 0; erwartet wird eine Zahl über 0</translation>
     </message>
     <message>
+        <source>{} is on</source>
+        <translation>{} ist an</translation>
+    </message>
+    <message>
         <source>{} is on another day than {} in column &apos;{}&apos;</source>
         <translation>{} ist an einem anderen Tag als {} in Spalte „{}“</translation>
     </message>
@@ -6022,8 +6324,16 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>{} steht bei {} Fahrten; erwartet wird es bei genau zweien, einer Hinfahrt und einer Rückfahrt</translation>
     </message>
     <message>
+        <source>{} is read</source>
+        <translation>{} wird gelesen</translation>
+    </message>
+    <message>
         <source>{} is required</source>
         <translation>{} fehlt</translation>
+    </message>
+    <message>
+        <source>{} is silent</source>
+        <translation>{} schweigt</translation>
     </message>
     <message>
         <source>{} is unknown; expected &apos;counted&apos; or &apos;discarded&apos;</source>
@@ -6307,6 +6617,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>{} {} → {}</translation>
     </message>
     <message>
+        <source>{} {} {}</source>
+        <translation>{} {} {}</translation>
+    </message>
+    <message>
         <source>{} {}</source>
         <comment>two sentences</comment>
         <translation>{} {}</translation>
@@ -6411,6 +6725,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <source>{}: {} runs</source>
         <comment>a single one</comment>
         <translation>{}: {} Fahrt</translation>
+    </message>
+    <message>
+        <source>{}: {} {} now, {} before: more than {} apart</source>
+        <translation>{}: jetzt {} {}, vorher {}: mehr als {} auseinander</translation>
     </message>
     <message>
         <source>{}: {}, {}</source>

@@ -33,11 +33,7 @@ constexpr std::array kRooms = {
     "core/checks", "core/answer",
     // in and out
     "storage/bytes", "storage/spreadsheet", "storage/sheet", "storage/study", "storage/chunks",
-<<<<<<< HEAD
     "storage/loggers", "storage/recordings", "storage/instruments", "storage/live",
-=======
-    "storage/loggers", "storage/recordings", "storage/instruments",
->>>>>>> 2971878 (live: instruments of five kinds are read into one stream)
     // the programs
     "app/answer", "app/wording", "app/output", "app/live", "app/cli", "app/desktop/look",
     "app/desktop/document", "app/desktop/plots", "app/desktop/pages", "app/desktop/runs",

@@ -17,9 +17,10 @@ using ::testing::Not;
 TEST(Help, OfEveryVerbTeachesWithOneExample)
 {
     for (const char* verb :
-         {"new",      "set",     "import", "export",  "add",    "edit",    "pair",    "unpair",
-          "rename",   "undo",    "redo",   "history", "runs",   "screen",  "discard", "count",
-          "overrule", "analyse", "plan",   "ledger",  "report", "columns", "help"}) {
+         {"new",     "set",    "import",   "export", "add",     "edit",    "pair",
+          "unpair",  "rename", "undo",     "redo",   "history", "runs",    "screen",
+          "discard", "count",  "overrule", "record", "walk",    "analyse", "plan",
+          "ledger",  "report", "columns",  "help"}) {
         const Ran ran = bothwaysProgram({verb, "--help"});
         EXPECT_EQ(ran.code, 0) << verb;
         EXPECT_EQ(ran.err, "") << verb;

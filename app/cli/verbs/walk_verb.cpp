@@ -9,6 +9,7 @@
 #include "app/wording/numbers.h"
 #include "app/wording/visible_text.h"
 #include "core/study/clock.h"
+#include "core/study/properties.h"
 #include "core/study/property_values.h"
 #include "storage/study/walk_rounds.h"
 
@@ -24,7 +25,7 @@ namespace bothways::cli {
 namespace {
 
 struct WalkOptions {
-    std::string study;
+    std::string study, list;
     std::vector<std::string> ticks;
 };
 
@@ -112,11 +113,26 @@ int nextNumber(const core::Study& study)
     return next;
 }
 
+/// The study's own list from now on.
+Outcome takeList(const std::string& list, storage::StudyFile& file)
+{
+    const auto study = file.study();
+    if (!study)
+        return study.error();
+    core::StudyProperties properties = study.value().properties;
+    if (const Outcome set = core::setProperty(properties, "walk_round", list); !set)
+        return set;
+    return file.setProperties(properties, {});
+}
+
 Outcome walk(const WalkOptions& options, Surroundings& io)
 {
     auto file = openForChange(options.study);
     if (!file)
         return file.error();
+    if (!options.list.empty())
+        if (const Outcome taken = takeList(options.list, file.value()); !taken)
+            return taken;
     const auto study = file.value().study();
     if (!study)
         return study.error();
@@ -126,9 +142,8 @@ Outcome walk(const WalkOptions& options, Surroundings& io)
     if (lines.value().empty())
         return wrongUse(
             core::message(
-                "has no walk-round yet; give it one: bothways set {} walk_round='no loose nut; "
-                "belts on; tyre pressure = kPa +- 10'"_t,
-                options.study),
+                "has no walk-round yet; give it one: --list 'no loose nut; belts on; tyre "
+                "pressure = kPa +- 10'"_t),
             options.study);
     if (options.ticks.empty()) {
         list(io.language, lines.value(), file.value(), io);
@@ -173,10 +188,13 @@ void describeWalk(CLI::App& verb, Context& context)
                     in.say("What is in order: all, line numbers, ranges; 3=230 gives line 3 its "
                            "number. Without them: the list"_t))
         ->option_text(in.say("LINES"_t) + " ...");
+    verb.add_option("--list", options->list,
+                    in.say("The study's list from now on: lines parted by ';', one that asks for a "
+                           "number with '= UNIT +- TOLERANCE'"_t))
+        ->option_text(in.say("LINES"_t));
     addFooter(in, verb,
-              "  bothways set day.bothways walk_round='no loose nut; belts on; tyre pressure = kPa "
-              "+- 10'\n"
-              "  bothways walk day.bothways 1-2 3=230",
+              "  bothways walk day.bothways --list 'no loose nut; belts on; tyre pressure = kPa +- "
+              "10' 1-2 3=230",
               in.say("It stands in the history and the report, its numbers in the run that is "
                      "driven next."_t));
     onCall(verb, context, [options, &context] { return walk(*options, context.io); });

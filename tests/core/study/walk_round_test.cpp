@@ -10,7 +10,7 @@
 namespace bothways::core {
 namespace {
 
-WalkRound roundAt(const Run& run, double before_s, std::optional<double> number = {})
+WalkRound roundAt(const core::Run& run, double before_s, std::optional<double> number = {})
 {
     WalkRound round;
     round.at = run.start;
@@ -81,7 +81,7 @@ TEST(WalkRound, NamesBlocksThatNobodyWalkedRoundFor)
 
 TEST(WalkRound, GivesItsNumbersToTheRunThatFollows)
 {
-    Run run;
+    core::Run run;
     run.number = 5;
     run.extra = {{"tyre pressure (kPa)", "230"}};
     WalkRound round;

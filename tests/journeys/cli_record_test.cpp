@@ -1,0 +1,205 @@
+// Copyright (C) 2026 The Bothways developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "tests/journeys/cli_journey.h"
+
+#include <fmt/format.h>
+#include <gmock/gmock.h>
+
+#include <fstream>
+#include <string>
+
+namespace bothways::test {
+namespace {
+
+using ::testing::HasSubstr;
+using ::testing::Not;
+
+/// A shell in a folder with the demo's recordings and a study; `bothways` is the program.
+class Record : public ::testing::Test {
+protected:
+    void SetUp() override
+    {
+        for (const char* run : {"run_15.csv", "run_22.csv"})
+            m_folder.write(run, readFile(demoFile(std::string("levee_generator_traces/") + run)));
+        ASSERT_EQ(shell("bothways new day.bothways stretch.km=5.2 overspeed.rpm=3200").code, 0);
+    }
+    [[nodiscard]] Ran shell(const std::string& commands) const
+    {
+        return run("/bin/sh",
+                   {"-c", "cd '" + m_folder.path().string() +
+                              "' && bothways() { '" BOTHWAYS_PROGRAM "' \"$@\"; } && " + commands});
+    }
+    TempFolder m_folder;
+};
+
+/// Two runs between marks, 100 s each, with an over-speed in the second.
+std::string markedDrive()
+{
+    std::string text = "time_s,road_speed_kmh,rotor_rpm,fuel_rate_l_per_h,mark\n";
+    for (int i = 0; i < 2600; ++i) {
+        const double t = i / 10.0;
+        const bool over = t > 200.0 && t < 204.0;
+        const char* mark = i == 100    ? "start out"
+                           : i == 1100 ? "end"
+                           : i == 1400 ? "start return"
+                           : i == 2400 ? "end"
+                                       : "";
+        text += fmt::format("{:.1f},{:.2f},{},{:.3f},{}\n", t, 90.0 + (i % 7) * 0.01,
+                            over ? 3400 : 2600 + i % 5, 7.6, mark);
+    }
+    return text;
+}
+
+TEST_F(Record, OfAReplayIsTheImportOfItsFile)
+{
+    m_folder.write("drive.csv", markedDrive());
+    ASSERT_EQ(shell("bothways new imported.bothways stretch.km=5.2 overspeed.rpm=3200 && "
+                    "bothways add imported.bothways configuration=off direction=out "
+                    "start=2026-05-09T05:00:00 l_per_100km=8")
+                  .code,
+              0);
+    const Ran live = shell("bothways record day.bothways --from replay:drive.csv,x100 --cut marks "
+                           "--configuration off < /dev/null");
+    ASSERT_EQ(live.code, 0) << live.err;
+    EXPECT_THAT(live.out, HasSubstr("recorded 7,800 samples"));
+    EXPECT_THAT(live.out, HasSubstr("into 2 runs"));
+    const Ran screened = shell("bothways screen day.bothways");
+    EXPECT_THAT(screened.out, HasSubstr("run 2: over-speed up to 3,400 rpm"));
+    EXPECT_THAT(shell("bothways runs day.bothways").out, HasSubstr("return"));
+    EXPECT_THAT(shell("bothways history day.bothways").out, HasSubstr("2600 rows, 3 channels"));
+}
+
+TEST_F(Record, TakesOrdersAndSaysWhatSpoilsTheRun)
+{
+    m_folder.write("drive.csv", markedDrive());
+    const Ran ran = shell("(sleep 0.4; echo 's off out'; sleep 2; echo 'm gust from the left'; "
+                          "sleep 1; echo 'e 8,41'; sleep 1; echo d; echo q) | "
+                          "bothways record day.bothways --from replay:drive.csv,x80");
+    ASSERT_EQ(ran.code, 0) << ran.err;
+    EXPECT_THAT(ran.out, HasSubstr("run 1: off, out, begins"));
+    EXPECT_THAT(ran.out, HasSubstr("marked: gust from the left"));
+    EXPECT_THAT(ran.out, HasSubstr("8.41 L/100 km"));
+    EXPECT_THAT(ran.err, HasSubstr("over-speed up to 3,400 rpm"));
+    EXPECT_THAT(ran.out, HasSubstr("run 1 is discarded"));
+    const auto runs = jsonOf({"runs", m_folder / "day.bothways", "--json"});
+    EXPECT_EQ(runs["runs"].size(), 1U) << runs;
+    EXPECT_THAT(shell("bothways screen day.bothways").out, HasSubstr("over-speed"));
+}
+
+TEST_F(Record, EndsWholeOnASignal)
+{
+    m_folder.write("drive.csv", markedDrive());
+    const Ran ran = shell("bothways record day.bothways --from replay:drive.csv < /dev/null & "
+                          "sleep 1.5; kill -TERM $!; wait $!");
+    EXPECT_EQ(ran.code, 0) << ran.err;
+    EXPECT_THAT(ran.out, HasSubstr("recorded"));
+    EXPECT_THAT(shell("bothways history day.bothways").out, HasSubstr("Recording ended"));
+}
+
+TEST_F(Record, IsThereUpToItsLastSecondAfterAKill)
+{
+    m_folder.write("drive.csv", markedDrive());
+    const Ran killed = shell("bothways record day.bothways --from replay:drive.csv,x20 < /dev/null "
+                             "& sleep 2.5; kill -KILL $!; wait $!");
+    EXPECT_EQ(killed.code, 137);
+    const Ran next = shell("bothways record day.bothways --from replay:drive.csv,x100 --for 0.1 "
+                           "< /dev/null");
+    EXPECT_EQ(next.code, 0) << next.err;
+    EXPECT_THAT(next.err, HasSubstr("was not stopped"));
+    EXPECT_THAT(shell("bothways history day.bothways").out, HasSubstr("up to its last second"));
+    EXPECT_EQ(shell("bothways screen day.bothways").code, 0);
+}
+
+TEST_F(Record, SaysWhatIsWrongBeforeAnythingIsRecorded)
+{
+    struct Case {
+        const char* arguments;
+        const char* said;
+        int code;
+    };
+    for (const Case& one : {
+             Case{"", "expected --rig NAME or --from KIND:ADDRESS", 2},
+             Case{"--rig none_such", "none_such", 2},
+             Case{"--from nonsense", "expected", 2},
+             Case{"--from lines:serial:", "expected", 2},
+             Case{"--from replay:none.csv", "none.csv", 2},
+             Case{"--from replay:run_15.csv,x1000", "", 2},
+             Case{"--from replay:run_15.csv --for 0", "minutes", 2},
+             Case{"--from replay:run_15.csv --cut times", "times", 2},
+             Case{"--from replay:run_15.csv --cut position", "--gates", 2},
+         }) {
+        const Ran ran = shell(
+            fmt::format("timeout 20 bothways record day.bothways {} < /dev/null", one.arguments));
+        EXPECT_NE(ran.code, 0) << one.arguments;
+        EXPECT_NE(ran.code, 124) << one.arguments;
+        EXPECT_THAT(ran.err, HasSubstr(one.said)) << one.arguments;
+        EXPECT_THAT(shell("bothways history day.bothways").out, Not(HasSubstr("Recording")))
+            << one.arguments;
+    }
+}
+
+TEST_F(Record, RefusesOrdersThatMakeNoSenseAndGoesOn)
+{
+    const Ran ran =
+        shell("(echo 'e 8'; echo 'strat'; echo 'x y z'; echo 'm'; echo 'on windscreen'; "
+              "echo f; echo d; echo help; echo n; echo q) | "
+              "bothways record day.bothways --from replay:run_15.csv");
+    EXPECT_EQ(ran.code, 0) << ran.err;
+    for (const char* said :
+         {"no run is under way", "did you mean 'start'", "'x' is no order", "expected a word",
+          "no timed accessory 'windscreen'", "nothing is known that spoils"})
+        EXPECT_THAT(ran.err, HasSubstr(said));
+    EXPECT_THAT(ran.out, HasSubstr("next: run 1"));
+    EXPECT_THAT(ran.out, HasSubstr("ends the recording"));
+}
+
+TEST_F(Record, SpeaksGerman)
+{
+    const Ran ran = shell("(echo s; sleep 0.3; echo f; echo n; echo q) | LC_ALL=de_DE.UTF-8 "
+                          "bothways record day.bothways --from replay:run_15.csv");
+    EXPECT_EQ(ran.code, 0) << ran.err;
+    EXPECT_THAT(ran.out, HasSubstr("Fahrt 1"));
+    EXPECT_THAT(ran.out, Not(HasSubstr("run 1")));
+}
+
+TEST_F(Record, NotesABlockWithoutItsWalkRoundAndTakesNumbersIntoTheRun)
+{
+    ASSERT_EQ(shell("bothways walk day.bothways --list 'belts on; tyre pressure = kPa +- 10'").code,
+              0);
+    const Ran without = shell("(echo 's off out'; sleep 0.5; echo 'e 8'; echo q) | "
+                              "bothways record day.bothways --from replay:run_15.csv");
+    EXPECT_THAT(without.out, HasSubstr("without its walk-round"));
+    const Ran walked = shell("bothways walk day.bothways 1 2=230");
+    EXPECT_EQ(walked.code, 0) << walked.err;
+    EXPECT_THAT(shell("bothways walk day.bothways all 2=245").err,
+                HasSubstr("tyre pressure: 245 kPa now, 230 before"));
+    const Ran with = shell("(echo 's on return'; sleep 0.5; echo 'e 8'; echo q) | "
+                           "bothways record day.bothways --from replay:run_15.csv");
+    EXPECT_THAT(with.out, Not(HasSubstr("without its walk-round")));
+    EXPECT_THAT(shell("bothways export day.bothways").out, HasSubstr("tyre pressure (kPa)"));
+    EXPECT_THAT(shell("bothways history day.bothways").out,
+                HasSubstr("before run 2: 2 of 2 ticked; tyre pressure 245 kPa"));
+    for (const char* bad : {"3", "0", "2-1", "1=3", "2=x", "al"}) {
+        const Ran ran = shell(fmt::format("bothways walk day.bothways {}", bad));
+        EXPECT_EQ(ran.code, 2) << bad;
+    }
+}
+
+TEST_F(Record, KeepsAFileAsEvidenceByItsSum)
+{
+    ASSERT_EQ(shell("bothways add day.bothways configuration=off direction=out "
+                    "start=2026-05-09T05:00:00 l_per_100km=8")
+                  .code,
+              0);
+    m_folder.write("clip.mp4", "abc");
+    const Ran ran = shell("bothways discard day.bothways 1 --reason other --evidence 'a lorry' "
+                          "--file clip.mp4@83.5");
+    EXPECT_EQ(ran.code, 0) << ran.err;
+    // FIPS 180-2, appendix B.1
+    EXPECT_THAT(shell("bothways runs day.bothways --json").out,
+                HasSubstr("a lorry [clip.mp4 @ 83.5 s, 3 bytes, SHA-256 ba7816bf8f01cfea"));
+    EXPECT_EQ(shell("bothways discard day.bothways 1 --reason other --file none.jpg").code, 3);
+}
+
+} // namespace
+} // namespace bothways::test
