@@ -1,5 +1,6 @@
 // Copyright (C) 2026 The Bothways developers
 // SPDX-License-Identifier: GPL-3.0-or-later
+// Long: one thread does all of it, in one order.
 #include "app/live/live_session.h"
 
 #include "app/live/channel_strip.h"

@@ -1,5 +1,6 @@
 // Copyright (C) 2026 The Bothways developers
 // SPDX-License-Identifier: GPL-3.0-or-later
+// Long: one function a property, and the two lists that name them all.
 #include "core/study/properties.h"
 
 #include "core/base/decimal_text.h"

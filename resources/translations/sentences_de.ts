@@ -4434,6 +4434,14 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>nichts zu verwerfen</translation>
     </message>
     <message>
+        <source>nothing was recorded: no instrument said anything</source>
+        <translation>nichts wurde aufgezeichnet: kein Instrument hat etwas gesagt</translation>
+    </message>
+    <message>
+        <source>nothing was recorded: {}: {}</source>
+        <translation>nichts wurde aufgezeichnet: {}: {}</translation>
+    </message>
+    <message>
         <source>nothing</source>
         <comment>left out by screening</comment>
         <translation>nichts</translation>

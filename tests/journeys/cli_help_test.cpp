@@ -88,9 +88,10 @@ TEST_F(HelpExamples, RunAsTheyArePrinted)
         {"redo", "bothways undo day.bothways && "},
         {"overrule", "bothways edit day.bothways 9 'marks=3 overspeed seen' && "}};
     for (const char* verb :
-         {"new",      "set",     "import", "export",  "add",    "edit",    "pair",    "unpair",
-          "rename",   "undo",    "redo",   "history", "runs",   "screen",  "discard", "count",
-          "overrule", "analyse", "plan",   "ledger",  "report", "columns", "help"}) {
+         {"new",     "set",    "import",   "export", "add",     "edit",    "pair",
+          "unpair",  "rename", "undo",     "redo",   "history", "runs",    "screen",
+          "discard", "count",  "overrule", "record", "walk",    "analyse", "plan",
+          "ledger",  "report", "columns",  "help"}) {
         const auto own = first.find(verb);
         std::string commands = begin + (own == first.end() ? std::string() : own->second);
         const std::vector<std::string> examples = examplesOf(verb);

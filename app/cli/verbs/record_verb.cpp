@@ -45,9 +45,7 @@ Result<storage::Rig> rigOf(const RecordOptions& options)
         auto instrument = storage::instrumentFromText(text);
         if (!instrument)
             return instrument.error();
-        if (const auto kind = storage::kindName(instrument.value().kind);
-            instrument.value().name.empty())
-            instrument.value().name = kind;
+        instrument.value().name = text.substr(0, text.find(','));
         const std::string wanted = instrument.value().name;
         const auto isTaken = [&] {
             return std::any_of(rig.instruments.begin(), rig.instruments.end(),
@@ -88,9 +86,8 @@ int watch(const RecordOptions& options, storage::StudyFile& file, app::LiveSessi
         desk.announce();
         const app::LiveSnapshot snapshot = session.snapshot();
         const bool over = options.minutes && snapshot.now_s >= *options.minutes * 60.0;
-        const bool waits = desk.isUnderWay() && !input.ended(); // for its end to be typed
-        if (over || (snapshot.finished && !waits))
-            break;
+        if (over || (snapshot.finished && input.ended()))
+            break; // whoever types may still end a run, or discard it
         if (Clock::now() - shown >= std::chrono::seconds(1)) {
             desk.showStatus();
             shown = Clock::now();
@@ -134,6 +131,18 @@ void sayDone(const app::LiveSession& session, int runs, Surroundings& io)
               << "\n";
 }
 
+/// With what the first instrument complained of.
+Error nothingRecorded(const app::LiveSnapshot& last, const std::string& study)
+{
+    for (std::size_t i = 0; i < last.instruments.size(); ++i)
+        if (!last.instruments[i].trouble.empty())
+            return Error{ErrorCode::badInput,
+                         core::message("nothing was recorded: {}: {}"_t, last.instrument_names[i],
+                                       last.instruments[i].trouble),
+                         study};
+    return Error{ErrorCode::badInput, "nothing was recorded: no instrument said anything"_t, study};
+}
+
 Outcome record(const RecordOptions& options, Surroundings& io)
 {
     std::optional<CutOrder> order;
@@ -170,6 +179,8 @@ Outcome record(const RecordOptions& options, Surroundings& io)
         if (const Outcome stopped = session.value()->stop(); !stopped)
             return stopped;
     }
+    if (session.value()->snapshot().samples == 0)
+        return nothingRecorded(session.value()->snapshot(), options.study);
     sayDone(*session.value(), runs, io);
     return order && session.value()->recording() ? cutWhole(*order, file.value(), name, io)
                                                  : Outcome(Done{});
@@ -199,8 +210,7 @@ void describeRecord(CLI::App& verb, Context& context)
                     in.say("For --cut position: LAT,LON,LAT,LON[,METRES]"_t));
     verb.add_option("--configuration", options->configuration,
                     in.say("For --cut: of the runs that are new"_t));
-    addFooter(in, verb,
-              "  bothways record day.bothways --from replay:levee_generator_traces/run_01.csv,x100",
+    addFooter(in, verb, "  bothways record day.bothways --from replay:logger.csv,x100 --for 4",
               in.say("While it goes on, lines that are typed (or come on standard input) are "
                      "orders:"_t) +
                   "\n" + recordOrdersText(in) + "\n" +

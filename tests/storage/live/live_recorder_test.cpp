@@ -1,5 +1,6 @@
 // Copyright (C) 2026 The Bothways developers
 // SPDX-License-Identifier: GPL-3.0-or-later
+// Long: one recorder, tried in every way that it is used.
 #include "storage/live/live_recorder.h"
 #include "storage/recordings/cut.h"
 #include "storage/recordings/recordings.h"
