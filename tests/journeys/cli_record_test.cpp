@@ -144,7 +144,7 @@ TEST_F(Record, SaysWhatIsWrongBeforeAnythingIsRecorded)
 TEST_F(Record, RefusesOrdersThatMakeNoSenseAndGoesOn)
 {
     const Ran ran =
-        shell("(echo 'e 8'; echo 'strat'; echo 'x y z'; echo 'm'; echo 'on windscreen'; "
+        shell("(sleep 0.4; echo 'e 8'; echo 'strat'; echo 'x y z'; echo 'm'; echo 'on windscreen'; "
               "echo f; echo d; echo help; echo n; echo q) | "
               "bothways record day.bothways --from replay:run_15.csv");
     EXPECT_EQ(ran.code, 0) << ran.err;
