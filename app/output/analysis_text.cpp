@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/output/analysis_text.h"
 
+#include "app/output/device_rows.h"
+
 #include "app/output/text_layout.h"
 #include "app/wording/alike_findings.h"
 #include "app/wording/checks.h"
@@ -173,6 +175,19 @@ std::string settingsPart(const Language& in, const Analysis& analysis, const Pai
     return heading(in.say("By setting"_t), paint) + table.text();
 }
 
+/// What a setting is chosen by, beside its effect.
+std::string devicePart(const Language& in, const Analysis& analysis,
+                       const core::Screening& screening, const Paint& paint)
+{
+    const DeviceRows shown = deviceRows(in, analysis, screening);
+    if (shown.rows.empty())
+        return {};
+    TextTable table(shown.head);
+    for (const std::vector<std::string>& row : shown.rows)
+        table.add(row);
+    return heading(in.say("Output and rotor speed at road speed"_t), paint) + table.text();
+}
+
 std::string stateWord(const Language& in, CheckState state)
 {
     return state == CheckState::notComputed ? "-" : wording::stateWords(in, state);
@@ -265,6 +280,7 @@ std::string analysisText(const Analysis& analysis, const core::Screening& screen
     text += waysPart(in, analysis, paint);
     text += daysPart(in, analysis, paint);
     text += settingsPart(in, analysis, paint);
+    text += devicePart(in, analysis, screening, paint);
     text += checksPart(in, analysis, paint);
     text += surenessPart(in, analysis, paint);
     if (!screening.findings.empty()) {

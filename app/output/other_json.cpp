@@ -83,6 +83,39 @@ std::string jsonText(const Json& json)
     return json.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
 }
 
+/// A part of the device; null where there is none.
+Json partOrNull(const std::string& part)
+{
+    return part.empty() ? Json(nullptr) : Json(part);
+}
+
+/// What the device gave and how fast it turned, by setting.
+Json deviceArray(const std::vector<core::SettingFigures>& device)
+{
+    Json json = Json::array();
+    for (const core::SettingFigures& its : device)
+        json.push_back({{"configuration", its.configuration},
+                        {"setting", its.setting},
+                        {"part", partOrNull(its.part)},
+                        {"runs", its.runs},
+                        {"mean_output_w", orNull(its.figures.mean_output_w)},
+                        {"highest_output_w", orNull(its.figures.highest_output_w)},
+                        {"mean_rotor_rpm", orNull(its.figures.mean_rotor_rpm)},
+                        {"highest_rotor_rpm", orNull(its.figures.highest_rotor_rpm)}});
+    return json;
+}
+
+Json patternJson(const core::OverspeedPattern& pattern)
+{
+    return {{"first_output_w", pattern.first_output_w},
+            {"reached", pattern.reached},
+            {"oversped", pattern.oversped},
+            {"share", pattern.share},
+            {"low", pattern.low},
+            {"high", pattern.high},
+            {"part", partOrNull(pattern.part)}};
+}
+
 Json findingsArray(const std::vector<core::Finding>& findings)
 {
     Json json = Json::array();
@@ -95,6 +128,7 @@ Json findingsArray(const std::vector<core::Finding>& findings)
                         {"limit", orNull(finding.limit)},
                         {"unit", finding.unit.empty() ? Json(nullptr) : Json(finding.unit)},
                         {"grade", core::gradeName(finding.grade)},
+                        {"part", partOrNull(finding.part)},
                         {"sentence", wording::findingSentence(Language::english(), finding)}});
     return json;
 }
@@ -109,15 +143,15 @@ std::string findingsJson(const core::Screening& screening)
         json["not_checked"].push_back(
             {{"run", notChecked.run},
              {"rule", core::ruleName(notChecked.rule)},
-             {"why", wording::whyNotChecked(Language::english(), notChecked)}});
+             {"why", wording::whyNotChecked(Language::english(), notChecked)},
+             {"part", partOrNull(notChecked.part)}});
     json["pattern"] = nullptr;
     if (screening.pattern)
-        json["pattern"] = {{"first_output_w", screening.pattern->first_output_w},
-                           {"reached", screening.pattern->reached},
-                           {"oversped", screening.pattern->oversped},
-                           {"share", screening.pattern->share},
-                           {"low", screening.pattern->low},
-                           {"high", screening.pattern->high}};
+        json["pattern"] = patternJson(*screening.pattern);
+    json["device"] = deviceArray(screening.device);
+    json["part_patterns"] = Json::array();
+    for (const core::OverspeedPattern& pattern : screening.part_patterns)
+        json["part_patterns"].push_back(patternJson(pattern));
     return jsonText(json);
 }
 

@@ -113,6 +113,8 @@ std::string screeningText(const Language& in, const core::Screening& screening, 
                 lines(settled);
     if (screening.pattern)
         text += "\n" + wrapped(wording::patternSentence(in, *screening.pattern), 0) + "\n";
+    for (const core::OverspeedPattern& pattern : screening.part_patterns)
+        text += "\n" + wrapped(wording::patternSentence(in, pattern), 0) + "\n";
     if (!screening.not_checked.empty())
         text += heading(in.say("Not checked (which is not the same as passed)"_t), paint) +
                 notCheckedText(in, screening);

@@ -78,6 +78,8 @@ void addFindings(Builder& page, const ReportInput& given)
     page.bullets(found);
     if (given.screening.pattern)
         page.paragraph(wording::patternSentence(in, *given.screening.pattern));
+    for (const core::OverspeedPattern& pattern : given.screening.part_patterns)
+        page.paragraph(wording::patternSentence(in, pattern));
     std::vector<std::string> unchecked;
     for (const Unchecked& fact : uncheckedFacts(in, given.screening.not_checked)) {
         const bool all = fact.runs.size() == given.study.runs.size();
@@ -132,6 +134,10 @@ void addSettings(Builder& page, const ReportInput& given)
                        : value ? "usual"_t
                                : "not set"_t)},
                value ? RowTone::plain : RowTone::quiet);
+        for (const auto& [name, of_part] : given.study.properties.limits)
+            if (name != info.name && core::findLimit(name) == &info)
+                addRow(limits, {name, exact(in, of_part), wording::signText(in, info.unit),
+                                in.say("set for this study"_t)});
     }
     page.table(std::move(limits));
     for (const core::Note& note : given.analysis.notes)

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/output/report_model.h"
 
+#include "app/output/device_rows.h"
 #include "app/output/markup.h"
 #include "app/output/report_builder.h"
 #include "app/output/report_pictures.h"
@@ -149,6 +150,20 @@ void companionRow(const Language& in, Table& table, core::Companion id,
                        wording::companionSentence(in, id, a)});
 }
 
+/// What a setting is chosen by, beside its effect.
+void deviceTable(Builder& page, const ReportInput& given)
+{
+    const DeviceRows shown = deviceRows(given.language, given.analysis, given.screening);
+    if (shown.rows.empty())
+        return;
+    Table table{given.language.say("Output and rotor speed at road speed"_t), {}, {}};
+    for (std::size_t i = 0; i < shown.head.size(); ++i)
+        table.columns.push_back({shown.head[i], i < 3 ? Column::tight : Column::number});
+    for (const std::vector<std::string>& row : shown.rows)
+        addRow(table, row);
+    page.table(std::move(table));
+}
+
 void companions(Builder& page, const ReportInput& given)
 {
     const Language& in = given.language;
@@ -187,6 +202,7 @@ void companions(Builder& page, const ReportInput& given)
                 in.say("{} pairs; Bonferroni interval {}."_t, s.pairs,
                        range(in, s.low_bonferroni_log, s.high_bonferroni_log))});
     page.table(std::move(table));
+    deviceTable(page, given);
 }
 
 /// What each day says alone, and whether they agree.

@@ -249,9 +249,8 @@ std::string markedRule(const Language& in, Rule rule)
     return {};
 }
 
-} // namespace
-
-std::string findingWords(const Language& in, const Finding& finding, const Units& units)
+/// As if the device had one part.
+std::string wordsWithoutPart(const Language& in, const Finding& finding, const Units& units)
 {
     if (isMark(finding))
         return in.say("{} noted by hand{}{}"_t, markedRule(in, finding.rule), span(in, finding),
@@ -273,6 +272,17 @@ std::string findingWords(const Language& in, const Finding& finding, const Units
     }
 }
 
+} // namespace
+
+std::string findingWords(const Language& in, const Finding& finding, const Units& units)
+{
+    const std::string words = wordsWithoutPart(in, finding, units);
+    // A lost sensor is named with its part.
+    return finding.part.empty() || !core::lostSensors(finding).empty()
+               ? words
+               : in.say("{}: {}##a part of the device, and what it did"_t, finding.part, words);
+}
+
 std::string findingSentence(const Language& in, const Finding& finding, const Units& units)
 {
     return in.say("run {}: {}"_t, finding.run, findingWords(in, finding, units));
@@ -281,7 +291,11 @@ std::string findingSentence(const Language& in, const Finding& finding, const Un
 std::string whyNotChecked(const Language& in, const core::NotChecked& notChecked)
 {
     const auto with = [&](core::Text<0> why) {
-        return notChecked.what.empty() ? in.say(why) : in.say("{} ({})"_t, why, notChecked.what);
+        if (notChecked.what.empty())
+            return in.say(why);
+        const bool named = notChecked.part.empty() || notChecked.what.ends_with(notChecked.part);
+        return named ? in.say("{} ({})"_t, why, notChecked.what)
+                     : in.say("{} ({}, {})"_t, why, notChecked.what, notChecked.part);
     };
     switch (notChecked.why) {
     case WhyNotChecked::noTrace: return with("the run has no recording"_t);
@@ -315,6 +329,8 @@ std::string patternSentence(const Language& in, const core::OverspeedPattern& pa
         "Of {} runs that reached {} W, {} oversped ({} to {} % of such runs, at the study's "
         "confidence)."_t,
         reached, watts, pattern.oversped, low, high);
+    if (!pattern.part.empty())
+        text = in.say("{}: {}##a part of the device, and what it did"_t, pattern.part, text);
     return in.say("{} {}##two sentences"_t, text,
                   each ? "Each time just above that output: that hints at a slipping drive or a "
                          "current limit. It is a hint, not a fact."_t

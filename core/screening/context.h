@@ -60,8 +60,9 @@ struct Leftover {
     std::map<std::string, double, std::less<>> highest_output_w;
     /// Least total output just before an over-speed of a part.
     std::optional<double> total_before_w;
-    std::vector<std::string> channels; ///< with samples in the run
-    std::vector<std::string> empty;    ///< named by the recording, without a sample in the run
+    std::map<std::string, DeviceFigures, std::less<>> figures; ///< by part; under "": the whole
+    std::vector<std::string> channels;                         ///< with samples in the run
+    std::vector<std::string> empty; ///< named by the recording, without a sample in the run
     double end_s = 0.0;
 };
 

@@ -72,10 +72,29 @@ struct OverspeedPattern {
     friend bool operator==(const OverspeedPattern&, const OverspeedPattern&) = default;
 };
 
+/// What the device gave and how fast it turned, at road speed. (Method, section 9, "Output and
+/// speed of the device".)
+struct DeviceFigures {
+    std::optional<double> mean_output_w, highest_output_w;
+    std::optional<double> mean_rotor_rpm, highest_rotor_rpm;
+    friend bool operator==(const DeviceFigures&, const DeviceFigures&) = default;
+};
+/// The same over the counted runs of a configuration with one setting.
+struct SettingFigures {
+    std::string configuration, setting; ///< as first written in the study
+    std::string part;                   ///< of the device; empty: all of it
+    int runs = 0;                       ///< that say something
+    DeviceFigures figures;              ///< mean of the runs' means, highest of all
+    friend bool operator==(const SettingFigures&, const SettingFigures&) = default;
+};
+
 struct Screening {
     std::vector<Finding> findings; ///< in order of run, from_s, rule
     std::vector<NotChecked> not_checked;
-    std::optional<OverspeedPattern> pattern;     ///< of the total output
+    std::optional<OverspeedPattern> pattern; ///< of the total output
+    /// By configuration and setting in order of appearance; of each first the whole, then its
+    /// parts.
+    std::vector<SettingFigures> device;
     std::vector<OverspeedPattern> part_patterns; ///< of each part's own output, by its name
 };
 

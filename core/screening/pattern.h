@@ -34,6 +34,10 @@ void channelsNeverFilled(const Run& run, const Leftover& leftover,
                          const std::set<std::string, std::less<>>& known,
                          std::vector<Finding>& findings);
 
+/// What the device gave and how fast it turned, by setting.
+[[nodiscard]] std::vector<SettingFigures> figuresBySetting(const Study& study,
+                                                           const std::vector<Leftover>& leftovers);
+
 /// A channel that other runs have and that a run's recording names but never filled: lost for the
 /// whole run.
 void channelsNeverFilled(const Study& study, const std::vector<Leftover>& leftovers,

@@ -35,6 +35,9 @@ void driveSlip(RunContext& context);
 void outputDrop(RunContext& context);
 void vibration(RunContext& context);
 
+// figures.cpp: no rule, but from the same channels
+void deviceFigures(RunContext& context);
+
 // setting.cpp
 void settingMismatch(RunContext& context);
 void settingChanged(RunContext& context);

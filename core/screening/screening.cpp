@@ -42,6 +42,7 @@ constexpr RuleStep kSteps[] = {
     {rules::driveSlip, true},
     {rules::outputDrop, false},
     {rules::deviceStopped, true},
+    {rules::deviceFigures, false},
     {[](rules::RunContext& context) { rules::sensorsLost(context, kDevice); }, true},
     {rules::settingMismatch, true},
     {rules::settingChanged, true},
@@ -155,6 +156,7 @@ Screening screen(const Study& study, const TraceProvider& traces,
     putInOrder(screening);
     screening.pattern =
         rules::overspeedPattern(study, screening.findings, leftovers, study.properties.confidence);
+    screening.device = rules::figuresBySetting(study, leftovers);
     screening.part_patterns = rules::overspeedPatternsOfParts(study, screening.findings, leftovers,
                                                               study.properties.confidence);
     return screening;

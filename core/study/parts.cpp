@@ -42,6 +42,10 @@ bool mayHavePart(std::string_view column)
 
 std::optional<double> notedNumber(std::string_view text)
 {
+    while (!text.empty() && (text.front() == ' ' || text.front() == '+'))
+        text.remove_prefix(1);
+    while (!text.empty() && text.back() == ' ')
+        text.remove_suffix(1);
     std::string digits(text);
     if (digits.find('.') == std::string::npos)
         if (const std::size_t comma = digits.find(','); comma != std::string::npos)
@@ -59,7 +63,9 @@ std::vector<NotedPart> notedParts(const Run& run, std::string_view column)
     std::vector<NotedPart> parts;
     for (const auto& [name, text] : run.extra) {
         const PartedName parted = partedName(name);
-        if (parted.part.empty() || !sameWord(parted.base, column))
+        std::string base(parted.base); // blanks are as good as underscores
+        std::replace(base.begin(), base.end(), ' ', '_');
+        if (parted.part.empty() || !sameWord(base, column))
             continue;
         if (const auto value = notedNumber(text))
             parts.push_back({std::string(parted.part), *value});

@@ -927,6 +927,11 @@ Fahrten %4 und %5: %6</translation>
         <source>longitude</source>
         <translation>geografische Länge</translation>
     </message>
+    <message>
+        <source>%1 (%2)</source>
+        <extracomment>a channel&apos;s name and the part of the device that it is of</extracomment>
+        <translation>%1 (%2)</translation>
+    </message>
 </context>
 <context>
     <name>UnitsShown</name>
@@ -4932,6 +4937,10 @@ Erstellt mit Qt %1, QCustomPlot, SQLite, SQLiteCpp, Boost, Eigen, fast_float, fm
     <message>
         <source>Whence that noise is known</source>
         <translation>Woher dieses Rauschen bekannt ist</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <translation>%1 (%2)</translation>
     </message>
 </context>
 <context>

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "storage/loggers/trace_names.h"
 
+#include "core/study/parts.h"
 #include "core/study/study.h"
 #include "storage/bytes/csv.h"
 
@@ -85,7 +86,8 @@ std::string_view channelUnit(std::string_view channel)
         {"vibration_ms2", "m/s²"},  {"wind_ms", "m/s"},         {"yaw_deg_per_s", "°/s"},
         {"battery_v", "V"},
     };
-    const auto found = units.find(channel);
+    // A part of the device has the same quantity: "rotor_rpm@left".
+    const auto found = units.find(core::partedName(channel).base);
     return found == units.end() ? std::string_view() : found->second;
 }
 

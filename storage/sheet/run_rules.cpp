@@ -6,6 +6,7 @@
 #include "core/base/decimal_text.h"
 #include "core/base/utf8.h"
 #include "core/study/clock.h"
+#include "core/study/parts.h"
 #include "core/study/rule.h"
 #include "storage/bytes/csv.h"
 #include "storage/sheet/run_columns.h"
@@ -46,6 +47,28 @@ private:
     std::vector<RunFault> m_faults;
 };
 
+/// "output_w@left" is a number of the same range as "output_w".
+void checkParts(const Run& run, Faults& faults)
+{
+    for (const auto& [name, text] : run.extra) {
+        const std::string canonical = canonicalColumn(name);
+        const core::PartedName parted = core::partedName(canonical);
+        if (parted.part.empty() || !core::mayHavePart(parted.base) || csv::isBlankText(text))
+            continue;
+        for (const NumberColumn& column : numberColumns()) {
+            if (column.name != parted.base)
+                continue;
+            const auto value = core::notedNumber(csv::trimmed(text));
+            if (!value)
+                faults.add(name, message("{} is not a finite number; expected {}"_t, inQuotes(text),
+                                         expectedNumber(column)));
+            else if (!isPossible(column, *value))
+                faults.add(name, message("{} is impossible; expected {}"_t, inQuotes(text),
+                                         expectedNumber(column)));
+        }
+    }
+}
+
 void checkNumbers(const Run& run, Faults& faults)
 {
     for (const NumberColumn& column : numberColumns())
@@ -54,6 +77,7 @@ void checkNumbers(const Run& run, Faults& faults)
             faults.add(column.name,
                        message("{} is impossible; expected {}"_t,
                                core::decimalText(formatNumber(*value)), expectedNumber(column)));
+    checkParts(run, faults);
     for (const auto& [name, on_s] : run.accessory_on_s) {
         const std::string column = name + "_on_s";
         faults.addIf(!std::isfinite(on_s) || std::abs(on_s) > 1e6, column,

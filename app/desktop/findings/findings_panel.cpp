@@ -189,6 +189,9 @@ void FindingsPanel::sayBelow()
     if (result && result->screening.pattern)
         sentences += shown(wording::patternSentence(in, *result->screening.pattern));
     if (result)
+        for (const core::OverspeedPattern& pattern : result->screening.part_patterns)
+            sentences += shown(wording::patternSentence(in, pattern));
+    if (result)
         for (const core::OddRun& odd : result->odd)
             if (!m_document.isBlind() || odd.what != core::OddRun::What::consumption)
                 sentences +=

@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/plots/trace_channels.h"
 
+#include "core/study/parts.h"
+
 #include <QCoreApplication>
 
 #include <algorithm>
@@ -27,64 +29,90 @@ QString withUnit(const QString& what, const QString& unit)
     return unit.isEmpty() ? what : TraceChannels::tr("%1, %2").arg(what, unit);
 }
 
+/// "rotor speed (left)"; without a part as it is.
+QString partShown(const QString& what, const QString& part)
+{
+    //: a channel's name and the part of the device that it is of
+    return part.isEmpty() ? what : TraceChannels::tr("%1 (%2)").arg(what, part);
+}
+
+ChannelShown shownWithoutPart(const std::string& name, const std::string& unit,
+                              const UnitsShown& units, const QString& part)
+{
+    const bool miles = units.distance == DistanceUnit::miles;
+    if (name == "road_speed_kmh")
+        return {withUnit(partShown(TraceChannels::tr("road speed"), part), units.speedUnit()),
+                miles ? 1.0 / core::kKmPerMile : 1.0};
+    if (name == "wind_ms")
+        return {withUnit(partShown(TraceChannels::tr("wind"), part), units.windUnit()),
+                miles ? kMphPerMs : 1.0};
+    if (name == "distance_m")
+        return {withUnit(partShown(TraceChannels::tr("distance"), part), units.distanceUnit()),
+                miles ? 0.001 / core::kKmPerMile : 0.001};
+    if (name == "output_w")
+        return {withUnit(partShown(TraceChannels::tr("output"), part), QStringLiteral("W"))};
+    if (name == "rotor_rpm")
+        return {
+            withUnit(partShown(TraceChannels::tr("rotor speed"), part), units.signShown("rpm"))};
+    if (name == "generator_rpm")
+        return {withUnit(partShown(TraceChannels::tr("generator speed"), part),
+                         units.signShown("rpm"))};
+    if (name == "accessory_w")
+        return {
+            withUnit(partShown(TraceChannels::tr("accessory load"), part), QStringLiteral("W"))};
+    if (name == "setting")
+        return {withUnit(partShown(TraceChannels::tr("setting (dashed: as set)"), part),
+                         QStringLiteral("°"))};
+    if (name == "setting_set")
+        return {
+            withUnit(partShown(TraceChannels::tr("setting as set"), part), QStringLiteral("°"))};
+    if (name == "fuel_rate_l_per_h")
+        return {withUnit(partShown(TraceChannels::tr("fuel rate"), part), units.signShown("L/h"))};
+    if (name == "fuel_used_l")
+        return {withUnit(partShown(TraceChannels::tr("fuel used"), part), units.signShown("L"))};
+    if (name == "yaw_deg_per_s")
+        return {withUnit(partShown(TraceChannels::tr("yaw rate"), part), QStringLiteral("°/s"))};
+    if (name == "vibration_ms2")
+        return {withUnit(partShown(TraceChannels::tr("vibration"), part), QStringLiteral("m/s²"))};
+    if (name == "battery_v")
+        return {withUnit(partShown(TraceChannels::tr("battery"), part), QStringLiteral("V"))};
+    if (name == "lat_deg")
+        return {withUnit(partShown(TraceChannels::tr("latitude"), part), QStringLiteral("°"))};
+    if (name == "lon_deg")
+        return {withUnit(partShown(TraceChannels::tr("longitude"), part), QStringLiteral("°"))};
+    return {withUnit(partShown(QString::fromStdString(name), part), QString::fromStdString(unit))};
+}
+
 } // namespace
 
 ChannelShown channelShown(const std::string& name, const std::string& unit, const UnitsShown& units)
 {
-    const bool miles = units.distance == DistanceUnit::miles;
-    if (name == "road_speed_kmh")
-        return {withUnit(TraceChannels::tr("road speed"), units.speedUnit()),
-                miles ? 1.0 / core::kKmPerMile : 1.0};
-    if (name == "wind_ms")
-        return {withUnit(TraceChannels::tr("wind"), units.windUnit()), miles ? kMphPerMs : 1.0};
-    if (name == "distance_m")
-        return {withUnit(TraceChannels::tr("distance"), units.distanceUnit()),
-                miles ? 0.001 / core::kKmPerMile : 0.001};
-    if (name == "output_w")
-        return {withUnit(TraceChannels::tr("output"), QStringLiteral("W"))};
-    if (name == "rotor_rpm")
-        return {withUnit(TraceChannels::tr("rotor speed"), units.signShown("rpm"))};
-    if (name == "generator_rpm")
-        return {withUnit(TraceChannels::tr("generator speed"), units.signShown("rpm"))};
-    if (name == "accessory_w")
-        return {withUnit(TraceChannels::tr("accessory load"), QStringLiteral("W"))};
-    if (name == "setting")
-        return {withUnit(TraceChannels::tr("setting (dashed: as set)"), QStringLiteral("°"))};
-    if (name == "setting_set")
-        return {withUnit(TraceChannels::tr("setting as set"), QStringLiteral("°"))};
-    if (name == "fuel_rate_l_per_h")
-        return {withUnit(TraceChannels::tr("fuel rate"), units.signShown("L/h"))};
-    if (name == "fuel_used_l")
-        return {withUnit(TraceChannels::tr("fuel used"), units.signShown("L"))};
-    if (name == "yaw_deg_per_s")
-        return {withUnit(TraceChannels::tr("yaw rate"), QStringLiteral("°/s"))};
-    if (name == "vibration_ms2")
-        return {withUnit(TraceChannels::tr("vibration"), QStringLiteral("m/s²"))};
-    if (name == "battery_v")
-        return {withUnit(TraceChannels::tr("battery"), QStringLiteral("V"))};
-    if (name == "lat_deg")
-        return {withUnit(TraceChannels::tr("latitude"), QStringLiteral("°"))};
-    if (name == "lon_deg")
-        return {withUnit(TraceChannels::tr("longitude"), QStringLiteral("°"))};
-    return {withUnit(QString::fromStdString(name), QString::fromStdString(unit))};
+    const core::PartedName parted = core::partedName(name);
+    return shownWithoutPart(std::string(parted.base), unit, units,
+                            QString::fromUtf8(parted.part.data(), qsizetype(parted.part.size())));
 }
 
 std::string setPointOf(const std::string& channel)
 {
-    return isSetPoint(channel) ? std::string() : channel + std::string(kSetSuffix);
+    const core::PartedName parted = core::partedName(channel);
+    return isSetPoint(channel)
+               ? std::string()
+               : core::ofPart(std::string(parted.base) + std::string(kSetSuffix), parted.part);
 }
 
 bool isSetPoint(const std::string& channel)
 {
-    return channel.size() > kSetSuffix.size() &&
-           channel.compare(channel.size() - kSetSuffix.size(), kSetSuffix.size(), kSetSuffix) == 0;
+    const std::string_view base = core::partedName(channel).base;
+    return base.size() > kSetSuffix.size() && base.ends_with(kSetSuffix);
 }
 
 QStringList inUsualOrder(QStringList channels)
 {
     const auto place = [](const QString& channel) {
-        return std::find_if(kUsualOrder.begin(), kUsualOrder.end(),
-                            [&](const char* name) { return channel == QLatin1String(name); });
+        const std::string name = channel.toStdString();
+        return std::find_if(kUsualOrder.begin(), kUsualOrder.end(), [&](const char* usual) {
+            return core::partedName(name).base == usual;
+        });
     };
     std::stable_sort(channels.begin(), channels.end(),
                      [&](const QString& a, const QString& b) { return place(a) < place(b); });

@@ -3,6 +3,7 @@
 #include "app/desktop/recordings/channel_mapping_table.h"
 
 #include "app/desktop/plots/trace_channels.h"
+#include "core/study/parts.h"
 #include "core/study/units.h"
 
 #include <QComboBox>
@@ -58,7 +59,7 @@ const std::vector<RecordedUnit>& unitsOf(const std::string& channel)
         {"setting", {{"°", 1.0}}},
         {"setting_set", {{"°", 1.0}}},
     };
-    const auto found = units.find(channel);
+    const auto found = units.find(std::string(core::partedName(channel).base));
     return found == units.end() ? none : found->second;
 }
 

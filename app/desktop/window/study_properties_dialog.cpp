@@ -6,6 +6,7 @@
 #include "app/desktop/look/said.h"
 #include "app/desktop/look/words.h"
 #include "core/study/limits.h"
+#include "core/study/parts.h"
 #include "core/study/properties.h"
 #include "core/study/rule.h"
 #include "storage/sheet/run_columns.h"
@@ -221,6 +222,31 @@ QWidget* StudyPropertiesDialog::makeStretchPage()
     return page;
 }
 
+/// @param name  the limit's, or that of a part of the device: "overspeed@left.rpm"
+void StudyPropertiesDialog::addLimitRow(const core::LimitInfo& limit, const std::string& name)
+{
+    const int row = m_limits->rowCount();
+    m_limits->insertRow(row);
+    auto* rule = fixedItem(shown(wording::ruleName(m_units.language, limit.rule)));
+    rule->setData(Qt::UserRole, text(name));
+    m_limits->setItem(row, 0, rule);
+    const std::string_view part =
+        core::partedName(std::string_view(name).substr(0, name.find('.'))).part;
+    m_limits->setItem(row, 1,
+                      fixedItem(part.empty() ? limitWords(limit.name)
+                                             : tr("%1 (%2)").arg(limitWords(limit.name),
+                                                                 text(std::string(part)))));
+    m_limits->item(row, 1)->setToolTip(text(name));
+    const auto set = m_study.properties.limits.find(name);
+    m_limits->setItem(row, 2,
+                      new QTableWidgetItem(set != m_study.properties.limits.end()
+                                               ? m_units.fieldText(set->second, 6)
+                                               : QString()));
+    m_limits->setItem(
+        row, 3, fixedItem(limit.byDefault ? m_units.fieldText(*limit.byDefault, 6) : tr("none")));
+    m_limits->setItem(row, 4, fixedItem(m_units.signShown(limit.unit)));
+}
+
 QWidget* StudyPropertiesDialog::makeLimitsPage()
 {
     auto* page = new QWidget(this);
@@ -237,23 +263,10 @@ QWidget* StudyPropertiesDialog::makeLimitsPage()
     for (const core::LimitInfo& limit : core::allLimits()) {
         if (limit.name == "stretch.km" || limit.name == "road_speed.target_kmh")
             continue; // they are on the page of the stretch
-        const int row = m_limits->rowCount();
-        m_limits->insertRow(row);
-        const std::string name(limit.name);
-        auto* rule = fixedItem(shown(wording::ruleName(m_units.language, limit.rule)));
-        rule->setData(Qt::UserRole, text(name));
-        m_limits->setItem(row, 0, rule);
-        m_limits->setItem(row, 1, fixedItem(limitWords(limit.name)));
-        m_limits->item(row, 1)->setToolTip(text(name));
-        const auto set = m_study.properties.limits.find(name);
-        m_limits->setItem(row, 2,
-                          new QTableWidgetItem(set != m_study.properties.limits.end()
-                                                   ? m_units.fieldText(set->second, 6)
-                                                   : QString()));
-        m_limits->setItem(
-            row, 3,
-            fixedItem(limit.byDefault ? m_units.fieldText(*limit.byDefault, 6) : tr("none")));
-        m_limits->setItem(row, 4, fixedItem(m_units.signShown(limit.unit)));
+        addLimitRow(limit, std::string(limit.name));
+        for (const auto& [name, value] : m_study.properties.limits)
+            if (name != limit.name && core::findLimit(name) == &limit)
+                addLimitRow(limit, name);
     }
     m_limits->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
     m_limits->horizontalHeader()->setSectionResizeMode(0, QHeaderView::Stretch);

@@ -4,6 +4,7 @@
 
 #include "app/desktop/look/units_shown.h"
 #include "core/base/result.h"
+#include "core/study/limits.h"
 #include "core/study/study.h"
 
 #include <QDialog>
@@ -57,6 +58,7 @@ private:
     QWidget* makePlanPage();
     [[nodiscard]] std::string valueOf(const Field& field) const;
     [[nodiscard]] std::string baseText(const std::string& property) const;
+    void addLimitRow(const core::LimitInfo& limit, const std::string& name);
     void addAccessoryRow(const QString& name, const QString& watts, const QString& minutes);
     void showFault(const core::Error& error);
 

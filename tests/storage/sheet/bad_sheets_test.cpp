@@ -201,6 +201,13 @@ const BadSheet kBadSheets[] = {
     {"two days tied",
      "pair," + kHeader + "x,A,out,2026-05-09T05:40,8\nx,A,return,2026-05-09T11:40:00.1,8\n",
      "3: column 'pair'", "'x' ties runs of two blocks"},
+    // Parts of the device.
+    {"a part's output that is no number", withColumns("output_w@left", "much"),
+     "2: column 'output_w@left'", "'much' is not a finite number; expected a number"},
+    {"a part's speed below 0", withColumns("rotor_rpm_max@left", "-5"),
+     "2: column 'rotor_rpm_max@left'", "'-5' is impossible; expected a number from 0 to 1000000"},
+    {"a part's speed beyond all rotors", withColumns("Rotor rpm max@left", "2000000"),
+     "2: column 'Rotor rpm max@left'", "is impossible"},
     // Several at once, in order of place.
     {"everything on one line", withColumns("status,duration_s,run", "perhaps,-1,x"),
      "2: column 'status'", "is unknown", 3},

@@ -3,6 +3,7 @@
 #include "storage/sheet/run_sheet.h"
 
 #include "core/study/clock.h"
+#include "core/study/parts.h"
 
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
@@ -292,4 +293,27 @@ TEST(RunSheet, ARunTypedByHandIsJudgedLikeALine)
     EXPECT_EQ(others[0].message.english(), "is too long; expected at most 1000000 characters");
     EXPECT_EQ(others[1].message.english(),
               "fuel and kWh cannot be compared; expected one of them in a study");
+}
+
+TEST(RunSheet, KeepsWhatWasNotedOfEachPartAsItWasWritten)
+{
+    const std::string text = "configuration;direction;start;l_per_100km;output_w@left;"
+                             "rotor_rpm_max@left;rotor_rpm_max@right\n"
+                             "B;out;05:40;8,4;305,0;3050;3120,5\nB;return;05:47;8,1;;;\n";
+    const auto sheet = storage::parseRunSheet(text, "day.csv", {.date = "2026-05-09", .today = ""});
+    ASSERT_TRUE(sheet) << sheet.error().message.english();
+    const core::Run& run = sheet.value().study.runs[0];
+    const std::vector<std::pair<std::string, std::string>> noted = {
+        {"output_w@left", "305,0"},
+        {"rotor_rpm_max@left", "3050"},
+        {"rotor_rpm_max@right", "3120,5"}};
+    EXPECT_EQ(run.extra, noted);
+    const auto parts = core::notedParts(run, "rotor_rpm_max");
+    ASSERT_EQ(parts.size(), 2u);
+    EXPECT_EQ(parts[1].part, "right");
+    EXPECT_EQ(parts[1].value, 3120.5);
+    const auto again =
+        storage::parseRunSheet(storage::writeRunSheet(sheet.value().study), "again.csv");
+    ASSERT_TRUE(again) << again.error().message.english();
+    EXPECT_EQ(again.value().study.runs[0].extra, noted);
 }

@@ -1,0 +1,52 @@
+// Copyright (C) 2026 The Bothways developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/watching/watcher.h"
+#include "tests/core/watching/driven_live.h"
+
+#include "sample_data/make_demo/generator_traces.h"
+#include "storage/recordings/run_traces.h"
+#include "storage/sheet/run_sheet.h"
+
+#include <gtest/gtest.h>
+
+#include <filesystem>
+
+// The recordings of the demo, driven again: what is said while driving is what screening says when
+// the run is over.
+
+using namespace bothways;
+
+TEST(DemoTraces, DrivenAgainSayTheSame)
+{
+    const std::filesystem::path sheet =
+        std::filesystem::path(BOTHWAYS_SOURCE_DIR) / "sample_data" / "levee_generator.csv";
+    auto read = storage::readRunSheet(sheet);
+    ASSERT_TRUE(read);
+    core::Study study = read.value().study;
+    study.properties.limits = {{"accessory_change.declared_w", demo::kLoad_w},
+                               {"overspeed.rpm", demo::kRotorLimit_rpm},
+                               {"road_speed.target_kmh", demo::kTarget_kmh},
+                               {"stretch.km", demo::kStretch_km}};
+    study.properties.timed_accessories = {
+        {"windscreen", demo::kWindscreen_w, demo::kWindscreen_min}};
+    auto traces = storage::tracesOfSheet(sheet, study);
+    ASSERT_TRUE(traces);
+    const core::TraceProvider recordings = std::move(traces).take();
+    int driven = 0, said = 0;
+    for (std::size_t place = 0; place < study.runs.size(); ++place) {
+        if (study.runs[place].trace.empty())
+            continue;
+        core::Study until = study;
+        until.runs.resize(place + 1);
+        const auto again =
+            core::tests::driveAgain(until, place, recordings, static_cast<unsigned>(place));
+        const core::Screening whole = core::screen(until, recordings);
+        EXPECT_EQ(
+            core::tests::differences(again, whole, study.runs[place], study.properties.limits), "")
+            << "run " << study.runs[place].number;
+        ++driven;
+        said += again.said.empty() ? 0 : 1;
+    }
+    EXPECT_EQ(driven, 10);
+    EXPECT_EQ(said, 6) << "runs 1, 15, 18, 20, 23 and 28";
+}
