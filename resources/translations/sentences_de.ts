@@ -395,12 +395,24 @@
         <translation>Nebenverbraucher mit Zeitschaltung</translation>
     </message>
     <message>
+        <source>Accessories {} W too high</source>
+        <translation>Nebenverbraucher {} W zu hoch</translation>
+    </message>
+    <message>
+        <source>Accessories {} W too low</source>
+        <translation>Nebenverbraucher {} W zu niedrig</translation>
+    </message>
+    <message>
         <source>Add one run to a study</source>
         <translation>Eine Fahrt zu einer Studie hinzufügen</translation>
     </message>
     <message>
         <source>Adjusted</source>
         <translation>Verstellt</translation>
+    </message>
+    <message>
+        <source>Adjusted during the run</source>
+        <translation>Während der Fahrt verstellt</translation>
     </message>
     <message>
         <source>Allowing for pairs that resemble their neighbours widens the interval to where such noise would put it</source>
@@ -457,6 +469,12 @@
     <message>
         <source>At the end, cut what was recorded into runs: by marks, position or speed</source>
         <translation>Am Ende das Aufgezeichnete in Fahrten schneiden: nach marks, position oder speed</translation>
+        <source>Battery {} V higher than at the start</source>
+        <translation>Batterie {} V höher als am Anfang</translation>
+    </message>
+    <message>
+        <source>Battery {} V lower than at the start</source>
+        <translation>Batterie {} V niedriger als am Anfang</translation>
     </message>
     <message>
         <source>Before the first run</source>
@@ -558,12 +576,20 @@ einen Effekt gibt, wie groß er ist und wie sicher. DATEI ist eine Studie
         <translation>Spalten einer Fahrt oder mehrerer Fahrten ändern</translation>
     </message>
     <message>
+        <source>Charge the battery before the next run, or let it rest.</source>
+        <translation>Die Batterie vor der nächsten Fahrt laden oder ruhen lassen.</translation>
+    </message>
+    <message>
         <source>Checks</source>
         <translation>Prüfungen</translation>
     </message>
     <message>
         <source>Checks of the assumptions</source>
         <translation>Prüfungen der Annahmen</translation>
+    </message>
+    <message>
+        <source>Cold start only {} min ago</source>
+        <translation>Kaltstart erst vor {} min</translation>
     </message>
     <message>
         <source>Companions</source>
@@ -598,6 +624,10 @@ einen Effekt gibt, wie groß er ist und wie sicher. DATEI ist eine Studie
         <translation>Verbrauch aus der Aufzeichnung übernommen: Fahrt {}.</translation>
     </message>
     <message>
+        <source>Correct the run that was typed twice.</source>
+        <translation>Die doppelt eingegebene Fahrt berichtigen.</translation>
+    </message>
+    <message>
         <source>Could not convert: {} = {}</source>
         <translation>Falscher Wert: {} = {}</translation>
     </message>
@@ -612,6 +642,10 @@ einen Effekt gibt, wie groß er ist und wie sicher. DATEI ist eine Studie
     <message>
         <source>Counted, but without a partner in their block: runs {}.</source>
         <translation>Gewertet, aber ohne Partner im eigenen Block: Fahrten {}.</translation>
+    </message>
+    <message>
+        <source>Counting began too early</source>
+        <translation>Zu früh gemessen</translation>
     </message>
     <message>
         <source>Cut the recording into runs: by the run sheet&apos;s times, marks in it (&quot;start&quot;, &quot;end&quot;), gates passed, or a speed that was held: the study&apos;s road_speed.target_kmh, else the one held longest, which is said</source>
@@ -646,12 +680,32 @@ einen Effekt gibt, wie groß er ist und wie sicher. DATEI ist eine Studie
         <translation>Der zugeteilte Speicherplatz ist verbraucht</translation>
     </message>
     <message>
+        <source>Distance {} % too long</source>
+        <translation>Strecke {} % zu lang</translation>
+    </message>
+    <message>
+        <source>Distance {} % too short</source>
+        <translation>Strecke {} % zu kurz</translation>
+    </message>
+    <message>
         <source>Do again what was taken back</source>
         <translation>Wiederholen, was rückgängig gemacht wurde</translation>
     </message>
     <message>
+        <source>Do not reset it during a run.</source>
+        <translation>Während einer Fahrt nicht zurücksetzen.</translation>
+    </message>
+    <message>
         <source>Done again</source>
         <translation>Wiederhergestellt</translation>
+    </message>
+    <message>
+        <source>Drive slips by {} %</source>
+        <translation>Antrieb rutscht um {} %</translation>
+    </message>
+    <message>
+        <source>Drive until the vehicle is warm, then begin.</source>
+        <translation>Fahren, bis das Fahrzeug warm ist, dann beginnen.</translation>
     </message>
     <message>
         <source>Driven on {}{}. {} runs.</source>
@@ -818,8 +872,16 @@ einen Effekt gibt, wie groß er ist und wie sicher. DATEI ist eine Studie
         <translation>Die Fahrten (CSV, JSON) oder die Paare (CSV) ausgeben</translation>
     </message>
     <message>
+        <source>Go back to the target speed. If it was long, drive the run again.</source>
+        <translation>Zurück zur Zielgeschwindigkeit. War es lang, die Fahrt wiederholen.</translation>
+    </message>
+    <message>
         <source>Gust</source>
         <translation>Böe</translation>
+    </message>
+    <message>
+        <source>Gust or passing vehicle</source>
+        <translation>Böe oder vorbeifahrendes Fahrzeug</translation>
     </message>
     <message>
         <source>HEADER=COLUMN</source>
@@ -964,6 +1026,10 @@ einen Effekt gibt, wie groß er ist und wie sicher. DATEI ist eine Studie
         <translation>Weglassen, was ein Befund unbrauchbar macht, für diesen Aufruf</translation>
     </message>
     <message>
+        <source>Leave the setting alone. Turn and drive the run again.</source>
+        <translation>Die Einstellung nicht ändern. Wenden und die Fahrt wiederholen.</translation>
+    </message>
+    <message>
         <source>Leaving pairs out one by one needs a verdict.</source>
         <translation>Einzelne Paare wegzulassen, setzt ein Urteil voraus.</translation>
     </message>
@@ -980,6 +1046,10 @@ einen Effekt gibt, wie groß er ist und wie sicher. DATEI ist eine Studie
         <translation>Ein Verwerfen aufheben: die Fahrten zählen wieder</translation>
     </message>
     <message>
+        <source>Limit {} is not set</source>
+        <translation>Grenze {} ist nicht gesetzt</translation>
+    </message>
+    <message>
         <source>Limits of the rules</source>
         <translation>Grenzen der Regeln</translation>
     </message>
@@ -992,12 +1062,36 @@ einen Effekt gibt, wie groß er ist und wie sicher. DATEI ist eine Studie
         <translation>Die Fahrten auflisten, mit Zustand, Grund, Paar und Befunden</translation>
     </message>
     <message>
+        <source>Load lost at {} rpm</source>
+        <translation>Last verloren bei {} U/min</translation>
+    </message>
+    <message>
         <source>Logger runs, memory card empty, clock right</source>
         <translation>Logger läuft, Speicherkarte leer, Uhr richtig</translation>
     </message>
     <message>
+        <source>Look at its plug and cable.</source>
+        <translation>Stecker und Kabel prüfen.</translation>
+    </message>
+    <message>
+        <source>Look at plug and cable of {}.</source>
+        <translation>Stecker und Kabel von {} prüfen.</translation>
+    </message>
+    <message>
+        <source>Look at start and end of the stretch, then drive the run again.</source>
+        <translation>Anfang und Ende der Messstrecke prüfen, dann die Fahrt wiederholen.</translation>
+    </message>
+    <message>
+        <source>Look at wiring and load before the next run.</source>
+        <translation>Vor der nächsten Fahrt Leitungen und Last prüfen.</translation>
+    </message>
+    <message>
         <source>Look for runs that cannot be used, and why</source>
         <translation>Nach Fahrten suchen, die sich nicht verwenden lassen, und warum</translation>
+    </message>
+    <message>
+        <source>Look whether the device follows its set point; set it again.</source>
+        <translation>Prüfen, ob das Gerät dem Sollwert folgt; neu einstellen.</translation>
     </message>
     <message>
         <source>Lower heating value of the fuel, MJ/L; electric: MJ/kWh</source>
@@ -1069,12 +1163,20 @@ notes, plan.sequence, plan.pairs, plan.margin und plan.confidence,
 accessory_timer.NAME=WATT,MINUTEN und die Grenzen der Sichtungsregeln:</translation>
     </message>
     <message>
+        <source>Near over-speed: {} of {} rpm</source>
+        <translation>Nahe der Überdrehzahl: {} von {} U/min</translation>
+    </message>
+    <message>
         <source>Needs</source>
         <translation>Nur mit</translation>
     </message>
     <message>
         <source>No bend in the drift is seen {}.</source>
         <translation>In der Drift ist keine Krümmung zu sehen {}.</translation>
+    </message>
+    <message>
+        <source>No channel {}</source>
+        <translation>Kein Kanal {}</translation>
     </message>
     <message>
         <source>No consumption, neither typed nor recorded, so not used: run {}.</source>
@@ -1099,6 +1201,10 @@ accessory_timer.NAME=WATT,MINUTEN und die Grenzen der Sichtungsregeln:</translat
     <message>
         <source>No runs yet.</source>
         <translation>Noch keine Fahrten.</translation>
+    </message>
+    <message>
+        <source>No samples of {}</source>
+        <translation>Keine Messwerte von {}</translation>
     </message>
     <message>
         <source>No space left on device</source>
@@ -1203,6 +1309,14 @@ accessory_timer.NAME=WATT,MINUTEN und die Grenzen der Sichtungsregeln:</translat
     <message>
         <source>Not each time, so output alone does not explain it.</source>
         <translation>Nicht jedes Mal, also erklärt die Leistung allein es nicht.</translation>
+    </message>
+    <message>
+        <source>Note what passed. If it was close, drive the run again.</source>
+        <translation>Notieren, was vorbeifuhr. War es nah, die Fahrt wiederholen.</translation>
+    </message>
+    <message>
+        <source>Noted by hand: {}</source>
+        <translation>Von Hand notiert: {}</translation>
     </message>
     <message>
         <source>Notes</source>
@@ -1337,6 +1451,16 @@ accessory_timer.NAME=WATT,MINUTEN und die Grenzen der Sichtungsregeln:</translat
     <message>
         <source>PATH[@SECONDS]</source>
         <translation>PFAD[@SEKUNDEN]</translation>
+        <source>Output and rotor speed at road speed</source>
+        <translation>Leistung und Rotordrehzahl bei Fahrgeschwindigkeit</translation>
+    </message>
+    <message>
+        <source>Output fell by {} %</source>
+        <translation>Leistung um {} % gefallen</translation>
+    </message>
+    <message>
+        <source>Over-speed: {} rpm</source>
+        <translation>Überdrehzahl: {} U/min</translation>
     </message>
     <message>
         <source>PCT</source>
@@ -1445,6 +1569,8 @@ Das Ergebnis zeigt, was es änderte, jede verworfene Fahrt wieder zu werten.</tr
     <message>
         <source>Record instruments into a study while it is driven, and say what spoils a run</source>
         <translation>Instrumente während der Fahrt in eine Studie aufzeichnen und sagen, was eine Fahrt verdirbt</translation>
+        <source>Record it, or do without this rule: {}.</source>
+        <translation>Aufzeichnen oder ohne diese Regel auskommen: {}.</translation>
     </message>
     <message>
         <source>Recording begun</source>
@@ -1461,6 +1587,10 @@ Das Ergebnis zeigt, was es änderte, jede verworfene Fahrt wieder zu werten.</tr
     <message>
         <source>Recording ended</source>
         <translation>Aufzeichnung beendet</translation>
+    </message>
+    <message>
+        <source>Recording ended {} s early</source>
+        <translation>Aufzeichnung endete {} s zu früh</translation>
     </message>
     <message>
         <source>Recording given to a run</source>
@@ -1483,6 +1613,14 @@ Das Ergebnis zeigt, was es änderte, jede verworfene Fahrt wieder zu werten.</tr
         <translation>Die Anzeige erst bei gleichmäßiger Fahrt zurücksetzen. Notieren, was geschieht, wenn es geschieht.</translation>
     </message>
     <message>
+        <source>Road speed {} % too high</source>
+        <translation>{} % zu schnell</translation>
+    </message>
+    <message>
+        <source>Road speed {} % too low</source>
+        <translation>{} % zu langsam</translation>
+    </message>
+    <message>
         <source>Road speed, km/h; &apos;55 mph&apos; is taken too (default: that of the study, else 100)</source>
         <translation>Fahrgeschwindigkeit in km/h; auch „55 mph“ (Vorgabe: die der Studie, sonst 100)</translation>
     </message>
@@ -1501,6 +1639,10 @@ Das Ergebnis zeigt, was es änderte, jede verworfene Fahrt wieder zu werten.</tr
     <message>
         <source>Run changed</source>
         <translation>Fahrt geändert</translation>
+    </message>
+    <message>
+        <source>Run interrupted</source>
+        <translation>Fahrt unterbrochen</translation>
     </message>
     <message>
         <source>Run removed</source>
@@ -1535,6 +1677,10 @@ Das Ergebnis zeigt, was es änderte, jede verworfene Fahrt wieder zu werten.</tr
         <translation>STUDIE</translation>
     </message>
     <message>
+        <source>Same as run {}</source>
+        <translation>Wie Fahrt {}</translation>
+    </message>
+    <message>
         <source>Say results, warnings and errors alone: not what was done</source>
         <translation>Nur Ergebnisse, Warnungen und Fehler sagen, nicht, was getan wurde</translation>
     </message>
@@ -1557,6 +1703,10 @@ Das Ergebnis zeigt, was es änderte, jede verworfene Fahrt wieder zu werten.</tr
     <message>
         <source>Screening left out: {}.</source>
         <translation>Die Sichtung ließ weg: {}.</translation>
+    </message>
+    <message>
+        <source>See that the recording goes on.</source>
+        <translation>Darauf achten, dass die Aufzeichnung weiterläuft.</translation>
     </message>
     <message>
         <source>See: {}</source>
@@ -1583,8 +1733,28 @@ Das Ergebnis zeigt, was es änderte, jede verworfene Fahrt wieder zu werten.</tr
         <translation>Eigenschaften und Grenzen einer Studie setzen</translation>
     </message>
     <message>
+        <source>Set it among the study&apos;s limits, or do without this rule: {}.</source>
+        <translation>Bei den Grenzen der Studie setzen oder ohne diese Regel auskommen: {}.</translation>
+    </message>
+    <message>
         <source>Set runs aside, with a reason</source>
         <translation>Fahrten verwerfen, mit einem Grund</translation>
+    </message>
+    <message>
+        <source>Set the accessories as they were. Turn and drive the run again.</source>
+        <translation>Die Nebenverbraucher wie vorher einstellen. Wenden und die Fahrt wiederholen.</translation>
+    </message>
+    <message>
+        <source>Setting moved by {}°</source>
+        <translation>Einstellung um {}° verstellt</translation>
+    </message>
+    <message>
+        <source>Setting {}° above the one set</source>
+        <translation>Einstellung {}° über der vorgegebenen</translation>
+    </message>
+    <message>
+        <source>Setting {}° below the one set</source>
+        <translation>Einstellung {}° unter der vorgegebenen</translation>
     </message>
     <message>
         <source>Settings</source>
@@ -1601,6 +1771,26 @@ Das Ergebnis zeigt, was es änderte, jede verworfene Fahrt wieder zu werten.</tr
     <message>
         <source>Single runs, unpaired ones too, with the direction as a term of its own</source>
         <translation>Einzelfahrten, auch ungepaarte, mit der Richtung als eigenem Term</translation>
+    </message>
+    <message>
+        <source>Slow down before the limit is passed.</source>
+        <translation>Langsamer fahren, bevor die Grenze überschritten ist.</translation>
+    </message>
+    <message>
+        <source>Slow down. Stop where it is safe; look at belt and wiring.</source>
+        <translation>Langsamer fahren. Anhalten, wo es sicher ist; Riemen und Leitungen prüfen.</translation>
+    </message>
+    <message>
+        <source>Slow down. Stop where it is safe; look for what is loose.</source>
+        <translation>Langsamer fahren. Anhalten, wo es sicher ist; nach Losem suchen.</translation>
+    </message>
+    <message>
+        <source>Slow down. Turn and drive the run again.</source>
+        <translation>Langsamer fahren. Wenden und die Fahrt wiederholen.</translation>
+    </message>
+    <message>
+        <source>Stop where it is safe; look at the belt.</source>
+        <translation>Anhalten, wo es sicher ist; den Riemen prüfen.</translation>
     </message>
     <message>
         <source>Studies or run sheets</source>
@@ -1635,8 +1825,20 @@ Das Ergebnis zeigt, was es änderte, jede verworfene Fahrt wieder zu werten.</tr
         <translation>Aufeinanderfolgende Paare ähneln einander {}: Sie sagen weniger, als ihre Zahl verspricht, und das Intervall ist zu schmal. Richten Sie sich nach der Gegenprobe für korrelierte Paare.</translation>
     </message>
     <message>
+        <source>Switch it on again. Turn and drive the run again.</source>
+        <translation>Wieder einschalten. Wenden und die Fahrt wiederholen.</translation>
+    </message>
+    <message>
         <source>Switch to {}: {} min, until {}. Note what was changed.</source>
         <translation>Wechsel zu {}: {} min, bis {}. Notieren, was geändert wurde.</translation>
+    </message>
+    <message>
+        <source>Switch {} on again.</source>
+        <translation>{} wieder einschalten.</translation>
+    </message>
+    <message>
+        <source>Switch {} on again. Turn and drive the run again.</source>
+        <translation>{} wieder einschalten. Wenden und die Fahrt wiederholen.</translation>
     </message>
     <message>
         <source>TERM</source>
@@ -2000,6 +2202,18 @@ Das Ergebnis zeigt, was es änderte, jede verworfene Fahrt wieder zu werten.</tr
         <translation>Zusammen sagen sie: {} (Relevanzschwelle {} %).</translation>
     </message>
     <message>
+        <source>Turn and drive the run again, and adjust nothing in it.</source>
+        <translation>Wenden und die Fahrt wiederholen, ohne etwas zu verstellen.</translation>
+    </message>
+    <message>
+        <source>Turn and drive the run again.</source>
+        <translation>Wenden und die Fahrt wiederholen.</translation>
+    </message>
+    <message>
+        <source>Turn and drive the run again; begin to count at the target speed.</source>
+        <translation>Wenden und die Fahrt wiederholen; erst bei Zielgeschwindigkeit messen.</translation>
+    </message>
+    <message>
         <source>Tyre pressures: ________   Fuel: ________   Load: ________</source>
         <translation>Reifendrücke: ________   Kraftstoff: ________   Beladung: ________</translation>
     </message>
@@ -2056,6 +2270,10 @@ Das Ergebnis zeigt, was es änderte, jede verworfene Fahrt wieder zu werten.</tr
 None of them is an error: the exit code is 0.</source>
         <translation>Urteile: weniger, mehr, kein relevanter Unterschied, nicht entscheidbar, kein Urteil.
 Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
+    </message>
+    <message>
+        <source>Vibration: {} m/s²</source>
+        <translation>Vibrationen: {} m/s²</translation>
     </message>
     <message>
         <source>WHAT</source>
@@ -2448,6 +2666,7 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>a run is under way; end it first</source>
         <translation>eine Fahrt läuft; beenden Sie sie zuerst</translation>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>a run sheet</source>
@@ -2588,6 +2807,11 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>all runs</source>
         <translation>alle Fahrten</translation>
+    </message>
+    <message>
+        <source>all</source>
+        <comment>parts of the device</comment>
+        <translation>alle</translation>
     </message>
     <message>
         <source>allowing for a bent drift</source>
@@ -3270,6 +3494,7 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>expected a word for the mark</source>
         <translation>erwartet wird ein Wort für die Marke</translation>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>expected at least one part of the recording</source>
@@ -3428,9 +3653,17 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>gehaltene Geschwindigkeit: {} km/h; road_speed.target_kmh zu setzen, wählt sie</translation>
     </message>
     <message>
+        <source>highest output, W</source>
+        <translation>höchste Leistung, W</translation>
+    </message>
+    <message>
         <source>highest rotor speed (rpm)</source>
         <comment>column</comment>
         <translation>höchste Rotordrehzahl (1/min)</translation>
+    </message>
+    <message>
+        <source>highest rotor speed, {}</source>
+        <translation>höchste Rotordrehzahl, {}</translation>
     </message>
     <message>
         <source>holds a table that Bothways did not make ({}); it is left as it is</source>
@@ -4154,12 +4387,20 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>Mittel eigener Effekte</translation>
     </message>
     <message>
+        <source>mean output, W</source>
+        <translation>mittlere Leistung, W</translation>
+    </message>
+    <message>
         <source>mean road speed {} % above the target{}</source>
         <translation>die mittlere Geschwindigkeit lag {} % über dem Ziel{}</translation>
     </message>
     <message>
         <source>mean road speed {} % below the target{}</source>
         <translation>die mittlere Geschwindigkeit lag {} % unter dem Ziel{}</translation>
+    </message>
+    <message>
+        <source>mean rotor speed, {}</source>
+        <translation>mittlere Rotordrehzahl, {}</translation>
     </message>
     <message>
         <source>minutes above 0</source>
@@ -4277,6 +4518,7 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>no run is under way; expected start first</source>
         <translation>es läuft keine Fahrt; erwartet wird zuerst start</translation>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>no run was named; expected numbers of runs before COLUMN=VALUE</source>
@@ -4402,6 +4644,11 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>note</source>
         <comment>grade of a finding</comment>
+        <translation>Hinweis</translation>
+    </message>
+    <message>
+        <source>note</source>
+        <comment>level of an alarm</comment>
         <translation>Hinweis</translation>
     </message>
     <message>
@@ -4619,6 +4866,11 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>pairs in order of time, days side by side</source>
         <translation>Paare in zeitlicher Folge, Tage nebeneinander</translation>
+    </message>
+    <message>
+        <source>part</source>
+        <comment>of the device</comment>
+        <translation>Teil</translation>
     </message>
     <message>
         <source>parted by commas</source>
@@ -5076,6 +5328,11 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>speed in km/h</source>
         <translation>Geschwindigkeit in km/h</translation>
+    </message>
+    <message>
+        <source>spoiled</source>
+        <comment>level of an alarm</comment>
+        <translation>unbrauchbar</translation>
     </message>
     <message>
         <source>spoils the run</source>
@@ -5585,6 +5842,7 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>the study has no timed accessory &apos;{}&apos;</source>
         <translation>die Studie hat keinen Verbraucher „{}“ mit Zeitschalter</translation>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>the study has {} run already: the plan comes late, which the verdict says</source>
@@ -5649,6 +5907,8 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>there is no run to discard yet</source>
         <translation>es gibt noch keine Fahrt zu verwerfen</translation>
+        <source>there is no run to discard yet</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>there is no run {}: the study has no runs</source>
@@ -5857,6 +6117,11 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>Warmlauf</translation>
     </message>
     <message>
+        <source>warning</source>
+        <comment>level of an alarm</comment>
+        <translation>Warnung</translation>
+    </message>
+    <message>
         <source>warning: {}</source>
         <translation>Warnung: {}</translation>
     </message>
@@ -6050,6 +6315,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>{} ({})</translation>
     </message>
     <message>
+        <source>{} ({}, {})</source>
+        <translation>{} ({}, {})</translation>
+    </message>
+    <message>
         <source>{} Did you mean {} {}?</source>
         <comment>an odd consumption, and the likely one</comment>
         <translation>{} War {} {} gemeint?</translation>
@@ -6150,6 +6419,12 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>{} does not take {} baud: {}</source>
         <translation>{} nimmt {} Baud nicht an: {}</translation>
+        <source>{} drops out in {} min</source>
+        <translation>{} schaltet in {} min ab</translation>
+    </message>
+    <message>
+        <source>{} drops out in {} s</source>
+        <translation>{} schaltet in {} s ab</translation>
     </message>
     <message>
         <source>{} empty cell</source>
@@ -6198,6 +6473,8 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>{} has ended</source>
         <translation>{} ist zu Ende</translation>
+        <source>{} has dropped out</source>
+        <translation>{} hat abgeschaltet</translation>
     </message>
     <message>
         <source>{} has no column &apos;{}&apos;; expected one of {}</source>
@@ -6242,6 +6519,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>{} is earlier than the line before; expected times in driving order</source>
         <translation>{} ist früher als die Zeile davor; erwartet werden Zeiten in der Reihenfolge des Fahrens</translation>
+    </message>
+    <message>
+        <source>{} is frozen</source>
+        <translation>{} ist eingefroren</translation>
     </message>
     <message>
         <source>{} is given already among these runs; expected another number</source>
@@ -6468,6 +6749,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>{} auf 0{}, während das Gerät Leistung abgab</translation>
     </message>
     <message>
+        <source>{} reads 0</source>
+        <translation>{} zeigt 0</translation>
+    </message>
+    <message>
         <source>{} requires {}</source>
         <translation>{} braucht {}</translation>
     </message>
@@ -6595,6 +6880,8 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>{} was unplugged</source>
         <translation>{} wurde abgezogen</translation>
+        <source>{} was reset</source>
+        <translation>{} wurde zurückgesetzt</translation>
     </message>
     <message>
         <source>{} with {} leaves {} degrees of freedom; at least {} are needed, so more pairs</source>
@@ -6737,6 +7024,9 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>{}: {} {} now, {} before: more than {} apart</source>
         <translation>{}: jetzt {} {}, vorher {}: mehr als {} auseinander</translation>
+        <source>{}: {}</source>
+        <comment>a part of the device, and what it did</comment>
+        <translation>{}: {}</translation>
     </message>
     <message>
         <source>{}: {}, {}</source>

@@ -1,5 +1,6 @@
 // Copyright (C) 2026 The Bothways developers
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/recording/channels.h"
 #include "core/screening/screening.h"
 #include "core/study/limits.h"
 #include "core/study/parts.h"
