@@ -81,7 +81,7 @@ core::Outcome writeDemo(const core::Study& study, const QString& file)
 
 } // namespace
 
-StudyDocument::Opened makeDemoStudy()
+StudyDocument::Opened makeDemoStudy(const QString& name)
 {
     initResources();
     QFile sheet(":/demo/levee_generator.csv");
@@ -96,7 +96,7 @@ StudyDocument::Opened makeDemoStudy()
 
     const QString folder = QStandardPaths::writableLocation(QStandardPaths::AppLocalDataLocation);
     QDir().mkpath(folder);
-    const QString file = QDir(folder).filePath("demo.bothways");
+    const QString file = QDir(folder).filePath(name + ".bothways");
     QFile::remove(file);
     if (const core::Outcome written = writeDemo(study, file); !written) {
         QFile::remove(file); // half a demo is none

@@ -66,6 +66,10 @@ StudyDocument::Opened StudyDocument::open(const QString& file)
     if (!opened)
         return opened.error();
     std::unique_ptr<StudyDocument> document(new StudyDocument(std::move(opened).take()));
+    auto recovered = storage::sayRecovered(document->d->file);
+    if (!recovered)
+        return recovered.error();
+    document->d->recovered = std::move(recovered).take();
     if (const core::Outcome read = document->reload(); !read)
         return read.error();
     document->recompute();

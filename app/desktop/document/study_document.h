@@ -5,6 +5,7 @@
 #include "app/desktop/document/error_type.h"
 #include "app/desktop/document/result_set.h"
 #include "core/base/result.h"
+#include "storage/live/live_recorder.h"
 #include "storage/recordings/cut.h"
 #include "storage/recordings/recordings.h"
 #include "storage/sheet/run_sheet.h"
@@ -108,6 +109,10 @@ public:
     /// What the study holds of recordings, and which run has which part of them.
     [[nodiscard]] const std::vector<storage::RecordingInfo>& recordings() const;
     [[nodiscard]] const std::vector<storage::RunTraceInfo>& assignedTraces() const;
+    /// Those that had not been stopped, and were made whole when the study was opened.
+    [[nodiscard]] const std::vector<storage::RecoveredRecording>& recovered() const;
+    /// How a recording was made live; nothing where it came as a file, or cannot be read.
+    [[nodiscard]] std::optional<storage::LiveRecord> liveRecord(core::RecordingId recording) const;
     /// A connection of its own for another thread; null, after failed(), where there is none.
     [[nodiscard]] std::shared_ptr<storage::StudyFile> anotherConnection();
     /// Takes in what another connection (an import) has written, or failed to.

@@ -23,6 +23,7 @@ struct StudyDocument::Private {
     std::vector<storage::HistoryEntry> history;
     std::vector<storage::RecordingInfo> recordings;
     std::vector<storage::RunTraceInfo> assigned;
+    std::vector<storage::RecoveredRecording> recovered;
     bool blind = false;
     bool readOnly = false;
     bool looked = false;

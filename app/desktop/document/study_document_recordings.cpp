@@ -37,6 +37,17 @@ const std::vector<storage::RunTraceInfo>& StudyDocument::assignedTraces() const
     return d->assigned;
 }
 
+const std::vector<storage::RecoveredRecording>& StudyDocument::recovered() const
+{
+    return d->recovered;
+}
+
+std::optional<storage::LiveRecord> StudyDocument::liveRecord(core::RecordingId recording) const
+{
+    auto record = storage::liveRecord(d->file, recording);
+    return record ? std::move(record).take() : std::nullopt;
+}
+
 std::shared_ptr<storage::StudyFile> StudyDocument::anotherConnection()
 {
     auto second = d->file.another();

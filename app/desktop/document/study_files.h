@@ -21,7 +21,7 @@ namespace bothways::app {
 /// An empty study of today in studyFolder().
 [[nodiscard]] StudyDocument::Opened makeEmptyStudy(const QDate& today);
 /// The demo, always from scratch and in a file of its own, so that nothing done to it lasts.
-[[nodiscard]] StudyDocument::Opened makeDemoStudy();
+[[nodiscard]] StudyDocument::Opened makeDemoStudy(const QString& name = "demo");
 
 /// The runs as a run sheet; whole or not at all.
 [[nodiscard]] core::Outcome exportSheet(const core::Study& study, const QString& file,

@@ -6,6 +6,7 @@
 #include <QFileInfo>
 #include <QSettings>
 
+#include <algorithm>
 #include <iterator>
 
 namespace bothways::app {
@@ -59,6 +60,9 @@ constexpr Setting kDistanceUnit{"units/distance", usualDistanceUnit};
 constexpr Setting kTemperatureUnit{"units/temperature", usualTemperatureUnit};
 constexpr Setting kTheme{"window/theme", [] { return QVariant("system"); }};
 constexpr Setting kRoadsideTheme{"roadside/theme", [] { return QVariant("system"); }};
+constexpr Setting kAlarmVolume{"live/alarm_volume", [] { return QVariant(80); }};
+constexpr Setting kWatchedChannels{"live/channels", [] { return QVariant(QStringList()); }};
+constexpr Setting kLastRig{"live/rig", [] { return QVariant(QString()); }};
 constexpr Setting kLastFolder{"session/folder", [] { return QVariant(QString()); }};
 constexpr Setting kLargeText{"window/large_text", [] { return QVariant(false); }};
 constexpr Setting kLanguage{"window/language", [] { return QVariant(QString()); }};
@@ -215,6 +219,36 @@ ThemeChoice Preferences::roadsideTheme() const
 void Preferences::setRoadsideTheme(ThemeChoice theme)
 {
     write(kRoadsideTheme, nameOf(theme));
+}
+
+int Preferences::alarmVolume() const
+{
+    return std::clamp(read<int>(kAlarmVolume), 0, 100);
+}
+
+void Preferences::setAlarmVolume(int volume_pct)
+{
+    write(kAlarmVolume, volume_pct);
+}
+
+QStringList Preferences::watchedChannels() const
+{
+    return read<QStringList>(kWatchedChannels);
+}
+
+void Preferences::setWatchedChannels(const QStringList& channels)
+{
+    write(kWatchedChannels, channels);
+}
+
+QString Preferences::lastRig() const
+{
+    return read<QString>(kLastRig);
+}
+
+void Preferences::setLastRig(const QString& name)
+{
+    write(kLastRig, name);
 }
 
 QString Preferences::lastFolder() const

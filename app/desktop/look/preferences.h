@@ -51,6 +51,15 @@ public:
     /// Of the roadside mode alone; `system`: as the program.
     [[nodiscard]] ThemeChoice roadsideTheme() const;
     void setRoadsideTheme(ThemeChoice theme);
+    /// Of the alarms of a recording, 0 (silent) to 100.
+    [[nodiscard]] int alarmVolume() const;
+    void setAlarmVolume(int volume_pct);
+    /// Channels that were chosen to be seen while recording, in their order.
+    [[nodiscard]] QStringList watchedChannels() const;
+    void setWatchedChannels(const QStringList& channels);
+    /// With which the last recording was made; empty: none yet.
+    [[nodiscard]] QString lastRig() const;
+    void setLastRig(const QString& name);
     [[nodiscard]] bool largeText() const;
     void setLargeText(bool large);
     /// "de", "en", ...; empty: the system's.

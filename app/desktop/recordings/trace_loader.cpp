@@ -18,7 +18,8 @@ namespace {
 
 constexpr std::array kTelling{"fuel_used_l", "fuel_rate_l_per_h", "energy_used_kwh", "power_kw"};
 // In a logger's own name. "Accessory power" and "output" are not what the vehicle used.
-constexpr std::array kTellingWords{"fuel", "consum", "mpg", "kwh", "economy", "inject", "l/h"};
+constexpr std::array kTellingWords{"fuel",   "consum", "mpg",      "kwh", "economy",
+                                   "inject", "l/h",    "air_mass", "maf"};
 
 } // namespace
 

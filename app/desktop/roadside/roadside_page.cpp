@@ -2,9 +2,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/roadside/roadside_page.h"
 
+#include "app/desktop/look/big_label.h"
 #include "app/desktop/look/preferences.h"
-#include "app/desktop/roadside/big_label.h"
 #include "app/desktop/roadside/roadside_words.h"
+#include "app/desktop/watch/live_desk.h"
+#include "app/desktop/watch/watch_panel.h"
 
 #include <QCloseEvent>
 #include <QKeyEvent>
@@ -22,12 +24,13 @@ constexpr int kTick_ms = 200;
 } // namespace
 
 RoadsidePage::RoadsidePage(StudyDocument& document, Preferences& preferences, Clock clock,
-                           QWidget* parent)
+                           LiveDesk& live, QWidget* parent)
     : QWidget(parent, Qt::Window),
       m_document(document),
       m_preferences(preferences),
       m_clock(clock),
-      m_session(document, preferences, std::move(clock))
+      m_session(document, preferences, std::move(clock)),
+      m_live(live)
 {
     setObjectName("roadsidePage");
     setWindowTitle(tr("Roadside – %1").arg(document.name()));
@@ -36,6 +39,8 @@ RoadsidePage::RoadsidePage(StudyDocument& document, Preferences& preferences, Cl
     setFocusPolicy(Qt::ClickFocus);
     resize(1280, 800);
     build();
+    for (const WatchPanel* panel : {m_watchReady, m_watchRunning})
+        connect(panel, &WatchPanel::anotherWanted, this, &RoadsidePage::chooseAnotherChannel);
     buildTimers();
     orderTabs();
     takeTheme();
@@ -54,7 +59,13 @@ RoadsidePage::RoadsidePage(StudyDocument& document, Preferences& preferences, Cl
     connect(&document, &StudyDocument::analysisChanged, this, [this] { refreshHead(); });
     connect(&document, &StudyDocument::blindChanged, this, [this] { refreshHead(); });
     connect(&m_ticking, &QTimer::timeout, this, &RoadsidePage::tick);
+    connect(&live, &LiveDesk::recordingStarted, this, &RoadsidePage::takeLive);
+    connect(&live, &LiveDesk::recordingStopping, this, &RoadsidePage::takeLive);
+    connect(&live, &LiveDesk::looked, this, &RoadsidePage::refreshLive);
+    takeLive();
 }
+
+RoadsidePage::~RoadsidePage() = default;
 
 BigButton* RoadsidePage::find(const char* name) const
 {
@@ -139,6 +150,7 @@ void RoadsidePage::refresh()
     }
     refreshTimers();
     refreshBar();
+    refreshLive();
 }
 
 void RoadsidePage::tick()
@@ -178,6 +190,9 @@ void RoadsidePage::dress()
     const Theme theme = Theme::of(palette());
     for (BigButton* made : findChildren<BigButton*>())
         made->setTheme(theme);
+    m_watchReady->setTheme(theme);
+    m_watchRunning->setTheme(theme);
+    m_alarm->setTheme(theme);
     QPalette paper = palette();
     paper.setColor(QPalette::Window, theme.paper);
     paper.setColor(QPalette::WindowText, theme.ink);
@@ -284,8 +299,10 @@ void RoadsidePage::discardFor(const std::string& reason)
     const int number = m_session.discardable();
     const auto discard = [this, reason, number](const QString& words) {
         const QString refusal = m_session.discard({reason, words.trimmed().toStdString()});
-        if (refusal.isEmpty())
+        if (refusal.isEmpty()) {
             m_said = tr("Run %1 is discarded.").arg(number);
+            m_live.settleEnded();
+        }
         return refusal;
     };
     if (reason == "other") {
@@ -319,6 +336,7 @@ void RoadsidePage::askAboutResumed()
                     }},
                    {tr("Forget it"), Qt::Key_F, [this] {
                         m_session.forget();
+                        m_live.settleEnded();
                         m_said = tr("The run was forgotten; nothing was written.");
                         refresh();
                     }}});

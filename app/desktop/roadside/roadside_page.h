@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "app/desktop/roadside/big_button.h"
+#include "app/desktop/look/big_button.h"
 #include "app/desktop/roadside/roadside_session.h"
 
 #include <QHash>
@@ -11,13 +11,18 @@
 
 #include <functional>
 
+class QBoxLayout;
+class QGridLayout;
 class QHBoxLayout;
 class QLineEdit;
 class QStackedWidget;
 
 namespace bothways::app {
 
+class AlarmBand;
 class BigLabel;
+class LiveDesk;
+class WatchPanel;
 
 /// One page that fills the screen, for the companion in the passenger seat: what is driven next,
 /// Start, Mark, End, and the number pad. Every button has a key, and works by mouse and touch.
@@ -28,8 +33,10 @@ class RoadsidePage final : public QWidget {
     Q_OBJECT
 
 public:
-    RoadsidePage(StudyDocument& document, Preferences& preferences, Clock clock,
+    /// @param live  whose recording, while one is made, is watched here
+    RoadsidePage(StudyDocument& document, Preferences& preferences, Clock clock, LiveDesk& live,
                  QWidget* parent = nullptr);
+    ~RoadsidePage() override;
 
     [[nodiscard]] RoadsideSession& session() { return m_session; }
     /// The sentence on show.
@@ -75,6 +82,17 @@ private:
     void takeTheme(); ///< the mode's own; the program keeps its
     void setNotice(const QString& sentence, bool problem = false);
 
+    // roadside_page_live.cpp
+    void buildLive(QBoxLayout& box);
+    void layOutRunning();
+    void takeLive();    ///< a recording has begun or ended
+    void refreshLive(); ///< it has been looked at
+    void discardForFinding();
+    /// What spoils the run under way or ended, and is not answered.
+    [[nodiscard]] std::optional<core::Finding> spoiling();
+    void chooseAnotherChannel(int tile);
+    [[nodiscard]] QStringList watched() const;
+
     // roadside_page_show.cpp
     void refreshHead();
     void refreshReady();
@@ -109,12 +127,18 @@ private:
     Preferences& m_preferences;
     Clock m_clock;
     RoadsideSession m_session;
+    LiveDesk& m_live;
     QTimer m_ticking;
     QStackedWidget* m_stack = nullptr;
     QWidget *m_ready = nullptr, *m_running = nullptr, *m_typing = nullptr, *m_discard = nullptr,
             *m_words = nullptr, *m_question = nullptr, *m_timerStrip = nullptr,
             *m_usualWords = nullptr;
     QHBoxLayout* m_timerBox = nullptr;
+    QGridLayout *m_readyGrid = nullptr, *m_runningGrid = nullptr;
+    WatchPanel *m_watchReady = nullptr, *m_watchRunning = nullptr;
+    QWidget* m_alarmRow = nullptr;
+    AlarmBand* m_alarm = nullptr;
+    BigLabel *m_instruments = nullptr, *m_distance = nullptr;
     BigLabel *m_title = nullptr, *m_pairs = nullptr, *m_time = nullptr, *m_notice = nullptr;
     BigLabel *m_todo = nullptr, *m_below = nullptr, *m_elapsed = nullptr, *m_reminder = nullptr,
              *m_summary = nullptr, *m_display = nullptr, *m_asked = nullptr,

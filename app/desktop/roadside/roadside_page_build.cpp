@@ -1,12 +1,15 @@
 // Copyright (C) 2026 The Bothways developers
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Long: one page, state by state, in the order in which a run meets them.
+#include "app/desktop/look/big_label.h"
 #include "app/desktop/look/preferences.h"
 #include "app/desktop/look/words.h"
-#include "app/desktop/roadside/big_label.h"
 #include "app/desktop/roadside/roadside_page.h"
 #include "app/desktop/roadside/roadside_words.h"
 #include "app/desktop/runs/run_tags.h"
+#include "app/desktop/watch/alarm_band.h"
+#include "app/desktop/watch/live_desk.h"
+#include "app/desktop/watch/watch_panel.h"
 
 #include <QGridLayout>
 #include <QHBoxLayout>
@@ -77,6 +80,7 @@ void RoadsidePage::build()
     m_notice = label("notice", 0.045, this);
     m_notice->setMargin(4);
     box->addWidget(m_notice, 11);
+    buildLive(*box);
     m_stack = new QStackedWidget(this);
     m_stack->setObjectName("roadsideStack");
     for (QWidget* page :
@@ -94,7 +98,7 @@ void RoadsidePage::build()
 QWidget* RoadsidePage::buildReady()
 {
     auto* page = new QWidget(m_stack);
-    auto* grid = spaced(new QGridLayout(page));
+    auto* grid = m_readyGrid = spaced(new QGridLayout(page));
     auto* configuration = button(Kind::plain, "configuration", Qt::Key_C, page, [this] {
         m_session.chooseConfiguration();
         follow({});
@@ -135,42 +139,38 @@ QWidget* RoadsidePage::buildReady()
     grid->setColumnStretch(3, 42);
     grid->setRowStretch(0, 45);
     grid->setRowStretch(1, 55);
+    m_watchReady = new WatchPanel(WatchPanel::kChannels, page);
+    grid->addWidget(m_watchReady, 2, 0, 1, 4);
     return page;
 }
 
 QWidget* RoadsidePage::buildRunning()
 {
     auto* page = new QWidget(m_stack);
-    auto* grid = spaced(new QGridLayout(page));
+    m_runningGrid = spaced(new QGridLayout(page));
+    m_watchRunning = new WatchPanel(2, page);
+    m_distance = label("distance", 0.07, page);
+    m_distance->setBold(true);
+    m_distance->setAlignment(Qt::AlignCenter);
     m_elapsed = label("elapsed", 0.24, page);
     m_elapsed->setBold(true);
     m_elapsed->setAlignment(Qt::AlignCenter);
     m_reminder = label("reminder", 0.05, page);
     m_reminder->setAlignment(Qt::AlignLeft | Qt::AlignVCenter);
-    grid->addWidget(m_elapsed, 0, 0, 2, 1);
-    grid->addWidget(m_reminder, 2, 0);
     const auto group = std::make_shared<std::vector<BigButton*>>();
-    const auto mark = [&](const char* name, const char* word, Qt::Key key, int row, int column) {
+    const auto mark = [&](const char* name, const char* word, Qt::Key key) {
         BigButton* made = button(Kind::plain, name, key, page, [this, word] { markAt(word); });
         made->setMost(0.06);
         made->setWords(shown(wording::markName(m_preferences.spoken(), word)));
         made->setGroup(group);
-        grid->addWidget(made, row, column);
     };
-    mark("markTraffic", kTrafficMark.data(), Qt::Key_P, 0, 1);
-    mark("markGust", "gust", Qt::Key_G, 0, 2);
-    mark("markAdjusted", kAdjustedMark.data(), Qt::Key_J, 1, 1);
-    mark("markOther", "other", Qt::Key_O, 1, 2);
+    mark("markTraffic", kTrafficMark.data(), Qt::Key_P);
+    mark("markGust", "gust", Qt::Key_G);
+    mark("markAdjusted", kAdjustedMark.data(), Qt::Key_J);
+    mark("markOther", "other", Qt::Key_O);
     auto* end = button(Kind::primary, "end", Qt::Key_E, page, [this] { follow(m_session.end()); });
     end->setMost(0.14);
     end->setWords(tr("End"));
-    grid->addWidget(end, 2, 1, 1, 2);
-    grid->setColumnStretch(0, 46);
-    grid->setColumnStretch(1, 27);
-    grid->setColumnStretch(2, 27);
-    grid->setRowStretch(0, 30);
-    grid->setRowStretch(1, 30);
-    grid->setRowStretch(2, 40);
     return page;
 }
 
@@ -256,6 +256,8 @@ QLayout* RoadsidePage::buildAnswers(QWidget* page)
         const QString refusal = (m_session.*order)();
         if (refusal.isEmpty() && m_session.state() == RoadsideSession::State::written)
             m_said = tr("Run %1 is written.").arg(m_session.writtenNumber());
+        if (m_session.state() == RoadsideSession::State::written)
+            m_live.settleEnded();
         follow(refusal);
     };
     // Another key than OK's: a second press of Enter is no answer.
@@ -465,8 +467,12 @@ void RoadsidePage::orderTabs()
         next(find(name));
     for (BigButton* timer : m_timers)
         next(timer);
-    for (const char* name : {"discard", "undo", "theme", "leave"})
+    for (const char* name :
+         {"discardForFinding", "alarmHeard", "discard", "undo", "theme", "leave"})
         next(find(name));
+    for (const WatchPanel* panel : {m_watchReady, m_watchRunning})
+        for (ChannelTile* tile : panel->tiles())
+            next(tile);
 }
 
 } // namespace bothways::app

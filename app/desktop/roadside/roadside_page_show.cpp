@@ -2,9 +2,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/roadside/roadside_page.h"
 
+#include "app/desktop/look/big_label.h"
 #include "app/desktop/look/preferences.h"
 #include "app/desktop/look/said.h"
-#include "app/desktop/roadside/big_label.h"
 #include "app/desktop/roadside/roadside_words.h"
 #include "app/wording/findings.h"
 
@@ -12,9 +12,6 @@
 
 /// What the page shows of the session: the head, each part, the timers, the bar.
 namespace bothways::app {
-namespace {
-
-} // namespace
 
 void RoadsidePage::refreshHead()
 {

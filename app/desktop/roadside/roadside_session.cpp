@@ -7,6 +7,7 @@
 #include "app/desktop/look/said.h"
 #include "app/desktop/roadside/roadside_words.h"
 #include "app/desktop/runs/questions.h"
+#include "app/desktop/watch/live_source.h"
 #include "app/wording/findings.h"
 #include "core/effect/prepared_study.h"
 #include "core/recording/trace_consumption.h"
@@ -147,7 +148,51 @@ QString RoadsideSession::start()
     m_state = State::running;
     m_setBack = false;
     keep();
+    m_liveStart_s.reset();
+    beginLive();
     return {};
+}
+
+void RoadsideSession::setLive(LiveSource* live)
+{
+    if (live == m_live)
+        return;
+    if (m_live)
+        m_recording = m_live->recording(); // a run that was ended is written into it later
+    m_live = live;
+    if (!live)
+        return;
+    m_recording.reset();
+    m_liveStart_s.reset();
+    beginLive();
+}
+
+/// A run that is under way since before the recording began has only its end in it.
+void RoadsideSession::beginLive()
+{
+    if (!m_live || !m_document || m_state != State::running)
+        return;
+    if (!m_liveStart_s)
+        m_liveStart_s = m_live->clock_s() - elapsed_s();
+    core::RunUnderWay run;
+    run.run = asRun();
+    run.run.number = number();
+    run.start_s = *m_liveStart_s;
+    run.expected_s = expected_s();
+    m_live->begin(run);
+    for (const core::Mark& mark : m_draft.run->marks)
+        m_live->mark(*m_liveStart_s + mark.at_s, mark.word, mark.words);
+}
+
+/// A step was taken back: the recording is where the session is.
+void RoadsideSession::followLive(State before)
+{
+    if (!m_live)
+        return;
+    if (m_state == State::running && before != State::running)
+        beginLive();
+    else if (m_state != State::running && before == State::running)
+        m_live->forget();
 }
 
 double RoadsideSession::elapsed_s()
@@ -172,6 +217,8 @@ QString RoadsideSession::mark(std::string_view word)
     remember(tr("mark “%1”").arg(shown(wording::markName(m_preferences.spoken(), word))));
     m_draft.run->marks.push_back({second(moment_ms), std::string(word), {}});
     keep();
+    if (m_live && m_liveStart_s)
+        m_live->mark(*m_liveStart_s + second(moment_ms), std::string(word), {});
     return {};
 }
 
@@ -194,6 +241,8 @@ QString RoadsideSession::end()
     remember(tr("End"));
     m_draft.run->end_ms = moment_ms;
     m_state = State::ended;
+    if (m_live && m_liveStart_s)
+        m_live->end(*m_liveStart_s + second(moment_ms));
     forgetQuestions();
     keep();
     return {};
@@ -203,6 +252,8 @@ QString RoadsideSession::forget()
 {
     if (!hasRun())
         return tr("No run is under way.");
+    if (m_live)
+        m_live->forget();
     m_draft.run.reset();
     m_steps.clear();
     forgetQuestions();
@@ -423,14 +474,20 @@ QString RoadsideSession::discard(const core::Discard& why)
     const QString words = tr("run %1 discarded").arg(discardable());
     if (hasRun()) {
         core::Run run = asRun();
+        const bool underWay = m_state == State::running;
         if (run.consumption && !(run.consumption->value > 0.0))
             run.consumption.reset();
         if (run.consumption && core::needsDistance(run.consumption->unit) && !run.distance_km)
             run.consumption.reset();
         run.discard = why;
         const auto faults = storage::faultsOf(m_document->study(), run);
-        return faults.empty() ? write(run, words)
-                              : sentenceOf(m_preferences.spoken(), faults.front());
+        if (!faults.empty())
+            return sentenceOf(m_preferences.spoken(), faults.front());
+        const double end_s = elapsed_s();
+        const QString wrong = write(run, words);
+        if (wrong.isEmpty() && underWay && m_live && m_liveStart_s)
+            m_live->end(*m_liveStart_s + end_s);
+        return wrong;
     }
     const core::RunId last = m_document->study().runs.back().id;
     const QString wrong =
@@ -446,8 +503,15 @@ QString RoadsideSession::discard(const core::Discard& why)
 QString RoadsideSession::write(const core::Run& run, const QString& words)
 {
     const int number = this->number();
-    const QString wrong =
-        order([&](StudyDocument& document) { return document.addRun(run).has_value(); });
+    const auto recording = m_live ? m_live->recording() : m_recording;
+    const QString wrong = order([&](StudyDocument& document) {
+        if (!recording || !m_liveStart_s || *m_liveStart_s < 0.0)
+            return document.addRun(run).has_value();
+        storage::Cut part; // in one step with its part of the recording
+        part.run = run;
+        part.offset_s = *m_liveStart_s;
+        return document.cutRecording(*recording, {part});
+    });
     if (!wrong.isEmpty())
         return wrong;
     remember(words);
@@ -501,6 +565,8 @@ QString RoadsideSession::undo()
             return wrong;
     }
     m_steps.pop_back();
+    const State before = m_state;
+    m_liveStart_s = step.liveStart_s;
     const std::int64_t seen_ms = m_draft.seen_ms, shift_ms = m_draft.shift_ms;
     m_draft = step.draft;
     m_draft.seen_ms = seen_ms; // time goes on
@@ -510,6 +576,7 @@ QString RoadsideSession::undo()
     forgetQuestions();
     m_done_ms = 0;
     keep();
+    followLive(before);
     return {};
 }
 
@@ -554,9 +621,13 @@ QString RoadsideSession::switchAccessory(const std::string& name)
             m_draft.accessory_on_ms[name] = moment_ms;
         else
             m_draft.accessory_on_ms.erase(name);
-        if (m_state == State::running) // the rules go by this mark
-            m_draft.run->marks.push_back(
-                {second(moment_ms), "accessory_change", name + (on ? " on" : " off")});
+        if (m_state == State::running) { // the rules go by this mark
+            const core::Mark mark{second(moment_ms), "accessory_change",
+                                  name + (on ? " on" : " off")};
+            m_draft.run->marks.push_back(mark);
+            if (m_live && m_liveStart_s)
+                m_live->mark(*m_liveStart_s + mark.at_s, mark.word, mark.words);
+        }
         keep();
         return {};
     }
@@ -567,7 +638,7 @@ void RoadsideSession::remember(const QString& words)
 {
     if (m_steps.size() == kMostSteps)
         m_steps.erase(m_steps.begin());
-    m_steps.push_back({words, m_state, m_draft, {}, m_writtenNumber});
+    m_steps.push_back({words, m_state, m_draft, {}, m_writtenNumber, m_liveStart_s});
 }
 
 void RoadsideSession::keep()

@@ -17,6 +17,7 @@
 
 namespace bothways::app {
 
+class LiveSource;
 class Preferences;
 
 /// One run after the other at the roadside: ready, running, ended (its number is being typed),
@@ -49,6 +50,10 @@ public:
     [[nodiscard]] int number() const { return next().number; }
     [[nodiscard]] bool wasResumed() const { return m_resumed; }
     [[nodiscard]] bool clockWasSetBack() const { return m_setBack; }
+
+    /// A recording that is being made hears of every step; null: none is made any more. A run under
+    /// way is told at once.
+    void setLive(LiveSource* live);
 
     // Before the run.
     void chooseConfiguration(); ///< the other one
@@ -116,6 +121,7 @@ private:
         RoadsideDraft draft;
         std::optional<std::int64_t> history; ///< line of the study's history to be taken back
         int writtenNumber = 0;
+        std::optional<double> liveStart_s;
     };
 
     [[nodiscard]] bool beginsBlock(const UpNext& next, const core::Study& study) const;
@@ -126,6 +132,8 @@ private:
     void askAbout(const core::Run& run);
     void forgetQuestions();
     void remember(const QString& words);
+    void beginLive();
+    void followLive(State before);
     void keep();
     void restore();
     QString write(const core::Run& run, const QString& words);
@@ -144,6 +152,9 @@ private:
     std::vector<Step> m_steps;
     std::int64_t m_done_ms = 0; ///< when the last run was written
     int m_writtenNumber = 0;
+    LiveSource* m_live = nullptr;
+    std::optional<double> m_liveStart_s;          ///< of the run, in the recording's time
+    std::optional<core::RecordingId> m_recording; ///< that ended before the run was written
     bool m_resumed = false, m_setBack = false;
 };
 

@@ -19,6 +19,8 @@
 #include "app/desktop/runs/run_form.h"
 #include "app/desktop/runs/run_list_view.h"
 #include "app/desktop/runs/study_page.h"
+#include "app/desktop/watch/live_desk.h"
+#include "app/desktop/watch/session_source.h"
 #include "app/desktop/window/columns_dialog.h"
 #include "app/desktop/window/history_panel.h"
 #include "app/desktop/window/report_desk.h"
@@ -52,11 +54,13 @@ MainWindow::MainWindow(Preferences& preferences, Clock clock, QWidget* parent)
     : QMainWindow(parent),
       m_preferences(preferences),
       m_clock(clock ? std::move(clock) : [] { return QDateTime::currentDateTime(); }),
-      m_help(std::make_unique<HelpDesk>(*this))
+      m_help(std::make_unique<HelpDesk>(*this)),
+      m_live(std::make_unique<LiveDesk>(preferences, sessionStarter()))
 {
     setObjectName("mainWindow");
     setAcceptDrops(true);
     build();
+    connectLive();
     // On a small screen, or one whose scale leaves little, all of the window is in sight.
     const int title = style()->pixelMetric(QStyle::PM_TitleBarHeight);
     const QSize room = screen()->availableSize() - QSize(0, title);
@@ -70,6 +74,7 @@ MainWindow::MainWindow(Preferences& preferences, Clock clock, QWidget* parent)
 
 MainWindow::~MainWindow()
 {
+    m_afterRecording = {};
     if (!m_document)
         return;
     m_page->keepDraft();
@@ -80,7 +85,7 @@ bool MainWindow::openFile(const QString& file)
 {
     if (m_document && QFileInfo(file) == QFileInfo(m_document->path()))
         return true;
-    if (m_document && !m_page->settle())
+    if (!isFreeFor([this, file] { openFile(file); }) || (m_document && !m_page->settle()))
         return false;
     // First the new one, then away with the old: a wrong file closes nothing.
     const bool study = storage::StudyFile::isStudyFile(toPath(file));
@@ -150,6 +155,7 @@ void MainWindow::take(StudyDocument::Opened opened, const QString& news, Remembe
         m_messages->say(MessageBar::Kind::news,
                         tr("A run was being typed when this study was last open. Go on with it."));
     offerRoadside();
+    sayRecovered();
     takeBusy(m_document->isBusy());
     takeResult();
     follow();
@@ -265,7 +271,7 @@ bool MainWindow::closeStudy()
 {
     if (!m_document)
         return true;
-    if (!m_page->settle())
+    if (!isFreeFor([this] { closeStudy(); }) || !m_page->settle())
         return false;
     leaveStudy();
     return true;
@@ -273,6 +279,7 @@ bool MainWindow::closeStudy()
 
 void MainWindow::leaveStudy()
 {
+    m_live->stopAndWait();
     closeRoadside();
     m_document->settleOptions();
     m_preferences.setWindow(saveGeometry(), saveState());
@@ -466,7 +473,7 @@ void MainWindow::closeEvent(QCloseEvent* event)
         event->accept();
         return;
     }
-    if (m_document && !closeStudy()) {
+    if (!isFreeFor([this] { close(); }) || (m_document && !closeStudy())) {
         event->ignore();
         return;
     }

@@ -5,6 +5,7 @@
 #include "app/desktop/document/run_draft.h"
 #include "app/desktop/document/study_document.h"
 #include "core/planning/plan.h"
+#include "storage/instruments/rig.h"
 #include "storage/recordings/cut.h"
 
 #include <QMainWindow>
@@ -24,6 +25,7 @@ namespace bothways::app {
 
 class FindingsPanel;
 class HelpDesk;
+class LiveDesk;
 class MessageBar;
 class Preferences;
 class RecordingsPanel;
@@ -56,6 +58,8 @@ public:
     void newStudy();
     /// The roadside mode, in front of everything.
     void openRoadside();
+    /// The recording that is made in this window.
+    [[nodiscard]] LiveDesk& live() const { return *m_live; }
     [[nodiscard]] RoadsidePage* roadside() const { return m_roadside; }
     /// Back to the start page. False where something typed keeps the study open.
     bool closeStudy();
@@ -141,6 +145,18 @@ private:
     void askBeforeShowing(int open);
     void openForReading(const QString& file);
 
+    // main_window_live.cpp
+    void buildRecordMenu();
+    void connectLive();
+    void followLive();
+    void startRecording();
+    bool record(const storage::Rig& rig, const QDateTime& first);
+    void takeRecording(const core::Outcome& outcome);
+    bool isFreeFor(const std::function<void()>& next);
+    void editRig();
+    void rehearse();
+    void sayRecovered();
+
     // main_window_recordings.cpp
     void connectRecordings();
     void chooseRecording();
@@ -149,6 +165,9 @@ private:
     Preferences& m_preferences;
     Clock m_clock;
     std::unique_ptr<HelpDesk> m_help;
+    std::unique_ptr<LiveDesk> m_live;
+    bool m_recordingShown = false;
+    std::function<void()> m_afterRecording; ///< that waits for the recording to be packed
     std::unique_ptr<StudyDocument> m_document;
     StudyPage* m_page = nullptr;
     FindingsPanel* m_findings = nullptr;
@@ -167,7 +186,7 @@ private:
     QDockWidget* m_recordingsDock = nullptr;
     QMenu* m_recentMenu = nullptr;
     QToolBar* m_toolBar = nullptr;
-    QLabel* m_tally = nullptr;
+    QLabel *m_tally = nullptr, *m_recording = nullptr;
     QProgressBar* m_progress = nullptr;
     QToolButton* m_stop = nullptr;
     QList<QAction*> m_studyActions, m_tagActions;

@@ -60,6 +60,7 @@ void MainWindow::build()
     buildEditMenu();
     buildRunMenu();
     buildStudyMenu();
+    buildRecordMenu();
     buildViewMenu();
     buildHelpMenu();
     for (QAction* top : menuBar()->actions())
@@ -134,6 +135,9 @@ void MainWindow::buildStatusBar()
 {
     m_tally = new QLabel(this);
     m_tally->setObjectName("tally");
+    m_recording = new QLabel(this);
+    m_recording->setObjectName("recordingState");
+    m_recording->hide();
     m_progress = new QProgressBar(this);
     m_progress->setObjectName("progress");
     m_progress->setAccessibleName(tr("Computing the result"));
@@ -148,6 +152,7 @@ void MainWindow::buildStatusBar()
         if (m_document)
             m_document->stopComputing();
     });
+    statusBar()->addPermanentWidget(m_recording);
     statusBar()->addPermanentWidget(m_progress);
     statusBar()->addPermanentWidget(m_stop);
     statusBar()->addPermanentWidget(m_tally);

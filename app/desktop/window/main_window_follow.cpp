@@ -7,6 +7,7 @@
 #include "app/desktop/findings/findings_panel.h"
 #include "app/desktop/look/preferences.h"
 #include "app/desktop/runs/study_page.h"
+#include "app/desktop/watch/live_desk.h"
 
 #include <QAction>
 #include <QDockWidget>
@@ -46,6 +47,8 @@ void MainWindow::follow()
     undo->setToolTip(undo->text().remove(u'&'));
     redo->setToolTip(redo->text().remove(u'&'));
 
+    action("startRecording")->setEnabled(!m_live->isRecording() && !m_live->isStopping());
+    action("stopRecording")->setEnabled(m_live->isRecording());
     action("rename")->setEnabled(!m_document->study().runs.empty());
     const std::vector<core::Run> runs = m_page->selectedRuns();
     const auto any = [&](const auto& holds) {

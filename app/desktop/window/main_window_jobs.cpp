@@ -12,6 +12,7 @@
 #include "app/desktop/roadside/roadside_page.h"
 #include "app/desktop/runs/run_list_view.h"
 #include "app/desktop/runs/study_page.h"
+#include "app/desktop/watch/live_desk.h"
 #include "app/desktop/window/preferences_dialog.h"
 #include "app/desktop/window/study_jobs.h"
 
@@ -223,7 +224,9 @@ void MainWindow::openRoadside()
     if (!m_document || m_document->isReadOnly() || !m_page->settle())
         return;
     if (!m_roadside) {
-        m_roadside = new RoadsidePage(*m_document, m_preferences, m_clock, this);
+        m_roadside = new RoadsidePage(
+            *m_document, m_preferences,
+            [this] { return m_live->isRecording() ? m_live->now() : m_clock(); }, *m_live, this);
         connect(m_roadside, &RoadsidePage::left, this, &MainWindow::closeRoadside);
     }
     m_messages->hide();

@@ -1,6 +1,6 @@
 // Copyright (C) 2026 The Bothways developers
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "app/desktop/roadside/big_label.h"
+#include "app/desktop/look/big_label.h"
 
 #include <QApplication>
 #include <QEvent>
