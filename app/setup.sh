@@ -7,7 +7,7 @@ bothways_log=""
 bothways_packages="
     cmake g++ ninja-build
     qt6-base-dev qt6-tools-dev qt6-tools-dev-tools qt6-l10n-tools libqcustomplot-dev libqt6svg6
-    libgl-dev fonts-dejavu-core
+    qt6-multimedia-dev libgl-dev fonts-dejavu-core
     libsqlitecpp-dev libsqlite3-dev libboost-dev libeigen3-dev libfast-float-dev libcli11-dev libfmt-dev
     nlohmann-json3-dev libzstd-dev libzip-dev libexpat1-dev libmodbus-dev libgtest-dev libgmock-dev
 "

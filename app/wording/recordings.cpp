@@ -3,6 +3,7 @@
 #include "app/wording/recordings.h"
 
 #include "app/wording/numbers.h"
+#include "app/wording/visible_text.h"
 
 #include <cstdint>
 
@@ -60,6 +61,30 @@ std::string imported(const Language& in, const std::string& recording,
                        "imported {}: {} rows, {} s, channels {}"_t, recording,
                        grouped(in, static_cast<double>(report.rows)), grouped(in, report.length_s),
                        separatedByCommas(report.channels));
+}
+
+std::string recordedLive(const Language& in, const std::string& rig,
+                         const storage::LiveRecord& record)
+{
+    storage::LiveCounts all;
+    for (const storage::LiveCounts& one : record.counts) {
+        all.garbage_lines += one.garbage_lines;
+        all.lost_bytes += one.lost_bytes;
+        all.reconnects += one.reconnects;
+        all.silences += one.silences;
+    }
+    Phrases lost(in);
+    lost.add(all.reconnects, "{} reconnect"_t, "{} reconnects"_t);
+    lost.add(all.silences, "{} silence"_t, "{} silences"_t);
+    lost.add(all.garbage_lines, "{} line that could not be read"_t,
+             "{} lines that could not be read"_t);
+    lost.add(all.lost_bytes, "{} byte lost"_t, "{} bytes lost"_t);
+    if (!record.ended && record.counts.empty())
+        lost.add(in.say("not stopped: it ends with the last second that was kept"_t));
+    const std::string words = separatedByCommas(lost.all());
+    if (words.empty())
+        return in.say("recorded live with the rig {}: nothing was lost"_t, visibleText(rig));
+    return in.say("recorded live with the rig {}: {}"_t, visibleText(rig), words);
 }
 
 std::vector<std::string> whatWasMet(const Language& in, const storage::TraceReport& report)

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "app/wording/language.h"
+#include "storage/live/live_recorder.h"
 #include "storage/loggers/trace_report.h"
 
 #include <string>
@@ -23,6 +24,12 @@ namespace bothways::app::wording {
 /// What else was odd, or done to take it in: for a reader with room for more lines.
 [[nodiscard]] std::vector<std::string> whatElseWasMet(const Language& in,
                                                       const storage::TraceReport& report);
+
+/// How a recording was made live, and what was lost: "recorded live with the rig car: 3 reconnects,
+/// 12 bytes lost".
+/// @param rig  its name
+[[nodiscard]] std::string recordedLive(const Language& in, const std::string& rig,
+                                       const storage::LiveRecord& record);
 
 /// Why a recording cannot be cut into runs.
 enum class NoCut { noMarks, noPositions, gatesNotPassed, noSpeed, noSpeedHeld };

@@ -218,6 +218,89 @@ Fahrten %4 und %5: %6</translation>
     </message>
 </context>
 <context>
+    <name>LiveWords</name>
+    <message>
+        <source>%1 will drop out in %2, before the run would end.</source>
+        <translation>%1 fällt in %2 aus, vor dem Ende der Fahrt.</translation>
+    </message>
+    <message>
+        <source>%1 is silent.</source>
+        <translation>%1 schweigt.</translation>
+    </message>
+    <message>
+        <source>The limit %1 is not set: %2 is not watched.</source>
+        <translation>Die Grenze %1 ist nicht gesetzt: %2 wird nicht überwacht.</translation>
+    </message>
+    <message>
+        <source>There is no channel %1: %2 is not watched.</source>
+        <translation>Es gibt keinen Kanal %1: %2 wird nicht überwacht.</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Hinweis</translation>
+    </message>
+    <message>
+        <source>Warning</source>
+        <translation>Warnung</translation>
+    </message>
+    <message>
+        <source>Spoils the run</source>
+        <translation>Verdirbt die Fahrt</translation>
+    </message>
+    <message>
+        <source>○ %1: opening</source>
+        <translation>○ %1: wird geöffnet</translation>
+    </message>
+    <message>
+        <source>● %1: reading</source>
+        <translation>● %1: liest</translation>
+    </message>
+    <message>
+        <source>▲ %1: silent for %2</source>
+        <translation>▲ %1: schweigt seit %2</translation>
+    </message>
+    <message>
+        <source>▲ %1: nothing came yet</source>
+        <translation>▲ %1: noch nichts gekommen</translation>
+    </message>
+    <message>
+        <source>■ %1: not open</source>
+        <translation>■ %1: nicht offen</translation>
+    </message>
+    <message>
+        <source>□ %1: ended</source>
+        <translation>□ %1: zu Ende</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>■ %1</source>
+        <translation>■ %1</translation>
+    </message>
+    <message>
+        <source>▲ the disk will be full in %1 min</source>
+        <translation>▲ die Platte ist in %1 min voll</translation>
+    </message>
+    <message>
+        <source>%1 driven</source>
+        <translation>%1 gefahren</translation>
+    </message>
+    <message>
+        <source>%1 to go</source>
+        <translation>noch %1</translation>
+    </message>
+    <message>
+        <source>%1 over the stretch</source>
+        <translation>%1 über die Strecke hinaus</translation>
+    </message>
+    <message>
+        <source>recording %1, %2</source>
+        <translation>Aufzeichnung %1, %2</translation>
+    </message>
+</context>
+<context>
     <name>NumberWords</name>
     <message>
         <source>%1 to %2&#xa0;%</source>
@@ -1202,6 +1285,20 @@ Fahrten %4 und %5: %6</translation>
     </message>
 </context>
 <context>
+    <name>bothways::app::AlarmBand</name>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 (%n more)</source>
+        <translation>
+            <numerusform>%1 (%n weiterer)</numerusform>
+            <numerusform>%1 (%n weitere)</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>bothways::app::BigButton</name>
     <message>
         <source>Enter</source>
@@ -1220,6 +1317,65 @@ Fahrten %4 und %5: %6</translation>
     <message>
         <source>Key: %1</source>
         <translation>Taste: %1</translation>
+    </message>
+</context>
+<context>
+    <name>bothways::app::CalibrationDialog</name>
+    <message>
+        <source>Calibrate %1</source>
+        <translation>%1 abgleichen</translation>
+    </message>
+    <message>
+        <source>Let the true meter and the instrument stand still at a low value, type what the meter shows, press Take. Then once more at a high value.</source>
+        <translation>Das wahre Messgerät und das Instrument bei einem niedrigen Wert ruhen lassen, eintippen, was das Messgerät zeigt, „Nehmen“ drücken. Dann noch einmal bei einem hohen Wert.</translation>
+    </message>
+    <message>
+        <source>The meter shows, &amp;first</source>
+        <translation>Das Messgerät zeigt, &amp;erstens</translation>
+    </message>
+    <message>
+        <source>The meter shows, &amp;second</source>
+        <translation>Das Messgerät zeigt, &amp;zweitens</translation>
+    </message>
+    <message>
+        <source>&amp;Take</source>
+        <translation>&amp;Nehmen</translation>
+    </message>
+    <message>
+        <source>T&amp;ake</source>
+        <translation>Neh&amp;men</translation>
+    </message>
+    <message>
+        <source>&amp;Use it</source>
+        <translation>&amp;Verwenden</translation>
+    </message>
+    <message>
+        <source>The instrument reads %1.</source>
+        <translation>Das Instrument liest %1.</translation>
+    </message>
+    <message>
+        <source>The instrument reads nothing.</source>
+        <translation>Das Instrument liest nichts.</translation>
+    </message>
+    <message>
+        <source>nothing is read</source>
+        <translation>es wird nichts gelesen</translation>
+    </message>
+    <message>
+        <source>a number is expected</source>
+        <translation>eine Zahl wird erwartet</translation>
+    </message>
+    <message>
+        <source>read %1</source>
+        <translation>gelesen %1</translation>
+    </message>
+    <message>
+        <source>Factor %1, offset %2.</source>
+        <translation>Faktor %1, Versatz %2.</translation>
+    </message>
+    <message>
+        <source>The two points are too near to one another.</source>
+        <translation>Die beiden Punkte liegen zu nahe beieinander.</translation>
     </message>
 </context>
 <context>
@@ -1279,6 +1435,33 @@ Fahrten %4 und %5: %6</translation>
     <message>
         <source>A unit, or factor and offset to ours: *0.5556-17.78</source>
         <translation>Eine Einheit, oder Faktor und Versatz zu unserer: *0.5556-17.78</translation>
+    </message>
+</context>
+<context>
+    <name>bothways::app::ChannelTile</name>
+    <message>
+        <source>Press to see another channel here</source>
+        <translation>Drücken, um hier einen anderen Kanal zu sehen</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>silent</source>
+        <translation>schweigt</translation>
+    </message>
+    <message>
+        <source>beyond the limit</source>
+        <translation>jenseits der Grenze</translation>
+    </message>
+    <message>
+        <source>near the limit</source>
+        <translation>nahe der Grenze</translation>
+    </message>
+    <message>
+        <source>%1: silent</source>
+        <translation>%1: schweigt</translation>
     </message>
 </context>
 <context>
@@ -2218,6 +2401,121 @@ Fahrten %4 und %5: %6</translation>
     </message>
 </context>
 <context>
+    <name>bothways::app::InstrumentForm</name>
+    <message>
+        <source>Add a &amp;channel</source>
+        <translation>&amp;Kanal dazu</translation>
+    </message>
+    <message>
+        <source>Remove the c&amp;hannel</source>
+        <translation>Kanal ent&amp;fernen</translation>
+    </message>
+    <message>
+        <source>serial:/dev/ttyUSB0,115200 or tcp:192.168.1.7:2000 or udp:*:2000 or file:PATH</source>
+        <translation>serial:/dev/ttyUSB0,115200 oder tcp:192.168.1.7:2000 oder udp:*:2000 oder file:PFAD</translation>
+    </message>
+    <message>
+        <source> s</source>
+        <translation> s</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>keiner</translation>
+    </message>
+    <message>
+        <source>petrol</source>
+        <translation>Benzin</translation>
+    </message>
+    <message>
+        <source>petrol with 10 % ethanol</source>
+        <translation>Benzin mit 10 % Ethanol</translation>
+    </message>
+    <message>
+        <source>diesel</source>
+        <translation>Diesel</translation>
+    </message>
+    <message>
+        <source>&amp;Name</source>
+        <translation>N&amp;ame</translation>
+    </message>
+    <message>
+        <source>&amp;Kind</source>
+        <translation>A&amp;rt</translation>
+    </message>
+    <message>
+        <source>&amp;Address</source>
+        <translation>A&amp;dresse</translation>
+    </message>
+    <message>
+        <source>Device &amp;unit</source>
+        <translation>G&amp;erätenummer</translation>
+    </message>
+    <message>
+        <source>Asked e&amp;very</source>
+        <translation>A&amp;bgefragt alle</translation>
+    </message>
+    <message>
+        <source>Times as &amp;fast</source>
+        <translation>So viel Mal so &amp;schnell</translation>
+    </message>
+    <message>
+        <source>Fuel from a&amp;ir mass</source>
+        <translation>Kraftstoff aus &amp;Luftmasse</translation>
+    </message>
+    <message>
+        <source>Channels of the instrument</source>
+        <translation>Kanäle des Instruments</translation>
+    </message>
+    <message>
+        <source>Value here = what is read × factor + offset. Empty: whatever comes is recorded under its own name.</source>
+        <translation>Wert hier = Gelesenes × Faktor + Versatz. Leer: Was kommt, wird unter seinem eigenen Namen aufgezeichnet.</translation>
+    </message>
+    <message>
+        <source>Named there</source>
+        <translation>Heißt dort</translation>
+    </message>
+    <message>
+        <source>Here</source>
+        <translation>Hier</translation>
+    </message>
+    <message>
+        <source>Unit</source>
+        <translation>Einheit</translation>
+    </message>
+    <message>
+        <source>Factor</source>
+        <translation>Faktor</translation>
+    </message>
+    <message>
+        <source>Offset</source>
+        <translation>Versatz</translation>
+    </message>
+    <message>
+        <source>lines of numbers</source>
+        <translation>Zeilen von Zahlen</translation>
+    </message>
+    <message>
+        <source>position receiver (NMEA 0183)</source>
+        <translation>Positionsempfänger (NMEA 0183)</translation>
+    </message>
+    <message>
+        <source>meter or converter (Modbus)</source>
+        <translation>Zähler oder Wandler (Modbus)</translation>
+    </message>
+    <message>
+        <source>the car&apos;s diagnostic socket (SAE J1979)</source>
+        <translation>Diagnosebuchse des Wagens (SAE J1979)</translation>
+    </message>
+    <message>
+        <source>a recording, played</source>
+        <translation>eine Aufzeichnung, abgespielt</translation>
+    </message>
+    <message>
+        <source>What the channel is called here</source>
+        <translation>Wie der Kanal hier heißt</translation>
+    </message>
+</context>
+<context>
     <name>bothways::app::LeaveOneOutPlot</name>
     <message>
         <source>without that pair</source>
@@ -3145,6 +3443,105 @@ Erstellt mit Qt %1, QCustomPlot, SQLite, SQLiteCpp, Boost, Eigen, fast_float, fm
         <source>%1 is no run sheet, but a logger&apos;s recording. Open the study that it belongs to, then import it there.</source>
         <translation>%1 ist kein Fahrtenblatt, sondern die Aufzeichnung eines Loggers. Öffnen Sie die Studie, zu der sie gehört, und importieren Sie sie dort.</translation>
     </message>
+    <message>
+        <source>Re&amp;cord</source>
+        <translation>Auf&amp;zeichnen</translation>
+    </message>
+    <message>
+        <source>&amp;Rig…</source>
+        <translation>&amp;Instrumente…</translation>
+    </message>
+    <message>
+        <source>The instruments of the car: set them up, try them, calibrate them</source>
+        <translation>Die Instrumente des Wagens: einrichten, ausprobieren, abgleichen</translation>
+    </message>
+    <message>
+        <source>&amp;Start recording</source>
+        <translation>Aufzeichnung &amp;beginnen</translation>
+    </message>
+    <message>
+        <source>Ctrl+Shift+R</source>
+        <translation>Ctrl+Shift+R</translation>
+    </message>
+    <message>
+        <source>Record the instruments into this study (Ctrl+Shift+R)</source>
+        <translation>Die Instrumente in diese Studie aufzeichnen (Strg+Umschalt+R)</translation>
+    </message>
+    <message>
+        <source>S&amp;top recording</source>
+        <translation>Aufzeichnung be&amp;enden</translation>
+    </message>
+    <message>
+        <source>Re&amp;hearse with the demo drive</source>
+        <translation>Mit der Demofahrt ü&amp;ben</translation>
+    </message>
+    <message>
+        <source>An invented drive, twenty times as fast, into a copy of the demo study</source>
+        <translation>Eine erfundene Fahrt, zwanzigmal so schnell, in eine Kopie der Demostudie</translation>
+    </message>
+    <message>
+        <source>packing the recording…</source>
+        <translation>Aufzeichnung wird gepackt…</translation>
+    </message>
+    <message>
+        <source>No rig is set up yet: say which instruments the car has, and try them.</source>
+        <translation>Noch sind keine Instrumente eingerichtet: sagen, welche der Wagen hat, und sie ausprobieren.</translation>
+    </message>
+    <message>
+        <source>Choose the rig to record with.</source>
+        <translation>Die Instrumente wählen, mit denen aufgezeichnet wird.</translation>
+    </message>
+    <message>
+        <source>Recording with the rig “%1”. Whatever is recorded is in the study at once.</source>
+        <translation>Es wird mit den Instrumenten „%1“ aufgezeichnet. Was aufgezeichnet ist, steht sofort in der Studie.</translation>
+    </message>
+    <message>
+        <source>&amp;Watch it</source>
+        <translation>&amp;Zusehen</translation>
+    </message>
+    <message>
+        <source>The recording is kept in the study.</source>
+        <translation>Die Aufzeichnung ist in der Studie.</translation>
+    </message>
+    <message>
+        <source>Stop the recording?</source>
+        <translation>Aufzeichnung beenden?</translation>
+    </message>
+    <message>
+        <source>The instruments are being recorded. Going on stops that; all that was recorded is kept.</source>
+        <translation>Die Instrumente werden aufgezeichnet. Wer weitergeht, beendet das; alles Aufgezeichnete bleibt.</translation>
+    </message>
+    <message>
+        <source>&amp;Go on recording</source>
+        <translation>&amp;Weiter aufzeichnen</translation>
+    </message>
+    <message>
+        <source>&amp;Stop and go on</source>
+        <translation>&amp;Beenden und weiter</translation>
+    </message>
+    <message>
+        <source>A rehearsal: the study is a copy of the demo, the drive is invented and goes twenty times as fast. Press Start when the road speed holds 90 km/h.</source>
+        <translation>Eine Übung: Die Studie ist eine Kopie der Demostudie, die Fahrt ist erfunden und läuft zwanzigmal so schnell. Start drücken, wenn die Geschwindigkeit 90 km/h hält.</translation>
+    </message>
+    <message>
+        <source>The recording %1 had not been stopped. All of it up to the last second, %2, is in the study.</source>
+        <translation>Die Aufzeichnung %1 war nicht beendet worden. Alles bis zur letzten Sekunde, %2, ist in der Studie.</translation>
+    </message>
+    <message numerus="yes">
+        <source>So are %n more.</source>
+        <translation>
+            <numerusform>Eine weitere ebenso.</numerusform>
+            <numerusform>%n weitere ebenso.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Ctrl+Shift+E</source>
+        <translation>Ctrl+Shift+E</translation>
+    </message>
+    <message>
+        <source>Stop, and pack what was recorded (Ctrl+Shift+E)</source>
+        <translation>Beenden und das Aufgezeichnete packen (Strg+Umschalt+E)</translation>
+    </message>
 </context>
 <context>
     <name>bothways::app::MessageBar</name>
@@ -3495,6 +3892,26 @@ Erstellt mit Qt %1, QCustomPlot, SQLite, SQLiteCpp, Boost, Eigen, fast_float, fm
     <message>
         <source>Units change what is shown, never what is stored. The language changes with the next start.</source>
         <translation>Einheiten ändern nur, was angezeigt wird, nie, was gespeichert ist. Die Sprache wechselt mit dem nächsten Start.</translation>
+    </message>
+    <message>
+        <source>Volume of alarms</source>
+        <translation>Lautstärke der Alarme</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Hinweis</translation>
+    </message>
+    <message>
+        <source>Warning</source>
+        <translation>Warnung</translation>
+    </message>
+    <message>
+        <source>Spoiled</source>
+        <translation>Verdorben</translation>
+    </message>
+    <message>
+        <source>Hear it</source>
+        <translation>Anhören</translation>
     </message>
 </context>
 <context>
@@ -3916,6 +4333,179 @@ Erstellt mit Qt %1, QCustomPlot, SQLite, SQLiteCpp, Boost, Eigen, fast_float, fm
     </message>
 </context>
 <context>
+    <name>bothways::app::RigDialog</name>
+    <message>
+        <source>Rig: the instruments of the car</source>
+        <translation>Die Instrumente des Wagens</translation>
+    </message>
+    <message>
+        <source>Rigs</source>
+        <translation>Sätze von Instrumenten</translation>
+    </message>
+    <message>
+        <source>Name of the rig</source>
+        <translation>Name des Satzes</translation>
+    </message>
+    <message>
+        <source>Rig na&amp;me</source>
+        <translation>Na&amp;me des Satzes</translation>
+    </message>
+    <message>
+        <source>Ne&amp;w</source>
+        <translation>Ne&amp;u</translation>
+    </message>
+    <message>
+        <source>&amp;Save</source>
+        <translation>S&amp;peichern</translation>
+    </message>
+    <message>
+        <source>De&amp;lete</source>
+        <translation>&amp;Löschen</translation>
+    </message>
+    <message>
+        <source>Instruments</source>
+        <translation>Instrumente</translation>
+    </message>
+    <message>
+        <source>A&amp;dd an instrument</source>
+        <translation>&amp;Instrument dazu</translation>
+    </message>
+    <message>
+        <source>Rem&amp;ove it</source>
+        <translation>Instrument &amp;weg</translation>
+    </message>
+    <message>
+        <source>Tr&amp;y the rig</source>
+        <translation>Ausprobieren (&amp;Y)</translation>
+    </message>
+    <message>
+        <source>What this instrument sends becomes its list, to be named and scaled</source>
+        <translation>Was dieses Instrument sendet, wird seine Liste, zum Benennen und Umrechnen</translation>
+    </message>
+    <message>
+        <source>Cali&amp;brate…</source>
+        <translation>Ab&amp;gleichen…</translation>
+    </message>
+    <message>
+        <source>&amp;Record with it</source>
+        <translation>Damit aufzei&amp;chnen</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Schließen</translation>
+    </message>
+    <message>
+        <source>Open a study that is not being recorded into first.</source>
+        <translation>Zuerst eine Studie öffnen, in die nicht aufgezeichnet wird.</translation>
+    </message>
+    <message>
+        <source>car</source>
+        <translation>Wagen</translation>
+    </message>
+    <message>
+        <source>Name each instrument, say what it is and where, then try it.</source>
+        <translation>Jedes Instrument benennen, sagen, was und wo es ist, dann ausprobieren.</translation>
+    </message>
+    <message>
+        <source>board</source>
+        <translation>Platine</translation>
+    </message>
+    <message>
+        <source>board %1</source>
+        <translation>Platine %1</translation>
+    </message>
+    <message>
+        <source>The rig needs a name.</source>
+        <translation>Der Satz braucht einen Namen.</translation>
+    </message>
+    <message>
+        <source>The rig “%1” is kept.</source>
+        <translation>Der Satz „%1“ ist gespeichert.</translation>
+    </message>
+    <message>
+        <source>The rig “%1” is deleted. Studies that were recorded with it keep theirs.</source>
+        <translation>Der Satz „%1“ ist gelöscht. Studien, die damit aufgezeichnet wurden, behalten ihren.</translation>
+    </message>
+    <message>
+        <source>Stop tr&amp;ying</source>
+        <translation>Probe beenden (&amp;Y)</translation>
+    </message>
+    <message>
+        <source>The instrument has sent nothing yet.</source>
+        <translation>Das Instrument hat noch nichts gesendet.</translation>
+    </message>
+    <message>
+        <source>Calibrate</source>
+        <translation>Abgleichen</translation>
+    </message>
+    <message>
+        <source>Which channel of it?</source>
+        <translation>Welcher seiner Kanäle?</translation>
+    </message>
+    <message>
+        <source>&amp;Take over these channels</source>
+        <translation>Diese Kanäle über&amp;nehmen</translation>
+    </message>
+</context>
+<context>
+    <name>bothways::app::RigTrial</name>
+    <message>
+        <source>What is read</source>
+        <translation>Was gelesen wird</translation>
+    </message>
+    <message>
+        <source>Channel</source>
+        <translation>Kanal</translation>
+    </message>
+    <message>
+        <source>Value</source>
+        <translation>Wert</translation>
+    </message>
+    <message>
+        <source>per second</source>
+        <translation>je Sekunde</translation>
+    </message>
+    <message>
+        <source>Age</source>
+        <translation>Alter</translation>
+    </message>
+    <message>
+        <source>Rules that read it</source>
+        <translation>Regeln, die ihn lesen</translation>
+    </message>
+    <message numerus="yes">
+        <source>, %n line(s) could not be read</source>
+        <translation>
+            <numerusform>, %n Zeile war nicht zu lesen</numerusform>
+            <numerusform>, %n Zeilen waren nicht zu lesen</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 (derived)</source>
+        <translation>%1 (abgeleitet)</translation>
+    </message>
+    <message>
+        <source>%1 s</source>
+        <translation>%1 s</translation>
+    </message>
+    <message>
+        <source>none: it is recorded only</source>
+        <translation>keine: wird nur aufgezeichnet</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>Rules that lack a channel: %1.</source>
+        <translation>Regeln, denen ein Kanal fehlt: %1.</translation>
+    </message>
+    <message>
+        <source>This computer has no sound device: alarms are seen, and it beeps if it can.</source>
+        <translation>Dieser Rechner hat kein Tongerät: Alarme sind zu sehen, und er piept, wenn er kann.</translation>
+    </message>
+</context>
+<context>
     <name>bothways::app::RoadsidePage</name>
     <message>
         <source>Roadside – %1</source>
@@ -4250,6 +4840,22 @@ Erstellt mit Qt %1, QCustomPlot, SQLite, SQLiteCpp, Boost, Eigen, fast_float, fm
     <message>
         <source>Keep %1</source>
         <translation>%1 behalten</translation>
+    </message>
+    <message>
+        <source>Instruments</source>
+        <translation>Instrumente</translation>
+    </message>
+    <message>
+        <source>Heard</source>
+        <translation>Gehört</translation>
+    </message>
+    <message>
+        <source>Discard and drive again</source>
+        <translation>Verwerfen und noch einmal</translation>
+    </message>
+    <message>
+        <source>Run %1 is discarded: %2. Turn and drive it again.</source>
+        <translation>Fahrt %1 ist verworfen: %2. Wenden und noch einmal fahren.</translation>
     </message>
 </context>
 <context>
@@ -5094,6 +5700,26 @@ Erstellt mit Qt %1, QCustomPlot, SQLite, SQLiteCpp, Boost, Eigen, fast_float, fm
     <message>
         <source>Channel against channel</source>
         <translation>Kanal gegen Kanal</translation>
+    </message>
+</context>
+<context>
+    <name>bothways::app::WatchPanel</name>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 bis %2</translation>
+    </message>
+    <message>
+        <source>≤ %1</source>
+        <extracomment>the highest value that a channel may have</extracomment>
+        <translation>≤ %1</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>Channels</source>
+        <translation>Kanäle</translation>
     </message>
 </context>
 <context>

@@ -46,6 +46,16 @@
     </message>
 </context>
 <context>
+    <name>bothways::app::AlarmBand</name>
+    <message numerus="yes">
+        <source>%1 (%n more)</source>
+        <translation>
+            <numerusform>%1 (%n more)</numerusform>
+            <numerusform>%1 (%n more)</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>bothways::app::ChecksPage</name>
     <message numerus="yes">
         <source>%n check(s) fail: read them before you trust the interval.</source>
@@ -170,6 +180,13 @@
             <numerusform>%n findings are not answered yet. Once the result is known, it can no longer be ruled out that it chose the runs.</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>So are %n more.</source>
+        <translation>
+            <numerusform>So is %n more.</numerusform>
+            <numerusform>So are %n more.</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>bothways::app::MessageBar</name>
@@ -208,6 +225,16 @@
         <translation>
             <numerusform>%n more…</numerusform>
             <numerusform>%n more…</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>bothways::app::RigTrial</name>
+    <message numerus="yes">
+        <source>, %n line(s) could not be read</source>
+        <translation>
+            <numerusform>, %n line could not be read</numerusform>
+            <numerusform>, %n lines could not be read</numerusform>
         </translation>
     </message>
 </context>

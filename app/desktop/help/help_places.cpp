@@ -43,6 +43,11 @@ constexpr std::array kPlaces{
     HelpPlace{"traceImportDialog", "recordings"},
     HelpPlace{"cuttingDialog", "recordings#cutting-a-recording-into-runs"},
     HelpPlace{"roadsidePage", "roadside#roadside-mode"},
+    HelpPlace{"rigDialog", "live#the-rig"},
+    HelpPlace{"calibrationDialog", "live#the-rig"},
+    HelpPlace{"watchPanel", "live#the-watch-page"},
+    HelpPlace{"alarmBand", "live#alarms"},
+    HelpPlace{"stopRecordingFirst", "live#recording"},
     // the study and the program
     HelpPlace{"studyProperties", "window#properties-of-a-study"},
     HelpPlace{"renameDialog", "window#a-name-that-was-mistyped"},

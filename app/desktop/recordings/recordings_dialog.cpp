@@ -4,9 +4,11 @@
 
 #include "app/desktop/document/study_document.h"
 #include "app/desktop/findings/not_checked_dialog.h"
+#include "app/desktop/look/page_parts.h"
 #include "app/desktop/look/preferences.h"
 #include "app/desktop/look/recorded_words.h"
 #include "app/desktop/look/said.h"
+#include "app/desktop/recordings/live_line.h"
 #include "core/study/clock.h"
 #include "storage/recordings/recording_room.h"
 
@@ -89,6 +91,9 @@ void RecordingsDialog::build()
     buttons->addStretch();
     buttons->addWidget(close);
     box->addWidget(m_list, 1);
+    m_live = parts::sentence("recordedLive");
+    m_live->hide();
+    box->addWidget(m_live);
     box->addWidget(m_words);
     box->addLayout(buttons);
     resize(fontMetrics().averageCharWidth() * 100, fontMetrics().height() * 22);
@@ -143,6 +148,10 @@ void RecordingsDialog::follow()
     m_cut->setEnabled(idle && current());
     m_drop->setEnabled(idle && current());
     m_compact->setEnabled(idle);
+    const auto* recording = current();
+    parts::setSentence(*m_live, recording
+                                    ? liveLine(m_preferences.spoken(), m_document, recording->id)
+                                    : QString());
 }
 
 void RecordingsDialog::ask(const QString& question, const QString& more, const QString& yes,

@@ -47,7 +47,7 @@ private:
     StudyDocument& m_document;
     Preferences& m_preferences;
     QTableWidget* m_list = nullptr;
-    QLabel* m_words = nullptr;
+    QLabel *m_words = nullptr, *m_live = nullptr;
     QPushButton* m_cut = nullptr;
     QPushButton* m_drop = nullptr;
     QPushButton* m_compact = nullptr;

@@ -6,6 +6,7 @@
 #include "app/desktop/look/preferences.h"
 #include "app/desktop/look/recorded_words.h"
 #include "app/desktop/look/said.h"
+#include "app/desktop/recordings/live_line.h"
 #include "app/desktop/recordings/trace_loader.h"
 #include "app/desktop/recordings/trace_view.h"
 #include "storage/recordings/recordings.h"
@@ -185,6 +186,22 @@ QString RecordingsPanel::consumptionWords() const
     return lines.join(u'\n');
 }
 
+/// Of the runs on show: how their recordings were made, each said once.
+QString RecordingsPanel::liveWords() const
+{
+    const std::vector<int> shown = m_view->shownRuns();
+    QStringList lines;
+    for (const Part& part : m_parts) {
+        const core::Run* run = m_document.run(part.run);
+        if (!run || std::find(shown.begin(), shown.end(), run->number) == shown.end())
+            continue;
+        const QString line = liveLine(m_preferences.spoken(), m_document, part.recording);
+        if (!line.isEmpty() && !lines.contains(line))
+            lines += line;
+    }
+    return lines.join(u'\n');
+}
+
 void RecordingsPanel::say()
 {
     QString words;
@@ -198,6 +215,8 @@ void RecordingsPanel::say()
         words = consumptionWords();
     else if (!m_parts.empty())
         words = tr("Channels that tell the consumption are hidden with it.");
+    if (const QString live = liveWords(); !live.isEmpty())
+        words += (words.isEmpty() ? QString() : QString(u'\n')) + live;
     // No line ends within a unit.
     m_words->setText(words.replace(u'/', QStringLiteral("/\u2060")));
 }

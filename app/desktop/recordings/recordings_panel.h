@@ -63,6 +63,7 @@ private:
     void fill();
     void dress();
     void say();
+    [[nodiscard]] QString liveWords() const;
     [[nodiscard]] std::vector<Part> parts() const;
     [[nodiscard]] QString consumptionWords() const;
 

@@ -52,6 +52,8 @@ public:
     void acknowledge();
     /// The run that ended last has been answered for: written, discarded or forgotten.
     void settleEnded();
+    /// In place of a LiveSession; for tests.
+    void setStarter(LiveStarter starter) { m_starter = std::move(starter); }
     /// In place of the loudspeaker; for tests.
     void setRing(AlarmBell::Ring ring) { m_ring = std::move(ring); }
 

@@ -128,7 +128,7 @@ QLayout* RigDialog::buildButtons()
     m_try = new QPushButton(tr("Tr&y the rig"), this);
     m_try->setObjectName("tryRig");
     m_try->setCheckable(true);
-    m_take = new QPushButton(tr("Ta&ke over these channels"), this);
+    m_take = new QPushButton(tr("&Take over these channels"), this);
     m_take->setObjectName("takeChannels");
     m_take->setToolTip(tr("What this instrument sends becomes its list, to be named and scaled"));
     m_calibrate = new QPushButton(tr("Cali&brate…"), this);

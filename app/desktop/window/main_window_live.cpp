@@ -30,9 +30,9 @@ void MainWindow::buildRecordMenu()
     add(menu, "startRecording", tr("&Start recording"), tr("Ctrl+Shift+R"), [this] {
         startRecording();
     })->setToolTip(tr("Record the instruments into this study (Ctrl+Shift+R)"));
-    add(menu, "stopRecording", tr("S&top recording"), tr("Ctrl+Shift+S"), [this] {
+    add(menu, "stopRecording", tr("S&top recording"), tr("Ctrl+Shift+E"), [this] {
         m_live->stop();
-    })->setToolTip(tr("Stop, and pack what was recorded (Ctrl+Shift+S)"));
+    })->setToolTip(tr("Stop, and pack what was recorded (Ctrl+Shift+E)"));
     menu->addSeparator();
     add(
         menu, "rehearse", tr("Re&hearse with the demo drive"), {}, [this] { rehearse(); }, false)

@@ -3,13 +3,17 @@
 #include "app/desktop/window/preferences_dialog.h"
 
 #include "app/desktop/look/preferences.h"
+#include "app/desktop/watch/alarm_sounds.h"
 
 #include <QCheckBox>
 #include <QComboBox>
 #include <QDialogButtonBox>
 #include <QDir>
 #include <QFormLayout>
+#include <QHBoxLayout>
 #include <QLabel>
+#include <QPushButton>
+#include <QSlider>
 
 namespace bothways::app {
 namespace {
@@ -48,6 +52,37 @@ std::vector<std::pair<QString, QString>> languages()
         all.emplace_back(name.left(1).toUpper() + name.mid(1), code);
     }
     return all;
+}
+
+/// How loud a recording's alarms are, to be set before the drive; all three can be heard.
+QHBoxLayout* volumeRow(Preferences& preferences, QWidget& dialog)
+{
+    auto* row = new QHBoxLayout;
+    auto* volume = new QSlider(Qt::Horizontal, &dialog);
+    volume->setObjectName("alarmVolume");
+    volume->setAccessibleName(PreferencesDialog::tr("Volume of alarms"));
+    volume->setRange(0, 100);
+    volume->setPageStep(10);
+    volume->setValue(preferences.alarmVolume());
+    QObject::connect(volume, &QSlider::valueChanged, volume,
+                     [&preferences](int value) { preferences.setAlarmVolume(value); });
+    row->addWidget(volume, 1);
+    auto* sounds = new AlarmSounds(&dialog);
+    const std::pair<core::AlarmLevel, QString> levels[] = {
+        {core::AlarmLevel::note, PreferencesDialog::tr("Note")},
+        {core::AlarmLevel::warning, PreferencesDialog::tr("Warning")},
+        {core::AlarmLevel::spoiled, PreferencesDialog::tr("Spoiled")}};
+    for (const auto& [level, text] : levels) {
+        auto* hear = new QPushButton(text, &dialog);
+        hear->setAutoDefault(false);
+        hear->setToolTip(PreferencesDialog::tr("Hear it"));
+        QObject::connect(hear, &QPushButton::clicked, sounds,
+                         [sounds, &preferences, which = level] {
+                             sounds->play(which, preferences.alarmVolume());
+                         });
+        row->addWidget(hear);
+    }
+    return row;
 }
 
 } // namespace
@@ -94,6 +129,7 @@ PreferencesDialog::PreferencesDialog(Preferences& preferences, QWidget* parent) 
     form->addRow(QString(), large);
     connect(large, &QCheckBox::toggled, this,
             [&](bool checked) { preferences.setLargeText(checked); });
+    form->addRow(tr("Volume of alarms"), volumeRow(preferences, *this));
     auto* note = new QLabel(tr("Units change what is shown, never what is stored. The language "
                                "changes with the next start."),
                             this);

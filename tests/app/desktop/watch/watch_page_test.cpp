@@ -1,0 +1,339 @@
+// Copyright (C) 2026 The Bothways developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/desktop/look/big_button.h"
+#include "app/desktop/look/big_label.h"
+#include "app/desktop/roadside/roadside_page.h"
+#include "app/desktop/watch/alarm_band.h"
+#include "app/desktop/watch/live_desk.h"
+#include "app/desktop/watch/rig_store.h"
+#include "app/desktop/watch/watch_panel.h"
+#include "storage/recordings/trace_import.h"
+#include "tests/app/desktop/support/desktop_fixture.h"
+#include "tests/app/desktop/support/german.h"
+#include "tests/app/desktop/watch/fake_source.h"
+
+#include <QAction>
+#include <QElapsedTimer>
+#include <QLabel>
+#include <QMessageBox>
+#include <QPushButton>
+#include <QTest>
+
+namespace bothways::app::tests {
+
+/// Roadside mode while a recording is made, of which the test says what comes.
+class WatchPageTest : public WindowTest {
+protected:
+    WatchPageTest()
+    {
+        window->live().setStarter(starterOf(live));
+        window->live().setRing([this](core::AlarmLevel level) { rung.push_back(level); });
+    }
+    void open(bool demo)
+    {
+        if (demo)
+            window->openDemo();
+        else
+            window->newStudy();
+        DesktopTest::settle(*window->document());
+        live->snapshot = fakeSnapshot(100.0);
+        storage::Rig rig;
+        rig.name = "car";
+        ASSERT_TRUE(window->live().start(*window->document(), rig, now));
+        trigger("roadside");
+        page = window->roadside();
+        ASSERT_NE(page, nullptr);
+        ASSERT_TRUE(QTest::qWaitForWindowExposed(page));
+    }
+    /// The test's clock and the recording's go on together.
+    void pass(int seconds)
+    {
+        now = now.addSecs(seconds);
+        const double now_s = live->snapshot.now_s + seconds;
+        const auto alarms = live->snapshot.alarms;
+        const auto ended = live->snapshot.ended;
+        live->snapshot = fakeSnapshot(now_s);
+        live->snapshot.alarms = alarms;
+        live->snapshot.ended = ended;
+        window->live().look();
+    }
+    void alarm(const std::vector<core::Alarm>& alarms)
+    {
+        live->snapshot.alarms = alarms;
+        window->live().look();
+    }
+    void key(Qt::Key which) const { QTest::keyClick(page, which); }
+    BigButton* button(const char* name) const { return page->findChild<BigButton*>(name); }
+    AlarmBand* band() const { return page->findChild<AlarmBand*>("alarmBand"); }
+    std::vector<ChannelTile*> tiles() const
+    {
+        std::vector<ChannelTile*> visible;
+        for (ChannelTile* tile : page->findChildren<ChannelTile*>())
+            if (tile->isVisible())
+                visible.push_back(tile);
+        return visible;
+    }
+    void picture(const QString& name) const
+    {
+        const QString folder = qEnvironmentVariable("BOTHWAYS_PICTURES");
+        if (!folder.isEmpty())
+            page->grab().save(folder + "/" + name + ".png");
+    }
+    int nextRun() const { return page->session().number(); }
+
+    std::shared_ptr<FakeLive> live = std::make_shared<FakeLive>();
+    std::vector<core::AlarmLevel> rung;
+    RoadsidePage* page = nullptr;
+};
+
+TEST_F(WatchPageTest, TheRecordingHearsOfEveryStepOfARun)
+{
+    open(false);
+    key(Qt::Key_S);
+    pass(40);
+    key(Qt::Key_G);
+    pass(160);
+    key(Qt::Key_E);
+    EXPECT_EQ(live->told,
+              (std::vector<std::string>{"begin 1 at 100", "mark gust at 140", "end at 300"}));
+    ASSERT_EQ(live->begun.size(), 1U);
+    EXPECT_EQ(live->begun[0].run.configuration, page->session().run()->configuration);
+    QTest::keyClicks(page, "8.41");
+    key(Qt::Key_Return);
+    ASSERT_EQ(study().runs.size(), 1U);
+    EXPECT_EQ(study().runs[0].duration_s, 200.0);
+    key(Qt::Key_S);
+    key(Qt::Key_Z);
+    EXPECT_EQ(live->told.back(), "forget") << "a start that is taken back is no run";
+}
+
+TEST_F(WatchPageTest, SixChannelsAreSeenAndAPressGivesTheNextOne)
+{
+    open(true);
+    pass(1);
+    ASSERT_EQ(tiles().size(), 6U);
+    EXPECT_EQ(tiles()[0]->accessibleName(), "road speed");
+    EXPECT_TRUE(tiles()[0]->accessibleDescription().contains("90.2 km/h"))
+        << tiles()[0]->accessibleDescription().toStdString();
+    QStringList before;
+    for (const ChannelTile* tile : tiles())
+        before += tile->accessibleName();
+    QTest::mouseClick(tiles()[2], Qt::LeftButton);
+    EXPECT_FALSE(before.contains(tiles()[2]->accessibleName()));
+    EXPECT_EQ(preferences.watchedChannels().size(), 6);
+    key(Qt::Key_S);
+    EXPECT_EQ(tiles().size(), 6U);
+    EXPECT_FALSE(before.contains(tiles()[2]->accessibleName())) << "it is kept";
+}
+
+TEST_F(WatchPageTest, BeyondItsLimitAChannelSaysSoInWordsAndNotByColourAlone)
+{
+    open(true);
+    live->snapshot.channels[2].value = 3250.0;
+    window->live().look();
+    EXPECT_EQ(tiles()[2]->shownNow().place, ChannelBand::Place::outside);
+    EXPECT_TRUE(tiles()[2]->accessibleDescription().contains("beyond the limit"));
+    live->snapshot.channels[2].value = 3100.0;
+    window->live().look();
+    EXPECT_TRUE(tiles()[2]->accessibleDescription().contains("near the limit"));
+    live->snapshot.channels[2].last_s = live->snapshot.now_s - 9.0;
+    window->live().look();
+    EXPECT_TRUE(tiles()[2]->accessibleDescription().contains("silent"));
+}
+
+TEST_F(WatchPageTest, WhileConsumptionIsHiddenNoFuelIsSeen)
+{
+    open(true);
+    preferences.setWatchedChannels({"fuel_rate_l_per_h", "road_speed_kmh"});
+    pass(1);
+    EXPECT_EQ(tiles()[0]->accessibleName(), "fuel rate");
+    ASSERT_TRUE(window->document()->setBlind(true));
+    pass(1);
+    EXPECT_EQ(tiles()[0]->accessibleName(), "road speed");
+    for (const ChannelTile* tile : tiles())
+        EXPECT_FALSE(tile->accessibleName().contains("fuel"));
+}
+
+TEST_F(WatchPageTest, AnAlarmIsSaidShownHeardAndAcknowledgedByOneKey)
+{
+    open(true);
+    key(Qt::Key_S);
+    pass(60);
+    EXPECT_FALSE(band()->isVisible());
+    alarm({fakeAlarm(core::AlarmLevel::warning, core::Rule::roadSpeed, nextRun())});
+    EXPECT_TRUE(band()->isVisible());
+    EXPECT_TRUE(band()->words().startsWith("Warning")) << band()->words().toStdString();
+    EXPECT_EQ(rung, (std::vector<core::AlarmLevel>{core::AlarmLevel::warning}));
+    EXPECT_TRUE(button("alarmHeard")->isVisible());
+    EXPECT_GE(band()->textContrast(), 7.0);
+    key(Qt::Key_H);
+    EXPECT_FALSE(button("alarmHeard")->isVisible());
+    EXPECT_TRUE(band()->isVisible()) << "the trouble is still there";
+    pass(30);
+    EXPECT_EQ(rung.size(), 1U);
+    alarm({});
+    EXPECT_FALSE(band()->isVisible());
+}
+
+TEST_F(WatchPageTest, ASpoiledRunIsDiscardedByOneKeyWithReasonAndEvidence)
+{
+    open(true);
+    const std::size_t before = study().runs.size();
+    key(Qt::Key_S);
+    const int number = nextRun();
+    pass(60);
+    alarm({fakeAlarm(core::AlarmLevel::spoiled, core::Rule::overspeed, number)});
+    ASSERT_TRUE(button("discardForFinding")->isVisible());
+    EXPECT_EQ(button("discardForFinding")->keyText(), "A");
+    key(Qt::Key_A);
+    ASSERT_EQ(study().runs.size(), before + 1);
+    const core::Run& run = study().runs.back();
+    ASSERT_TRUE(run.discard);
+    EXPECT_EQ(run.discard->reason, "overspeed");
+    EXPECT_TRUE(QString::fromStdString(run.discard->evidence).contains("3410"))
+        << run.discard->evidence;
+    EXPECT_TRUE(page->notice().contains("Turn and drive it again")) << page->notice().toStdString();
+    EXPECT_TRUE(button("start")->isVisible());
+    key(Qt::Key_Z);
+    EXPECT_EQ(study().runs.size(), before) << "and taken back by one";
+}
+
+TEST_F(WatchPageTest, WhatIsFoundWhenTheRunEndsIsSaidUntilItIsAnswered)
+{
+    open(true);
+    key(Qt::Key_S);
+    const int number = nextRun();
+    pass(200);
+    key(Qt::Key_E);
+    core::Screening ended;
+    ended.findings.push_back(
+        fakeAlarm(core::AlarmLevel::spoiled, core::Rule::interrupted, number).finding);
+    live->snapshot.ended = ended;
+    pass(1);
+    EXPECT_TRUE(band()->isVisible());
+    EXPECT_EQ(rung.size(), 1U);
+    QTest::keyClicks(page, "8.2");
+    key(Qt::Key_Return);
+    if (page->session().state() == RoadsideSession::State::ended)
+        key(Qt::Key_Return); // a question about it
+    if (page->session().isUnanswered())
+        key(Qt::Key_K);
+    ASSERT_EQ(page->session().state(), RoadsideSession::State::written);
+    pass(1);
+    EXPECT_FALSE(band()->isVisible()) << "it was written all the same";
+}
+
+TEST_F(WatchPageTest, TroubleWithAnInstrumentStandsInFrontInWords)
+{
+    open(true);
+    live->snapshot.instruments[1].is = storage::InstrumentState::Is::silent;
+    live->snapshot.instruments[1].last_s = live->snapshot.now_s - 12.0;
+    window->live().look();
+    const QString words = page->findChild<BigLabel*>("instruments")->text();
+    EXPECT_TRUE(words.startsWith(QString::fromUtf8("▲ gps: silent for 0:12")))
+        << words.toStdString();
+    EXPECT_TRUE(words.contains(QString::fromUtf8("● board: reading")));
+}
+
+TEST_F(WatchPageTest, TheDistanceLeftIsThatOfTheStretch)
+{
+    open(true); // 5 km
+    key(Qt::Key_S);
+    live->snapshot.distance_km = 1.9;
+    window->live().look();
+    EXPECT_EQ(page->findChild<BigLabel*>("distance")->text(), QString::fromUtf8("3.1 km to go"));
+}
+
+TEST_F(WatchPageTest, ClosingTheWindowAsksFirstAndStopsTheRecordingWhole)
+{
+    open(false);
+    key(Qt::Key_Escape);
+    EXPECT_FALSE(window->close());
+    auto* box = openDialog<QMessageBox>("stopRecordingFirst");
+    ASSERT_NE(box, nullptr);
+    EXPECT_EQ(live->stops, 0);
+    QTest::keyClick(box, Qt::Key_Escape);
+    EXPECT_TRUE(window->live().isRecording());
+    EXPECT_TRUE(waitFor([&] { return !window->findChild<QMessageBox*>("stopRecordingFirst"); }));
+    EXPECT_FALSE(window->close());
+    box = openDialog<QMessageBox>("stopRecordingFirst");
+    ASSERT_NE(box, nullptr);
+    QTest::mouseClick(box->findChild<QPushButton*>("stopAndGoOn"), Qt::LeftButton);
+    EXPECT_TRUE(waitFor([&] { return !window->isVisible(); }));
+    EXPECT_EQ(live->stops, 1);
+}
+
+TEST_F(WatchPageTest, TheStatusBarSaysThatItRecordsAndStopsByAKey)
+{
+    open(false);
+    key(Qt::Key_Escape);
+    auto* state = find<QLabel>("recordingState");
+    EXPECT_TRUE(state->isVisible());
+    EXPECT_TRUE(state->text().contains("recording 1:40")) << state->text().toStdString();
+    EXPECT_FALSE(window->action("startRecording")->isEnabled());
+    trigger("stopRecording");
+    EXPECT_TRUE(waitFor([&] { return !window->live().isStopping(); }));
+    EXPECT_FALSE(state->isVisible());
+    EXPECT_TRUE(window->action("startRecording")->isEnabled());
+    EXPECT_EQ(live->stops, 1);
+}
+
+TEST_F(WatchPageTest, AFrameOfEightChannelsTakesLessThanTenMilliseconds)
+{
+    open(true);
+    key(Qt::Key_S);
+    page->resize(1024, 768);
+    pass(1);
+    auto* panel = tiles().front()->parentWidget();
+    QImage frame(panel->size(), QImage::Format_ARGB32_Premultiplied);
+    panel->render(&frame);
+    double least_ms = 1e9;
+    for (int i = 0; i < 20; ++i) {
+        pass(1);
+        QElapsedTimer taken;
+        taken.start();
+        panel->render(&frame);
+        least_ms = std::min(least_ms, static_cast<double>(taken.nsecsElapsed()) / 1e6);
+    }
+    RecordProperty("frame_ms", std::to_string(least_ms));
+    EXPECT_LT(least_ms, 10.0);
+}
+
+TEST_F(WatchPageTest, EverythingFitsAtArmsLengthByDayAndNightInBothLanguages)
+{
+    open(true);
+    const auto check = [&](const QString& name) {
+        page->showNormal();
+        page->resize(1024, 768);
+        QCoreApplication::processEvents();
+        pass(1);
+        QCoreApplication::processEvents();
+        picture(name);
+        for (const BigButton* made : page->findChildren<BigButton*>())
+            if (made->isVisible())
+                EXPECT_TRUE(made->isWhole())
+                    << name.toStdString() << ": " << made->objectName().toStdString();
+        if (band()->isVisible())
+            EXPECT_TRUE(band()->isWhole()) << name.toStdString();
+        for (const ChannelTile* tile : tiles()) {
+            EXPECT_FALSE(tile->accessibleName().isEmpty());
+            EXPECT_GT(tile->height(), 60) << name.toStdString();
+        }
+    };
+    check("watch_ready");
+    key(Qt::Key_S);
+    live->snapshot.distance_km = 1.9;
+    check("watch_running");
+    const int number = nextRun();
+    alarm({fakeAlarm(core::AlarmLevel::warning, core::Rule::roadSpeed, number)});
+    check("watch_warning");
+    alarm({fakeAlarm(core::AlarmLevel::spoiled, core::Rule::overspeed, number),
+           fakeAlarm(core::AlarmLevel::note, core::Rule::passingTraffic, number)});
+    check("watch_spoiled");
+    key(Qt::Key_T);
+    check("watch_spoiled_night");
+    alarm({fakeAlarm(core::AlarmLevel::note, core::Rule::passingTraffic, number)});
+    check("watch_note_night");
+}
+
+} // namespace bothways::app::tests
