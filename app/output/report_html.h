@@ -29,6 +29,8 @@ struct ReportInput {
     /// overruled. Empty: none.
     std::string warning = {};
     Language language = {}; ///< of the page; what is handed in is in it, too
+    /// Recordings that were made live: with which rig, and what was lost. From a study file.
+    std::vector<std::string> liveRecordings = {};
 
     /// "Bothways 0.1.0; Boost 1.74.0, Eigen 3.4.0, fmt 9.1.0": of this build.
     /// @param others  further libraries, as "SQLite 3.40.1, zstd 1.5.4"; may be empty

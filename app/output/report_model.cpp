@@ -328,6 +328,8 @@ void madeFrom(Builder& page, const ReportInput& given)
 {
     page.heading(given.language.say("Made from"_t));
     page.paragraph(fmt::format("{}, SHA-256 {}", given.sourceName, given.inputSha256), Tone::quiet);
+    for (const std::string& recording : given.liveRecordings)
+        page.paragraph(recording + ".", Tone::quiet);
     page.paragraph(given.madeBy + ".", Tone::quiet);
 }
 

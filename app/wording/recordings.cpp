@@ -4,6 +4,8 @@
 
 #include "app/wording/numbers.h"
 #include "app/wording/visible_text.h"
+#include "storage/instruments/rig.h"
+#include "storage/recordings/recordings.h"
 
 #include <cstdint>
 
@@ -85,6 +87,27 @@ std::string recordedLive(const Language& in, const std::string& rig,
     if (words.empty())
         return in.say("recorded live with the rig {}: nothing was lost"_t, visibleText(rig));
     return in.say("recorded live with the rig {}: {}"_t, visibleText(rig), words);
+}
+
+core::Result<std::vector<std::string>> liveRecordings(const Language& in,
+                                                      const storage::StudyFile& study)
+{
+    const auto all = storage::recordings(study);
+    if (!all)
+        return all.error();
+    std::vector<std::string> lines;
+    for (const storage::RecordingInfo& recording : all.value()) {
+        const auto record = storage::liveRecord(study, recording.id);
+        if (!record)
+            return record.error();
+        if (!record.value())
+            continue;
+        const auto rig = storage::rigFromText(record.value()->rig, recording.name);
+        lines.push_back(
+            in.say("{}: {}"_t, recording.name,
+                   recordedLive(in, rig ? rig.value().name : std::string(), *record.value())));
+    }
+    return lines;
 }
 
 std::vector<std::string> whatWasMet(const Language& in, const storage::TraceReport& report)

@@ -31,6 +31,10 @@ namespace bothways::app::wording {
 [[nodiscard]] std::string recordedLive(const Language& in, const std::string& rig,
                                        const storage::LiveRecord& record);
 
+/// The same of every recording of a study that was made live, its name in front.
+[[nodiscard]] core::Result<std::vector<std::string>>
+liveRecordings(const Language& in, const storage::StudyFile& study);
+
 /// Why a recording cannot be cut into runs.
 enum class NoCut { noMarks, noPositions, gatesNotPassed, noSpeed, noSpeedHeld };
 [[nodiscard]] core::Message whyNoCut(NoCut why);

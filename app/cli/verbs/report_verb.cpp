@@ -8,6 +8,7 @@
 #include "app/output/report_html.h"
 #include "app/wording/findings.h"
 #include "app/wording/history.h"
+#include "app/wording/recordings.h"
 #include "core/effect/answer.h"
 #include "storage/study/library_versions.h"
 
@@ -87,6 +88,13 @@ Outcome reportOne(const ReportOptions& options, Surroundings& io)
     auto lines = historyOf(io.language, input.value());
     if (!lines)
         return lines.error();
+    std::vector<std::string> live;
+    if (!input.value().isSheet()) {
+        auto told = app::wording::liveRecordings(io.language, *input.value().file);
+        if (!told)
+            return told.error();
+        live = std::move(told).take();
+    }
     const std::string html = app::reportHtml(
         {study, analysis, answer->screening, std::move(lines).take(), input.value().sha256,
          input.value().fileName(), options.unit.value_or(app::wording::shownUnitOf(study)),
@@ -94,7 +102,7 @@ Outcome reportOne(const ReportOptions& options, Surroundings& io)
          app::wording::spoiledRunsSentence(
              io.language, analysis,
              storage::withoutOverruled(answer->screening, input.value().overruled)),
-         io.language});
+         io.language, std::move(live)});
     return writeReport(options, html, inputs, io);
 }
 

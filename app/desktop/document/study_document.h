@@ -4,6 +4,7 @@
 
 #include "app/desktop/document/error_type.h"
 #include "app/desktop/document/result_set.h"
+#include "app/wording/language.h"
 #include "core/base/result.h"
 #include "storage/live/live_recorder.h"
 #include "storage/recordings/cut.h"
@@ -113,6 +114,8 @@ public:
     [[nodiscard]] const std::vector<storage::RecoveredRecording>& recovered() const;
     /// How a recording was made live; nothing where it came as a file, or cannot be read.
     [[nodiscard]] std::optional<storage::LiveRecord> liveRecord(core::RecordingId recording) const;
+    /// A line about each that was made live.
+    [[nodiscard]] std::vector<std::string> liveRecordings(const Language& in) const;
     /// A connection of its own for another thread; null, after failed(), where there is none.
     [[nodiscard]] std::shared_ptr<storage::StudyFile> anotherConnection();
     /// Takes in what another connection (an import) has written, or failed to.

@@ -3,6 +3,7 @@
 #include "app/desktop/document/study_document_private.h"
 
 #include "app/answer/looks.h"
+#include "app/wording/recordings.h"
 #include "storage/recordings/cut.h"
 #include "storage/recordings/recordings.h"
 #include "storage/recordings/sheet_import.h"
@@ -46,6 +47,12 @@ std::optional<storage::LiveRecord> StudyDocument::liveRecord(core::RecordingId r
 {
     auto record = storage::liveRecord(d->file, recording);
     return record ? std::move(record).take() : std::nullopt;
+}
+
+std::vector<std::string> StudyDocument::liveRecordings(const Language& in) const
+{
+    auto lines = wording::liveRecordings(in, d->file);
+    return lines ? std::move(lines).take() : std::vector<std::string>();
 }
 
 std::shared_ptr<storage::StudyFile> StudyDocument::anotherConnection()

@@ -68,7 +68,8 @@ std::optional<ReportInput> ReportDesk::inputOf(const StudyDocument& document) co
         wording::spoiledRunsSentence(
             in, result->analysis,
             storage::withoutOverruled(result->screening, document.overruled())),
-        in};
+        in,
+        document.liveRecordings(in)};
 }
 
 void ReportDesk::writeWhole(const QString& path, const QByteArray& bytes, const QString& study,
