@@ -299,6 +299,18 @@ Fahrten %4 und %5: %6</translation>
         <source>recording %1, %2</source>
         <translation>Aufzeichnung %1, %2</translation>
     </message>
+    <message>
+        <source>%1 has dropped out. Switch it on again.</source>
+        <translation>%1 ist ausgefallen. Wieder einschalten.</translation>
+    </message>
+    <message>
+        <source>%1 is near: %2 of %3 %4.</source>
+        <translation>%1 ist nahe: %2 von %3 %4.</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
 </context>
 <context>
     <name>NumberWords</name>

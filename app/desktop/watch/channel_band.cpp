@@ -3,34 +3,21 @@
 #include "app/desktop/watch/channel_band.h"
 
 #include "core/study/limits.h"
+#include "core/study/parts.h"
+#include "core/watching/watcher.h"
 
 #include <cmath>
 
 namespace bothways::app {
 namespace {
 
-constexpr double kNear = 0.95; // as the watcher warns
-
-std::optional<double> limitFor(const core::Study& study, std::string_view rule,
-                               std::string_view what, std::string_view part)
+std::optional<double> limitFor(const core::Study& study, std::string_view name,
+                               std::string_view part = {})
 {
-    const core::Limits& limits = study.properties.limits;
-    if (!part.empty()) {
-        std::string own(rule);
-        own.append("@").append(part).append(".").append(what);
-        if (const auto set = limits.find(own); set != limits.end())
-            return set->second;
-    }
-    return core::limitOf(limits, std::string(rule).append(".").append(what));
+    return core::limitOf(study.properties.limits, core::limitOfPart(name, part));
 }
 
 } // namespace
-
-ChannelName::ChannelName(std::string_view whole)
-    : base(whole.substr(0, whole.find('@'))),
-      part(base.size() < whole.size() ? whole.substr(base.size() + 1) : std::string_view())
-{
-}
 
 ChannelBand::Place ChannelBand::of(std::optional<double> value) const
 {
@@ -45,20 +32,18 @@ ChannelBand::Place ChannelBand::of(std::optional<double> value) const
 
 ChannelBand bandOf(const core::Study& study, std::string_view channel)
 {
-    const ChannelName name(channel);
+    const core::PartedName name = core::partedName(channel);
     ChannelBand band;
     if (name.base == "rotor_rpm" || name.base == "generator_rpm") {
-        band.high = limitFor(study, "overspeed", "rpm", name.part);
-        if (band.high)
-            band.high_near = kNear * *band.high;
+        band.high = limitFor(study, "overspeed.rpm", name.part);
+        if (band.high) // where the watcher warns
+            band.high_near = core::kNearLimit * *band.high;
     } else if (name.base == "vibration_ms2") {
-        band.high = limitFor(study, "vibration", "ms2", name.part);
-        if (band.high)
-            band.high_near = kNear * *band.high;
+        band.high = limitFor(study, "vibration.ms2", name.part);
     } else if (name.base == "road_speed_kmh") {
-        const auto target = limitFor(study, "road_speed", "target_kmh", {});
-        const auto apart = limitFor(study, "road_speed", "pct", {});
-        const auto held = limitFor(study, "not_cruising", "pct", {});
+        const auto target = limitFor(study, "road_speed.target_kmh");
+        const auto apart = limitFor(study, "road_speed.pct");
+        const auto held = limitFor(study, "not_cruising.pct");
         if (!target || !apart)
             return band;
         band.low = *target * (1.0 - *apart / 100.0);
@@ -68,8 +53,8 @@ ChannelBand bandOf(const core::Study& study, std::string_view channel)
             band.high_near = *target * (1.0 + *held / 100.0);
         }
     } else if (name.base == "accessory_w") {
-        const auto declared = limitFor(study, "accessory_change", "declared_w", {});
-        const auto apart = limitFor(study, "accessory_change", "watts", {});
+        const auto declared = limitFor(study, "accessory_change.declared_w");
+        const auto apart = limitFor(study, "accessory_change.watts");
         if (declared && apart) {
             band.low = *declared - *apart;
             band.high = *declared + *apart;

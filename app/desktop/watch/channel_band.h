@@ -21,12 +21,6 @@ struct ChannelBand {
     friend bool operator==(const ChannelBand&, const ChannelBand&) = default;
 };
 
-/// "rotor_rpm@left" -> "rotor_rpm", "left"; without a part the second is empty.
-struct ChannelName {
-    std::string_view base, part;
-    explicit ChannelName(std::string_view whole);
-};
-
 /// A part has its own limit ("overspeed@left.rpm") or else the common one.
 [[nodiscard]] ChannelBand bandOf(const core::Study& study, std::string_view channel);
 

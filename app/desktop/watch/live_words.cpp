@@ -29,9 +29,11 @@ QString LiveWords::alarm(const core::Alarm& alarm, const UnitsShown& units)
     const QString name = nameShown(alarm.name);
     switch (alarm.kind) {
     case core::Alarm::Kind::finding:
-    case core::Alarm::Kind::nearLimit:
         return asSentence(shown(wording::findingWords(in, alarm.finding, unitsOf(units))));
+    case core::Alarm::Kind::nearLimit: return nearLimit(alarm.finding, units);
     case core::Alarm::Kind::timerWillDrop:
+        if (alarm.in_s <= 0.0)
+            return tr("%1 has dropped out. Switch it on again.").arg(name);
         return tr("%1 will drop out in %2, before the run would end.")
             .arg(name, lengthText(alarm.in_s));
     case core::Alarm::Kind::channelSilent: return tr("%1 is silent.").arg(name);
@@ -43,6 +45,19 @@ QString LiveWords::alarm(const core::Alarm& alarm, const UnitsShown& units)
             .arg(name, shown(wording::ruleName(in, alarm.finding.rule)));
     }
     return {};
+}
+
+QString LiveWords::nearLimit(const core::Finding& finding, const UnitsShown& units)
+{
+    const QString unit = units.signShown(finding.unit);
+    const auto number = [&](std::optional<double> value) {
+        return units.number(value.value_or(std::nan("")), 0);
+    };
+    const QString what = shown(wording::ruleName(units.language, finding.rule));
+    const QString words = tr("%1 is near: %2 of %3 %4.")
+                              .arg(what, number(finding.value), number(finding.limit), unit);
+    return finding.part.empty() ? asSentence(words)
+                                : tr("%1: %2").arg(nameShown(finding.part), words);
 }
 
 QString LiveWords::level(core::AlarmLevel level)

@@ -17,6 +17,7 @@ class LiveWords {
 public:
     /// "rotor at 3,410 rpm …": as the findings of a run are said afterwards.
     [[nodiscard]] static QString alarm(const core::Alarm& alarm, const UnitsShown& units);
+    [[nodiscard]] static QString nearLimit(const core::Finding& finding, const UnitsShown& units);
     /// "Note", "Warning", "Spoils the run".
     [[nodiscard]] static QString level(core::AlarmLevel level);
     /// "● board: reading", "▲ gps: silent for 12 s", "■ meter: …".

@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/watch/rules_reading.h"
 
-#include "app/desktop/watch/channel_band.h"
+#include "core/study/parts.h"
 
 #include <algorithm>
 
@@ -43,7 +43,7 @@ const std::vector<Need>& needs()
 
 std::vector<Rule> rulesReading(std::string_view channel)
 {
-    const std::string_view base = ChannelName(channel).base;
+    const std::string_view base = core::partedName(channel).base;
     std::vector<Rule> rules;
     const auto add = [&](Rule rule) {
         if (std::find(rules.begin(), rules.end(), rule) == rules.end())
@@ -62,7 +62,7 @@ std::vector<RuleWithout> rulesWithout(const std::vector<std::string>& channels)
     std::vector<RuleWithout> without;
     for (const Need& need : needs()) {
         const bool there = std::any_of(channels.begin(), channels.end(), [&](const auto& name) {
-            return std::find(need.any.begin(), need.any.end(), ChannelName(name).base) !=
+            return std::find(need.any.begin(), need.any.end(), core::partedName(name).base) !=
                    need.any.end();
         });
         const bool said = std::any_of(without.begin(), without.end(),

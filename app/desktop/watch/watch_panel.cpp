@@ -5,6 +5,7 @@
 #include "app/desktop/look/said.h"
 #include "app/desktop/plots/trace_channels.h"
 #include "app/desktop/recordings/trace_loader.h"
+#include "core/study/parts.h"
 
 #include <QGridLayout>
 
@@ -95,7 +96,7 @@ QStringList withNextChannel(const LiveSnapshot& snapshot, QStringList shown, int
 ChannelTile::Shown tileOf(const LiveChannel& channel, double now_s, const core::Study& study,
                           const UnitsShown& units)
 {
-    const ChannelName name(channel.name);
+    const core::PartedName name = core::partedName(channel.name);
     const ChannelShown known = channelShown(std::string(name.base), channel.unit, units);
     ChannelTile::Shown shown;
     const QString base = QString::fromUtf8(name.base.data(), static_cast<int>(name.base.size()));
