@@ -301,7 +301,7 @@ void RoadsidePage::discardFor(const std::string& reason)
         const QString refusal = m_session.discard({reason, words.trimmed().toStdString()});
         if (refusal.isEmpty()) {
             m_said = tr("Run %1 is discarded.").arg(number);
-            m_live.settleEnded();
+            m_live.settleEnded(number);
         }
         return refusal;
     };
@@ -336,7 +336,6 @@ void RoadsidePage::askAboutResumed()
                     }},
                    {tr("Forget it"), Qt::Key_F, [this] {
                         m_session.forget();
-                        m_live.settleEnded();
                         m_said = tr("The run was forgotten; nothing was written.");
                         refresh();
                     }}});

@@ -257,7 +257,7 @@ QLayout* RoadsidePage::buildAnswers(QWidget* page)
         if (refusal.isEmpty() && m_session.state() == RoadsideSession::State::written)
             m_said = tr("Run %1 is written.").arg(m_session.writtenNumber());
         if (m_session.state() == RoadsideSession::State::written)
-            m_live.settleEnded();
+            m_live.settleEnded(m_session.writtenNumber());
         follow(refusal);
     };
     // Another key than OK's: a second press of Enter is no answer.

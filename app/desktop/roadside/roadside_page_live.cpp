@@ -173,7 +173,7 @@ void RoadsidePage::discardForFinding()
                      .arg(number)
                      .arg(shown(wording::ruleName(m_preferences.spoken(), finding->rule)));
         m_live.acknowledge();
-        m_live.settleEnded();
+        m_live.settleEnded(number);
     }
     follow(refusal);
 }

@@ -5,10 +5,22 @@
 #include <algorithm>
 
 namespace bothways::app {
+namespace {
+
+bool isLack(const core::Alarm& alarm)
+{
+    return alarm.kind == core::Alarm::Kind::limitMissing ||
+           alarm.kind == core::Alarm::Kind::noChannel;
+}
+
+} // namespace
 
 void AlarmBell::look(const std::vector<core::Alarm>& alarms, std::int64_t now_ms)
 {
     m_alarms = alarms;
+    std::erase_if(m_alarms, [&](const core::Alarm& alarm) {
+        return isLack(alarm) && m_lacks.contains(alarm.key);
+    });
     std::stable_sort(m_alarms.begin(), m_alarms.end(),
                      [](const auto& a, const auto& b) { return a.level > b.level; });
     Heard* due = nullptr;
@@ -19,7 +31,8 @@ void AlarmBell::look(const std::vector<core::Alarm>& alarms, std::int64_t now_ms
             heard = {alarm.level, 0, 0, now_ms, false};
         }
         const bool again = heard.times == 0 || now_ms - heard.last_ms >= kAgain_ms;
-        if (!due && !heard.acknowledged && heard.times < kMostTimes && again)
+        if (!due && alarm.kind != core::Alarm::Kind::noChannel && !heard.acknowledged &&
+            heard.times < kMostTimes && again)
             due = &heard;
     }
     std::erase_if(m_heard,
@@ -35,8 +48,12 @@ void AlarmBell::look(const std::vector<core::Alarm>& alarms, std::int64_t now_ms
 
 void AlarmBell::acknowledge()
 {
-    for (const core::Alarm& alarm : m_alarms)
+    for (const core::Alarm& alarm : m_alarms) {
         m_heard[alarm.key].acknowledged = true;
+        if (isLack(alarm))
+            m_lacks.insert(alarm.key);
+    }
+    std::erase_if(m_alarms, isLack);
 }
 
 bool AlarmBell::isAcknowledged(const core::Alarm& alarm) const

@@ -7,13 +7,16 @@
 #include <cstdint>
 #include <functional>
 #include <map>
+#include <set>
 #include <string>
 #include <vector>
 
 namespace bothways::app {
 
 /// When which alarm is heard: at once, then again twice while nobody has acknowledged it, and never
-/// more than that. One sound at a time: the gravest. Knows no clock and no loudspeaker.
+/// more than that. One sound at a time: the gravest. What is lacking for good (a limit, a channel)
+/// is gone once it is acknowledged, and a channel that the car has not is no sound at all. Knows no
+/// clock and no loudspeaker.
 class AlarmBell {
 public:
     static constexpr int kMostTimes = 3;
@@ -47,6 +50,7 @@ private:
     Ring m_ring;
     std::vector<core::Alarm> m_alarms;
     std::map<std::string, Heard> m_heard;
+    std::set<std::string> m_lacks; ///< that were acknowledged: they stay so
     std::int64_t m_rang_ms = -kApart_ms;
 };
 

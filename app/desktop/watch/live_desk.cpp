@@ -102,6 +102,10 @@ void LiveDesk::look()
     m_snapshot = m_source->snapshot();
     std::vector<core::Alarm> alarms = m_snapshot.alarms;
     const auto& ended = m_snapshot.ended;
+    const bool running = m_snapshot.run_s.has_value();
+    if (running && !m_running)
+        m_settled = 0; // another run, perhaps of the same number
+    m_running = running;
     const bool asked = ended && !m_snapshot.run_s && !ended->findings.empty() &&
                        ended->findings.front().run != m_settled;
     if (asked)
@@ -117,10 +121,9 @@ void LiveDesk::acknowledge()
     emit looked();
 }
 
-void LiveDesk::settleEnded()
+void LiveDesk::settleEnded(int run)
 {
-    if (m_snapshot.ended && !m_snapshot.ended->findings.empty())
-        m_settled = m_snapshot.ended->findings.front().run;
+    m_settled = run; // what was found may still be on its way
     look();
 }
 

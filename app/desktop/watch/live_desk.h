@@ -50,8 +50,8 @@ public:
     [[nodiscard]] AlarmBell& bell() { return m_bell; }
     void look();
     void acknowledge();
-    /// The run that ended last has been answered for: written, discarded or forgotten.
-    void settleEnded();
+    /// What was found in a run that ended has been answered: it was written or discarded.
+    void settleEnded(int run);
     /// In place of a LiveSession; for tests.
     void setStarter(LiveStarter starter) { m_starter = std::move(starter); }
     /// In place of the loudspeaker; for tests.
@@ -80,8 +80,8 @@ private:
     QElapsedTimer m_clock;
     QFutureWatcher<std::shared_ptr<core::Outcome>> m_stopped;
     QMetaObject::Connection m_following; ///< of the study
-    int m_settled = 0;                   ///< number of the run that settleEnded() was about
-    bool m_stopping = false;
+    int m_settled = 0;                   ///< number of the run of settleEnded()
+    bool m_stopping = false, m_running = false;
 };
 
 } // namespace bothways::app

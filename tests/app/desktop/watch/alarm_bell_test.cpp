@@ -56,6 +56,25 @@ TEST_F(AlarmBellTest, WhatWasAcknowledgedIsSilentUntilItIsOverAndComesAgain)
     EXPECT_EQ(rung.size(), 2U);
 }
 
+TEST_F(AlarmBellTest, WhatIsLackingForGoodIsAcknowledgedOnceForTheDay)
+{
+    auto limit = fakeAlarm(core::AlarmLevel::warning, core::Rule::overspeed, 3);
+    limit.kind = core::Alarm::Kind::limitMissing;
+    auto channel = fakeAlarm(core::AlarmLevel::note, core::Rule::vibration, 3);
+    channel.kind = core::Alarm::Kind::noChannel;
+    for (int ms = 0; ms < 3000; ms += 200)
+        look({limit, channel}, ms);
+    EXPECT_EQ(rung, (std::vector<core::AlarmLevel>{core::AlarmLevel::warning}))
+        << "a channel that the car has not makes no sound";
+    bell.acknowledge();
+    EXPECT_EQ(bell.foremost(), nullptr);
+    for (int ms = 3000; ms < 60'000; ms += 200)
+        look({}, ms); // a run: it is not said then
+    look({limit, channel}, 60'000);
+    EXPECT_EQ(bell.foremost(), nullptr);
+    EXPECT_EQ(rung.size(), 1U);
+}
+
 TEST_F(AlarmBellTest, TheGravestIsHeardAndShownFirst)
 {
     const auto warning = fakeAlarm(core::AlarmLevel::warning, core::Rule::roadSpeed, 3);
