@@ -75,9 +75,9 @@ protected:
     }
     void picture(const QString& name) const
     {
-        const QString folder = qEnvironmentVariable("BOTHWAYS_PICTURES");
-        if (!folder.isEmpty())
-            page->grab().save(folder + "/" + name + ".png");
+        const QString where = qEnvironmentVariable("BOTHWAYS_PICTURES");
+        if (!where.isEmpty())
+            page->grab().save(where + "/" + name + ".png");
     }
     int nextRun() const { return page->session().number(); }
 
@@ -309,12 +309,11 @@ TEST_F(WatchPageTest, EverythingFitsAtArmsLengthByDayAndNightInBothLanguages)
         pass(1);
         QCoreApplication::processEvents();
         picture(name);
-        for (const BigButton* made : page->findChildren<BigButton*>())
-            if (made->isVisible())
-                EXPECT_TRUE(made->isWhole())
-                    << name.toStdString() << ": " << made->objectName().toStdString();
-        if (band()->isVisible())
-            EXPECT_TRUE(band()->isWhole()) << name.toStdString();
+        for (const BigButton* made : page->findChildren<BigButton*>()) {
+            EXPECT_TRUE(!made->isVisible() || made->isWhole())
+                << name.toStdString() << ": " << made->objectName().toStdString();
+        }
+        EXPECT_TRUE(!band()->isVisible() || band()->isWhole()) << name.toStdString();
         for (const ChannelTile* tile : tiles()) {
             EXPECT_FALSE(tile->accessibleName().isEmpty());
             EXPECT_GT(tile->height(), 60) << name.toStdString();
