@@ -2632,6 +2632,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>ein Anführungszeichen, das nie schließt; erwartet wird ein &quot; am Ende</translation>
     </message>
     <message>
+        <source>a recording is under way already</source>
+        <translation>es wird schon aufgezeichnet</translation>
+    </message>
+    <message>
         <source>a recording of the demo is missing</source>
         <translation>eine Aufzeichnung der Demo fehlt</translation>
     </message>
@@ -4625,6 +4629,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>nicht gesetzt</translation>
     </message>
     <message>
+        <source>not stopped: it ends with the last second that was kept</source>
+        <translation>nicht beendet: sie endet mit der letzten Sekunde, die gespeichert war</translation>
+    </message>
+    <message>
         <source>not text</source>
         <translation>kein Text</translation>
     </message>
@@ -4929,6 +4937,14 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>reason, evidence, notes</source>
         <translation>Grund, Beleg, Notizen</translation>
+    </message>
+    <message>
+        <source>recorded live with the rig {}: nothing was lost</source>
+        <translation>live aufgezeichnet mit dem Satz {}: nichts ging verloren</translation>
+    </message>
+    <message>
+        <source>recorded live with the rig {}: {}</source>
+        <translation>live aufgezeichnet mit dem Satz {}: {}</translation>
     </message>
     <message>
         <source>recorded too slowly</source>
@@ -5800,6 +5816,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>das Blatt hat nur Uhrzeiten; als Datum wurde {} genommen</translation>
     </message>
     <message>
+        <source>the study cannot be written</source>
+        <translation>die Studie kann nicht geschrieben werden</translation>
+    </message>
+    <message>
         <source>the study had the recording {} already, with the same times and rows; &apos;bothways undo {}&apos; takes the second one out again</source>
         <translation>die Studie hatte die Aufzeichnung {} schon, mit denselben Zeiten und Zeilen; „bothways undo {}“ nimmt die zweite wieder heraus</translation>
     </message>
@@ -6368,6 +6388,14 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>{} zwischen den Spalten und Dezimalpunkten</translation>
     </message>
     <message>
+        <source>{} byte lost</source>
+        <translation>{} Byte verloren</translation>
+    </message>
+    <message>
+        <source>{} bytes lost</source>
+        <translation>{} Bytes verloren</translation>
+    </message>
+    <message>
         <source>{} cannot be opened: {}</source>
         <translation>{} kann nicht geöffnet werden: {}</translation>
     </message>
@@ -6653,6 +6681,14 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>{} weniger bis {} mehr</translation>
     </message>
     <message>
+        <source>{} line that could not be read</source>
+        <translation>{} Zeile, die nicht zu lesen war</translation>
+    </message>
+    <message>
+        <source>{} lines that could not be read</source>
+        <translation>{} Zeilen, die nicht zu lesen waren</translation>
+    </message>
+    <message>
         <source>{} may be minutes and seconds or hours and minutes; expected h:mm:ss, or a header like &apos;Duration (min:s)&apos;</source>
         <translation>{} kann Minuten und Sekunden oder Stunden und Minuten bedeuten; erwartet wird h:mm:ss oder eine Überschrift wie „Dauer (min:s)“</translation>
     </message>
@@ -6751,6 +6787,12 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>{} reads 0</source>
         <translation>{} zeigt 0</translation>
+        <source>{} reconnect</source>
+        <translation>{} neue Verbindung</translation>
+    </message>
+    <message>
+        <source>{} reconnects</source>
+        <translation>{} neue Verbindungen</translation>
     </message>
     <message>
         <source>{} requires {}</source>
@@ -6807,6 +6849,14 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>{} sentences with a wrong checksum left out</source>
         <translation>{} Sätze mit falscher Prüfsumme weggelassen</translation>
+    </message>
+    <message>
+        <source>{} silence</source>
+        <translation>{} Mal geschwiegen</translation>
+    </message>
+    <message>
+        <source>{} silences</source>
+        <translation>{} Mal geschwiegen</translation>
     </message>
     <message>
         <source>{} studies together</source>

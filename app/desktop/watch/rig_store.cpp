@@ -3,16 +3,12 @@
 #include "app/desktop/watch/rig_store.h"
 
 #include "app/desktop/document/paths.h"
+#include "storage/instruments/rigs.h"
 
-#include <QDir>
 #include <QFile>
-#include <QStandardPaths>
-#include <QUrl>
 
 namespace bothways::app {
 namespace {
-
-constexpr const char* kRigEnding = ".json";
 
 /// What is usual for each kind: boards print at 115200, NMEA 0183 says 4800, adapters for the
 /// diagnostic socket 38400, meters 9600.
@@ -30,45 +26,34 @@ int usualBaud(storage::InstrumentKind kind)
 
 } // namespace
 
-RigStore::RigStore(QString folder) : m_folder(std::move(folder)) {}
-
-QString RigStore::usualFolder()
-{
-    return QDir(QStandardPaths::writableLocation(QStandardPaths::AppConfigLocation))
-        .filePath("rigs");
-}
-
-QString RigStore::file(const QString& name) const
-{
-    // A name may hold a slash; a file's may not.
-    const QByteArray safe = QUrl::toPercentEncoding(name, " ()+");
-    return QDir(m_folder).filePath(QString::fromLatin1(safe) + kRigEnding);
-}
-
 QStringList RigStore::names() const
 {
     QStringList names;
-    const QDir folder(m_folder);
-    for (const QString& entry : folder.entryList({QString("*") + kRigEnding}, QDir::Files))
-        names += QUrl::fromPercentEncoding(entry.chopped(qstrlen(kRigEnding)).toLatin1());
-    names.sort(Qt::CaseInsensitive);
+    for (const std::string& name : storage::rigNames(storage::rigsFolder()))
+        names += QString::fromStdString(name);
     return names;
 }
 
 core::Result<storage::Rig> RigStore::read(const QString& name) const
 {
-    return storage::readRig(toPath(file(name)));
+    const auto file = storage::rigFile(storage::rigsFolder(), name.toStdString());
+    if (!file)
+        return file.error();
+    return storage::readRig(file.value());
 }
 
 core::Outcome RigStore::write(const storage::Rig& rig) const
 {
-    QDir().mkpath(m_folder);
-    return storage::writeRig(toPath(file(QString::fromStdString(rig.name))), rig, true);
+    const auto file = storage::rigFile(storage::rigsFolder(), rig.name);
+    if (!file)
+        return file.error();
+    return storage::saveRig(file.value(), rig, true);
 }
 
 bool RigStore::remove(const QString& name) const
 {
-    return QFile::remove(file(name));
+    const auto file = storage::rigFile(storage::rigsFolder(), name.toStdString());
+    return file && QFile::remove(fromPath(file.value()));
 }
 
 QStringList portsThere(storage::InstrumentKind kind, const QString& folder)
@@ -76,10 +61,9 @@ QStringList portsThere(storage::InstrumentKind kind, const QString& folder)
     QStringList ports;
     if (kind == storage::InstrumentKind::replay)
         return ports;
-    const QDir devices(folder);
-    for (const QString& name : devices.entryList({"ttyUSB*", "ttyACM*", "rfcomm*"},
-                                                 QDir::System | QDir::Files, QDir::Name))
-        ports += QString("serial:%1,%2").arg(devices.filePath(name)).arg(usualBaud(kind));
+    for (const storage::SerialPortName& port : storage::serialPorts(toPath(folder)))
+        ports +=
+            QString("serial:%1,%2").arg(QString::fromStdString(port.path)).arg(usualBaud(kind));
     return ports;
 }
 

@@ -9,19 +9,13 @@
 
 namespace bothways::app {
 
-/// The user's rigs, a file each in a folder beside the preferences.
+/// The user's rigs, as the command line knows them too.
 class RigStore {
 public:
-    explicit RigStore(QString folder = usualFolder());
-    [[nodiscard]] static QString usualFolder();
-    [[nodiscard]] QStringList names() const; ///< by the alphabet
-    [[nodiscard]] QString file(const QString& name) const;
+    [[nodiscard]] QStringList names() const;
     [[nodiscard]] core::Result<storage::Rig> read(const QString& name) const;
     [[nodiscard]] core::Outcome write(const storage::Rig& rig) const; ///< over an old one
     bool remove(const QString& name) const;
-
-private:
-    QString m_folder;
 };
 
 /// Addresses of the serial ports that are there now: "serial:/dev/ttyUSB0,115200".
