@@ -3542,7 +3542,7 @@ Erstellt mit Qt %1, QCustomPlot, SQLite, SQLiteCpp, Boost, Eigen, fast_float, fm
     <message numerus="yes">
         <source>So are %n more.</source>
         <translation>
-            <numerusform>Eine weitere ebenso.</numerusform>
+            <numerusform>%n weitere ebenso.</numerusform>
             <numerusform>%n weitere ebenso.</numerusform>
         </translation>
     </message>

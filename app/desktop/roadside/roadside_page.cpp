@@ -178,28 +178,6 @@ void RoadsidePage::tick()
     }
 }
 
-void RoadsidePage::takeTheme()
-{
-    const ThemeChoice choice = m_preferences.roadsideTheme();
-    if (choice != ThemeChoice::system) // else it follows the program
-        setPalette((choice == ThemeChoice::dark ? Theme::night() : Theme::light()).palette());
-}
-
-void RoadsidePage::dress()
-{
-    const Theme theme = Theme::of(palette());
-    for (BigButton* made : findChildren<BigButton*>())
-        made->setTheme(theme);
-    m_watchReady->setTheme(theme);
-    m_watchRunning->setTheme(theme);
-    m_alarm->setTheme(theme);
-    QPalette paper = palette();
-    paper.setColor(QPalette::Window, theme.paper);
-    paper.setColor(QPalette::WindowText, theme.ink);
-    m_display->setPalette(paper);
-    setNotice(m_notice->text(), false);
-}
-
 void RoadsidePage::changeEvent(QEvent* event)
 {
     QWidget::changeEvent(event);

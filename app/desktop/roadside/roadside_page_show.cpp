@@ -6,6 +6,8 @@
 #include "app/desktop/look/preferences.h"
 #include "app/desktop/look/said.h"
 #include "app/desktop/roadside/roadside_words.h"
+#include "app/desktop/watch/alarm_band.h"
+#include "app/desktop/watch/watch_panel.h"
 #include "app/wording/findings.h"
 
 #include <algorithm>
@@ -226,6 +228,28 @@ void RoadsidePage::refreshBar()
     find("undo")->setEnabled(!undo.isEmpty() && !isAside());
     find("theme")->setWords(Theme::of(palette()).dark ? tr("Light") : tr("Dark"));
     find("leave")->setWords(isAside() ? tr("Back") : tr("Leave"));
+}
+
+void RoadsidePage::takeTheme()
+{
+    const ThemeChoice choice = m_preferences.roadsideTheme();
+    if (choice != ThemeChoice::system) // else it follows the program
+        setPalette((choice == ThemeChoice::dark ? Theme::night() : Theme::light()).palette());
+}
+
+void RoadsidePage::dress()
+{
+    const Theme theme = Theme::of(palette());
+    for (BigButton* made : findChildren<BigButton*>())
+        made->setTheme(theme);
+    m_watchReady->setTheme(theme);
+    m_watchRunning->setTheme(theme);
+    m_alarm->setTheme(theme);
+    QPalette paper = palette();
+    paper.setColor(QPalette::Window, theme.paper);
+    paper.setColor(QPalette::WindowText, theme.ink);
+    m_display->setPalette(paper);
+    setNotice(m_notice->text(), false);
 }
 
 } // namespace bothways::app
