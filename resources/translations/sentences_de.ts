@@ -112,6 +112,10 @@
         <translation>„{}“ ist keine Adresse; erwartet: serial:PORT,BAUD, tcp:HOST:PORT, udp:*:PORT oder file:PFAD</translation>
     </message>
     <message>
+        <source>&apos;{}&apos; is no channel; expected SOURCE=CHANNEL, SOURCE=CHANNEL*FACTOR+OFFSET or the same with a unit, as in &apos;rpm=rotor_rpm*0.5+3 rpm&apos;</source>
+        <translation>„{}“ ist kein Kanal; erwartet: QUELLE=KANAL, QUELLE=KANAL*FAKTOR+VERSATZ oder dasselbe mit einer Einheit wie in &apos;rpm=rotor_rpm*0.5+3 rpm&apos;</translation>
+    </message>
+    <message>
         <source>&apos;{}&apos; is no column; expected HEADER=COLUMN</source>
         <translation>„{}“ ist keine Spalte; erwartet wird HEADER=COLUMN (ÜBERSCHRIFT=SPALTE)</translation>
     </message>
@@ -150,6 +154,12 @@
     <message>
         <source>&apos;{}&apos; is no property of a study; expected name, date, baseline, margin, confidence, max_gap, aero_share, fuel, bearing_deg, cold_start, claim, noise, noise.from, notes, plan.sequence, plan.pairs, plan.margin, plan.confidence, walk_round, accessory_timer.NAME, or a limit like overspeed.rpm</source>
         <translation>„{}“ ist keine Eigenschaft einer Studie; erwartet wird name, date, baseline, margin, confidence, max_gap, aero_share, fuel, bearing_deg, cold_start, claim, noise, noise.from, notes, plan.sequence, plan.pairs, plan.margin, plan.confidence, walk_round, accessory_timer.NAME oder ein Grenzwert wie overspeed.rpm</translation>
+        <source>&apos;{}&apos; is no pair of readings; expected SHOWN=TRUE, as in 1480=1500</source>
+        <translation>„{}“ ist kein Paar von Ablesungen; erwartet: GEZEIGT=WAHR wie 1480=1500</translation>
+    </message>
+    <message>
+        <source>&apos;{}&apos; is no property of a study; expected name, date, baseline, margin, confidence, max_gap, aero_share, fuel, bearing_deg, cold_start, claim, noise, noise.from, notes, plan.sequence, plan.pairs, plan.margin, plan.confidence, accessory_timer.NAME, or a limit like overspeed.rpm</source>
+        <translation>„{}“ ist keine Eigenschaft einer Studie; erwartet wird name, date, baseline, margin, confidence, max_gap, aero_share, fuel, bearing_deg, cold_start, claim, noise, noise.from, notes, plan.sequence, plan.pairs, plan.margin, plan.confidence, accessory_timer.NAME oder ein Grenzwert wie overspeed.rpm</translation>
     </message>
     <message>
         <source>&apos;{}&apos; is no reason; expected one of {}</source>
@@ -230,6 +240,10 @@
     <message>
         <source>(Durbin-Watson {}, correlation with the next pair {}, {})</source>
         <translation>(Durbin-Watson {}, Korrelation mit dem nächsten Paar {}, {})</translation>
+    </message>
+    <message>
+        <source>(derived)</source>
+        <translation>(berechnet)</translation>
     </message>
     <message>
         <source>(mixed setting)</source>
@@ -353,6 +367,12 @@
     <message>
         <source>A rig&apos;s name or file; see &apos;bothways rig&apos;</source>
         <translation>Name oder Datei einer Messausrüstung; siehe „bothways rig“</translation>
+        <source>A rig&apos;s name or file</source>
+        <translation>Name oder Datei einer Messausrüstung</translation>
+    </message>
+    <message>
+        <source>A rig&apos;s name or file, or KIND:ADDRESS</source>
+        <translation>Name oder Datei einer Messausrüstung oder ART:ADRESSE</translation>
     </message>
     <message>
         <source>A rule&apos;s name, or other</source>
@@ -457,6 +477,14 @@
     <message>
         <source>As a table in Markdown</source>
         <translation>Als Tabelle in Markdown</translation>
+    </message>
+    <message>
+        <source>As the rig calls it</source>
+        <translation>Wie die Messausrüstung ihn nennt</translation>
+    </message>
+    <message>
+        <source>Ask a task for more with: bothways rig try --help</source>
+        <translation>Mehr zu einer Aufgabe mit: bothways rig try --help</translation>
     </message>
     <message>
         <source>Assumed, as nothing says otherwise: a stretch of {} km (--stretch-km).</source>
@@ -816,6 +844,10 @@ einen Effekt gibt, wie groß er ist und wie sicher. DATEI ist eine Studie
         <translation>KRAFTSTOFF</translation>
     </message>
     <message>
+        <source>Factor and offset of a channel from two readings of a true meter</source>
+        <translation>Faktor und Versatz eines Kanals aus zwei Ablesungen eines richtigen Messgeräts</translation>
+    </message>
+    <message>
         <source>File name too long</source>
         <translation>Der Dateiname ist zu lang</translation>
     </message>
@@ -920,6 +952,10 @@ einen Effekt gibt, wie groß er ist und wie sicher. DATEI ist eine Studie
         <translation>Wie breit das Intervall sein wird: so, wie das Urteil es nimmt, mit geradliniger Drift; wenn die Drift gekrümmt sein darf; und wenn das Ergebnis unterwegs beliebig oft angesehen werden darf.</translation>
     </message>
     <message>
+        <source>INSTRUMENT</source>
+        <translation>MESSGERÄT</translation>
+    </message>
+    <message>
         <source>INT</source>
         <translation>ZAHL</translation>
     </message>
@@ -974,6 +1010,12 @@ einen Effekt gibt, wie groß er ist und wie sicher. DATEI ist eine Studie
     <message>
         <source>KIND:ADDRESS</source>
         <translation>ART:ADRESSE</translation>
+        <source>KIND:ADDRESS. Kinds: lines, nmea, modbus, obd, replay. Addresses: serial:PORT,BAUD, tcp:HOST:PORT, udp:*:PORT, file:PATH</source>
+        <translation>ART:ADRESSE. Arten: lines, nmea, modbus, obd, replay. Adressen: serial:PORT,BAUD, tcp:HOST:PORT, udp:*:PORT, file:PFAD</translation>
+    </message>
+    <message>
+        <source>Keep the instruments of a car under a name</source>
+        <translation>Die Messgeräte eines Autos unter einem Namen aufbewahren</translation>
     </message>
     <message>
         <source>L</source>
@@ -1376,6 +1418,10 @@ accessory_timer.NAME=WATT,MINUTEN und die Grenzen der Sichtungsregeln:</translat
         <translation>In der CSV-Datei: ein Apostroph vor jedem Text, den eine Tabellenkalkulation für eine Formel hielte</translation>
     </message>
     <message>
+        <source>Of the rig; or a file, NAME.json</source>
+        <translation>Der Messausrüstung; oder eine Datei, NAME.json</translation>
+    </message>
+    <message>
         <source>Of {} run that reached {} W, {} oversped ({} to {} % of such runs, at the study&apos;s confidence).</source>
         <translation>Von {} Fahrt, die {} W erreichte, ging bei {} der Rotor über die Drehzahlgrenze ({} bis {} % solcher Fahrten, auf dem Vertrauensniveau der Studie).</translation>
     </message>
@@ -1461,6 +1507,8 @@ accessory_timer.NAME=WATT,MINUTEN und die Grenzen der Sichtungsregeln:</translat
     <message>
         <source>Over-speed: {} rpm</source>
         <translation>Überdrehzahl: {} U/min</translation>
+        <source>Over the rig that is there</source>
+        <translation>Über die vorhandene Messausrüstung</translation>
     </message>
     <message>
         <source>PCT</source>
@@ -1535,6 +1583,10 @@ accessory_timer.NAME=WATT,MINUTEN und die Grenzen der Sichtungsregeln:</translat
         <translation>Einen Befund mit Begründung zurückweisen: die Fahrt darf zählen</translation>
     </message>
     <message>
+        <source>READINGS</source>
+        <translation>ABLESUNGEN</translation>
+    </message>
+    <message>
         <source>REASON</source>
         <translation>GRUND</translation>
     </message>
@@ -1553,6 +1605,10 @@ accessory_timer.NAME=WATT,MINUTEN und die Grenzen der Sichtungsregeln:</translat
     <message>
         <source>RUNS</source>
         <translation>FAHRTEN</translation>
+    </message>
+    <message>
+        <source>Read a rig for some seconds: values, rates, and which rules read them</source>
+        <translation>Eine Messausrüstung einige Sekunden lang lesen: Werte, Raten und welche Regeln sie lesen</translation>
     </message>
     <message>
         <source>Read-only file system</source>
@@ -1625,6 +1681,10 @@ Das Ergebnis zeigt, was es änderte, jede verworfene Fahrt wieder zu werten.</tr
         <translation>Fahrgeschwindigkeit in km/h; auch „55 mph“ (Vorgabe: die der Studie, sonst 100)</translation>
     </message>
     <message>
+        <source>Rules that lack their channel:</source>
+        <translation>Regeln, denen ihr Kanal fehlt:</translation>
+    </message>
+    <message>
         <source>Run added</source>
         <translation>Fahrt hinzugefügt</translation>
     </message>
@@ -1673,6 +1733,14 @@ Das Ergebnis zeigt, was es änderte, jede verworfene Fahrt wieder zu werten.</tr
         <translation>BLATT</translation>
     </message>
     <message>
+        <source>SHOWN=TRUE twice: what the channel shows, and what the true meter shows</source>
+        <translation>Zweimal GEZEIGT=WAHR: was der Kanal zeigt und was das richtige Messgerät zeigt</translation>
+    </message>
+    <message>
+        <source>SOURCE=CHANNEL*FACTOR+OFFSET UNIT: what a source is called here; with several instruments INSTRUMENT/SOURCE=…</source>
+        <translation>QUELLE=KANAL*FAKTOR+VERSATZ EINHEIT: wie eine Quelle hier heißt; bei mehreren Messgeräten MESSGERÄT/QUELLE=…</translation>
+    </message>
+    <message>
         <source>STUDY</source>
         <translation>STUDIE</translation>
     </message>
@@ -1707,6 +1775,8 @@ Das Ergebnis zeigt, was es änderte, jede verworfene Fahrt wieder zu werten.</tr
     <message>
         <source>See that the recording goes on.</source>
         <translation>Darauf achten, dass die Aufzeichnung weiterläuft.</translation>
+        <source>Seconds to read for (default: 5)</source>
+        <translation>Sekunden, die gelesen wird (Vorgabe: 5)</translation>
     </message>
     <message>
         <source>See: {}</source>
@@ -1874,6 +1944,11 @@ Das Ergebnis zeigt, was es änderte, jede verworfene Fahrt wieder zu werten.</tr
         <translation>Aus der Studie: {}.</translation>
     </message>
     <message>
+        <source>Tasks</source>
+        <comment>of a verb</comment>
+        <translation>Aufgaben</translation>
+    </message>
+    <message>
         <source>Temperature ________   Pressure at the place ________   Wind ________</source>
         <translation>Temperatur ________   Luftdruck am Ort ________   Wind ________</translation>
     </message>
@@ -1994,6 +2069,14 @@ Das Ergebnis zeigt, was es änderte, jede verworfene Fahrt wieder zu werten.</tr
         <translation>Der Verlauf behält das Verwerfen und seine Aufhebung.</translation>
     </message>
     <message>
+        <source>The instruments and channels of a rig</source>
+        <translation>Die Messgeräte und Kanäle einer Messausrüstung</translation>
+    </message>
+    <message>
+        <source>The instruments of a car: try them, name their channels, calibrate them</source>
+        <translation>Die Messgeräte eines Autos: ausprobieren, ihre Kanäle benennen, kalibrieren</translation>
+    </message>
+    <message>
         <source>The interval that allows for looking says: {}.</source>
         <translation>Das Intervall, das die Blicke berücksichtigt, sagt: {}.</translation>
     </message>
@@ -2070,6 +2153,10 @@ Das Ergebnis zeigt, was es änderte, jede verworfene Fahrt wieder zu werten.</tr
         <translation>Die Residuen sehen nach gewöhnlicher Streuung aus {}.</translation>
     </message>
     <message>
+        <source>The rigs that you keep</source>
+        <translation>Die Messausrüstungen, die Sie aufbewahren</translation>
+    </message>
+    <message>
         <source>The rule whose finding it is, as &apos;bothways screen&apos; names it</source>
         <translation>Die Regel, von der der Befund ist, wie „bothways screen“ sie nennt</translation>
     </message>
@@ -2092,6 +2179,10 @@ Das Ergebnis zeigt, was es änderte, jede verworfene Fahrt wieder zu werten.</tr
     <message>
         <source>The same, as an option</source>
         <translation>Dasselbe als Option</translation>
+    </message>
+    <message>
+        <source>The serial ports of this computer</source>
+        <translation>Die seriellen Schnittstellen dieses Rechners</translation>
     </message>
     <message>
         <source>The sheet has times of day only; {} was taken as its date.</source>
@@ -2148,6 +2239,14 @@ Das Ergebnis zeigt, was es änderte, jede verworfene Fahrt wieder zu werten.</tr
     <message>
         <source>There is an effect, but it is smaller than the {} % that you care about.</source>
         <translation>Es gibt einen Effekt, aber er ist kleiner als die {} %, auf die es Ihnen ankommt.</translation>
+    </message>
+    <message>
+        <source>There is no rig yet. Make one with: bothways rig new NAME KIND:ADDRESS</source>
+        <translation>Es gibt noch keine Messausrüstung. Anlegen mit: bothways rig new NAME ART:ADRESSE</translation>
+    </message>
+    <message>
+        <source>There is no serial port. A board or a converter shows as one when it is plugged in.</source>
+        <translation>Es gibt keine serielle Schnittstelle. Eine Platine oder ein Umsetzer zeigt sich als eine, sobald er eingesteckt ist.</translation>
     </message>
     <message>
         <source>These runs cannot tell {} from {}: the effect lies between {} ({} interval).</source>
@@ -2610,6 +2709,12 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>a number of minutes above 0</source>
         <translation>eine Zahl von Minuten über 0</translation>
+        <source>a number of seconds from 0 to 3600</source>
+        <translation>eine Anzahl Sekunden von 0 bis 3600</translation>
+    </message>
+    <message>
+        <source>a number of seconds from 0.1 to 86400</source>
+        <translation>eine Anzahl Sekunden von 0,1 bis 86400</translation>
     </message>
     <message>
         <source>a part of it is missing</source>
@@ -2796,6 +2901,11 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>während der Fahrt verstellt</translation>
     </message>
     <message>
+        <source>age</source>
+        <comment>of the last reading</comment>
+        <translation>Alter</translation>
+    </message>
+    <message>
         <source>air density in kg/m3</source>
         <translation>Luftdichte in kg/m³</translation>
     </message>
@@ -2922,6 +3032,9 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>at this pace the disk is full in {} minutes</source>
         <translation>so ist die Platte in {} Minuten voll</translation>
+        <source>at its end</source>
+        <comment>of an instrument</comment>
+        <translation>am Ende</translation>
     </message>
     <message>
         <source>bars</source>
@@ -3097,6 +3210,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>Sprünge beim Wechsel</translation>
     </message>
     <message>
+        <source>channel</source>
+        <translation>Kanal</translation>
+    </message>
+    <message>
         <source>check</source>
         <translation>Prüfung</translation>
     </message>
@@ -3172,6 +3289,14 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>configuration, direction, start und ein Verbrauch müssen da sein; jede andere Spalte darf da sein. Jeder andere Name bleibt erhalten, wie er ist, ohne Bedeutung.</translation>
     </message>
     <message>
+        <source>connected again {} time</source>
+        <translation>{}-mal neu verbunden</translation>
+    </message>
+    <message>
+        <source>connected again {} times</source>
+        <translation>{}-mal neu verbunden</translation>
+    </message>
+    <message>
         <source>consumption</source>
         <translation>Verbrauch</translation>
     </message>
@@ -3190,6 +3315,11 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>consumption</source>
         <comment>column</comment>
+        <translation>Verbrauch</translation>
+    </message>
+    <message>
+        <source>consumption</source>
+        <comment>what a channel is read for</comment>
         <translation>Verbrauch</translation>
     </message>
     <message>
@@ -3312,6 +3442,11 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>device (B)</source>
         <translation>Gerät (B)</translation>
+    </message>
+    <message>
+        <source>device</source>
+        <comment>of the system</comment>
+        <translation>Gerät</translation>
     </message>
     <message>
         <source>df</source>
@@ -3525,6 +3660,14 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>erwartet: {} in geschweiften Klammern</translation>
     </message>
     <message>
+        <source>fell silent {} time</source>
+        <translation>{}-mal verstummt</translation>
+    </message>
+    <message>
+        <source>fell silent {} times</source>
+        <translation>{}-mal verstummt</translation>
+    </message>
+    <message>
         <source>file:PATH</source>
         <translation>file:PFAD</translation>
     </message>
@@ -3551,6 +3694,11 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>fragile</source>
         <translation>nicht robust</translation>
+    </message>
+    <message>
+        <source>from</source>
+        <comment>source of a channel</comment>
+        <translation>aus</translation>
     </message>
     <message>
         <source>fuel and kWh cannot be compared; expected one of them in a study</source>
@@ -3758,6 +3906,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>induction factor: {} given; 0 to below 1 is expected (1/3 at the best operating point)</source>
         <translation>Induktionsfaktor: {} angegeben; erwartet wird 0 bis unter 1 (1/3 im besten Betriebspunkt)</translation>
+    </message>
+    <message>
+        <source>instrument &apos;{}&apos; gave no reading</source>
+        <translation>Messgerät „{}“ gab keinen Messwert</translation>
     </message>
     <message>
         <source>instrument &apos;{}&apos;: &apos;{}&apos; is no address for {}; expected {}</source>
@@ -4212,6 +4364,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>ihre Stücke sind nicht die, die Bothways geschrieben hat</translation>
     </message>
     <message>
+        <source>its clock has drifted by {} s</source>
+        <translation>seine Uhr ist um {} s abgewichen</translation>
+    </message>
+    <message>
         <source>its consumption is in kWh, which is no fuel&apos;s; leave --fuel out</source>
         <translation>der Verbrauch ist in kWh, die es bei keinem Kraftstoff gibt; lassen Sie --fuel weg</translation>
     </message>
@@ -4415,6 +4571,14 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>Minuten, 0 oder mehr</translation>
     </message>
     <message>
+        <source>modbus, obd: seconds from one round to the next (default: 0.25)</source>
+        <translation>modbus, obd: Sekunden von einer Runde zur nächsten (Vorgabe: 0.25)</translation>
+    </message>
+    <message>
+        <source>modbus: the device&apos;s number (default: 1)</source>
+        <translation>modbus: die Nummer des Geräts (Vorgabe: 1)</translation>
+    </message>
+    <message>
         <source>more than {} columns; expected {} at most</source>
         <translation>mehr als {} Spalten; erwartet werden höchstens {}</translation>
     </message>
@@ -4522,6 +4686,11 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>no run is under way; expected start first</source>
         <translation>es läuft keine Fahrt; erwartet wird zuerst start</translation>
+        <source>no rule</source>
+        <translation>keiner Regel</translation>
+    </message>
+    <message>
+        <source>no run is under way; expected start first</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4621,6 +4790,11 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>nicht notiert</translation>
     </message>
     <message>
+        <source>not open</source>
+        <comment>of an instrument</comment>
+        <translation>nicht offen</translation>
+    </message>
+    <message>
         <source>not recorded</source>
         <translation>nicht aufgezeichnet</translation>
     </message>
@@ -4702,6 +4876,15 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>nichts</translation>
     </message>
     <message>
+        <source>nothing</source>
+        <comment>of a channel</comment>
+        <translation>nichts</translation>
+    </message>
+    <message>
+        <source>obd: petrol, e10 or diesel, for fuel from air mass where the car gives no fuel rate</source>
+        <translation>obd: petrol, e10 oder diesel, für Kraftstoff aus der Luftmasse, wo das Auto keinen Kraftstoffstrom gibt</translation>
+    </message>
+    <message>
         <source>of a discarded run: a rule&apos;s name, or other</source>
         <translation>bei einer verworfenen Fahrt: der Name einer Regel oder other</translation>
     </message>
@@ -4750,6 +4933,11 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>open design</source>
         <translation>offener Versuchsplan</translation>
+    </message>
+    <message>
+        <source>opening</source>
+        <comment>of an instrument</comment>
+        <translation>wird geöffnet</translation>
     </message>
     <message>
         <source>or with a study:</source>
@@ -4921,6 +5109,11 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>zusammengefasst aus</translation>
     </message>
     <message>
+        <source>port</source>
+        <comment>of a computer</comment>
+        <translation>Schnittstelle</translation>
+    </message>
+    <message>
         <source>pressure (hPa)</source>
         <comment>column</comment>
         <translation>Luftdruck (hPa)</translation>
@@ -4928,6 +5121,21 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>put back</source>
         <translation>wieder gewertet</translation>
+    </message>
+    <message>
+        <source>rate</source>
+        <comment>of readings</comment>
+        <translation>Rate</translation>
+    </message>
+    <message>
+        <source>read by</source>
+        <comment>of a channel: the rules</comment>
+        <translation>gelesen von</translation>
+    </message>
+    <message>
+        <source>reading</source>
+        <comment>of an instrument</comment>
+        <translation>liest</translation>
     </message>
     <message>
         <source>reason</source>
@@ -5319,6 +5527,11 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>signs where XML has none, or bytes that are no text</source>
         <translation>Zeichen, wo XML keine hat, oder Bytes, die kein Text sind</translation>
+    </message>
+    <message>
+        <source>silent</source>
+        <comment>of an instrument</comment>
+        <translation>still</translation>
     </message>
     <message>
         <source>single runs</source>
@@ -5742,6 +5955,8 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>the recording {} was not stopped; its {} min up to the last second are in the study</source>
         <translation>die Aufzeichnung {} wurde nicht beendet; ihre {} min bis zur letzten Sekunde sind in der Studie</translation>
+        <source>the rig lists no channels; name them with &apos;bothways rig new&apos; and --channel</source>
+        <translation>die Messausrüstung führt keine Kanäle auf; benennen mit „bothways rig new“ und --channel</translation>
     </message>
     <message>
         <source>the run</source>
@@ -5897,8 +6112,16 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>der gesuchte Effekt sollte größer als 0 % sein</translation>
     </message>
     <message>
+        <source>there is a rig &apos;{}&apos; already; to replace it, give --replace</source>
+        <translation>es gibt schon eine Messausrüstung „{}“; zum Ersetzen --replace angeben</translation>
+    </message>
+    <message>
         <source>there is no &quot;{}&quot; here; expected one of {}</source>
         <translation>„{}“ gibt es hier nicht; erwartet: eines von {}</translation>
+    </message>
+    <message>
+        <source>there is no channel &apos;{}&apos;; expected one of {}</source>
+        <translation>es gibt keinen Kanal „{}“; erwartet: einer von {}</translation>
     </message>
     <message>
         <source>there is no folder for settings; expected HOME to be set</source>
@@ -6167,6 +6390,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>gleich in beiden Richtungen</translation>
     </message>
     <message>
+        <source>what about the rig? Expected one of try, new, show, list, calibrate, ports</source>
+        <translation>was soll mit der Messausrüstung geschehen? Erwartet: eines von try, new, show, list, calibrate, ports</translation>
+    </message>
+    <message>
         <source>what comes is no text</source>
         <translation>was kommt, ist kein Text</translation>
     </message>
@@ -6183,12 +6410,20 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>was es ist</translation>
     </message>
     <message>
+        <source>whatever comes, under its own name</source>
+        <translation>was auch kommt, unter seinem eigenen Namen</translation>
+    </message>
+    <message>
         <source>when accessory NAME went on, from the run&apos;s start</source>
         <translation>wann der Verbraucher NAME eingeschaltet wurde, ab dem Start der Fahrt</translation>
     </message>
     <message>
         <source>whose</source>
         <translation>woher</translation>
+    </message>
+    <message>
+        <source>whose channel is &apos;{}&apos;? Expected INSTRUMENT/SOURCE=CHANNEL, as in {}/rpm=rotor_rpm</source>
+        <translation>wessen Kanal ist „{}“? Erwartet: MESSGERÄT/QUELLE=KANAL wie {}/rpm=rotor_rpm</translation>
     </message>
     <message>
         <source>widest gap inside a pair</source>
@@ -6661,6 +6896,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>{} ist unbekannt; erwartet wird „typed“ oder „trace“</translation>
     </message>
     <message>
+        <source>{} is {} now</source>
+        <translation>{} ist jetzt {}</translation>
+    </message>
+    <message>
         <source>{} km</source>
         <translation>{} km</translation>
     </message>
@@ -6687,6 +6926,12 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>{} lines that could not be read</source>
         <translation>{} Zeilen, die nicht zu lesen waren</translation>
+        <source>{} line could not be read</source>
+        <translation>{} Zeile nicht lesbar</translation>
+    </message>
+    <message>
+        <source>{} lines could not be read</source>
+        <translation>{} Zeilen nicht lesbar</translation>
     </message>
     <message>
         <source>{} may be minutes and seconds or hours and minutes; expected h:mm:ss, or a header like &apos;Duration (min:s)&apos;</source>
@@ -6793,6 +7038,12 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>{} reconnects</source>
         <translation>{} neue Verbindungen</translation>
+        <source>{} reading</source>
+        <translation>{} Messwert</translation>
+    </message>
+    <message>
+        <source>{} readings</source>
+        <translation>{} Messwerte</translation>
     </message>
     <message>
         <source>{} requires {}</source>

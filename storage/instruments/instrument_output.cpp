@@ -89,7 +89,7 @@ std::vector<std::uint32_t> InstrumentOutput::find(std::string_view source, std::
 bool InstrumentOutput::isFull() const
 {
     const std::lock_guard lock(m_mutex);
-    return m_readings.size() >= kMostWaiting;
+    return m_readings.size() > kMostWaiting - kMostInOnePiece;
 }
 
 std::size_t InstrumentOutput::put(std::span<const Reading> readings)

@@ -33,8 +33,10 @@ private:
 
 class InstrumentOutput {
 public:
-    /// As many readings wait to be taken at most: a second of what a pipe can give.
+    /// As many readings wait to be taken at most: half a second of what a pipe can give.
     static constexpr std::size_t kMostWaiting = std::size_t{1} << 18;
+    /// As many are in one piece at most: 64 KB, and a reading has two bytes at least.
+    static constexpr std::size_t kMostInOnePiece = std::size_t{1} << 15;
 
     InstrumentOutput(ChannelBook& book, std::uint32_t place, const Instrument& instrument);
 
@@ -46,6 +48,7 @@ public:
     /// Place of the channel that stands there in the rig's list.
     [[nodiscard]] std::uint32_t listed(std::size_t place) const { return m_listed[place].channel; }
 
+    /// What comes in one piece might not fit any more.
     [[nodiscard]] bool isFull() const;
     /// @return  how many were taken; fewer than given where it is full
     std::size_t put(std::span<const Reading> readings);

@@ -24,6 +24,7 @@ struct ReaderPlace {
     boost::asio::io_context& io;
     const ReaderClock& clock;
     InstrumentOutput& output;
+    RigPace pace;
 };
 
 [[nodiscard]] std::unique_ptr<InstrumentReader>

@@ -18,7 +18,6 @@
 namespace bothways::storage {
 namespace {
 
-constexpr double kModbusTryAgain_s = 1.0;
 constexpr std::uint32_t kAnswer_us = 300'000;
 constexpr int kTimeoutsToReconnect = 3; ///< rounds in which nothing was answered
 
@@ -35,7 +34,11 @@ struct ContextFree {
 class ModbusReader final : public InstrumentReader {
 public:
     ModbusReader(const ReaderPlace& place, const Instrument& instrument, const Address& address)
-        : m_clock(place.clock), m_output(place.output), m_instrument(instrument), m_address(address)
+        : m_clock(place.clock),
+          m_output(place.output),
+          m_instrument(instrument),
+          m_address(address),
+          m_pace(place.pace)
     {
         for (const RigChannel& channel : instrument.channels) {
             m_sources.push_back(parseModbusSource(channel.source).value()); // checkRig() saw it
@@ -72,12 +75,13 @@ private:
     InstrumentOutput& m_output;
     Instrument m_instrument;
     Address m_address;
+    RigPace m_pace;
     std::vector<ModbusSource> m_sources;
     std::vector<std::uint32_t> m_channels;
     std::vector<ModbusRequest> m_requests;
     std::unique_ptr<modbus_t, ContextFree> m_context;
     int m_silentRounds = 0;
-    bool m_wasOpen = false;
+    bool m_wasOpen = false, m_isNew = false; ///< connected again, and has not answered yet
     std::int64_t m_last_us = -1;
     std::mutex m_mutex;
     std::condition_variable_any m_wake;
@@ -144,12 +148,14 @@ bool ModbusReader::connect()
         return false;
     }
     m_silentRounds = 0;
+    m_isNew = m_wasOpen;
+    m_wasOpen = true;
     m_output.change([&](InstrumentState& state) {
+        if (state.is == InstrumentState::Is::silent) // until it answers
+            return;
         state.is = InstrumentState::Is::reading;
         state.trouble = {};
-        state.reconnects += m_wasOpen;
     });
-    m_wasOpen = true;
     return true;
 }
 
@@ -158,7 +164,7 @@ void ModbusReader::run(const std::stop_token& token)
     double next_s = m_clock.elapsed_s();
     while (!token.stop_requested()) {
         if (!m_context && !connect()) {
-            if (!waitFor(kModbusTryAgain_s, token))
+            if (!waitFor(m_pace.try_again_s, token))
                 return;
             continue;
         }
@@ -219,11 +225,13 @@ void ModbusReader::round(const std::stop_token& token)
     const bool silent = m_silentRounds >= kTimeoutsToReconnect;
     m_output.change([&](InstrumentState& state) {
         state.silences += silent && state.is == InstrumentState::Is::reading;
+        state.reconnects += any && m_isNew;
         state.is = silent ? InstrumentState::Is::silent
                    : any  ? InstrumentState::Is::reading
                           : state.is;
         state.trouble = trouble;
     });
+    m_isNew = m_isNew && !any;
     if (silent && m_address.kind == Address::Kind::tcp)
         m_context.reset(); // a device that was switched off does not say so
 }

@@ -55,8 +55,7 @@ constexpr AdapterWord kTroubles[] = {
     {"STOPPED", "the adapter was interrupted"_t},
     {"CANERROR", "the adapter cannot read the car's bus"_t},
     {"BUSERROR", "the adapter cannot read the car's bus"_t},
-    {"BUSINIT:ERROR", "the adapter cannot read the car's bus"_t},
-    {"BUSINIT:...ERROR", "the adapter cannot read the car's bus"_t},
+    {"BUSINIT", "the adapter cannot read the car's bus"_t},
     {"BUSBUSY", "the adapter cannot read the car's bus"_t},
     {"FBERROR", "the adapter cannot read the car's bus"_t},
     {"DATAERROR", "the adapter cannot read the car's bus"_t},
@@ -70,7 +69,7 @@ constexpr AdapterWord kTroubles[] = {
 /// Takes away what an adapter puts before an answer while it looks for the car's protocol.
 void takeSearching(std::string& line)
 {
-    for (const std::string_view word : {"SEARCHING", "BUSINIT:OK", "BUSINIT:...OK", "BUSINIT:"})
+    for (const std::string_view word : {"SEARCHING", "BUSINIT:OK", "BUSINIT:...OK"})
         if (line.starts_with(word))
             line.erase(0, word.size());
     line.erase(0, std::min(line.find_first_not_of('.'), line.size()));
@@ -114,6 +113,7 @@ void ObdDialogue::begin(double now_s)
 void ObdDialogue::send(const ObdRequest& request, double now_s, double patience_s)
 {
     m_reply.clear();
+    m_replyTrouble = {};
     m_hasAnswer = false;
     m_sent = request.bytes().substr(0, request.bytes().size() - 1);
     m_until_s = now_s + patience_s;
@@ -153,6 +153,9 @@ void ObdDialogue::takeReply(double now_s, std::vector<ParsedLine>& said)
         line.clear();
     }
     m_unanswered = m_hasAnswer ? 0 : m_unanswered + (m_step != Step::setup);
+    // One value that a car says it has and does not give is no trouble while others come.
+    if (m_step == Step::supported || m_unanswered >= kMostUnanswered)
+        m_trouble = m_replyTrouble;
     askNext(now_s);
 }
 
@@ -182,7 +185,7 @@ void ObdDialogue::takeReplyLine(std::string line, std::vector<ParsedLine>& said)
     }
     for (const AdapterWord& word : kTroubles)
         if (line.starts_with(word.begins)) {
-            m_trouble = word.meaning;
+            m_replyTrouble = word.meaning;
             return;
         }
     ++m_garbage;

@@ -83,7 +83,7 @@ private:
     int m_unanswered = 0;
     double m_until_s = 0.0, m_round_s = 0.0;
     std::string m_reply, m_sent;
-    core::Message m_trouble, m_missing;
+    core::Message m_trouble, m_replyTrouble, m_missing;
     std::int64_t m_answers = 0, m_garbage = 0, m_lostBytes = 0;
 };
 

@@ -24,6 +24,7 @@ struct PortEvents {
     std::function<bool(std::string_view bytes)> came;
     std::function<void(core::Message why)> failed; ///< could not be opened
     std::function<void(core::Message why)> lost;   ///< was open, and is no more
+    std::function<void(core::Message why)> ended;  ///< nobody writes now; it waits for the next
 };
 
 class Port {

@@ -60,6 +60,8 @@ private:
     {
         if (problem != asio::error::eof)
             return lose(core::message("nothing is written to {}"_t, m_address.path));
+        if (m_sawBytes && !m_sawEnd)
+            m_events.ended(whySilent());
         m_sawEnd = m_sawBytes;
         m_timer.expires_after(kFilePause);
         m_timer.async_wait([this](const error_code& stopped) {

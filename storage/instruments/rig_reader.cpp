@@ -58,7 +58,7 @@ Instrument withPlainSources(Instrument instrument)
 
 } // namespace
 
-core::Result<RigReader> RigReader::start(const Rig& rig)
+core::Result<RigReader> RigReader::start(const Rig& rig, const RigPace& pace)
 {
     if (const core::Outcome sound = checkRig(rig); !sound)
         return sound.error();
@@ -76,7 +76,7 @@ core::Result<RigReader> RigReader::start(const Rig& rig)
         made->outputs.push_back(std::make_unique<InstrumentOutput>(
             made->book, static_cast<std::uint32_t>(i), withPlainSources(instruments[i])));
         const Address address = parseAddress(instruments[i].address).value(); // checkRig() saw it
-        const ReaderPlace place{made->io, made->clock, *made->outputs.back()};
+        const ReaderPlace place{made->io, made->clock, *made->outputs.back(), pace};
         if (isReplay(instruments[i]))
             made->readers.push_back(makeReplayReader(place, instruments[i], address, *made->replays,
                                                      replay++, made->replaysAlone));

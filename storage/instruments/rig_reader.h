@@ -67,11 +67,17 @@ struct InstrumentState {
     std::optional<double> clock_drift_s; ///< its own clock against ours since it began
 };
 
+/// How patient a reader is; tests are in a hurry.
+struct RigPace {
+    double try_again_s = 1.0; ///< after what could not be opened, or was lost
+    double silence_s = 2.0;   ///< the shortest that counts as one
+};
+
 class RigReader {
 public:
     /// Begins to read. What cannot be opened is tried again and said in states(); an Error only
     /// where the rig itself makes no sense (no instrument, an address that is none).
-    [[nodiscard]] static core::Result<RigReader> start(const Rig& rig);
+    [[nodiscard]] static core::Result<RigReader> start(const Rig& rig, const RigPace& pace = {});
     RigReader(RigReader&&) noexcept;
     RigReader& operator=(RigReader&&) noexcept;
     ~RigReader(); ///< stops; within a second

@@ -16,8 +16,6 @@
 namespace bothways::storage {
 namespace {
 
-constexpr double kTryAgain_s = 1.0;
-constexpr double kShortestSilence_s = 2.0;
 constexpr double kLongestSilence_s = 60.0;
 constexpr std::chrono::milliseconds kTick{50};
 
@@ -31,6 +29,7 @@ public:
           m_output(place.output),
           m_address(address),
           m_name(instrument.name),
+          m_pace(place.pace),
           m_timer(place.io)
     {
         PortEvents events;
@@ -38,6 +37,7 @@ public:
         events.came = [this](std::string_view bytes) { return came(bytes); };
         events.failed = [this](core::Message why) { failed(std::move(why)); };
         events.lost = [this](core::Message why) { lost(std::move(why)); };
+        events.ended = [this](core::Message why) { ended(std::move(why)); };
         m_port = makePort(place.io, address, std::move(events), prompt);
     }
 
@@ -110,7 +110,7 @@ private:
 
     void failed(core::Message why)
     {
-        m_again_s = m_clock.elapsed_s() + kTryAgain_s;
+        m_again_s = m_clock.elapsed_s() + m_pace.try_again_s;
         m_output.change([&](InstrumentState& state) {
             state.is = InstrumentState::Is::failed;
             state.trouble = std::move(why);
@@ -120,7 +120,12 @@ private:
     void lost(core::Message why)
     {
         m_isOpen = false;
-        m_again_s = m_clock.elapsed_s() + kTryAgain_s;
+        m_again_s = m_clock.elapsed_s() + m_pace.try_again_s;
+        ended(std::move(why));
+    }
+
+    void ended(core::Message why)
+    {
         m_output.change([&](InstrumentState& state) {
             state.is = InstrumentState::Is::opening;
             state.trouble = std::move(why);
@@ -147,7 +152,7 @@ private:
 
     void lookForSilence(double now_s)
     {
-        if (now_s - m_lastCame_s < std::max(kShortestSilence_s, 3.0 * m_usual_s))
+        if (now_s - m_lastCame_s < std::max(m_pace.silence_s, 3.0 * m_usual_s))
             return;
         core::Message why = m_port->whySilent();
         if (why.empty())
@@ -161,6 +166,7 @@ private:
         });
     }
 
+    RigPace m_pace;
     boost::asio::steady_timer m_timer;
     bool m_isOpen = false, m_wasOpen = false;
     std::optional<double> m_again_s;

@@ -7,7 +7,7 @@
 namespace bothways::cli {
 namespace {
 
-constexpr std::array<Verb, 25> kVerbs{{
+constexpr std::array<Verb, 26> kVerbs{{
     {"new", "Make an empty study"_t, describeNew},
     {"set", "Set a study's properties and limits"_t, describeSet},
     {"import", "Bring a run sheet, or a data logger's recording, into a study"_t, describeImport},
@@ -37,6 +37,8 @@ constexpr std::array<Verb, 25> kVerbs{{
      describeLedger},
     {"report", "One HTML page that a stranger can check: verdict, pictures, every run"_t,
      describeReport},
+    {"rig", "The instruments of a car: try them, name their channels, calibrate them"_t,
+     describeRig},
     {"help", "Say what a verb does, as VERB --help does"_t, describeHelp},
 }};
 

@@ -47,5 +47,6 @@ void describeColumns(CLI::App& verb, Context& context);
 void describePlan(CLI::App& verb, Context& context);
 void describeLedger(CLI::App& verb, Context& context);
 void describeReport(CLI::App& verb, Context& context);
+void describeRig(CLI::App& verb, Context& context);
 
 } // namespace bothways::cli

@@ -44,7 +44,8 @@ TEST(NumberLines, EverySeparatorIsRead)
     EXPECT_EQ(saidOf("a b\n1,5  2,25\n"), "a=15e-1 b=225e-2\n");
     EXPECT_EQ(saidOf("a, b\n1, 5\n"), "a=1 b=5\n");
     EXPECT_EQ(saidOf("a b\n1.5 2\n"), "a=15e-1 b=2\n");
-    EXPECT_EQ(saidOf("a\n12,5\n"), "a=125e-1\n") << "one name: the comma is a decimal one";
+    EXPECT_EQ(saidOf("a\n12\n12,5\n"), "a=12\na=125e-1\n")
+        << "one name: the comma is a decimal one";
     EXPECT_EQ(saidOf("\"a\";\"b\"\n\"1\";\"2\"\n"), "a=1 b=2\n");
 }
 
@@ -91,8 +92,7 @@ TEST(NumberLines, ALineWithAnotherNumberOfCellsIsGarbage)
 
 TEST(NumberLines, ACellThatWasANumberMakesItsLineGarbage)
 {
-    EXPECT_EQ(saidOf("rpm,w,state\n1,2,ok\n2?5,3,ok\n4,5,ok\n"),
-              "rpm=1 w=2\ngarbage\nrpm=4 w=5\n");
+    EXPECT_EQ(saidOf("rpm,w,state\n1,2,ok\n2?5,3,ok\n4,5,ok\n"), "rpm=1 w=2\ngarbage\nrpm=4 w=5\n");
 }
 
 TEST(NumberLines, TheFirstLineOfAConnectionIsNotTrustedButForItsNames)

@@ -32,7 +32,8 @@ public:
     void connectAgain() { m_splitter.begin(true); }
     void feed(std::string_view bytes)
     {
-        m_splitter.feed(bytes, [this](std::string_view line, bool suspect) { take(line, suspect); });
+        m_splitter.feed(bytes,
+                        [this](std::string_view line, bool suspect) { take(line, suspect); });
     }
     [[nodiscard]] std::string text() const
     {

@@ -23,15 +23,27 @@ using testing::HasSubstr;
 Rig someRig()
 {
     Rig rig{"car", {}};
-    rig.instruments.push_back({"board", InstrumentKind::lines, "serial:/dev/ttyUSB0,115200", 1, 0.25,
-                               1.0, "", {{"rpm", "rotor_rpm@left", "rpm", 0.5, -3.25},
-                                         {"2", "output_w@left", "W", 1.0, 0.0}}});
-    rig.instruments.push_back({"meter", InstrumentKind::modbus, "tcp:192.168.1.7:502", 17, 0.1, 1.0,
-                               "", {{"holding:3:u16", "output_w", "W", 0.1, 0.0}}});
-    rig.instruments.push_back({"car", InstrumentKind::obd, "serial:/dev/rfcomm0,38400", 1, 0.2, 1.0,
-                               "e10", {}});
-    rig.instruments.push_back({"again", InstrumentKind::replay, "file:a run.csv", 1, 0.25, 20.0, "",
-                               {}});
+    rig.instruments.push_back(
+        {"board",
+         InstrumentKind::lines,
+         "serial:/dev/ttyUSB0,115200",
+         1,
+         0.25,
+         1.0,
+         "",
+         {{"rpm", "rotor_rpm@left", "rpm", 0.5, -3.25}, {"2", "output_w@left", "W", 1.0, 0.0}}});
+    rig.instruments.push_back({"meter",
+                               InstrumentKind::modbus,
+                               "tcp:192.168.1.7:502",
+                               17,
+                               0.1,
+                               1.0,
+                               "",
+                               {{"holding:3:u16", "output_w", "W", 0.1, 0.0}}});
+    rig.instruments.push_back(
+        {"car", InstrumentKind::obd, "serial:/dev/rfcomm0,38400", 1, 0.2, 1.0, "e10", {}});
+    rig.instruments.push_back(
+        {"again", InstrumentKind::replay, "file:a run.csv", 1, 0.25, 20.0, "", {}});
     rig.instruments.push_back({"gps", InstrumentKind::nmea, "udp:*:2000", 1, 0.25, 1.0, "", {}});
     return rig;
 }
@@ -61,8 +73,9 @@ TEST(Rigs, ThatMakeNoSenseAreRefusedWithWhatWasExpected)
     EXPECT_THAT(refused("{}"), HasSubstr("expected \"version\": 1"));
     EXPECT_THAT(refused(R"({"version":2,"wings":[]})"), HasSubstr("this rig has version 2"));
     EXPECT_THAT(refused(R"({"version":1,"instruments":[]})"), HasSubstr("without an instrument"));
-    EXPECT_THAT(refused(R"({"version":1,"wings":1,"instruments":[]})"),
-                HasSubstr("there is no \"wings\" here; expected one of version, name, instruments"));
+    EXPECT_THAT(
+        refused(R"({"version":1,"wings":1,"instruments":[]})"),
+        HasSubstr("there is no \"wings\" here; expected one of version, name, instruments"));
     EXPECT_THAT(one(R"(,"bauds":1)"), HasSubstr("there is no \"bauds\" here"));
     EXPECT_THAT(one(R"(,"unit":1.5)"), HasSubstr("\"unit\" is the device's number"));
     EXPECT_THAT(one(R"(,"poll_s":"fast")"), HasSubstr("\"poll_s\" is no number"));
@@ -72,19 +85,21 @@ TEST(Rigs, ThatMakeNoSenseAreRefusedWithWhatWasExpected)
     EXPECT_THAT(one(R"(,"channels":[{"source":"a","name":"b"},{"source":"c","name":"b"}])"),
                 HasSubstr("two channels are called 'b'"));
     EXPECT_THAT(one("}," + board), HasSubstr("two instruments are called 'b'"));
-    EXPECT_THAT(refused(R"({"version":1,"instruments":[{"name":"b","kind":"lnes","address":"file:x"}]})"),
-                HasSubstr("there is no kind 'lnes'"));
-    EXPECT_THAT(refused(R"({"version":1,"instruments":[{"name":"b","kind":"modbus","address":"file:x"}]})"),
-                HasSubstr("'file:x' is no address for modbus"));
+    EXPECT_THAT(
+        refused(R"({"version":1,"instruments":[{"name":"b","kind":"lnes","address":"file:x"}]})"),
+        HasSubstr("there is no kind 'lnes'"));
+    EXPECT_THAT(
+        refused(R"({"version":1,"instruments":[{"name":"b","kind":"modbus","address":"file:x"}]})"),
+        HasSubstr("'file:x' is no address for modbus"));
     EXPECT_THAT(refused(std::string(100'000, '[')), HasSubstr("this is no JSON"));
 }
 
 TEST(Rigs, AddressesSayWhatWasExpected)
 {
-    for (const char* good :
-         {"lines:serial:/dev/ttyUSB0,9600", "lines:serial:/dev/a,b,19200,8E1", "nmea:tcp:gps.local:2000",
-          "lines:udp:*:2000", "lines:tcp:[::1]:2000", "modbus:tcp:192.168.1.7:502",
-          "obd:serial:/dev/rfcomm0,38400", "replay:run_01.csv,x20", "lines:file:a,b.txt"})
+    for (const char* good : {"lines:serial:/dev/ttyUSB0,9600", "lines:serial:/dev/a,b,19200,8E1",
+                             "nmea:tcp:gps.local:2000", "lines:udp:*:2000", "lines:tcp:[::1]:2000",
+                             "modbus:tcp:192.168.1.7:502", "obd:serial:/dev/rfcomm0,38400",
+                             "replay:run_01.csv,x20", "lines:file:a,b.txt"})
         EXPECT_TRUE(instrumentFromText(good)) << good;
     for (const char* bad :
          {"lines:serial:/dev/ttyUSB0", "lines:serial:,9600", "lines:tcp:host", "lines:tcp:host:0",
@@ -111,8 +126,15 @@ TEST(Rigs, AddressesSayWhatWasExpected)
 TEST(Rigs, AReaderRefusesARigThatMakesNoSense)
 {
     EXPECT_FALSE(RigReader::start(Rig{}));
-    Rig rig{"x", {{"m", InstrumentKind::modbus, "tcp:localhost:502", 1, 0.25, 1.0, "",
-                   {{"holding:3:u17", "a", "", 1.0, 0.0}}}}};
+    Rig rig{"x",
+            {{"m",
+              InstrumentKind::modbus,
+              "tcp:localhost:502",
+              1,
+              0.25,
+              1.0,
+              "",
+              {{"holding:3:u17", "a", "", 1.0, 0.0}}}}};
     const auto reader = RigReader::start(rig);
     ASSERT_FALSE(reader);
     EXPECT_THAT(reader.error().message.english(), HasSubstr("'holding:3:u17' is no register"));

@@ -1,0 +1,21 @@
+// Copyright (C) 2026 The Bothways developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "app/wording/language.h"
+#include "storage/instruments/rig_reader.h"
+
+#include <string>
+
+/// Instruments and what has become of them, in words.
+namespace bothways::app::wording {
+
+/// "reading", "silent", ...
+[[nodiscard]] std::string instrumentState(const Language& in, storage::InstrumentState::Is is);
+/// "board: reading, 1,200 readings; 3 lines could not be read; what comes is no text"
+[[nodiscard]] std::string instrumentSentence(const Language& in, const std::string& name,
+                                             const storage::InstrumentState& state);
+/// "rpm * 0.5 + 3" as a channel's value comes about.
+[[nodiscard]] std::string conversionWords(const Language& in, const storage::RigChannel& channel);
+
+} // namespace bothways::app::wording
