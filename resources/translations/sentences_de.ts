@@ -154,6 +154,8 @@
     <message>
         <source>&apos;{}&apos; is no property of a study; expected name, date, baseline, margin, confidence, max_gap, aero_share, fuel, bearing_deg, cold_start, claim, noise, noise.from, notes, plan.sequence, plan.pairs, plan.margin, plan.confidence, walk_round, accessory_timer.NAME, or a limit like overspeed.rpm</source>
         <translation>„{}“ ist keine Eigenschaft einer Studie; erwartet wird name, date, baseline, margin, confidence, max_gap, aero_share, fuel, bearing_deg, cold_start, claim, noise, noise.from, notes, plan.sequence, plan.pairs, plan.margin, plan.confidence, walk_round, accessory_timer.NAME oder ein Grenzwert wie overspeed.rpm</translation>
+    </message>
+    <message>
         <source>&apos;{}&apos; is no pair of readings; expected SHOWN=TRUE, as in 1480=1500</source>
         <translation>„{}“ ist kein Paar von Ablesungen; erwartet: GEZEIGT=WAHR wie 1480=1500</translation>
     </message>
@@ -367,6 +369,8 @@
     <message>
         <source>A rig&apos;s name or file; see &apos;bothways rig&apos;</source>
         <translation>Name oder Datei einer Messausrüstung; siehe „bothways rig“</translation>
+    </message>
+    <message>
         <source>A rig&apos;s name or file</source>
         <translation>Name oder Datei einer Messausrüstung</translation>
     </message>
@@ -1010,6 +1014,8 @@ einen Effekt gibt, wie groß er ist und wie sicher. DATEI ist eine Studie
     <message>
         <source>KIND:ADDRESS</source>
         <translation>ART:ADRESSE</translation>
+    </message>
+    <message>
         <source>KIND:ADDRESS. Kinds: lines, nmea, modbus, obd, replay. Addresses: serial:PORT,BAUD, tcp:HOST:PORT, udp:*:PORT, file:PATH</source>
         <translation>ART:ADRESSE. Arten: lines, nmea, modbus, obd, replay. Adressen: serial:PORT,BAUD, tcp:HOST:PORT, udp:*:PORT, file:PFAD</translation>
     </message>
@@ -1507,6 +1513,8 @@ accessory_timer.NAME=WATT,MINUTEN und die Grenzen der Sichtungsregeln:</translat
     <message>
         <source>Over-speed: {} rpm</source>
         <translation>Überdrehzahl: {} U/min</translation>
+    </message>
+    <message>
         <source>Over the rig that is there</source>
         <translation>Über die vorhandene Messausrüstung</translation>
     </message>
@@ -2709,6 +2717,8 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>a number of minutes above 0</source>
         <translation>eine Zahl von Minuten über 0</translation>
+    </message>
+    <message>
         <source>a number of seconds from 0 to 3600</source>
         <translation>eine Anzahl Sekunden von 0 bis 3600</translation>
     </message>
@@ -2775,7 +2785,6 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>a run is under way; end it first</source>
         <translation>eine Fahrt läuft; beenden Sie sie zuerst</translation>
-        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>a run sheet</source>
@@ -3032,6 +3041,8 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>at this pace the disk is full in {} minutes</source>
         <translation>so ist die Platte in {} Minuten voll</translation>
+    </message>
+    <message>
         <source>at its end</source>
         <comment>of an instrument</comment>
         <translation>am Ende</translation>
@@ -3633,7 +3644,6 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>expected a word for the mark</source>
         <translation>erwartet wird ein Wort für die Marke</translation>
-        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>expected at least one part of the recording</source>
@@ -4686,12 +4696,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>no run is under way; expected start first</source>
         <translation>es läuft keine Fahrt; erwartet wird zuerst start</translation>
-        <source>no rule</source>
-        <translation>keiner Regel</translation>
     </message>
     <message>
-        <source>no run is under way; expected start first</source>
-        <translation type="unfinished"></translation>
+        <source>no rule</source>
+        <translation>keiner Regel</translation>
     </message>
     <message>
         <source>no run was named; expected numbers of runs before COLUMN=VALUE</source>
@@ -5955,6 +5963,8 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>the recording {} was not stopped; its {} min up to the last second are in the study</source>
         <translation>die Aufzeichnung {} wurde nicht beendet; ihre {} min bis zur letzten Sekunde sind in der Studie</translation>
+    </message>
+    <message>
         <source>the rig lists no channels; name them with &apos;bothways rig new&apos; and --channel</source>
         <translation>die Messausrüstung führt keine Kanäle auf; benennen mit „bothways rig new“ und --channel</translation>
     </message>
@@ -6077,7 +6087,6 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>the study has no timed accessory &apos;{}&apos;</source>
         <translation>die Studie hat keinen Verbraucher „{}“ mit Zeitschalter</translation>
-        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>the study has {} run already: the plan comes late, which the verdict says</source>

@@ -19,7 +19,8 @@ namespace bothways::storage {
 namespace {
 
 constexpr std::uint32_t kAnswer_us = 300'000;
-constexpr int kTimeoutsToReconnect = 3; ///< rounds in which nothing was answered
+constexpr std::uint32_t kConnect_us = 800'000; ///< stopping waits for it
+constexpr int kTimeoutsToReconnect = 3;        ///< rounds in which nothing was answered
 
 struct ContextFree {
     void operator()(modbus_t* context) const
@@ -134,7 +135,7 @@ bool ModbusReader::connect()
         failed(core::message("unit {} is no number of a Modbus device"_t, m_instrument.unit));
         return false;
     }
-    modbus_set_response_timeout(m_context.get(), 0, kAnswer_us);
+    modbus_set_response_timeout(m_context.get(), 0, kConnect_us);
     if (modbus_connect(m_context.get()) != 0) {
         const int problem = errno;
         failed(serial ? openProblem(m_address.path, problem)
@@ -147,6 +148,7 @@ bool ModbusReader::connect()
         failed(core::message("{} is in use by another program"_t, m_address.path));
         return false;
     }
+    modbus_set_response_timeout(m_context.get(), 0, kAnswer_us);
     m_silentRounds = 0;
     m_isNew = m_wasOpen;
     m_wasOpen = true;

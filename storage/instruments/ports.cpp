@@ -88,7 +88,7 @@ public:
     void open() override
     {
         const unsigned attempt = ++m_attempt;
-        m_timer.expires_after(std::chrono::seconds(2));
+        m_timer.expires_after(std::chrono::milliseconds(1500));
         m_timer.async_wait([this, attempt](const error_code& problem) {
             if (!problem && attempt == m_attempt)
                 give("nobody answers"_t);

@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "storage/instruments/rigs.h"
 
+#include "storage/instruments/folder_entries.h"
+
 #include <algorithm>
 #include <cstdlib>
 #include <set>
@@ -43,10 +45,11 @@ fs::path rigsFolder()
 std::vector<std::string> rigNames(const fs::path& folder)
 {
     std::vector<std::string> names;
-    std::error_code problem;
-    for (const auto& entry : fs::directory_iterator(folder, problem))
+    eachEntry(folder, [&](const fs::directory_entry& entry) {
+        std::error_code problem;
         if (entry.path().extension() == kRigEnding && entry.is_regular_file(problem))
             names.push_back(entry.path().stem().string());
+    });
     std::sort(names.begin(), names.end());
     return names;
 }
@@ -114,21 +117,19 @@ std::vector<SerialPortName> serialPorts(const fs::path& devices)
 {
     std::vector<SerialPortName> ports;
     std::set<fs::path> named;
-    std::error_code problem;
-    for (const auto& link : fs::directory_iterator(devices / "serial" / "by-id", problem)) {
+    eachEntry(devices / "serial" / "by-id", [&](const fs::directory_entry& link) {
         std::error_code broken;
         const fs::path device = fs::canonical(link.path(), broken);
-        if (broken || !named.insert(device).second)
-            continue;
-        ports.push_back({link.path().string(), device.string()});
-    }
-    for (const auto& device : fs::directory_iterator(devices, problem)) {
+        if (!broken && named.insert(device).second)
+            ports.push_back({link.path().string(), device.string()});
+    });
+    eachEntry(devices, [&](const fs::directory_entry& device) {
         const std::string name = device.path().filename().string();
         std::error_code broken;
         if ((name.starts_with("ttyUSB") || name.starts_with("ttyACM")) &&
             !named.contains(fs::canonical(device.path(), broken)))
             ports.push_back({device.path().string(), device.path().string()});
-    }
+    });
     std::sort(ports.begin(), ports.end(),
               [](const auto& a, const auto& b) { return a.path < b.path; });
     return ports;

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "storage/instruments/serial_open.h"
 
+#include "storage/instruments/folder_entries.h"
 #include "storage/study/process_name.h"
 
 #include <fmt/format.h>
@@ -42,27 +43,37 @@ std::optional<speed_t> speedOf(int baud)
     return std::nullopt;
 }
 
-/// Another process that has the device open, as far as the system shows it.
+/// Whether a process has the device open, as far as the system shows it.
+bool hasOpen(const fs::path& process, const struct stat& device)
+{
+    bool found = false;
+    eachEntry(process / "fd", [&](const fs::directory_entry& file) {
+        struct stat open {};
+        std::error_code problem;
+        // Asked of devices alone: a file on a network may answer late.
+        found = found || (fs::read_symlink(file.path(), problem).string().starts_with("/dev/") &&
+                          ::stat(file.path().c_str(), &open) == 0 && S_ISCHR(open.st_mode) &&
+                          open.st_rdev == device.st_rdev);
+    });
+    return found;
+}
+
+/// Another process that has the device open.
 std::optional<core::Message> otherUser(int port)
 {
     struct stat device {};
     if (::fstat(port, &device) != 0)
         return std::nullopt;
-    std::error_code problem;
-    for (const auto& process : fs::directory_iterator("/proc", problem)) {
+    std::optional<core::Message> found;
+    eachEntry("/proc", [&](const fs::directory_entry& process) {
         const std::string name = process.path().filename().string();
         pid_t number = 0;
         const auto [end, wrong] = std::from_chars(name.data(), name.data() + name.size(), number);
-        if (wrong != std::errc() || end != name.data() + name.size() || number == ::getpid())
-            continue;
-        for (const auto& file : fs::directory_iterator(process.path() / "fd", problem)) {
-            struct stat open {};
-            if (::stat(file.path().c_str(), &open) == 0 && S_ISCHR(open.st_mode) &&
-                open.st_rdev == device.st_rdev)
-                return nameOfProcess(number);
-        }
-    }
-    return std::nullopt;
+        if (wrong == std::errc() && end == name.data() + name.size() && number != ::getpid() &&
+            !found && hasOpen(process.path(), device))
+            found = nameOfProcess(number);
+    });
+    return found;
 }
 
 core::Message heldBy(const std::string& path, const std::optional<core::Message>& who)

@@ -6,6 +6,10 @@
 #include "core/screening/screening.h"
 #include "core/study/properties.h"
 #include "storage/chunks/chunk_codec.h"
+#include "storage/instruments/line_parser.h"
+#include "storage/instruments/line_splitter.h"
+#include "storage/instruments/obd_dialogue.h"
+#include "storage/instruments/rig.h"
 #include "storage/loggers/channel_mapping.h"
 #include "storage/recordings/recordings.h"
 #include "storage/recordings/run_traces.h"
@@ -17,10 +21,13 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
+#include <cmath>
 #include <cstdio>
 #include <filesystem>
 #include <fstream>
 #include <string>
+#include <vector>
 
 #include <unistd.h>
 
@@ -172,12 +179,98 @@ std::string_view feedProperty(std::string_view bytes)
     return again == properties ? kFine : "a property is not what was written";
 }
 
+/// All that lines of an instrument say, in order.
+struct SaidByLines {
+    std::vector<TypedNumber> numbers;
+    std::size_t garbage = 0, lines = 0;
+    friend bool operator==(const SaidByLines&, const SaidByLines&) = default;
+};
+SaidByLines saidByLines(std::string_view bytes, std::size_t cut)
+{
+    SaidByLines said;
+    std::uint32_t channels = 0;
+    const auto parser =
+        makeNumbersParser([&](std::string_view, std::string_view, std::string_view) {
+            return std::vector<std::uint32_t>{channels++};
+        });
+    LineSplitter splitter;
+    ParsedLine parsed;
+    for (std::size_t at = 0; at < bytes.size(); at += cut)
+        splitter.feed(bytes.substr(at, cut), [&](std::string_view line, bool suspect) {
+            parser->take(line, suspect, parsed);
+            ++said.lines;
+            said.garbage += parsed.is == ParsedLine::Is::garbage;
+            for (const ParsedValue& value : parsed.values)
+                said.numbers.push_back(value.number);
+        });
+    return said;
+}
+
+std::string_view feedLines(std::string_view bytes)
+{
+    const SaidByLines whole = saidByLines(bytes, std::max<std::size_t>(bytes.size(), 1));
+    if (!(saidByLines(bytes, 1) == whole) || !(saidByLines(bytes, 7) == whole))
+        return "lines say something else when they come in other pieces";
+    for (const TypedNumber& number : whole.numbers)
+        if (!std::isfinite(number.value()))
+            return "a number that is none";
+    return kFine;
+}
+
+std::string_view feedObd(std::string_view bytes)
+{
+    std::string_view fault;
+    Instrument instrument;
+    instrument.fuel = "petrol";
+    ObdDialogue dialogue(
+        instrument,
+        [&](const ObdRequest& request) {
+            const std::string& asked = request.bytes();
+            if (!asked.starts_with("AT") && !(asked.starts_with("01") && asked.size() == 5))
+                fault = "something that is not on the list was sent";
+        },
+        [](std::string_view, std::string_view, std::string_view, bool) {
+            return std::vector<std::uint32_t>{0};
+        });
+    std::vector<ParsedLine> said;
+    double now_s = 0.0;
+    dialogue.begin(now_s);
+    while (!bytes.empty()) {
+        const std::size_t size = std::min<std::size_t>(bytes.size(), 16);
+        dialogue.take(bytes.substr(0, size), now_s, said);
+        dialogue.look(now_s += 0.5);
+        bytes.remove_prefix(size);
+    }
+    for (const ParsedLine& line : said)
+        for (const ParsedValue& value : line.values)
+            if (!std::isfinite(value.number.value()))
+                fault = "a number that is none";
+    return fault;
+}
+
+std::string_view feedRig(std::string_view bytes)
+{
+    const auto rig = rigFromText(bytes, "fuzz.json");
+    if (!rig)
+        return rig.error().message.empty() ? "an Error without words" : kFine;
+    const auto again = rigFromText(rigText(rig.value()), "again.json");
+    return again && again.value() == rig.value() ? kFine : "a rig is not what was written";
+}
+
 constexpr FuzzTarget kTargets[] = {
-    {"chunk", feedChunk},         {"csv", feedRecording},
-    {"gpx", feedRecording},       {"nmea", feedRecording},
-    {"sheet", feedSheet},         {"mapping", feedMapping},
-    {"study", feedStudy},         {"property", feedProperty},
-    {"changeset", feedChangeset}, {"spreadsheet", feedSpreadsheet},
+    {"lines", feedLines},
+    {"obd", feedObd},
+    {"rig", feedRig},
+    {"chunk", feedChunk},
+    {"csv", feedRecording},
+    {"gpx", feedRecording},
+    {"nmea", feedRecording},
+    {"sheet", feedSheet},
+    {"mapping", feedMapping},
+    {"study", feedStudy},
+    {"property", feedProperty},
+    {"changeset", feedChangeset},
+    {"spreadsheet", feedSpreadsheet},
 };
 
 } // namespace

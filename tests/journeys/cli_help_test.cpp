@@ -20,7 +20,7 @@ TEST(Help, OfEveryVerbTeachesWithOneExample)
          {"new",     "set",    "import",   "export", "add",     "edit",    "pair",
           "unpair",  "rename", "undo",     "redo",   "history", "runs",    "screen",
           "discard", "count",  "overrule", "record", "walk",    "analyse", "plan",
-          "ledger",  "report", "columns",  "help"}) {
+          "ledger",  "report", "columns",  "rig",    "help"}) {
         const Ran ran = bothwaysProgram({verb, "--help"});
         EXPECT_EQ(ran.code, 0) << verb;
         EXPECT_EQ(ran.err, "") << verb;

@@ -166,6 +166,28 @@ TEST(Rigs, AreKeptWithTheUserByName)
     fs::remove_all(folder.parent_path());
 }
 
+TEST(SerialPorts, AreNamedByWhatStaysTheSame)
+{
+    namespace fs = std::filesystem;
+    const fs::path devices =
+        fs::temp_directory_path() / ("bothways_dev_" + std::to_string(::getpid()));
+    fs::remove_all(devices);
+    EXPECT_TRUE(serialPorts(devices).empty());
+    fs::create_directories(devices / "serial" / "by-id");
+    for (const char* name : {"ttyUSB0", "ttyUSB1", "ttyACM0", "tty1", "null"})
+        std::ofstream(devices / name) << "";
+    fs::create_symlink("../../ttyUSB1", devices / "serial" / "by-id" / "usb-board_A50285BI");
+    fs::create_symlink("../../gone", devices / "serial" / "by-id" / "usb-unplugged");
+    const auto ports = serialPorts(devices);
+    ASSERT_EQ(ports.size(), 3u);
+    const fs::path plain = fs::canonical(devices);
+    EXPECT_EQ(ports[0].path, devices / "serial/by-id/usb-board_A50285BI");
+    EXPECT_EQ(ports[0].means, plain / "ttyUSB1");
+    EXPECT_EQ(ports[1].path, devices / "ttyACM0");
+    EXPECT_EQ(ports[2].path, devices / "ttyUSB0");
+    fs::remove_all(devices);
+}
+
 TEST(Calibration, TwoPointsGiveFactorAndOffset)
 {
     const auto found = calibrated({100.0, 210.0}, {300.0, 610.0});
