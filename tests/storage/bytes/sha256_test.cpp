@@ -39,6 +39,23 @@ TEST(Sha256, DoesNotCareHowTheBytesComeInPieces)
     }
 }
 
+TEST(Sha256, IsTheSameByPlainRoundsAndByInstructions)
+{
+    using storage::Sha256;
+    std::string text;
+    for (int i = 0; i < 700; ++i) {
+        Sha256 plain(Sha256::By::plainRounds);
+        plain.add(text);
+        Sha256 fastest;
+        fastest.add(text);
+        ASSERT_EQ(plain.hex(), fastest.hex()) << i << " bytes";
+        text += static_cast<char>(i * 37 % 251);
+    }
+    Sha256 plain(Sha256::By::plainRounds);
+    plain.add("abc");
+    EXPECT_EQ(plain.hex(), "ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad");
+}
+
 TEST(Sha256, OfAFileIsThatOfItsBytes)
 {
     const tests::TemporaryFolder folder;
