@@ -2,21 +2,22 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/answer/same_runs.h"
 
+#include "storage/sheet/known_runs.h"
+
 #include <algorithm>
-#include <iterator>
 #include <system_error>
 
 namespace bothways::app {
 
 core::Outcome GivenRuns::take(const Input& input, core::Message& remark)
 {
-    Given now{input.fileName(), input.path, input.sha256, marksOf(input.study)};
+    Given now{input.fileName(), input.path, input.sha256, input.study.runs};
     for (const Given& before : m_given) {
         std::error_code problem;
         if (now.path == before.path || std::filesystem::equivalent(now.path, before.path, problem))
             return core::Error{core::ErrorCode::wrongUse,
                                "is given twice; expected each file once"_t, input.path.string()};
-        const std::size_t same = shared(before.runs, now.runs);
+        const std::size_t same = shared(before, now);
         if (!now.sha256.empty() && now.sha256 == before.sha256 && !now.runs.empty())
             remark = core::message("{} holds the same as {}, and counts twice"_t,
                                    input.path.string(), before.path.string());
@@ -28,22 +29,12 @@ core::Outcome GivenRuns::take(const Input& input, core::Message& remark)
     return core::Done{};
 }
 
-std::vector<GivenRuns::Mark> GivenRuns::marksOf(const core::Study& study)
+std::size_t GivenRuns::shared(const Given& before, const Given& now)
 {
-    std::vector<Mark> marks;
-    for (const core::Run& run : study.runs)
-        marks.emplace_back(run.start.us, core::inSmallLetters(run.direction),
-                           core::inSmallLetters(run.configuration),
-                           run.consumption ? run.consumption->value : 0.0);
-    std::sort(marks.begin(), marks.end());
-    return marks;
-}
-
-std::size_t GivenRuns::shared(const std::vector<Mark>& a, const std::vector<Mark>& b)
-{
-    std::vector<Mark> both;
-    std::set_intersection(a.begin(), a.end(), b.begin(), b.end(), std::back_inserter(both));
-    return both.size();
+    const storage::KnownRuns known(before.runs);
+    return static_cast<std::size_t>(
+        std::count_if(now.runs.begin(), now.runs.end(),
+                      [&](const core::Run& run) { return known.find(run) != nullptr; }));
 }
 
 } // namespace bothways::app

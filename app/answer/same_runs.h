@@ -6,10 +6,8 @@
 #include "core/base/result.h"
 
 #include <cstddef>
-#include <cstdint>
 #include <filesystem>
 #include <string>
-#include <tuple>
 #include <vector>
 
 /// Runs that are given twice under two names would count twice.
@@ -19,21 +17,19 @@ namespace bothways::app {
 class GivenRuns {
 public:
     /// An Error (wrongUse) where the file was taken in already. A copy of it, or a study beside the
-    /// sheet that it was made from, may be meant, and is said. Runs are the same when start,
-    /// direction, configuration and consumption are.
+    /// sheet that it was made from, may be meant, and is said: by its content, whatever its name,
+    /// and by its runs (storage/sheet/known_runs.h).
     /// @param remark  what is to be said; untouched where nothing is
     [[nodiscard]] core::Outcome take(const Input& input, core::Message& remark);
 
 private:
-    using Mark = std::tuple<std::int64_t, std::string, std::string, double>;
     struct Given {
         std::string name;
         std::filesystem::path path;
         std::string sha256;
-        std::vector<Mark> runs; ///< sorted
+        std::vector<core::Run> runs;
     };
-    [[nodiscard]] static std::vector<Mark> marksOf(const core::Study& study);
-    [[nodiscard]] static std::size_t shared(const std::vector<Mark>& a, const std::vector<Mark>& b);
+    [[nodiscard]] static std::size_t shared(const Given& before, const Given& now);
 
     std::vector<Given> m_given;
 };

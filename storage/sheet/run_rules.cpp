@@ -17,7 +17,6 @@
 #include <iterator>
 #include <map>
 #include <set>
-#include <unordered_set>
 
 namespace bothways::storage {
 namespace {
@@ -195,14 +194,30 @@ const std::string* spelling(const std::vector<std::string>& known, std::string_v
 /// Runs of a study, without copying them.
 using Runs = std::span<const Run* const>;
 
-/// In order of first appearance, each once.
+/// In order of first appearance, each once. A study has two at most, so the search ends there.
 std::vector<std::string> namesOf(Runs runs, std::string Run::*field)
 {
+    constexpr std::size_t kMost = 2;
     std::vector<std::string> names;
-    for (const Run* run : runs)
-        if (!spelling(names, run->*field))
-            names.push_back(run->*field);
+    for (std::size_t i = 0; i < runs.size() && names.size() < kMost; ++i)
+        if (!spelling(names, runs[i]->*field))
+            names.push_back(runs[i]->*field);
     return names;
+}
+
+/// Of the numbers of `added` those that a run of `existing` has, ascending.
+std::vector<int> numbersTaken(Runs existing, std::span<const Run> added)
+{
+    std::vector<int> asked; // few beside the runs of a study
+    for (const Run& run : added)
+        asked.push_back(run.number);
+    std::sort(asked.begin(), asked.end());
+    std::vector<int> numbers;
+    for (const Run* run : existing)
+        if (std::binary_search(asked.begin(), asked.end(), run->number))
+            numbers.push_back(run->number);
+    std::sort(numbers.begin(), numbers.end());
+    return numbers;
 }
 
 /// The names that a study has, or will have: those of `existing`, and of the added ones those that
@@ -257,15 +272,13 @@ void checkRunNumbers(Runs existing, std::span<const Run> added, std::span<const 
 {
     if (std::all_of(added.begin(), added.end(), [](const Run& run) { return run.number == 0; }))
         return;
-    std::unordered_set<int> inStudy;
-    for (const Run* run : existing)
-        inStudy.insert(run->number);
+    const std::vector<int> inStudy = numbersTaken(existing, added);
     std::map<int, Message> used; // by number: what to say of another run with it
     for (std::size_t i = 0; i < added.size(); ++i) {
         const int number = added[i].number;
         if (number == 0)
             continue;
-        if (inStudy.contains(number)) {
+        if (std::binary_search(inStudy.begin(), inStudy.end(), number)) {
             faults.push_back({i, "run",
                               message("{} is given already in the study; expected another "
                                       "number"_t,
@@ -294,8 +307,8 @@ void checkUnits(Runs existing, std::span<const Run> added, std::vector<RunFault>
             electric = is;
         return *electric != is;
     };
-    for (const Run* run : existing)
-        static_cast<void>(differs(*run));
+    for (std::size_t i = 0; i < existing.size() && !electric; ++i)
+        static_cast<void>(differs(*existing[i]));
     for (std::size_t i = 0; i < added.size(); ++i)
         if (differs(added[i]))
             faults.push_back(
@@ -327,14 +340,16 @@ void checkOffsets(Runs existing, std::span<const Run> added, std::vector<RunFaul
 /// The marks of pairs over all runs.
 class PairCheck {
 public:
-    PairCheck(Runs existing, std::span<const Run> added)
-        : m_added(added), m_sorted(existing.begin(), existing.end())
+    PairCheck(Runs existing, std::span<const Run> added) : m_added(added)
     {
-        for (const Run& run : added)
-            m_sorted.push_back(&run);
-        if (std::all_of(m_sorted.begin(), m_sorted.end(),
+        if (std::all_of(added.begin(), added.end(),
+                        [](const Run& run) { return run.pair_mark.empty(); }) &&
+            std::all_of(existing.begin(), existing.end(),
                         [](const Run* run) { return run->pair_mark.empty(); }))
             return;
+        m_sorted.assign(existing.begin(), existing.end());
+        for (const Run& run : added)
+            m_sorted.push_back(&run);
         std::stable_sort(m_sorted.begin(), m_sorted.end(),
                          [](const Run* a, const Run* b) { return a->start.us < b->start.us; });
         for (std::size_t i = 0; i < m_sorted.size(); ++i)
@@ -501,10 +516,23 @@ Spellings Spellings::of(const Study& study)
 Spellings Spellings::of(Runs runs)
 {
     Spellings known{namesOf(runs, &Run::configuration), namesOf(runs, &Run::direction), {}};
+    known.addExtrasOf(runs);
+    return known;
+}
+
+Spellings Spellings::of(Runs runs, const Run& asking)
+{
+    Spellings known{namesOf(runs, &Run::configuration), namesOf(runs, &Run::direction), {}};
+    if (!asking.extra.empty())
+        known.addExtrasOf(runs);
+    return known;
+}
+
+void Spellings::addExtrasOf(Runs runs)
+{
     for (const Run* run : runs)
         for (const auto& [name, value] : run->extra)
-            known.extras.emplace(core::inSmallLetters(name), name);
-    return known;
+            extras.emplace(core::inSmallLetters(name), name);
 }
 
 Run normalised(Run run, Spellings& spellings)

@@ -64,6 +64,12 @@ struct Spellings {
     std::map<std::string, std::string> extras; ///< columns of one's own, by name in small letters
     [[nodiscard]] static Spellings of(const core::Study& study);
     [[nodiscard]] static Spellings of(std::span<const core::Run* const> runs);
+    /// As far as normalised() needs it for `asking`: many runs are not read to the end for nothing.
+    [[nodiscard]] static Spellings of(std::span<const core::Run* const> runs,
+                                      const core::Run& asking);
+
+private:
+    void addExtrasOf(std::span<const core::Run* const> runs);
 };
 
 /// All faults as one Error: the first, which carries the others.
@@ -88,11 +94,6 @@ using FaultPlace = std::function<core::Place(std::size_t run, const std::string&
 /// @return  an Error (badInput) with all faults, each at its `place`
 [[nodiscard]] core::Result<std::vector<core::Run>>
 admitted(const core::Study& existing, std::vector<core::Run> given, const FaultPlace& place);
-
-/// Numbers of the runs of `existing` that are among `added`, too: same start, configuration,
-/// direction and consumption. Ascending.
-[[nodiscard]] std::vector<int> alreadyThere(const core::Study& existing,
-                                            std::span<const core::Run> added);
 
 /// True when both runs are in one block of the merged, sorted runs: no switch and no new day
 /// between them. (Method, sections 1 and 4.)

@@ -94,7 +94,7 @@ Result<RunSheet> readRunSheet(const std::filesystem::path& file, const SheetOpti
 std::vector<Error> faultsOf(const Study& study, const Run& run)
 {
     const auto others = othersIn(study, run.id);
-    Spellings spellings = Spellings::of(others);
+    Spellings spellings = Spellings::of(others, run);
     const Run whole = normalised(run, spellings);
     std::vector<RunFault> faults = ownFaults(whole);
     const auto among = faultsAmong(others, {&whole, 1});

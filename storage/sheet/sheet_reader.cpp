@@ -5,6 +5,7 @@
 #include "core/base/utf8.h"
 #include "core/study/clock.h"
 #include "storage/sheet/column_names.h"
+#include "storage/sheet/known_runs.h"
 
 #include <fmt/format.h>
 

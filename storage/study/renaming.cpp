@@ -102,7 +102,7 @@ Outcome rename(StudyFile& file, const std::vector<Renaming>& given)
     const HistoryDetail detail = forHistory(renamings);
     StudyFile::Private& d = file.database();
     return d.change("rename", detail, [&](SQLite::Database& database) -> Outcome {
-        core::Study& study = d.working(database);
+        core::Study& study = d.editable(database);
         for (const auto& [what, names] :
              {std::pair{NameOf::configuration, core::configurations(study)},
               std::pair{NameOf::direction, core::directions(study)}})

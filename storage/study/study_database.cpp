@@ -132,7 +132,7 @@ void StudyFile::Private::remember(Content content)
 {
     seal = std::move(content.seal);
     known = std::move(content.study);
-    m_worked = false;
+    m_knownIsAhead = false;
     m_stamp = stampOf(*database);
 }
 
@@ -140,14 +140,14 @@ void StudyFile::Private::forget()
 {
     seal.reset();
     known.reset();
-    m_worked = false;
+    m_knownIsAhead = false;
     m_stamp = {};
 }
 
 const core::Study& StudyFile::Private::current(SQLite::Database& db)
 {
     const Stamp stamp = stampOf(db);
-    if (known && !m_worked && stamp == m_stamp)
+    if (known && !m_knownIsAhead && stamp == m_stamp)
         return *known;
     const Stamp before = m_stamp;
     forget();
@@ -160,10 +160,10 @@ const core::Study& StudyFile::Private::current(SQLite::Database& db)
     return *known;
 }
 
-core::Study& StudyFile::Private::working(SQLite::Database& db)
+core::Study& StudyFile::Private::editable(SQLite::Database& db)
 {
     static_cast<void>(current(db));
-    m_worked = true;
+    m_knownIsAhead = true;
     return *known;
 }
 
@@ -188,7 +188,7 @@ Outcome StudyFile::Private::inTransaction(const std::function<Outcome(SQLite::Da
         return error(ErrorCode::studyFile, "is open for reading only; nothing was changed"_t);
     m_hasParts = m_hasParts || m_inTransaction;
     if (m_inTransaction) // a part of it; whoever began it commits
-        return guarded<core::Done>([&]() -> Outcome { return worked(work); });
+        return guarded<core::Done>([&]() -> Outcome { return doAndSeal(work); });
     return guarded<core::Done>([&]() -> Outcome {
         std::string promised; // the seal that comes with the commit
         try {
@@ -197,7 +197,7 @@ Outcome StudyFile::Private::inTransaction(const std::function<Outcome(SQLite::Da
             m_hasParts = false;
             static_cast<void>(current(*database));
             const std::string before = seal->top();
-            Outcome outcome = worked(work);
+            Outcome outcome = doAndSeal(work);
             if (outcome) {
                 if (seal->top() != before)
                     promised = seal->top();
@@ -231,7 +231,7 @@ bool StudyFile::Private::isStored(const std::string& top) const
     }
 }
 
-Outcome StudyFile::Private::worked(const std::function<Outcome(SQLite::Database&)>& work)
+Outcome StudyFile::Private::doAndSeal(const std::function<Outcome(SQLite::Database&)>& work)
 {
     static_cast<void>(current(*database));
     Session session(database->getHandle(), sealedTables());
@@ -270,9 +270,12 @@ void StudyFile::Private::readBack(SQLite::Database& db, const std::vector<Change
             readRunAgain(db, core::RunId{run}, *known);
         if (properties)
             known->properties = readProperties(db);
-        checkTogether(*known);
+        if (runs.size() == 1)
+            checkAmong(*known, core::RunId{*runs.begin()});
+        else if (!runs.empty())
+            checkTogether(*known);
     }
-    m_worked = false;
+    m_knownIsAhead = false;
 }
 
 std::string nowInUtc()

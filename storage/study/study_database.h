@@ -51,7 +51,7 @@ struct StudyFile::Private {
     /// throws RefusedContent when it is not ours any more. Within a transaction.
     [[nodiscard]] const core::Study& current(SQLite::Database& db);
     /// The same for a change that works in it: what is in it is read from the rows afterwards.
-    [[nodiscard]] core::Study& working(SQLite::Database& db);
+    [[nodiscard]] core::Study& editable(SQLite::Database& db);
 
     /// One action of a person: runs `apply` in a transaction with a line of history and the
     /// information for undo, or does nothing of it. `apply` changes rows of undoableTables(); what
@@ -87,14 +87,14 @@ private:
     /// True when the file has this seal now: a commit that failed at its very end was done.
     [[nodiscard]] bool isStored(const std::string& top) const;
     /// Within the transaction: `work`, and what it changed is read back and sealed.
-    [[nodiscard]] Outcome worked(const std::function<Outcome(SQLite::Database&)>& work);
+    [[nodiscard]] Outcome doAndSeal(const std::function<Outcome(SQLite::Database&)>& work);
     /// Before the commit.
     void settle(SQLite::Database& db, const std::vector<ChangedRow>& rows);
     void readBack(SQLite::Database& db, const std::vector<ChangedRow>& rows);
     [[nodiscard]] core::Error problem() const; ///< of the exception being handled
 
     Stamp m_stamp;
-    bool m_worked = false; ///< `known` is not what the rows say
+    bool m_knownIsAhead = false; ///< of the rows, until they are read back
     bool m_inTransaction = false;
     bool m_hasParts = false; ///< changes within the present transaction
 };

@@ -46,9 +46,12 @@ Result<std::vector<Run*>> findAll(Study& study, const std::vector<RunId>& ids,
 {
     const std::set<RunId> wanted(ids.begin(), ids.end());
     std::vector<Run*> runs;
-    for (Run& run : study.runs)
+    for (Run& run : study.runs) {
+        if (runs.size() == wanted.size())
+            break;
         if (wanted.contains(run.id))
             runs.push_back(&run);
+    }
     if (runs.size() != wanted.size() || wanted.empty())
         return Error{ErrorCode::wrongUse, "the study has no such run"_t, file.string()};
     return runs;
@@ -185,7 +188,7 @@ Result<RunId> StudyFile::addRun(const Run& given)
     HistoryDetail detail{"facts"};
     const Outcome outcome = d->change("add_run", detail, [&](SQLite::Database& db) -> Outcome {
         const Study& study = d->current(db);
-        Spellings spellings = Spellings::of(study);
+        Spellings spellings = Spellings::of(othersIn(study, {}), given);
         Run run = normalised(given, spellings);
         run.id = {};
         if (auto faults = faultsOf(study, run); !faults.empty())
@@ -209,7 +212,7 @@ Outcome changeRun(const StudyFile::Private& d, SQLite::Database& db, Study& stud
     Run* before = find(study, wanted.id);
     if (!before)
         return d.error(ErrorCode::wrongUse, "the study has no such run"_t);
-    Spellings spellings = Spellings::of(othersIn(study, wanted.id));
+    Spellings spellings = Spellings::of(othersIn(study, wanted.id), wanted);
     Run run = normalised(wanted, spellings);
     if (run.number == 0)
         run.number = before->number;
@@ -219,8 +222,10 @@ Outcome changeRun(const StudyFile::Private& d, SQLite::Database& db, Study& stud
         return Done{};
     edits.push_back(differences(*before, run));
     rewriteRun(db, run);
+    const bool moves = run.start.us != before->start.us;
     *before = std::move(run);
-    core::sortByStart(study);
+    if (moves)
+        core::sortByStart(study);
     return Done{};
 }
 
@@ -233,7 +238,7 @@ Outcome StudyFile::updateRuns(const std::vector<Run>& given)
 {
     HistoryDetail detail{"edit"};
     return d->change("edit_run", detail, [&](SQLite::Database& db) -> Outcome {
-        Study& study = d->working(db);
+        Study& study = d->editable(db);
         for (const Run& wanted : given)
             if (Outcome changed = changeRun(*d, db, study, wanted, detail.values); !changed)
                 return changed;
@@ -245,7 +250,7 @@ Outcome StudyFile::removeRuns(const std::vector<RunId>& ids)
 {
     HistoryDetail detail{"facts"};
     return d->change("remove_runs", detail, [&](SQLite::Database& db) -> Outcome {
-        Study& study = d->working(db);
+        Study& study = d->editable(db);
         const auto runs = findAll(study, ids, d->file);
         if (!runs)
             return runs.error();
@@ -264,7 +269,7 @@ Outcome StudyFile::discard(const std::vector<RunId>& ids, const core::Discard& w
 {
     HistoryDetail detail{"discard"};
     return d->change("discard", detail, [&](SQLite::Database& db) -> Outcome {
-        Study& study = d->working(db);
+        Study& study = d->editable(db);
         const auto runs = findAll(study, ids, d->file);
         if (!runs)
             return runs.error();
@@ -283,7 +288,7 @@ Outcome StudyFile::discardEach(const std::vector<std::pair<RunId, core::Discard>
 {
     HistoryDetail detail{"discard"};
     return d->change("discard", detail, [&](SQLite::Database& db) -> Outcome {
-        Study& study = d->working(db);
+        Study& study = d->editable(db);
         for (const auto& [id, why] : runs) {
             Run* run = find(study, id);
             if (!run)
@@ -302,7 +307,7 @@ Outcome StudyFile::count(const std::vector<RunId>& ids)
 {
     HistoryDetail detail{"runs"};
     return d->change("count", detail, [&](SQLite::Database& db) -> Outcome {
-        Study& study = d->working(db);
+        Study& study = d->editable(db);
         const auto runs = findAll(study, ids, d->file);
         if (!runs)
             return runs.error();
@@ -325,7 +330,7 @@ Outcome StudyFile::pair(RunId one, RunId other)
 {
     HistoryDetail detail{"runs"};
     return d->change("pair", detail, [&](SQLite::Database& db) -> Outcome {
-        Study& study = d->working(db);
+        Study& study = d->editable(db);
         const auto runs = findAll(study, {one, other}, d->file);
         if (!runs)
             return runs.error();
@@ -353,7 +358,7 @@ Outcome StudyFile::unpair(RunId id)
 {
     HistoryDetail detail{"runs"};
     return d->change("unpair", detail, [&](SQLite::Database& db) -> Outcome {
-        Study& study = d->working(db);
+        Study& study = d->editable(db);
         Run* run = find(study, id);
         if (!run)
             return d->error(ErrorCode::wrongUse, "the study has no such run"_t);

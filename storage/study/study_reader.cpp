@@ -294,16 +294,49 @@ void checkTogether(const core::Study& study)
     }
 }
 
+void checkAmong(const core::Study& study, RunId changed)
+{
+    const auto run = std::find_if(study.runs.begin(), study.runs.end(),
+                                  [changed](const Run& one) { return one.id == changed; });
+    if (run == study.runs.end())
+        return; // what is left of a sound study is one
+    const auto isUsed = [&](std::string Run::*name) {
+        return std::any_of(study.runs.begin(), study.runs.end(), [&](const Run& other) {
+            return other.id != changed && core::sameWord(other.*name, (*run).*name);
+        });
+    };
+    const Run& other = study.runs[run == study.runs.begin() ? study.runs.size() - 1 : 0];
+    if (!isUsed(&Run::configuration) || !isUsed(&Run::direction) ||
+        run->start.utc_offset_min.has_value() != other.start.utc_offset_min.has_value())
+        checkTogether(study);
+}
+
 void readRunAgain(SQLite::Database& database, RunId id, core::Study& study)
 {
-    std::erase_if(study.runs, [id](const Run& run) { return run.id == id; });
+    std::vector<Run>& runs = study.runs;
+    const auto old =
+        std::find_if(runs.begin(), runs.end(), [id](const Run& run) { return run.id == id; });
     Query row(database, selectRuns("WHERE id = ?"));
-    if (!row.bind(1, toColumn(id)).step())
+    if (!row.bind(1, toColumn(id)).step()) {
+        if (old != runs.end())
+            runs.erase(old);
         return;
+    }
     Run run = RunReader(row).read();
     readDetails(database, {{toColumn(id), &run}}, "WHERE run = ?", toColumn(id));
-    const auto at = std::upper_bound(study.runs.begin(), study.runs.end(), run, comesBefore);
-    study.runs.insert(at, std::move(run));
+    if (old == runs.end()) {
+        runs.insert(std::upper_bound(runs.begin(), runs.end(), run, comesBefore), std::move(run));
+        return;
+    }
+    // In its place, and only those that it passed are moved: a study may have thousands.
+    *old = std::move(run);
+    const auto above = std::upper_bound(runs.begin(), old, *old, comesBefore);
+    if (above != old) {
+        std::rotate(above, old, old + 1);
+        return;
+    }
+    const auto below = std::lower_bound(old + 1, runs.end(), *old, comesBefore);
+    std::rotate(old, old + 1, below);
 }
 
 } // namespace bothways::storage

@@ -31,6 +31,8 @@ struct DamagedRow {
 /// Throws DamagedRow where the runs cannot be in one study: a third configuration or direction, two
 /// kinds of clock.
 void checkTogether(const core::Study& study);
+/// The same where all but the run `changed` were looked at before: it alone can be the third.
+void checkAmong(const core::Study& study, core::RunId changed);
 /// The run with this id in `study` becomes what its rows say, or goes where there are none.
 void readRunAgain(SQLite::Database& database, core::RunId run, core::Study& study);
 

@@ -6,6 +6,8 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <array>
+#include <cstdlib>
 #include <ctime>
 #include <functional>
 #include <vector>
@@ -89,29 +91,79 @@ void printRow(int runs, int lines, const Times& times)
                times.open_ms, times.edit_ms, times.undo_ms, times.note_ms, times.add_ms);
 }
 
+/// A study of so many runs, made in one import.
+StudyFile studyOf(const std::filesystem::path& path, int runs)
+{
+    StudyFile file = taken(StudyFile::create(path));
+    core::Study sheet;
+    for (int i = 0; i < runs; ++i)
+        sheet.runs.push_back(runAt(i));
+    taken(file.importRuns(sheet, "long.csv"));
+    return file;
+}
+
+/// The edits of a person, of the run in the middle, and how long each took.
+class Editor {
+public:
+    Editor(const std::filesystem::path& path, int runs) : m_file(studyOf(path, runs)), m_runs(runs)
+    {
+    }
+    void turn()
+    {
+        core::Run run = taken(m_file.study()).runs.at(static_cast<std::size_t>(m_runs / 2));
+        run.notes = fmt::format("turn {}", m_times[0].size());
+        m_times[0].push_back(processor_ms([&] { taken(m_file.updateRun(run)); }));
+        m_times[1].push_back(processor_ms([&] {
+            taken(m_file.discard({run.id}, {"adjusted", "by hand"}));
+        }));
+        m_times[2].push_back(processor_ms([&] { taken(m_file.count({run.id})); }));
+        m_times[3].push_back(processor_ms([&] { taken(m_file.undo()); }));
+        m_times[4].push_back(processor_ms([&] { taken(m_file.undo()); }));
+        m_times[5].push_back(processor_ms([&] { taken(m_file.note("look", "at it")); }));
+    }
+    static constexpr const char* kNames[] = {"edit", "discard", "count", "undo", "undo", "note"};
+    [[nodiscard]] const std::vector<double>& times_ms(std::size_t i) const { return m_times[i]; }
+
+private:
+    StudyFile m_file;
+    int m_runs;
+    std::array<std::vector<double>, std::size(kNames)> m_times;
+};
+
+/// One edit in a study of 20 and of 5,000 runs, in turn, so that a busy machine slows both.
+void compareSizes(const std::filesystem::path& folder, int turns)
+{
+    Editor few(folder / "few.bothways", 20);
+    Editor many(folder / "many.bothways", 5000);
+    for (int i = 0; i < turns; ++i) {
+        few.turn();
+        many.turn();
+    }
+    fmt::print("5,000 runs beside 20, {} turns: processor time in ms, medians\n", turns);
+    for (std::size_t i = 0; i < std::size(Editor::kNames); ++i) {
+        const double a = median(few.times_ms(i));
+        const double b = median(many.times_ms(i));
+        fmt::print("{:>8} {:>8.3f} {:>8.3f} {:>6.2f} times\n", Editor::kNames[i], a, b, b / a);
+    }
+}
+
 } // namespace
 
-int main()
+/// study_load [TURNS]: with TURNS, one edit in a long study beside one in a short one alone.
+int main(int argc, char** argv)
 {
     const tests::TemporaryFolder folder;
+    compareSizes(folder.path(), argc > 1 ? std::atoi(argv[1]) : 101);
+    if (argc > 1)
+        return 0;
     fmt::print("processor time in ms, medians\n  runs  lines     open     edit     undo     note"
                "      add\n");
-    Times few;
-    Times many;
     for (const auto& [runs, lines] :
          {std::pair{20, 20}, {1000, 500}, {5000, 20}, {5000, 5000}, {10'000, 5000}}) {
         const Times times =
             timesOf(folder / fmt::format("{}_{}.bothways", runs, lines), runs, lines);
         printRow(runs, lines, times);
-        if (runs == 20)
-            few = times;
-        if (runs == 5000 && lines == 20)
-            many = times;
     }
-    fmt::print("5,000 runs over 20: edit {:.2f}, undo {:.2f}, note {:.2f}, add {:.2f} times\n",
-               many.edit_ms / few.edit_ms, many.undo_ms / few.undo_ms, many.note_ms / few.note_ms,
-               many.add_ms / few.add_ms);
-
     constexpr int kAdds = 2000, kPart = 100;
     StudyFile file = taken(StudyFile::create(folder / "adds.bothways"));
     std::vector<double> adds;

@@ -169,6 +169,33 @@ TEST(FileTwice, IsRefusedWhereItWouldBePooledWithItself)
     EXPECT_EQ(bothwaysProgram({"analyse", sheet, spreadsheet("dates_of_1904.xlsx")}).code, 0);
 }
 
+TEST(FileTwice, IsFoundByItsContentAndByItsRunsWhateverTheirUnit)
+{
+    const TempFolder folder;
+    const std::string study = folder / "day.bothways";
+    ASSERT_EQ(bothwaysProgram({"new", study}).code, 0);
+    ASSERT_EQ(bothwaysProgram({"import", study, spreadsheet("shared_strings.xlsx")}).code, 0);
+    const std::string copy = folder / "renamed.bothways";
+    std::filesystem::copy_file(study, copy);
+    EXPECT_THAT(bothwaysProgram({"analyse", study, copy}).err,
+                HasSubstr("renamed.bothways holds the same as"));
+
+    std::string litres = "configuration;direction;start;l_per_100km\n";
+    std::string miles = "configuration;direction;start;mpg_us\n";
+    for (int i = 0; i < 8; ++i) {
+        const double l_per_100km = 8.0 + 0.1 * i;
+        const std::string head =
+            fmt::format("{};{};2026-05-09T05:{:02}:00;", i / 2 % 2 == 0 ? "A" : "B",
+                        i % 2 == 0 ? "out" : "return", 7 * i);
+        litres += fmt::format("{}{}\n", head, l_per_100km);
+        miles += fmt::format("{}{:.12f}\n", head, 235.214583333333 / l_per_100km);
+    }
+    const Ran other = bothwaysProgram(
+        {"analyse", folder.write("litres.csv", litres), folder.write("miles.csv", miles)});
+    EXPECT_EQ(other.code, 0) << other.err;
+    EXPECT_THAT(other.err, HasSubstr("8 of its 8 runs are runs of litres.csv, too"));
+}
+
 TEST(UnknownColumns, AreSaidByAnalyseAsByImport)
 {
     const TempFolder folder;
