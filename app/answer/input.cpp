@@ -76,6 +76,14 @@ Result<Input> readStudy(Input input, const InputOptions& options)
         return core::Error{core::ErrorCode::wrongUse,
                            "is a study; --column, --dates and --sheet are for spreadsheets"_t,
                            input.path.string()};
+    if (!sheet.lacking_columns && !options.traces.folder.empty())
+        return core::Error{core::ErrorCode::wrongUse,
+                           "is a study, which holds its recordings; --traces is for run sheets"_t,
+                           input.path.string()};
+    if (!sheet.lacking_columns && options.traces.shift_s != 0.0)
+        return core::Error{core::ErrorCode::wrongUse,
+                           "is a study, which holds its recordings; --shift is for run sheets"_t,
+                           input.path.string()};
     auto overruled = input.file->overruled();
     if (!overruled)
         return overruled.error();
@@ -124,10 +132,15 @@ Result<Input> readSheet(Input input, const InputOptions& options)
     if (!sheet.own_columns.empty())
         input.notes.push_back({core::NoteKind::sheetDialect, ownColumnsWords(sheet.own_columns)});
     input.own_columns = std::move(sheet.own_columns);
+    input.lacking_columns = std::move(sheet.lacking);
     if (sheet.dateAssumed)
         input.notes.push_back(
             {core::NoteKind::dateAssumed, core::Message::verbatim(options.today)});
-    auto traces = storage::tracesOfSheet(input.path, input.study, options.stop);
+    auto files = storage::traceFiles(input.study, input.path, options.traces);
+    if (!files)
+        return files.error();
+    input.trace_files = std::move(files).take();
+    auto traces = storage::tracesOfSheet(input.path, input.study, options.stop, options.traces);
     if (!traces)
         return traces.error();
     input.traces = std::move(traces).take();
@@ -152,10 +165,8 @@ std::string Input::fileName() const
 std::vector<std::filesystem::path> Input::filesRead() const
 {
     std::vector<std::filesystem::path> files{path};
-    if (isSheet())
-        for (const core::Run& run : study.runs)
-            if (!run.trace.empty())
-                files.push_back(path.parent_path() / run.trace);
+    for (const auto& [run, recording] : trace_files)
+        files.push_back(recording);
     return files;
 }
 

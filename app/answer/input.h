@@ -5,6 +5,7 @@
 #include "app/answer/answer.h"
 #include "core/base/result.h"
 #include "storage/bytes/file_bytes.h"
+#include "storage/recordings/run_traces.h"
 #include "storage/sheet/run_sheet.h"
 #include "storage/study/study_file.h"
 
@@ -24,6 +25,8 @@ struct Input : Material {
     std::unique_ptr<storage::StudyFile> file;    ///< null for a run sheet
     std::string sha256;                          ///< of a sheet's bytes; of what a study says
     std::vector<storage::OwnColumn> own_columns; ///< of a sheet, without a meaning
+    storage::TraceFiles trace_files;             ///< of a sheet
+    std::vector<std::string> lacking_columns; ///< that it was said to have; see RunSheet::lacking
     [[nodiscard]] bool isSheet() const { return file == nullptr; }
     /// The study's name, else the file's without its ending.
     [[nodiscard]] std::string name() const;
@@ -42,6 +45,7 @@ struct InputOptions {
     std::stop_token stop = {}; ///< asked between recordings and inside them
     /// How a spreadsheet is to be read; its date and today are those of this.
     storage::SheetOptions sheet = {};
+    storage::SheetTraces traces = {}; ///< of a sheet: where its recordings are
 };
 
 /// Whether a path is meant as a study: by its content, else by its ending.

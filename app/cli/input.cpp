@@ -53,8 +53,10 @@ private:
 Result<Input> readInput(const std::filesystem::path& path, const Overrides& overrides,
                         const Surroundings& io)
 {
-    return app::readInput(
-        path, {overrides.properties, io.today, storage::Streams::taken, io.stop, overrides.sheet});
+    storage::SheetTraces traces = overrides.traces;
+    traces.shift_s = overrides.shift_s.value_or(0.0);
+    return app::readInput(path, {overrides.properties, io.today, storage::Streams::taken, io.stop,
+                                 overrides.sheet, traces});
 }
 
 Result<storage::StudyFile> openForChange(const std::filesystem::path& path)

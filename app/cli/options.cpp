@@ -206,6 +206,25 @@ void addSpreadsheetOptions(const Language& in, CLI::App& app, storage::SheetOpti
         ->type_name("NAME");
 }
 
+void addTraces(const Language& in, CLI::App& app, storage::SheetTraces& traces)
+{
+    app.add_option("--traces", traces.folder,
+                   in.say("Where recordings of a run sheet are looked for that are not where the "
+                          "sheet has them"_t))
+        ->type_name(in.say("FOLDER"_t));
+}
+
+void addShift(const Language& in, CLI::App& app, std::optional<double>& shift_s)
+{
+    constexpr double kLargest_s = 90'000.0; // a day and an hour, as in the window
+    addNumber(
+        in, app, "--shift", shift_s,
+        {-kLargest_s, kLargest_s, true, true, "a number of seconds, at most 90000 either way"_t},
+        "Seconds to add to the times of a recorder's clock that is wrong: 600 where it is ten "
+        "minutes slow, -600 where it is fast"_t)
+        ->type_name(in.say("SECONDS"_t));
+}
+
 void addSheetOverrides(const Language& in, CLI::App& app, Overrides& overrides)
 {
     addProperty(app, "--date", "date", in.say("YYYY-MM-DD"_t), overrides,
@@ -218,6 +237,8 @@ void addSheetOverrides(const Language& in, CLI::App& app, Overrides& overrides)
     addAssignments(in, app, "--set", overrides,
                    "Any other property of a study for this call: fuel=diesel"_t);
     addSpreadsheetOptions(in, app, overrides.sheet);
+    addTraces(in, app, overrides.traces);
+    addShift(in, app, overrides.shift_s);
 }
 
 void addAnalysisOverrides(const Language& in, CLI::App& app, Overrides& overrides)

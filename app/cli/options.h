@@ -5,6 +5,7 @@
 #include "app/cli/context.h"
 #include "app/wording/units.h"
 #include "core/study/study.h"
+#include "storage/recordings/run_traces.h"
 #include "storage/sheet/run_sheet.h"
 
 #include <cstdint>
@@ -63,7 +64,9 @@ void addFooter(const Language& in, CLI::App& app, const std::string& commands,
 /// Properties of a study that the command line overrides for one call.
 struct Overrides {
     std::vector<std::pair<std::string, std::string>> properties;
-    storage::SheetOptions sheet = {}; ///< --column, --dates, --sheet
+    storage::SheetOptions sheet = {};   ///< --column, --dates, --sheet
+    storage::SheetTraces traces = {};   ///< --traces
+    std::optional<double> shift_s = {}; ///< --shift
     /// @return  what setProperty() says about the first that is wrong
     [[nodiscard]] Outcome applyTo(core::StudyProperties& properties) const;
     /// The last value given to a property; nothing: it was not given.
@@ -71,7 +74,12 @@ struct Overrides {
 };
 /// --column HEADER=COLUMN, --dates, --sheet
 void addSpreadsheetOptions(const Language& in, CLI::App& app, storage::SheetOptions& options);
+/// --traces FOLDER
+void addTraces(const Language& in, CLI::App& app, storage::SheetTraces& traces);
+/// --shift SECONDS
+void addShift(const Language& in, CLI::App& app, std::optional<double>& shift_s);
 /// --date, --baseline, --limit NAME=VALUE, --set NAME=VALUE, and those of spreadsheets
+/// and of their recordings
 void addSheetOverrides(const Language& in, CLI::App& app, Overrides& overrides);
 /// The same, with --margin, --confidence, --claim, --max-gap
 void addAnalysisOverrides(const Language& in, CLI::App& app, Overrides& overrides);

@@ -5,7 +5,29 @@
 #include "app/answer/same_runs.h"
 #include "app/cli/warnings.h"
 
+#include <algorithm>
+
 namespace bothways::cli {
+namespace {
+
+/// An Error where none of the files has a column that was said to be there.
+Outcome checkColumns(const std::vector<Input>& inputs, const Overrides& overrides)
+{
+    for (const storage::ColumnMapping& mapping : overrides.sheet.columns)
+        if (std::all_of(inputs.begin(), inputs.end(), [&](const Input& input) {
+                const auto& lacking = input.lacking_columns;
+                return !input.isSheet() ||
+                       std::find(lacking.begin(), lacking.end(), mapping.column) != lacking.end();
+            }))
+            return wrongUse(
+                core::message("none of the files has a column '{}'; expected a name of a "
+                              "header"_t,
+                              mapping.column),
+                "--column");
+    return Done{};
+}
+
+} // namespace
 
 Result<std::vector<Input>> readInputs(const std::vector<std::string>& files,
                                       const Overrides& overrides, const Surroundings& io)
@@ -38,6 +60,8 @@ readSeveral(const std::vector<std::string>& files, const Overrides& overrides,
     auto inputs = readInputs(files, each, io);     // all of them, before one is looked at
     if (!inputs)
         return inputs.error();
+    if (Outcome fits = checkColumns(inputs.value(), overrides); !fits)
+        return fits.error();
     for (Input& input : inputs.value()) {
         const Answered answered = answer(input);
         if (!answered)

@@ -4,9 +4,11 @@
 
 #include "app/wording/numbers.h"
 #include "app/wording/visible_text.h"
+#include "core/statistics/events.h"
 #include "storage/instruments/rig.h"
 #include "storage/recordings/recordings.h"
 
+#include <algorithm>
 #include <cstdint>
 
 namespace bothways::app::wording {
@@ -38,6 +40,19 @@ std::string separatedByCommas(const std::vector<std::string>& parts)
     for (const std::string& part : parts)
         text += (text.empty() ? "" : ", ") + part;
     return text;
+}
+
+/// A run that lies in it has lost something.
+bool isLongGap(const storage::TraceReport& report)
+{
+    constexpr double kLong_s = 10.0;
+    return report.longest_gap_s > std::max(kLong_s, 3.0 * report.interval_s);
+}
+
+void addGaps(const Language& in, Phrases& met, const storage::TraceReport& report)
+{
+    met.add(report.gaps, "{} gap, the longest {} s"_t, "{} gaps, the longest {} s"_t,
+            fixed(in, report.longest_gap_s, 1));
 }
 
 } // namespace
@@ -113,6 +128,8 @@ core::Result<std::vector<std::string>> liveRecordings(const Language& in,
 std::vector<std::string> whatWasMet(const Language& in, const storage::TraceReport& report)
 {
     Phrases met(in);
+    if (isLongGap(report))
+        addGaps(in, met, report);
     met.add(report.missing_cells, "{} empty cell"_t, "{} empty cells"_t);
     met.add(report.repeated_times, "{} time given twice"_t, "{} times given twice"_t);
     met.add(report.backward_times, "{} time that went backwards"_t,
@@ -143,12 +160,31 @@ std::vector<std::string> whatElseWasMet(const Language& in, const storage::Trace
             "{} cells that are no number, taken as empty"_t);
     met.add(report.short_rows, "{} row with too few cells"_t, "{} rows with too few cells"_t);
     met.add(report.long_rows, "{} row with too many cells"_t, "{} rows with too many cells"_t);
-    met.add(report.gaps, "{} gap, the longest {} s"_t, "{} gaps, the longest {} s"_t,
-            fixed(in, report.longest_gap_s, 1));
+    if (!isLongGap(report))
+        addGaps(in, met, report);
     if (!report.left_out.empty())
         met.add(
             in.say("left out, as it holds no number: {}"_t, separatedByCommas(report.left_out)));
     return met.all();
+}
+
+core::Message gapOfPart(const Language& in, const core::Message& whose,
+                        const core::CutProposal& part, const core::RecordingGap& gap)
+{
+    const std::string length = fixed(in, gap.to_s - gap.from_s, 0);
+    const std::string from = fixed(in, gap.from_s, 1), to = fixed(in, gap.to_s, 1);
+    if (gap.from_s >= part.to_s - core::kTimeGrace_s)
+        return core::message(
+            "{}: ends where the recording has a gap of {} s, from {} s to {} s; it "
+            "may have been longer"_t,
+            whose, length, from, to);
+    if (gap.to_s <= part.from_s + core::kTimeGrace_s)
+        return core::message(
+            "{}: begins where a gap of {} s in the recording ends, from {} s to {} "
+            "s; it may have been longer"_t,
+            whose, length, from, to);
+    return core::message("{}: the recording has a gap of {} s in it, from {} s to {} s"_t, whose,
+                         length, from, to);
 }
 
 core::Message whyNoCut(NoCut why)

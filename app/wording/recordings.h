@@ -3,6 +3,7 @@
 #pragma once
 
 #include "app/wording/language.h"
+#include "core/recording/cutting.h"
 #include "storage/live/live_recorder.h"
 #include "storage/loggers/trace_report.h"
 
@@ -34,6 +35,10 @@ namespace bothways::app::wording {
 /// The same of every recording of a study that was made live, its name in front.
 [[nodiscard]] core::Result<std::vector<std::string>>
 liveRecordings(const Language& in, const storage::StudyFile& study);
+
+/// "the recording has a gap of 40 s in run 3, ..." @param whose  "run 3", "a new run"
+[[nodiscard]] core::Message gapOfPart(const Language& in, const core::Message& whose,
+                                      const core::CutProposal& part, const core::RecordingGap& gap);
 
 /// Why a recording cannot be cut into runs.
 enum class NoCut { noMarks, noPositions, gatesNotPassed, noSpeed, noSpeedHeld };

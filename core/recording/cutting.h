@@ -101,6 +101,20 @@ struct TargetCut {
 /// held, by the speed that was held longest.
 [[nodiscard]] TargetCut cutByTarget(const RunTrace& recording, const Study& study);
 
+/// A stretch of a recording without samples, longer than 10 s and than three usual intervals, in
+/// what runs are cut by: its speed, else positions, else distance, else its first channel.
+struct RecordingGap {
+    double from_s = 0.0, to_s = 0.0;
+};
+[[nodiscard]] std::vector<RecordingGap> gapsIn(const RunTrace& recording);
+enum class EndsFrom {
+    sheet,    ///< a gap beside the part says nothing
+    recording ///< a part that ends or begins with a gap may have been longer
+};
+/// The longest of the gaps that the part holds, or ends or begins with.
+[[nodiscard]] std::optional<RecordingGap>
+longestGapOf(const CutProposal& part, std::span<const RecordingGap> gaps, EndsFrom ends);
+
 /// The number of the study's run that each part of a recording is given to; nothing for a part
 /// that is none's. A part that has a number keeps it. Another is given to the run with which it
 /// overlaps most in time, and only if they overlap by at least half of the shorter of the two (for

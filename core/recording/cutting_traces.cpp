@@ -3,6 +3,8 @@
 // Long: the ways to cut a recording that look at its samples, side by side.
 #include "core/recording/cutting.h"
 #include "core/recording/geodesic.h"
+#include "core/statistics/events.h"
+#include "core/statistics/robust.h"
 #include "core/study/limits.h"
 
 #include "core/base/decimal_text.h"
@@ -424,6 +426,40 @@ TargetCut cutByTarget(const RunTrace& recording, const Study& study)
     if (cruise.target_kmh)
         cut.parts = cutBySpeed(recording, cruise);
     return cut;
+}
+
+std::vector<RecordingGap> gapsIn(const RunTrace& recording)
+{
+    std::shared_ptr<const Samples> samples;
+    for (const char* channel : {"road_speed_kmh", "lat_deg", "distance_m"})
+        if (samples = recording.samples(channel); samples && samples->size() > 1)
+            break;
+    if ((!samples || samples->size() < 2) && !recording.channels().empty())
+        samples = recording.samples(recording.channels().front().name);
+    std::vector<RecordingGap> gaps;
+    if (!samples || samples->size() < 3)
+        return gaps;
+    const SampleTimes& time_s = samples->time_s;
+    const double usual_s =
+        medianOf(time_s.size() - 1, [&](std::size_t i) { return time_s[i + 1] - time_s[i]; });
+    const double longest_s = std::max(kBlind_s, 3.0 * usual_s) + kTimeGrace_s;
+    for (std::size_t i = 1; i < time_s.size(); ++i)
+        if (time_s[i] - time_s[i - 1] > longest_s)
+            gaps.push_back({time_s[i - 1], time_s[i]});
+    return gaps;
+}
+
+std::optional<RecordingGap> longestGapOf(const CutProposal& part,
+                                         std::span<const RecordingGap> gaps, EndsFrom ends)
+{
+    // An end that the recording made lies at the gap's own sample, within rounding.
+    const double beside_s = ends == EndsFrom::recording ? kTimeGrace_s : -kTimeGrace_s;
+    std::optional<RecordingGap> longest;
+    for (const RecordingGap& gap : gaps)
+        if (gap.from_s < part.to_s + beside_s && gap.to_s > part.from_s - beside_s &&
+            (!longest || gap.to_s - gap.from_s > longest->to_s - longest->from_s))
+            longest = gap;
+    return longest;
 }
 
 } // namespace bothways::core

@@ -86,6 +86,8 @@
     <message>
         <source>&quot;{}&quot; is no text</source>
         <translation>„{}“ ist kein Text</translation>
+        <source>&apos;{0}&apos; may be the number {1}.{2}, or the factor {1} and the offset {2}; expected {1}.{2} for the one, {1}.0,{2} for the other</source>
+        <translation>„{0}“ kann die Zahl {1}.{2} sein oder der Faktor {1} und der Versatz {2}; erwartet wird {1}.{2} für das eine, {1}.0,{2} für das andere</translation>
     </message>
     <message>
         <source>&apos;{} {} from trace&apos;</source>
@@ -98,6 +100,10 @@
     <message>
         <source>&apos;{}&apos;</source>
         <translation>„{}“</translation>
+    </message>
+    <message>
+        <source>&apos;{}&apos; is a time of day, and the study has no one date; expected date and time, like 2026-05-09 05:40</source>
+        <translation>„{}“ ist eine Uhrzeit, und die Studie hat kein einzelnes Datum; erwartet werden Datum und Uhrzeit, wie 2026-05-09 05:40</translation>
     </message>
     <message>
         <source>&apos;{}&apos; is kept as a column of your own; did you mean &apos;{}&apos;?</source>
@@ -178,6 +184,10 @@
     <message>
         <source>&apos;{}&apos; is no run; expected a number, or several like 7-9,12</source>
         <translation>„{}“ ist keine Fahrt; erwartet wird eine Nummer oder mehrere wie 7-9,12</translation>
+    </message>
+    <message>
+        <source>&apos;{}&apos; is no time; expected date and time, like 2026-05-09 05:40, or a time of day</source>
+        <translation>„{}“ ist keine Zeit; erwartet werden Datum und Uhrzeit, wie 2026-05-09 05:40, oder eine Uhrzeit</translation>
     </message>
     <message>
         <source>&apos;{}&apos; is no unit that is known here; expected one of the list, or a factor and an offset such as *0.5556-17.78</source>
@@ -308,6 +318,14 @@
     <message>
         <source>--recording NAME is there to be cut; expected --cut</source>
         <translation>--recording NAME ist zum Schneiden da; erwartet wird --cut</translation>
+    </message>
+    <message>
+        <source>--start goes with --trace FILE or --recording NAME; in a sheet a recording without a clock begins with its run</source>
+        <translation>--start gehört zu --trace DATEI oder --recording NAME; in einem Blatt beginnt eine Aufzeichnung ohne Uhr mit ihrer Fahrt</translation>
+    </message>
+    <message>
+        <source>--traces goes with a run sheet</source>
+        <translation>--traces gehört zu einem Fahrtenblatt</translation>
     </message>
     <message>
         <source>.</source>
@@ -842,6 +860,10 @@ einen Effekt gibt, wie groß er ist und wie sicher. DATEI ist eine Studie
     <message>
         <source>FILE</source>
         <translation>DATEI</translation>
+    </message>
+    <message>
+        <source>FOLDER</source>
+        <translation>ORDNER</translation>
     </message>
     <message>
         <source>FUEL</source>
@@ -1383,18 +1405,6 @@ accessory_timer.NAME=WATT,MINUTEN und die Grenzen der Sichtungsregeln:</translat
         <translation>An gewerteten Fahrten wurde in dem, was geprüft werden konnte, nichts gefunden.</translation>
     </message>
     <message>
-        <source>Number of either run</source>
-        <translation>Nummer einer der beiden Fahrten</translation>
-    </message>
-    <message>
-        <source>Number of the one run</source>
-        <translation>Nummer der einen Fahrt</translation>
-    </message>
-    <message>
-        <source>Number of the other run</source>
-        <translation>Nummer der anderen Fahrt</translation>
-    </message>
-    <message>
         <source>Numbers of the runs (7, 7 9, 7-9,12), then what changes in each of them, by the columns of a run sheet</source>
         <translation>Nummern der Fahrten (7, 7 9, 7-9,12), dann was sich in jeder von ihnen ändert, mit den Spalten eines Fahrtenblatts</translation>
     </message>
@@ -1413,11 +1423,6 @@ accessory_timer.NAME=WATT,MINUTEN und die Grenzen der Sichtungsregeln:</translat
     <message>
         <source>ORDER</source>
         <translation>REIHENFOLGE</translation>
-    </message>
-    <message>
-        <source>OTHER</source>
-        <comment>a run</comment>
-        <translation>ANDERE</translation>
     </message>
     <message>
         <source>Of the CSV: an apostrophe before each text that a spreadsheet would take for a formula</source>
@@ -1607,10 +1612,6 @@ accessory_timer.NAME=WATT,MINUTEN und die Grenzen der Sichtungsregeln:</translat
         <translation>REGEL</translation>
     </message>
     <message>
-        <source>RUN</source>
-        <translation>FAHRT</translation>
-    </message>
-    <message>
         <source>RUNS</source>
         <translation>FAHRTEN</translation>
     </message>
@@ -1733,6 +1734,10 @@ Das Ergebnis zeigt, was es änderte, jede verworfene Fahrt wieder zu werten.</tr
         <translation>Die Fahrten {} werden gewertet, obwohl sie laut einem Befund unbrauchbar sind. Verwerfen Sie sie, oder weisen Sie den Befund mit Begründung zurück, bevor Sie sich auf dieses Ergebnis stützen.</translation>
     </message>
     <message>
+        <source>SECONDS</source>
+        <translation>SEKUNDEN</translation>
+    </message>
+    <message>
         <source>SHARE</source>
         <translation>ANTEIL</translation>
     </message>
@@ -1785,6 +1790,8 @@ Das Ergebnis zeigt, was es änderte, jede verworfene Fahrt wieder zu werten.</tr
         <translation>Darauf achten, dass die Aufzeichnung weiterläuft.</translation>
         <source>Seconds to read for (default: 5)</source>
         <translation>Sekunden, die gelesen wird (Vorgabe: 5)</translation>
+        <source>Seconds to add to the times of a recorder&apos;s clock that is wrong: 600 where it is ten minutes slow, -600 where it is fast</source>
+        <translation>Sekunden, die zu den Zeiten einer falsch gehenden Uhr des Loggers kommen: 600, wenn sie zehn Minuten nachgeht, -600, wenn sie vorgeht</translation>
     </message>
     <message>
         <source>See: {}</source>
@@ -1925,6 +1932,10 @@ Das Ergebnis zeigt, was es änderte, jede verworfene Fahrt wieder zu werten.</tr
     <message>
         <source>TEXT</source>
         <translation>TEXT</translation>
+    </message>
+    <message>
+        <source>TIME</source>
+        <translation>ZEIT</translation>
     </message>
     <message>
         <source>TO</source>
@@ -2459,8 +2470,16 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>Was {} W bei {} km/h ändern sollten, aus den physikalischen Grundlagen (nicht aus Fahrten):</translation>
     </message>
     <message>
+        <source>When time 0 of a recording without a clock was: date and time, or a time of day of the study&apos;s date</source>
+        <translation>Wann die Zeit 0 einer Aufzeichnung ohne Uhr war: Datum und Uhrzeit oder eine Uhrzeit am Datum der Studie</translation>
+    </message>
+    <message>
         <source>Where a stretch starts and ends, for --cut position, and how far the gates reach to each side (50 m)</source>
         <translation>Wo eine Messstrecke beginnt und endet, für --cut position, und wie weit die Tore nach jeder Seite reichen (50 m)</translation>
+    </message>
+    <message>
+        <source>Where recordings of a run sheet are looked for that are not where the sheet has them</source>
+        <translation>Wo Aufzeichnungen eines Fahrtenblatts gesucht werden, die nicht dort liegen, wo das Blatt sie hat</translation>
     </message>
     <message>
         <source>Where to write (default: standard output)</source>
@@ -2725,6 +2744,8 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>a number of seconds from 0.1 to 86400</source>
         <translation>eine Anzahl Sekunden von 0,1 bis 86400</translation>
+        <source>a number of seconds, at most 90000 either way</source>
+        <translation>eine Zahl von Sekunden, höchstens 90000 in jeder Richtung</translation>
     </message>
     <message>
         <source>a part of it is missing</source>
@@ -2785,6 +2806,8 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>a run is under way; end it first</source>
         <translation>eine Fahrt läuft; beenden Sie sie zuerst</translation>
+        <source>a run cannot be tied to itself; expected two runs, like 3 6</source>
+        <translation>eine Fahrt kann nicht mit sich selbst verbunden werden; erwartet werden zwei Fahrten, wie 3 6</translation>
     </message>
     <message>
         <source>a run sheet</source>
@@ -3817,6 +3840,12 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>highest output, W</source>
         <translation>höchste Leistung, W</translation>
+        <source>hidden columns as well: {}</source>
+        <translation>den ausgeblendeten Spalten: {}</translation>
+    </message>
+    <message>
+        <source>hidden lines as well: {}</source>
+        <translation>den ausgeblendeten Zeilen: {}</translation>
     </message>
     <message>
         <source>highest rotor speed (rpm)</source>
@@ -4052,6 +4081,14 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>is a study, which does not come through a pipe; give its name</source>
         <translation>ist eine Studie, die nicht durch eine Pipe kommt; geben Sie ihren Namen an</translation>
+    </message>
+    <message>
+        <source>is a study, which holds its recordings; --shift is for run sheets</source>
+        <translation>ist eine Studie, die ihre Aufzeichnungen enthält; --shift ist für Fahrtenblätter</translation>
+    </message>
+    <message>
+        <source>is a study, which holds its recordings; --traces is for run sheets</source>
+        <translation>ist eine Studie, die ihre Aufzeichnungen enthält; --traces ist für Fahrtenblätter</translation>
     </message>
     <message>
         <source>is a study; --column, --dates and --sheet are for spreadsheets</source>
@@ -4760,6 +4797,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>none noted</source>
         <translation>keine notiert</translation>
+    </message>
+    <message>
+        <source>none of the files has a column &apos;{}&apos;; expected a name of a header</source>
+        <translation>keine der Dateien hat eine Spalte „{}“; erwartet wird ein Name aus einer Kopfzeile</translation>
     </message>
     <message>
         <source>none</source>
@@ -5927,6 +5968,12 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>the receiver has no position yet</source>
         <translation>der Empfänger hat noch keine Position</translation>
+        <source>the recording has a clock of its own, which says when it began; expected only by how much it is wrong</source>
+        <translation>die Aufzeichnung hat eine eigene Uhr, die ihren Beginn nennt; erwartet wird nur, um wie viel sie falsch geht</translation>
+    </message>
+    <message>
+        <source>the recording has no clock that could be wrong; expected when it began</source>
+        <translation>die Aufzeichnung hat keine Uhr, die falsch gehen könnte; erwartet wird, wann sie begann</translation>
     </message>
     <message>
         <source>the recording has no clock; expected marks, positions or speed to cut by</source>
@@ -6175,6 +6222,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>die Datei gibt es nicht</translation>
     </message>
     <message>
+        <source>there is no such file, and none of this name in {}</source>
+        <translation>diese Datei gibt es nicht, und keine dieses Namens in {}</translation>
+    </message>
+    <message>
         <source>there is no such file; expected a study</source>
         <translation>die Datei gibt es nicht; erwartet wird eine Studie</translation>
     </message>
@@ -6331,6 +6382,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>untied run {}</source>
         <translation>Fahrt {} gelöst</translation>
+    </message>
+    <message>
+        <source>untied runs {}</source>
+        <translation>Fahrten {} gelöst</translation>
     </message>
     <message>
         <source>usual</source>
@@ -6735,6 +6790,14 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>{} Lücken, die längste {} s</translation>
     </message>
     <message>
+        <source>{} get no part of {}; where the recorder&apos;s clock is wrong, --shift SECONDS sets it right</source>
+        <translation>{} bekommen keinen Teil von {}; geht die Uhr des Loggers falsch, stellt --shift SEKUNDEN sie richtig</translation>
+    </message>
+    <message>
+        <source>{} gets no part of {}; where the recorder&apos;s clock is wrong, --shift SECONDS sets it right</source>
+        <translation>{} bekommt keinen Teil von {}; geht die Uhr des Loggers falsch, stellt --shift SEKUNDEN sie richtig</translation>
+    </message>
+    <message>
         <source>{} has a decimal comma; the other numbers of this sheet have a decimal point</source>
         <translation>{} hat ein Dezimalkomma; die anderen Zahlen dieses Blatts haben einen Dezimalpunkt</translation>
     </message>
@@ -6995,6 +7058,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>{}, von Hand notiert{}{}</translation>
     </message>
     <message>
+        <source>{} of line {} as its date</source>
+        <translation>{} aus Zeile {} als Datum</translation>
+    </message>
+    <message>
         <source>{} of line {} in table {}</source>
         <translation>{} von Zeile {} der Tabelle {}</translation>
     </message>
@@ -7093,6 +7160,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>{} runs are discarded; none of them can be put back.</source>
         <translation>{} Fahrten sind verworfen; keine kann wieder gewertet werden.</translation>
+    </message>
+    <message>
+        <source>{} runs are named; expected two, like 3 6</source>
+        <translation>{} Fahrten sind genannt; erwartet werden zwei, wie 3 6</translation>
     </message>
     <message>
         <source>{} runs of the sheet were in the study already, with the same start, configuration, direction and consumption, and are there twice now: runs {}; &apos;bothways undo&apos; takes the import back</source>
@@ -7235,6 +7306,15 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>{}, {}</translation>
     </message>
     <message>
+        <source>{}, {} recordings</source>
+        <translation>{}, {} Aufzeichnungen</translation>
+    </message>
+    <message>
+        <source>{}, {} recordings</source>
+        <comment>a single one</comment>
+        <translation>{}, {} Aufzeichnung</translation>
+    </message>
+    <message>
         <source>{}: At Most {} required but received {}</source>
         <translation>{}: höchstens {} erwartet, {} angegeben</translation>
     </message>
@@ -7245,6 +7325,14 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>{}: Should be true/false or a number</source>
         <translation>{}: erwartet wird true, false oder eine Zahl</translation>
+    </message>
+    <message>
+        <source>{}: begins where a gap of {} s in the recording ends, from {} s to {} s; it may have been longer</source>
+        <translation>{}: beginnt, wo eine Lücke von {} s in der Aufzeichnung endet, von {} s bis {} s; sie kann länger gewesen sein</translation>
+    </message>
+    <message>
+        <source>{}: ends where the recording has a gap of {} s, from {} s to {} s; it may have been longer</source>
+        <translation>{}: endet, wo die Aufzeichnung eine Lücke von {} s hat, von {} s bis {} s; sie kann länger gewesen sein</translation>
     </message>
     <message>
         <source>{}: from {} s to {} s</source>
@@ -7265,6 +7353,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>{}: the finding &apos;{}&apos; stands again</source>
         <translation>{}: der Befund „{}“ gilt wieder</translation>
+    </message>
+    <message>
+        <source>{}: the recording has a gap of {} s in it, from {} s to {} s</source>
+        <translation>{}: die Aufzeichnung hat darin eine Lücke von {} s, von {} s bis {} s</translation>
     </message>
     <message>
         <source>{}: too far for chance ({}). Read what was noted for its runs; discard one only for a reason that you would accept if the result went the other way.</source>

@@ -20,10 +20,11 @@ struct ReadRecording {
     TraceReport report;
 
     /// @param run        that it belongs to; may be null, and need not be in the study yet
-    /// @param studyDate  for times of day
-    [[nodiscard]] static Result<ReadRecording>
-    read(StudyFile& study, const std::filesystem::path& file, const core::Run* run,
-         const std::string& studyDate, const TraceImportOptions& options);
+    /// @param known      the study, for times of day
+    [[nodiscard]] static Result<ReadRecording> read(StudyFile& study,
+                                                    const std::filesystem::path& file,
+                                                    const core::Run* run, const core::Study& known,
+                                                    const TraceImportOptions& options);
     /// Makes it a recording of the study; as a part of the caller's transaction, after which
     /// writer.keep() is called.
     /// @param run  its identity, where it was not in the study when the recording was read

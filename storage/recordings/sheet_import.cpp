@@ -19,13 +19,11 @@ using core::Done;
 using core::Error;
 using core::ErrorCode;
 
-/// What can be said before the first recording is read: it is there, and some recording.
-Outcome checkFiles(const core::Study& runs, const std::filesystem::path& folder)
+/// What can be said before the first recording is read: it is some recording.
+Outcome checkFiles(const TraceFiles& files)
 {
-    for (const core::Run& run : runs.runs) {
-        if (run.trace.empty())
-            continue;
-        const auto opened = openTrace(folder / run.trace);
+    for (const auto& [run, file] : files) {
+        const auto opened = openTrace(file);
         if (!opened)
             return opened.error();
         if (const Outcome planned = opened.value()->plan({}); !planned)
@@ -36,15 +34,14 @@ Outcome checkFiles(const core::Study& runs, const std::filesystem::path& folder)
 
 /// The rows of all recordings, unfinished.
 Result<std::vector<ReadRecording>> readAll(StudyFile& study, const core::Study& runs,
-                                           const std::filesystem::path& folder,
-                                           const std::string& date,
+                                           const TraceFiles& files, const core::Study& known,
                                            const SheetImportOptions& options)
 {
     std::vector<ReadRecording> recordings;
     for (const core::Run& run : runs.runs) {
         if (run.trace.empty())
             continue;
-        const std::filesystem::path file = folder / run.trace;
+        const std::filesystem::path& file = files.at(run.number);
         const std::string name = file.filename().string();
         if (options.stop.stop_requested())
             return Error{ErrorCode::stopped, "stopped before the end; nothing was imported"_t,
@@ -52,11 +49,12 @@ Result<std::vector<ReadRecording>> readAll(StudyFile& study, const core::Study& 
         TraceImportOptions each;
         each.run = run.number;
         each.stop = options.stop;
+        each.clock.ahead_s = -options.traces.shift_s;
         if (options.progress)
             each.progress = [&](double done, double bytesPerSecond) {
                 options.progress(name, done, bytesPerSecond);
             };
-        auto one = ReadRecording::read(study, file, &run, date, each);
+        auto one = ReadRecording::read(study, file, &run, known, each);
         if (!one)
             return one.error();
         recordings.push_back(std::move(one).take());
@@ -112,16 +110,22 @@ Result<std::vector<ImportedRecording>> importSheet(StudyFile& study, const core:
     const auto before = study.study();
     if (!before)
         return before.error();
-    const std::filesystem::path folder = sheet.parent_path();
     const std::string name = sheet.filename().string();
-    if (const Outcome there = checkFiles(runs, folder); !there)
-        return there.error();
-    auto recordings = readAll(study, runs, folder, before.value().properties.date, options);
+    const auto files = traceFiles(runs, sheet, options.traces);
+    if (!files)
+        return files.error();
+    if (const Outcome readable = checkFiles(files.value()); !readable)
+        return readable.error();
+    auto recordings = readAll(study, runs, files.value(), before.value(), options);
     if (!recordings)
         return recordings.error();
-    const Outcome done = study.database().inTransaction([&](SQLite::Database&) -> Outcome {
-        return takeIn(study, runs, name, recordings.value());
-    });
+    HistoryDetail detail{"sheet", {name, runs.runs.size()}};
+    if (!recordings.value().empty())
+        detail.values.emplace_back(recordings.value().size());
+    const Outcome done =
+        study.database().changeAsOne("import", detail, [&](SQLite::Database&) -> Outcome {
+            return takeIn(study, runs, name, recordings.value());
+        });
     if (!done)
         return done.error();
     std::vector<ImportedRecording> imported;

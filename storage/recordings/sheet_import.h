@@ -4,6 +4,7 @@
 
 #include "core/study/study.h"
 #include "storage/loggers/trace_report.h"
+#include "storage/recordings/run_traces.h"
 #include "storage/sheet/run_sheet.h"
 #include "storage/study/study_file.h"
 
@@ -19,7 +20,8 @@ namespace bothways::storage {
 struct SheetImportOptions {
     /// A recording's name, the share of it that is done, and how fast it goes.
     std::function<void(const std::string& name, double done, double bytesPerSecond)> progress;
-    std::stop_token stop; ///< asked within a recording and between two
+    std::stop_token stop;    ///< asked within a recording and between two
+    SheetTraces traces = {}; ///< where its recordings are, and how their clocks go
 };
 
 struct ImportedRecording {
@@ -31,8 +33,8 @@ struct ImportedRecording {
 
 /// All of it, or an Error and a study as it was, whatever happens meanwhile: recordings are read
 /// first and lie in the file unfinished, then runs and recordings become parts of the study in one
-/// commit. What a sudden end leaves of them is removed when the study is opened next. Runs and
-/// recordings are a step of undo each.
+/// commit. What a sudden end leaves of them is removed when the study is opened next. They are
+/// one step of undo.
 /// @param runs   what was read from the sheet
 /// @param sheet  its file: recordings are named relative to its folder
 [[nodiscard]] Result<std::vector<ImportedRecording>>

@@ -11,6 +11,8 @@
 
 #include <algorithm>
 #include <map>
+#include <set>
+#include <system_error>
 
 namespace bothways::storage {
 namespace {
@@ -105,10 +107,12 @@ core::SampleTimes shifted(const core::SampleTimes& times, double zero_s)
 }
 
 Result<std::unique_ptr<core::MemoryTrace>> traceOf(const LoadedTrace& loaded, const core::Run& run,
-                                                   const std::filesystem::path& file)
+                                                   const std::filesystem::path& file,
+                                                   const core::ClockOptions& clock)
 {
     const TraceReport& report = loaded.report;
-    const auto match = core::matchClocks({report.first, report.from_s, report.to_s}, {&run, 1});
+    const auto match =
+        core::matchClocks({report.first, report.from_s, report.to_s}, {&run, 1}, clock);
     if (!match) {
         core::Error error = match.error();
         error.where = file.string();
@@ -131,40 +135,97 @@ Result<std::unique_ptr<core::MemoryTrace>> traceOf(const LoadedTrace& loaded, co
     return trace;
 }
 
+/// Where a recording is; empty: it is not there.
+std::filesystem::path placeOf(const std::string& trace, const std::filesystem::path& sheet,
+                              const SheetTraces& where)
+{
+    const std::filesystem::path beside = sheet.parent_path() / trace;
+    std::error_code problem;
+    if (std::filesystem::exists(beside, problem))
+        return beside;
+    if (where.folder.empty())
+        return {};
+    for (const std::filesystem::path& file :
+         {where.folder / trace, where.folder / std::filesystem::path(trace).filename()})
+        if (std::filesystem::exists(file, problem))
+            return file;
+    return {};
+}
+
+core::Error notThere(const std::string& trace, const std::filesystem::path& sheet,
+                     const SheetTraces& where)
+{
+    return {core::ErrorCode::badInput,
+            where.folder.empty()
+                ? core::Message("there is no such file"_t)
+                : core::message("there is no such file, and none of this name in {}"_t,
+                                where.folder.string()),
+            (sheet.parent_path() / trace).string()};
+}
+
 } // namespace
 
-Result<std::unique_ptr<core::RunTrace>>
-readTraceFile(const std::filesystem::path& file, const core::Run& run, const std::stop_token& stop)
+Result<TraceFiles> traceFiles(const core::Study& runs, const std::filesystem::path& sheet,
+                              const SheetTraces& where)
+{
+    TraceFiles files;
+    std::vector<core::Error> missing;
+    std::set<std::string> said;
+    for (const core::Run& run : runs.runs) {
+        if (run.trace.empty())
+            continue;
+        std::filesystem::path file = placeOf(run.trace, sheet, where);
+        if (!file.empty())
+            files.emplace(run.number, std::move(file));
+        else if (said.insert(run.trace).second)
+            missing.push_back(notThere(run.trace, sheet, where));
+    }
+    if (missing.empty())
+        return files;
+    core::Error all = missing.front();
+    all.others.assign(missing.begin() + 1, missing.end());
+    return all;
+}
+
+Result<std::unique_ptr<core::RunTrace>> readTraceFile(const std::filesystem::path& file,
+                                                      const core::Run& run,
+                                                      const std::stop_token& stop,
+                                                      const core::ClockOptions& clock)
 {
     const auto loaded = load(file, stop);
     if (!loaded)
         return loaded.error();
-    auto trace = traceOf(loaded.value(), run, file);
+    auto trace = traceOf(loaded.value(), run, file, clock);
     if (!trace)
         return trace.error();
     return std::unique_ptr<core::RunTrace>(std::move(trace).take());
 }
 
 Result<core::TraceProvider> tracesOfSheet(const std::filesystem::path& sheet,
-                                          const core::Study& study, const std::stop_token& stop)
+                                          const core::Study& study, const std::stop_token& stop,
+                                          const SheetTraces& where)
 {
-    const std::filesystem::path folder = sheet.parent_path();
+    auto found = traceFiles(study, sheet, where);
+    if (!found)
+        return found.error();
+    const auto files = std::make_shared<const TraceFiles>(std::move(found).take());
+    const core::ClockOptions clock{-where.shift_s, {}};
     auto kept = std::make_shared<std::map<int, core::MemoryTrace>>(); // by the run's number
     std::map<std::filesystem::path, LoadedTrace> loaded;
     std::uintmax_t bytes = 0;
     for (const core::Run& run : study.runs) {
         if (run.trace.empty())
             continue;
-        const std::filesystem::path file = folder / run.trace;
-        auto found = loaded.find(file);
-        if (found == loaded.end()) {
+        const std::filesystem::path& file = files->at(run.number);
+        auto known = loaded.find(file);
+        if (known == loaded.end()) {
             auto read = load(file, stop);
             if (!read)
                 return read.error();
             loaded.clear(); // runs of one recording follow one another
-            found = loaded.emplace(file, std::move(read).take()).first;
+            known = loaded.emplace(file, std::move(read).take()).first;
         }
-        auto trace = traceOf(found->second, run, file);
+        auto trace = traceOf(known->second, run, file, clock);
         if (!trace)
             return trace.error();
         std::error_code problem;
@@ -173,12 +234,13 @@ Result<core::TraceProvider> tracesOfSheet(const std::filesystem::path& sheet,
             kept->emplace(run.number, *trace.value());
     }
     return core::TraceProvider(
-        [folder, kept, stop](const core::Run& run) -> std::unique_ptr<core::RunTrace> {
-            if (run.trace.empty())
+        [files, clock, kept, stop](const core::Run& run) -> std::unique_ptr<core::RunTrace> {
+            const auto file = files->find(run.number);
+            if (run.trace.empty() || file == files->end())
                 return nullptr;
-            if (const auto found = kept->find(run.number); found != kept->end())
-                return std::make_unique<core::MemoryTrace>(found->second);
-            auto trace = readTraceFile(folder / run.trace, run, stop);
+            if (const auto in = kept->find(run.number); in != kept->end())
+                return std::make_unique<core::MemoryTrace>(in->second);
+            auto trace = readTraceFile(file->second, run, stop, clock);
             if (!trace)
                 throw core::UnreadableRecording(trace.error());
             return std::move(trace).take();

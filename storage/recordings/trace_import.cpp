@@ -12,6 +12,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <cmath>
 
 namespace bothways::storage {
 namespace {
@@ -55,6 +56,44 @@ Outcome placeRun(FinishedRecording& recording, TraceReport& report, const core::
     return Done{};
 }
 
+/// The day of a time of day; empty where it cannot be told.
+std::string onlyDay(const core::Study& study)
+{
+    if (!study.properties.date.empty())
+        return study.properties.date;
+    std::string day;
+    for (const core::Run& run : study.runs) {
+        const std::string its = core::formatDate(run.start);
+        if (!day.empty() && its != day)
+            return {};
+        day = its;
+    }
+    return day;
+}
+
+/// Sets the recording's clock right, once it is read.
+Outcome setClock(TraceReport& report, const TraceImportOptions& options, const core::Study& study,
+                 const std::string& name)
+{
+    if (!options.start.empty()) {
+        if (report.first)
+            return Error{ErrorCode::wrongUse,
+                         "the recording has a clock of its own, which says when it began; expected "
+                         "only by how much it is wrong"_t,
+                         name};
+        auto start = recordingStart(options.start, study);
+        if (!start) {
+            Error error = start.error();
+            error.where = name;
+            return error;
+        }
+        report.first = start.value();
+    }
+    if (report.first)
+        report.first->us -= std::llround(options.clock.ahead_s * 1e6);
+    return Done{};
+}
+
 /// What was given, else what is kept for this header; empty where neither is.
 Result<std::vector<ChannelMapping>> mappingFor(StudyFile::Private& database, const TraceFile& trace,
                                                const TraceImportOptions& options)
@@ -86,7 +125,7 @@ FinishedRecording finished(const TraceReport& report, const std::string& name,
 } // namespace
 
 Result<ReadRecording> ReadRecording::read(StudyFile& study, const std::filesystem::path& file,
-                                          const core::Run* run, const std::string& studyDate,
+                                          const core::Run* run, const core::Study& known,
                                           const TraceImportOptions& options)
 {
     StudyFile::Private& database = study.database();
@@ -110,16 +149,19 @@ Result<ReadRecording> ReadRecording::read(StudyFile& study, const std::filesyste
         return read.error();
     if (const Outcome ended = writer.value().endOfGroups(); !ended)
         return ended.error();
-    const std::string date = options.date.empty() ? studyDate : options.date;
+    const std::string date = options.date.empty() ? known.properties.date : options.date;
     auto described = describeTrace(trace, read.value(), date);
     if (!described)
         return described.error();
     TraceReport report = std::move(described.value().report);
     report.mapping_kept = options.mapping.empty() && !mapping.value().empty();
+    if (Outcome set = setClock(report, options, known, file.string()); !set)
+        return set.error();
     FinishedRecording recording = finished(report, file.filename().string(), options);
     recording.channels = std::move(described.value().channels);
     if (run)
-        if (const Outcome placed = placeRun(recording, report, *run, options.clock, file.string());
+        if (const Outcome placed = placeRun(recording, report, *run,
+                                            {0.0, options.clock.utc_offset_min}, file.string());
             !placed)
             return placed.error();
     return ReadRecording{std::move(writer).take(), std::move(recording), std::move(report)};
@@ -147,10 +189,14 @@ Result<TraceReport> importTrace(StudyFile& study, const std::filesystem::path& f
     if (options.run && !(run = runOf(before.value(), *options.run)))
         return Error{ErrorCode::badInput, core::message("the study has no run {}"_t, *options.run),
                      study.path().string()};
-    auto recording = ReadRecording::read(study, file, run, before.value().properties.date, options);
+    auto recording = ReadRecording::read(study, file, run, before.value(), options);
     if (!recording)
         return recording.error();
     TraceReport& report = recording.value().report;
+    if (!report.first && options.clock.ahead_s != 0.0)
+        return Error{ErrorCode::wrongUse,
+                     "the recording has no clock that could be wrong; expected when it began"_t,
+                     file.string()};
     const Outcome done = database.inTransaction([&](SQLite::Database&) -> Outcome {
         if (Outcome finished = recording.value().finish(); !finished)
             return finished;
@@ -164,6 +210,35 @@ Result<TraceReport> importTrace(StudyFile& study, const std::filesystem::path& f
     if (options.progress)
         options.progress(1.0, 0.0);
     return report;
+}
+
+Result<core::Instant> recordingStart(const std::string& words, const core::Study& study)
+{
+    if (const auto time_us = core::parseTimeOfDay_us(words)) {
+        const std::string day = onlyDay(study);
+        const auto date_us = core::parseDate_us(day);
+        if (!date_us)
+            return Error{ErrorCode::badInput,
+                         core::message("'{}' is a time of day, and the study has no one date; "
+                                       "expected date and time, like 2026-05-09 05:40"_t,
+                                       words),
+                         {}};
+        core::Instant start;
+        start.us = date_us.value() + time_us.value();
+        if (!study.runs.empty()) // by the clock that the runs go by
+            start.utc_offset_min = study.runs.front().start.utc_offset_min;
+        if (start.utc_offset_min)
+            start.us -= std::int64_t{60'000'000} * *start.utc_offset_min;
+        return start;
+    }
+    auto moment = core::parseDateTime(words);
+    if (moment)
+        return moment;
+    return Error{ErrorCode::badInput,
+                 core::message("'{}' is no time; expected date and time, like 2026-05-09 05:40, or "
+                               "a time of day"_t,
+                               words),
+                 {}};
 }
 
 Result<TracePreview> previewTrace(const std::filesystem::path& file, const StudyFile* study)

@@ -22,8 +22,12 @@ struct TraceImportOptions {
     /// keep theirs. What is given here is kept.
     std::vector<ChannelMapping> mapping;
     CutsOf cuts; ///< the recording is cut in the same change, or does not come in; may be empty
-    core::ClockOptions clock; ///< how the recorder's clock relates to the study's times
-    std::string date;         ///< YYYY-MM-DD for times of day; empty: the study's
+    /// How the recorder's clock relates to the study's times; a recording comes in with its clock
+    /// set right.
+    core::ClockOptions clock;
+    std::string date; ///< YYYY-MM-DD for times of day; empty: the study's
+    /// Of a recording without a clock: when its time 0 was, as recordingStart() takes it.
+    std::string start;
     std::function<void(double done, double bytesPerSecond)> progress; ///< on the caller's thread
     std::stop_token stop;
 };
@@ -33,6 +37,11 @@ struct TraceImportOptions {
 /// stop) leaves the study as it was.
 [[nodiscard]] Result<TraceReport> importTrace(StudyFile& study, const std::filesystem::path& file,
                                               const TraceImportOptions& options = {});
+
+/// When a recording without a clock began, as people say it: date and time, or a time of day of the
+/// study's date or of the only day that it has runs of.
+[[nodiscard]] Result<core::Instant> recordingStart(const std::string& words,
+                                                   const core::Study& study);
 
 /// @param study  for the mapping kept for this header; may be null
 [[nodiscard]] Result<TracePreview> previewTrace(const std::filesystem::path& file,

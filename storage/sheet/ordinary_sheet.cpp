@@ -194,15 +194,19 @@ std::string keyOf(const Row& header)
 
 /// What a person said of a column that is not there.
 std::optional<Error> lackingColumn(const SheetOptions& options, const Row& header,
-                                   const std::string& where)
+                                   const std::string& where, std::vector<std::string>& lacking)
 {
     for (const ColumnMapping& mapping : options.columns) {
         const bool there =
             std::any_of(header.cells.begin(), header.cells.end(), [&](const Cell& cell) {
                 return core::sameWord(csv::trimmedLines(cell.text), mapping.column);
             });
-        if (there || options.lacking_columns)
+        if (there)
             continue;
+        if (options.lacking_columns) {
+            lacking.push_back(mapping.column);
+            continue;
+        }
         core::Place place(where);
         place.line = header.line;
         return Error{
@@ -265,8 +269,9 @@ Result<PreparedSheet> prepareSheet(std::string_view bytes, const std::string& na
                      message("is one column too many; expected at most {}"_t, kMostColumns),
                      std::move(place)};
     }
-    if (auto lacking = lackingColumn(options, table.rows[*chosen.value().header], where))
-        return *lacking;
+    std::vector<std::string> lacking;
+    if (auto fault = lackingColumn(options, table.rows[*chosen.value().header], where, lacking))
+        return *fault;
     SheetLayout layout = layOut(table, *chosen.value().header, options, where);
     if (!layout.faults.empty())
         return inOne(std::move(layout.faults));
@@ -274,6 +279,7 @@ Result<PreparedSheet> prepareSheet(std::string_view bytes, const std::string& na
     if (!prepared)
         return prepared;
     PreparedSheet& sheet = prepared.value();
+    sheet.lacking = std::move(lacking);
     nameUnclearConsumption(layout, table, sheet);
     if (const auto words = encodingWords(chosen.value().encoding)) {
         sheet.found.insert(sheet.found.begin(), *words);

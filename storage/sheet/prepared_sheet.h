@@ -35,10 +35,13 @@ struct PreparedSheet {
     std::vector<csv::Record> records; ///< a field for each column
     std::vector<PreparedFault> faults;
     SheetDialect dialect;
+    std::string titleDate;            ///< YYYY-MM-DD: the only one above the header
+    int titleLine = 0;                ///< where it stands
     std::vector<core::Message> found; ///< see RunSheet::found
     /// Something was passed over, renamed or rewritten; else the sheet is one of ours.
     bool adapted = false;
-    bool consumptionUnclear = false; ///< a fault says so
+    bool consumptionUnclear = false;  ///< a fault says so
+    std::vector<std::string> lacking; ///< see RunSheet::lacking
 };
 
 } // namespace bothways::storage

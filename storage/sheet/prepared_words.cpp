@@ -6,6 +6,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <set>
 
 // What SheetPreparer says of a sheet, and what it has to be told.
 namespace bothways::storage {
@@ -19,6 +20,32 @@ std::string lineList(const Table& table, const std::vector<std::size_t>& rows)
     for (std::size_t i = 0; i < std::min(rows.size(), kMostNamed); ++i)
         list += (i > 0 ? ", " : "") + std::to_string(table.rows[rows[i]].line);
     return list + (rows.size() > kMostNamed ? ", …" : "");
+}
+
+/// Dates that a cell above the header holds, alone or among other words.
+std::vector<WrittenDate> datesIn(const Cell& cell)
+{
+    constexpr std::size_t kMostWords = 40, kLongestDate = 4; // words: "Saturday 9 May 2026"
+    std::vector<WrittenDate> dates;
+    std::vector<std::string> words;
+    for (std::string_view rest = cell.text; !rest.empty() && words.size() < kMostWords;) {
+        const std::size_t begin = rest.find_first_not_of(" \t\n(),;");
+        if (begin == std::string_view::npos)
+            break;
+        rest.remove_prefix(begin);
+        const std::size_t end = std::min(rest.find_first_of(" \t\n(),;"), rest.size());
+        words.emplace_back(rest.substr(0, end));
+        rest.remove_prefix(end);
+    }
+    for (std::size_t i = 0; i < words.size(); ++i) {
+        std::string text;
+        for (std::size_t n = 0; n < kLongestDate && i + n < words.size(); ++n) {
+            text += (n > 0 ? " " : "") + words[i + n];
+            if (const auto moment = writtenMoment(text); moment && moment->date)
+                dates.push_back(*moment->date);
+        }
+    }
+    return dates;
 }
 
 } // namespace
@@ -71,6 +98,42 @@ std::optional<core::Error> SheetPreparer::settleDates()
         std::move(where)};
 }
 
+/// The date above the header, where there is one alone.
+void SheetPreparer::findTitleDate()
+{
+    if (!m_layout.hasTitles)
+        return;
+    std::set<std::string> days;
+    for (std::size_t i = 0; i < m_layout.header; ++i)
+        for (const Cell& cell : m_table.rows[i].cells)
+            for (const WrittenDate& date : datesIn(cell))
+                if (const auto iso = isoOf(date); iso && days.insert(*iso).second) {
+                    m_sheet.titleDate = *iso;
+                    m_sheet.titleLine = m_table.rows[i].line;
+                }
+    if (days.size() != 1)
+        m_sheet.titleDate.clear();
+}
+
+/// What nobody sees in the workbook counts all the same.
+void SheetPreparer::sayHidden()
+{
+    std::vector<std::size_t> lines;
+    for (const std::size_t i : m_layout.runs)
+        if (m_table.rows[i].hidden)
+            lines.push_back(i);
+    if (!lines.empty())
+        m_sheet.found.push_back(
+            core::message("hidden lines as well: {}"_t, lineList(m_table, lines)));
+    std::string columns;
+    for (const LaidColumn& column : m_layout.columns)
+        for (const HiddenColumns& hidden : m_table.hiddenColumns)
+            if (column.at >= hidden.first && column.at <= hidden.last)
+                columns += (columns.empty() ? "" : ", ") + shownCell(column.written);
+    if (!columns.empty())
+        m_sheet.found.push_back(core::message("hidden columns as well: {}"_t, columns));
+}
+
 /// What was found, for people.
 void SheetPreparer::say()
 {
@@ -96,6 +159,7 @@ void SheetPreparer::say()
                                    shownCell(column.written), column.meaning.column);
     if (!renamed.empty())
         found.push_back(core::message("columns taken as {}"_t, renamed));
+    sayHidden();
     if (m_orderFound)
         found.push_back(m_order == DateOrder::monthFirst ? "the month before the day in dates"_t
                                                          : "the day before the month in dates"_t);

@@ -65,8 +65,11 @@ Result<RunSheet> parseRunSheet(std::string_view bytes, std::string_view name,
          (beginsAsWritten(bytes) || !saysMore(ours.value(), reader.hadTimesOfDay()))))
         return ours;
     auto ordinary = parseOrdinary(bytes, std::string(name), options, existing, adapted);
-    if (ordinary)
+    if (ordinary) {
+        if (!adapted && ours)
+            ours.value().lacking = std::move(ordinary.value().lacking);
         return adapted ? ordinary : ours;
+    }
     const bool asked = !options.columns.empty();
     return (ours && !asked) || !adapted ? ours : ordinary;
 }

@@ -55,6 +55,8 @@ struct RunSheet {
     /// Of a sheet that is not in our own form: what was found, passed over and rewritten, each as
     /// it ends "The sheet was read with …".
     std::vector<core::Message> found;
+    /// Columns of SheetOptions::columns that it has not, where it may lack some.
+    std::vector<std::string> lacking;
 };
 
 /// Reads a sheet. All of its faults are in the Error (first in it, the rest in `others`), each with

@@ -303,6 +303,7 @@ core::Result<PreparedSheet> SheetPreparer::prepare(char separator)
     lookAtNumbers();
     if (auto unclear = settleDates())
         return *unclear;
+    findTitleDate();
     for (const std::size_t i : m_layout.runs)
         takeLine(m_table.rows[i]);
     say();

@@ -37,6 +37,7 @@ private:
     void chooseColumns();
     void lookAtNumbers();
     std::optional<core::Error> settleDates();
+    void findTitleDate();
     void takeLine(const Row& row);
     void takeBeyond(const Row& row);
     std::string cellFor(const LaidColumn& column, const Row& row);
@@ -49,6 +50,7 @@ private:
     [[nodiscard]] std::optional<std::string> isoOf(const WrittenDate& date) const;
     void fault(const LaidColumn& column, core::Message message);
     void say();
+    void sayHidden();
 
     const Table& m_table;
     const SheetLayout& m_layout;

@@ -249,14 +249,21 @@ void SheetReader::findDecimalComma()
     m_sheet.dialect.decimalComma = commas > points;
 }
 
+/// What the sheet itself says comes before what the study does.
+bool SheetReader::usesTitleDate() const
+{
+    return m_options.date.empty() && m_prepared && !m_prepared->titleDate.empty();
+}
+
 /// For times of day.
 void SheetReader::takeDate()
 {
     const std::string& ofStudy = m_existing->properties.date;
     const std::string& date = !m_options.date.empty() ? m_options.date
+                              : usesTitleDate()       ? m_prepared->titleDate
                               : !ofStudy.empty()      ? ofStudy
                                                       : m_options.today;
-    m_sheet.dateAssumed = m_options.date.empty() && ofStudy.empty();
+    m_sheet.dateAssumed = m_options.date.empty() && ofStudy.empty() && !usesTitleDate();
     const auto day = core::parseDate_us(date);
     m_dateKnown = static_cast<bool>(day);
     if (day)
@@ -364,6 +371,10 @@ Result<RunSheet> SheetReader::read()
     if (m_prepared) {
         m_sheet.dialect = m_prepared->dialect;
         m_sheet.found = m_prepared->found;
+        m_sheet.lacking = m_prepared->lacking;
+        if (usesTitleDate() && m_timesOfDay.value_or(false))
+            m_sheet.found.push_back(message("{} of line {} as its date"_t, m_prepared->titleDate,
+                                            m_prepared->titleLine));
     }
     return std::move(m_sheet);
 }

@@ -88,6 +88,7 @@ private:
 
     // The runs together.
     void takeDate();
+    [[nodiscard]] bool usesTitleDate() const;
     void renamePairMarks();
     void checkTogether();
     void findOwnColumns();

@@ -31,6 +31,12 @@ private:
     void readCell(Table& table, Row& row, std::size_t& column, bool covered);
     std::string readText();
     [[nodiscard]] Cell cellOf() const;
+    /// Of a line or a column (19.749): "collapse" by hand, "filter" by a filter.
+    [[nodiscard]] bool isHidden() const
+    {
+        const std::string visibility = attribute("visibility");
+        return visibility == "collapse" || visibility == "filter";
+    }
     [[nodiscard]] std::string attribute(std::string_view name) const
     {
         return std::string(m_xml.attribute(name).value_or(""));
@@ -139,6 +145,7 @@ void OdsReader::readRow(Table& table)
         std::clamp(wholeIn(m_xml.attribute("number-rows-repeated")).value_or(1), 1L, kMostLines);
     const std::size_t depth = m_xml.depth();
     Row row;
+    row.hidden = isHidden();
     std::size_t column = 0;
     for (Event event = m_xml.next(); event != Event::broken && event != Event::finished;
          event = m_xml.next()) {
@@ -166,7 +173,7 @@ Table OdsReader::readTable()
     table.sheet = attribute("name");
     m_line = 1;
     const std::size_t depth = m_xml.depth();
-    std::size_t apart = 0;
+    std::size_t apart = 0, column = 0;
     for (Event event = m_xml.next(); event != Event::broken && event != Event::finished;
          event = m_xml.next()) {
         if (event == Event::end) {
@@ -175,7 +182,15 @@ Table OdsReader::readTable()
             if (m_xml.depth() < apart)
                 apart = 0;
         } else if (event == Event::start && apart == 0) {
-            if (m_xml.name() == "table-row" && table.stoppedAt == 0)
+            if (m_xml.name() == "table-column") {
+                const long repeated =
+                    std::clamp(wholeIn(m_xml.attribute("number-columns-repeated")).value_or(1), 1L,
+                               kMostLines);
+                const std::size_t last = column + static_cast<std::size_t>(repeated) - 1;
+                if (isHidden() && table.hiddenColumns.size() < kMostHidden)
+                    table.hiddenColumns.push_back({column, last});
+                column = last + 1;
+            } else if (m_xml.name() == "table-row" && table.stoppedAt == 0)
                 readRow(table);
             else if (m_xml.name() == "shapes" || m_xml.name() == "table")
                 apart = m_xml.depth();

@@ -36,6 +36,7 @@ struct Row {
     std::vector<Cell> cells;
     csv::RecordFault fault = csv::RecordFault::none; ///< of a text
     std::size_t faultField = 0;
+    bool hidden = false; ///< nobody sees it in a workbook
     [[nodiscard]] bool empty() const
     {
         for (const Cell& cell : cells)
@@ -51,17 +52,26 @@ struct Merged {
     std::size_t firstColumn = 0, lastColumn = 0;
 };
 
+/// Columns that nobody sees in a workbook, from 0, both ends within.
+struct HiddenColumns {
+    std::size_t first = 0, last = 0;
+};
+
 struct Table {
     std::string sheet; ///< its name; empty: a text, which has none
     bool hidden = false;
     bool pivot = false;    ///< a pivot table lies on it
     std::vector<Row> rows; ///< those that hold anything
     std::vector<Merged> merged;
+    std::vector<HiddenColumns> hiddenColumns;
     int stoppedAt = 0; ///< the line that was one too many; 0: all were read
 };
 
 /// More than a study holds, with room for titles, totals and notes.
 inline constexpr std::size_t kMostRows = 11'000;
+
+/// Most stretches of hidden columns that are remembered.
+inline constexpr std::size_t kMostHidden = 1000;
 
 /// "A", "B", ..., "Z", "AA": the letters of a column, from 0.
 [[nodiscard]] std::string columnLetters(std::size_t column);

@@ -266,6 +266,12 @@ Cell XlsxReader::readCell(XmlPull& xml)
     return cellOf(type, value, hasValue, hasFormula, style);
 }
 
+/// An attribute of type boolean (22.9.2.19 has its words).
+bool isTrue(std::optional<std::string_view> attribute)
+{
+    return attribute == "1" || attribute == "true";
+}
+
 /// After <row>, up to its end. @return false: enough
 bool XlsxReader::readRow(XmlPull& xml, Table& table)
 {
@@ -274,6 +280,7 @@ bool XlsxReader::readRow(XmlPull& xml, Table& table)
     m_column = 0;
     Row row;
     row.line = m_line;
+    row.hidden = isTrue(xml.attribute("hidden"));
     const std::size_t depth = xml.depth();
     for (Event event = xml.next(); event != Event::broken && event != Event::finished;
          event = xml.next()) {
@@ -322,6 +329,14 @@ Result<Table> XlsxReader::readSheet(const Sheet& sheet)
             continue;
         if (xml.name() == "row" && !readRow(xml, table))
             return table;
+        if (xml.name() == "col" && isTrue(xml.attribute("hidden")) &&
+            table.hiddenColumns.size() < kMostHidden) { // 18.3.1.13: numbers from 1
+            const long first = wholeIn(xml.attribute("min")).value_or(0);
+            const long last = wholeIn(xml.attribute("max")).value_or(0);
+            if (first >= 1 && last >= first)
+                table.hiddenColumns.push_back(
+                    {static_cast<std::size_t>(first - 1), static_cast<std::size_t>(last - 1)});
+        }
         if (xml.name() == "mergeCell" && table.merged.size() < kMostMerged) {
             const std::string range(xml.attribute("ref").value_or(""));
             const std::size_t colon = std::min(range.find(':'), range.size());

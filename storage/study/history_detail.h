@@ -25,6 +25,7 @@
 ///     /1["properties", ["margin", "0.5"], ...]
 ///     /1["rename", ["configuration", "off", "without"], ...]
 ///     /1["sheet", "morning.csv", 12]
+///     /1["sheet", "morning.csv", 12, 10]                        with so many recordings
 ///     /1["recording", "drive.csv", 8160, 5, 0]                  rows, channels, its run or 0
 ///     /1["recording", "drive.csv", 8160, 5, 0, [1, 2], [1, "start", ...], ...]  cut as it came in
 ///     /1["cut", "drive.csv", [1, 2], [1, "start", ...], ...]    runs, and what changed on them

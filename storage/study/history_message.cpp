@@ -232,8 +232,14 @@ Message renamed(const List& one)
 Message sheet(const List& values)
 {
     const auto count = at(values, 1).number();
-    return count == 1 ? message("{}: {} runs##a single one"_t, textAt(values, 0), count)
-                      : message("{}: {} runs"_t, textAt(values, 0), count);
+    const Message runs = count == 1
+                             ? message("{}: {} runs##a single one"_t, textAt(values, 0), count)
+                             : message("{}: {} runs"_t, textAt(values, 0), count);
+    const auto recordings = at(values, 2).number();
+    if (recordings == 0)
+        return runs;
+    return recordings == 1 ? message("{}, {} recordings##a single one"_t, runs, recordings)
+                           : message("{}, {} recordings"_t, runs, recordings);
 }
 
 /// "runs 1, 2; run 1: start ...": from `place` on.

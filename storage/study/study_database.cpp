@@ -170,6 +170,8 @@ core::Study& StudyFile::Private::editable(SQLite::Database& db)
 Outcome StudyFile::Private::change(std::string_view kind, const HistoryDetail& detail,
                                    const std::function<Outcome(SQLite::Database&)>& apply)
 {
+    if (m_asOne)
+        return inTransaction(apply);
     return inTransaction([&](SQLite::Database& db) -> Outcome {
         Session session(db.getHandle(), undoableTables());
         Outcome outcome = apply(db);
@@ -179,6 +181,15 @@ Outcome StudyFile::Private::change(std::string_view kind, const HistoryDetail& d
         if (!changeset.empty())
             appendChange(db, now(), kind, detail.written(), changeset);
         return Done{};
+    });
+}
+
+Outcome StudyFile::Private::changeAsOne(std::string_view kind, const HistoryDetail& detail,
+                                        const std::function<Outcome(SQLite::Database&)>& apply)
+{
+    return change(kind, detail, [&](SQLite::Database& db) -> Outcome {
+        const Flag within(m_asOne);
+        return apply(db);
     });
 }
 

@@ -59,6 +59,10 @@ struct StudyFile::Private {
     /// leaves no line. `detail` may be filled in by `apply`.
     [[nodiscard]] Outcome change(std::string_view kind, const HistoryDetail& detail,
                                  const std::function<Outcome(SQLite::Database&)>& apply);
+    /// The same, where `apply` makes changes by change(): they are parts of this one action, and
+    /// its line of history is the only one.
+    [[nodiscard]] Outcome changeAsOne(std::string_view kind, const HistoryDetail& detail,
+                                      const std::function<Outcome(SQLite::Database&)>& apply);
     /// `work` in a transaction, without a line of history of its own: for undo, notes, mappings.
     /// Whatever it changed is read back under the rules for every row, and comes under the seal,
     /// before it is committed.
@@ -97,6 +101,7 @@ private:
     bool m_knownIsAhead = false; ///< of the rows, until they are read back
     bool m_inTransaction = false;
     bool m_hasParts = false; ///< changes within the present transaction
+    bool m_asOne = false;    ///< within changeAsOne()
 };
 
 template <class T>

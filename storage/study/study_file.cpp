@@ -356,19 +356,30 @@ Outcome StudyFile::pair(RunId one, RunId other)
 
 Outcome StudyFile::unpair(RunId id)
 {
+    return unpair(std::vector<RunId>{id});
+}
+
+Outcome StudyFile::unpair(const std::vector<RunId>& ids)
+{
     HistoryDetail detail{"runs"};
     return d->change("unpair", detail, [&](SQLite::Database& db) -> Outcome {
         Study& study = d->editable(db);
-        Run* run = find(study, id);
-        if (!run)
-            return d->error(ErrorCode::wrongUse, "the study has no such run"_t);
-        Run* partner = partnerOf(study, *run);
-        if (!partner)
-            return d->error(ErrorCode::wrongUse,
-                            core::message("run {} is not tied by hand"_t, run->number));
-        detail.values = numbersOf({run, partner});
-        untie(db, *run);
-        untie(db, *partner);
+        std::vector<Run*> tied;
+        for (const RunId id : ids) {
+            Run* run = find(study, id);
+            if (!run)
+                return d->error(ErrorCode::wrongUse, "the study has no such run"_t);
+            if (std::find(tied.begin(), tied.end(), run) != tied.end())
+                continue; // its partner was named before
+            Run* partner = partnerOf(study, *run);
+            if (!partner)
+                return d->error(ErrorCode::wrongUse,
+                                core::message("run {} is not tied by hand"_t, run->number));
+            tied.insert(tied.end(), {run, partner});
+        }
+        detail.values = numbersOf(tied);
+        for (Run* run : tied)
+            untie(db, *run);
         return Done{};
     });
 }

@@ -95,6 +95,8 @@ public:
     [[nodiscard]] Outcome count(const std::vector<core::RunId>& runs);
     [[nodiscard]] Outcome pair(core::RunId one, core::RunId other);
     [[nodiscard]] Outcome unpair(core::RunId run);
+    /// Several in one change; both runs of a tie may be among them.
+    [[nodiscard]] Outcome unpair(const std::vector<core::RunId>& runs);
     /// @param words  for the history; empty: the properties that are others now
     [[nodiscard]] Outcome setProperties(const core::StudyProperties& properties,
                                         std::string_view words);

@@ -242,6 +242,101 @@ TEST_F(CliCut, SaysHowChannelsAreGivenAndWhichColumnsThereAre)
     EXPECT_THAT(own.out, HasSubstr("breadth"));
 }
 
+TEST_F(CliCut, AClockThatIsTenMinutesSlowIsSaidAndSetRight)
+{
+    const std::string sheet =
+        m_folder.write("morning.csv", "configuration,direction,start,duration_s,l_per_100km\n"
+                                      "A,out,2026-05-09T05:30:00,200,8.1\n"
+                                      "A,return,2026-05-09T05:35:00,200,7.9\n"
+                                      "A,out,2026-05-09T05:40:00,200,8.1\n"
+                                      "A,return,2026-05-09T05:45:00,200,7.9\n"
+                                      "A,out,2026-05-10T05:40:00,200,8.1\n");
+    ASSERT_EQ(bothwaysProgram({"import", m_study, sheet}).code, 0);
+    const Ran wrong = import({"--cut", "times"});
+    ASSERT_EQ(wrong.code, 0) << wrong.err;
+    EXPECT_THAT(wrong.err, HasSubstr("warning: runs 1–2 get no part of drive.csv; where the "
+                                     "recorder's clock is wrong, --shift SECONDS sets it right"));
+    ASSERT_EQ(bothwaysProgram({"undo", m_study}).code, 0);
+    const Ran right = import({"--cut", "times", "--shift", "-600"});
+    ASSERT_EQ(right.code, 0) << right.err;
+    EXPECT_THAT(right.out, HasSubstr("  run 1: from 0.0 s to 200.0 s"));
+    EXPECT_EQ(right.err, "");
+    ASSERT_EQ(bothwaysProgram({"undo", m_study}).code, 0);
+    ASSERT_EQ(import({}).code, 0);
+    const std::vector<std::string> known{"import", m_study, "--recording", "drive.csv", "--cut"};
+    std::vector<std::string> again = known;
+    again.insert(again.end(), {"times", "--shift", "-600"});
+    EXPECT_THAT(bothwaysProgram(again).out, HasSubstr("  run 1: from 0.0 s to 200.0 s"));
+    again.back() = "a while";
+    EXPECT_EQ(bothwaysProgram(again).code, 2);
+    std::vector<std::string> begun = known;
+    begun.insert(begun.end(), {"times", "--start", "05:40"});
+    EXPECT_THAT(bothwaysProgram(begun).err, HasSubstr("a clock of its own"));
+}
+
+TEST_F(CliCut, ARecordingWithoutAClockIsCutByTimesOnceItIsSaidWhenItBegan)
+{
+    std::string csv = "time_s,road_speed_kmh\n";
+    for (int s = 0; s <= 600; ++s)
+        csv += fmt::format("{},90\n", s);
+    m_folder.write("drive.csv", csv);
+    const std::string sheet =
+        m_folder.write("morning.csv", "configuration,direction,start,duration_s,l_per_100km\n"
+                                      "A,out,2026-05-09T05:41:00,200,8.1\n");
+    ASSERT_EQ(bothwaysProgram({"import", m_study, sheet}).code, 0);
+    EXPECT_EQ(import({"--cut", "times"}).code, 3);
+    const Ran cut = import({"--cut", "times", "--start", "05:40"});
+    ASSERT_EQ(cut.code, 0) << cut.err;
+    EXPECT_THAT(cut.out, HasSubstr("  run 1: from 60.0 s to 260.0 s"));
+    ASSERT_EQ(bothwaysProgram({"undo", m_study}).code, 0);
+    ASSERT_EQ(import({}).code, 0);
+    const Ran known = bothwaysProgram({"import", m_study, "--recording", "drive.csv", "--cut",
+                                       "times", "--start", "2026-05-09 05:39:30", "--shift", "30"});
+    ASSERT_EQ(known.code, 0) << known.err;
+    EXPECT_THAT(known.out, HasSubstr("  run 1: from 60.0 s to 260.0 s"));
+}
+
+TEST_F(CliCut, AGapThatShortensARunIsSaid)
+{
+    std::string csv = "time,road_speed_kmh\n";
+    for (int s = 0; s <= 600; ++s)
+        if (s <= 179 || s >= 219)
+            csv += fmt::format("2026-05-09T05:{:02}:{:02},{}\n", 40 + s / 60, s % 60,
+                               s <= 400 ? 90 : 10);
+    m_folder.write("drive.csv", csv);
+    const Ran held = import({"--cut", "speed", "--configuration", "A"});
+    ASSERT_EQ(held.code, 0) << held.err;
+    EXPECT_THAT(held.out, AllOf(HasSubstr("from 0.0 s to 179.0 s"),
+                                HasSubstr("  1 gap, the longest 40.0 s\n")));
+    EXPECT_THAT(held.err,
+                AllOf(HasSubstr("warning: new run: ends where the recording has a gap of 40 s, "
+                                "from 179.0 s to 219.0 s; it may have been longer"),
+                      HasSubstr("warning: new run: begins where a gap of 40 s in the recording "
+                                "ends")));
+    ASSERT_EQ(bothwaysProgram({"undo", m_study}).code, 0);
+    const std::string sheet =
+        m_folder.write("morning.csv", "configuration,direction,start,duration_s,l_per_100km\n"
+                                      "A,out,2026-05-09T05:41:00,200,8.1\n");
+    ASSERT_EQ(bothwaysProgram({"import", m_study, sheet}).code, 0);
+    EXPECT_THAT(import({"--cut", "times"}).err,
+                HasSubstr("warning: run 1: the recording has a gap of 40 s in it, from 179.0 s"));
+    EXPECT_THAT(bothwaysProgram({"screen", m_study}).out, HasSubstr("road speed"));
+}
+
+TEST_F(CliCut, AFactorThatMayBeADecimalCommaIsAskedAbout)
+{
+    for (const char* unclear : {"1,6", "0,5556,-17", "-1,6"}) {
+        const Ran ran = import({"--channel", std::string("lat_deg=temperature_c,") + unclear});
+        EXPECT_EQ(ran.code, 2) << unclear;
+        EXPECT_THAT(ran.err, HasSubstr("may be the number")) << unclear;
+    }
+    EXPECT_THAT(import({"--channel", "lat_deg=x,1,6"}).err,
+                HasSubstr("'1,6' may be the number 1.6, or the factor 1 and the offset 6; expected "
+                          "1.6 for the one, 1.0,6 for the other"));
+    for (const char* clear : {"1.6", "1.0,6", "1,-6", "1.609344,0"})
+        EXPECT_EQ(import({"--channel", std::string("lat_deg=x,") + clear}).code, 0) << clear;
+}
+
 TEST_F(CliCut, SaysWhatIsWrongWithTheOrder)
 {
     const std::pair<std::vector<std::string>, const char*> wrong[] = {

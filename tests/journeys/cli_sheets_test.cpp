@@ -196,6 +196,58 @@ TEST(FileTwice, IsFoundByItsContentAndByItsRunsWhateverTheirUnit)
     EXPECT_THAT(other.err, HasSubstr("8 of its 8 runs are runs of litres.csv, too"));
 }
 
+TEST(SeveralSheets, ThatAllLackAColumnThatIsNamedAreRefused)
+{
+    const TempFolder folder;
+    const std::string other = folder.write("other.csv", "configuration,direction,start,Liter\n"
+                                                        "A,out,2026-06-09T05:40:00,8.1\n"
+                                                        "A,return,2026-06-09T05:47:00,8.0\n");
+    const std::string first = spreadsheet("shared_strings.xlsx");
+    const Ran fits = bothwaysProgram({"analyse", first, other, "--column", "Liter=l_per_100km"});
+    EXPECT_EQ(fits.code, 0) << fits.err;
+    const Ran typed = bothwaysProgram({"analyse", first, first + ".x", "--column", "Litre=x"});
+    EXPECT_NE(typed.code, 0);
+    const Ran none = bothwaysProgram(
+        {"analyse", first, spreadsheet("dates_with_times.ods"), "--column", "Litre=l_per_100km"});
+    EXPECT_EQ(none.code, 2);
+    EXPECT_THAT(none.err, HasSubstr("none of the files has a column 'Litre'"));
+}
+
+TEST(SheetsWithRecordings, ThatWereMovedAreReadWithTheFolderOfTheRecordings)
+{
+    const TempFolder folder;
+    const std::string sheet =
+        folder.write("day.csv", "configuration,direction,start,duration_s,l_per_100km,trace\n"
+                                "A,out,2026-05-09T05:40:00,3,8.1,old/one.csv\n"
+                                "A,return,2026-05-09T05:47:00,3,8.0,old/two.csv\n");
+    std::filesystem::create_directory(folder.path() / "card");
+    const std::string card = folder / "card";
+    folder.write("card/one.csv", "time_s,v\n0,1\n1,2\n2,3\n3,4\n");
+    const Ran missing = bothwaysProgram({"screen", sheet, "--traces", card});
+    EXPECT_EQ(missing.code, 3);
+    EXPECT_THAT(missing.err,
+                HasSubstr("two.csv: there is no such file, and none of this name in "));
+    folder.write("card/two.csv", "time_s,v\n0,1\n1,2\n2,3\n3,4\n");
+    const Ran both = bothwaysProgram({"screen", sheet});
+    EXPECT_THAT(both.err, testing::AllOf(HasSubstr("one.csv"), HasSubstr("two.csv")));
+    for (const char* verb : {"screen", "analyse", "runs"})
+        EXPECT_EQ(bothwaysProgram({verb, sheet, "--traces", card}).code, 0) << verb;
+    const std::string study = folder / "day.bothways";
+    ASSERT_EQ(bothwaysProgram({"new", study}).code, 0);
+    ASSERT_EQ(bothwaysProgram({"import", study, sheet, "--traces", card}).code, 0);
+    EXPECT_EQ(bothwaysProgram({"screen", study, "--traces", card}).code, 2);
+    // What it exports comes in again from another folder.
+    std::filesystem::create_directory(folder.path() / "elsewhere");
+    const std::string exported = folder / "elsewhere/out.csv";
+    ASSERT_EQ(bothwaysProgram({"export", study, "--output", exported}).code, 0);
+    const std::string again = folder / "again.bothways";
+    ASSERT_EQ(bothwaysProgram({"new", again}).code, 0);
+    EXPECT_EQ(bothwaysProgram({"import", again, exported}).code, 3);
+    EXPECT_EQ(bothwaysProgram({"import", again, exported, "--traces", card}).code, 0);
+    ASSERT_EQ(bothwaysProgram({"undo", again}).code, 0);
+    EXPECT_EQ(bothwaysProgram({"undo", again}).code, 2) << "runs and recordings are one step";
+}
+
 TEST(UnknownColumns, AreSaidByAnalyseAsByImport)
 {
     const TempFolder folder;

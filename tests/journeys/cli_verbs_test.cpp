@@ -114,6 +114,25 @@ TEST_F(CliVerbs, EditKeepsTiedPairs)
     EXPECT_EQ(call({"unpair", "2"}).code, 0);
 }
 
+TEST_F(CliVerbs, PairAndUnpairTakeRunsAsOthersDo)
+{
+    EXPECT_EQ(call({"pair", "1-2"}).out, "tied runs 1 and 2\n");
+    const Ran three = call({"pair", "1-3"});
+    EXPECT_EQ(three.code, 2);
+    EXPECT_THAT(three.err, HasSubstr("3 runs are named; expected two, like 3 6"));
+    EXPECT_THAT(call({"pair", "5"}).err, HasSubstr("cannot be tied to itself"));
+    ASSERT_EQ(call({"pair", "3,4"}).code, 0);
+    EXPECT_EQ(call({"unpair", "1-3"}).out, "untied runs 1–3\n");
+    for (int number = 1; number <= 4; ++number)
+        EXPECT_TRUE(!run(number).contains("pair") || run(number)["pair"].is_null() ||
+                    run(number)["pair"] == "")
+            << number;
+    ASSERT_EQ(call({"undo"}).code, 0);
+    EXPECT_EQ(run(3)["pair"], run(4)["pair"]) << "one step takes all of them back";
+    EXPECT_EQ(call({"unpair", "1,9"}).code, 2);
+    EXPECT_EQ(run(1)["pair"], run(2)["pair"]);
+}
+
 TEST_F(CliVerbs, TakeRangesOfRuns)
 {
     EXPECT_THAT(call({"discard", "1-3,12", "15", "--reason", "warming_up"}).out,

@@ -5,6 +5,7 @@
 #include "app/cli/options.h"
 #include "app/wording/numbers.h"
 #include "app/wording/recordings.h"
+#include "app/wording/runs.h"
 #include "core/recording/unreadable_recording.h"
 #include "core/study/limits.h"
 #include "storage/recordings/cut.h"
@@ -73,7 +74,7 @@ Result<Parts> partsOf(const Language& in, const core::RunTrace& trace,
     };
     Parts parts;
     switch (order.way) {
-    case CutWay::times: return core::cutByTimes(recording.span(), study);
+    case CutWay::times: return core::cutByTimes(recording.span(), study, order.clock);
     case CutWay::marks:
         parts = core::cutByMarks(trace, study);
         if (parts.empty())
@@ -108,33 +109,79 @@ const core::Run* runOf(std::optional<int> number, const core::Study& study)
     return found == study.runs.end() ? nullptr : &*found;
 }
 
+core::Message whoseIs(const core::Run* run)
+{
+    return run ? core::message("run {}"_t, run->number) : core::Message("new run"_t);
+}
+
 void printPart(const Language& in, const core::CutProposal& part, const core::Run* run,
                const std::string& direction, std::ostream& out)
 {
-    const core::Message whose =
-        run ? core::message("run {}"_t, run->number) : core::Message("new run"_t);
     out << "  "
-        << in.say("{}: from {} s to {} s"_t, whose, app::fixed(in, part.from_s, 1),
+        << in.say("{}: from {} s to {} s"_t, whoseIs(run), app::fixed(in, part.from_s, 1),
                   app::fixed(in, part.to_s, 1));
     if (part.distance_km)
         out << ", " << app::fixed(in, *part.distance_km, 2) << " km";
     out << ", " << direction << "\n";
 }
 
+/// Runs that began at most so long before or after the recording are said to get no part of it.
+constexpr double kNear_s = 2.0 * 3600.0;
+
+/// Of the runs that get no part, those of the recording's own hours: where they would start in it
+/// follows from a run that has a part.
+std::vector<int> nearRuns(const core::Study& study, const std::vector<storage::Cut>& cuts,
+                          const std::vector<int>& without, const storage::RecordingInfo& recording)
+{
+    std::vector<int> near;
+    const auto placed = std::find_if(
+        cuts.begin(), cuts.end(), [](const storage::Cut& cut) { return cut.existing.has_value(); });
+    if (placed == cuts.end())
+        return near;
+    const core::Run* known = nullptr;
+    for (const core::Run& run : study.runs)
+        if (run.id == *placed->existing)
+            known = &run;
+    for (const core::Run& run : study.runs) {
+        const double start_s =
+            placed->offset_s + static_cast<double>(run.start.us - known->start.us) / 1e6;
+        if (std::find(without.begin(), without.end(), run.number) != without.end() &&
+            start_s >= recording.from_s - kNear_s && start_s <= recording.to_s + kNear_s)
+            near.push_back(run.number);
+    }
+    return near;
+}
+
+std::string withoutPartWarning(const Language& in, const std::vector<int>& runs,
+                               const std::string& recording)
+{
+    return in.sayCount(
+        static_cast<long long>(runs.size()),
+        "{} gets no part of {}; where the recorder's clock is wrong, --shift SECONDS "
+        "sets it right"_t,
+        "{} get no part of {}; where the recorder's clock is wrong, --shift SECONDS "
+        "sets it right"_t,
+        app::wording::runsWords(in, runs), recording);
+}
+
 /// The runs of the study that none of the parts was given to.
 void printWithoutPart(const Language& in, const core::Study& study,
-                      const std::vector<storage::Cut>& cuts, std::ostream& out)
+                      const std::vector<storage::Cut>& cuts,
+                      const storage::RecordingInfo& recording, CutWords& words)
 {
     std::vector<int> without;
     for (const core::Run& run : study.runs)
         if (std::none_of(cuts.begin(), cuts.end(),
                          [&](const storage::Cut& cut) { return cut.existing == run.id; }))
             without.push_back(run.number);
-    if (!without.empty())
-        out << "  "
-            << in.sayCount(static_cast<long long>(without.size()), "run {}: no part"_t,
-                           "runs {}: no part"_t, fmt::format("{}", fmt::join(without, ", ")))
-            << "\n";
+    if (without.empty())
+        return;
+    words.parts << "  "
+                << in.sayCount(static_cast<long long>(without.size()), "run {}: no part"_t,
+                               "runs {}: no part"_t, fmt::format("{}", fmt::join(without, ", ")))
+                << "\n";
+    if (const auto near = nearRuns(study, cuts, without, recording); !near.empty())
+        words.warnings.push_back(withoutPartWarning(in, near, recording.name));
 }
 
 /// Where the recording cannot tell, runs go out and back by turns.
@@ -221,7 +268,10 @@ Result<std::vector<storage::Cut>> cutsOf(const Language& in, const storage::Stud
     const Result<Parts>& parts = found.value();
     if (!parts)
         return parts.error();
-    const auto byTimes = core::cutByTimes(recording.span(), study);
+    const auto byTimes = core::cutByTimes(recording.span(), study, order.clock);
+    const auto gaps = core::readingRecordings([&] { return core::gapsIn(*trace.value()); });
+    if (!gaps)
+        return gaps.error();
     const auto numbers =
         core::runsInTime(parts.value(), byTimes ? byTimes.value() : Parts{}, study);
     std::vector<storage::Cut> cuts;
@@ -233,13 +283,17 @@ Result<std::vector<storage::Cut>> cutsOf(const Language& in, const storage::Stud
         const core::Run* run = runOf(numbers[i], study);
         const std::string direction = run ? run->direction : directionOf(part, i, study);
         printPart(in, part, run, direction, words.parts);
+        if (const auto gap = core::longestGapOf(
+                part, gaps.value(),
+                order.way == CutWay::times ? core::EndsFrom::sheet : core::EndsFrom::recording))
+            words.warnings.push_back(in.say(app::wording::gapOfPart(in, whoseIs(run), part, *gap)));
         if (run) {
-            cuts.push_back(storage::cutForRun(run->id, part, recording, study, {},
+            cuts.push_back(storage::cutForRun(run->id, part, recording, study, order.clock,
                                               order.way != CutWay::times));
             continue;
         }
         ++added;
-        auto made = storage::cutForNewRun(part, recording, study, {});
+        auto made = storage::cutForNewRun(part, recording, study, order.clock);
         if (!made)
             return made.error();
         cuts.push_back(std::move(made).take());
@@ -247,7 +301,7 @@ Result<std::vector<storage::Cut>> cutsOf(const Language& in, const storage::Stud
         cuts.back().run.direction = direction;
     }
     if (order.way == CutWay::times)
-        printWithoutPart(in, study, cuts, words.parts);
+        printWithoutPart(in, study, cuts, recording, words);
     if (Outcome whole = checkCuts(cuts, added, order, recording.name); !whole)
         return whole.error();
     const auto all = static_cast<long long>(cuts.size());

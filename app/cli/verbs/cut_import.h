@@ -24,6 +24,7 @@ struct CutOrder {
     CutWay way = CutWay::times;
     std::optional<core::Geofence> gates; ///< for CutWay::position
     std::string configuration;           ///< of parts that are no run of the study; empty: none may
+    core::ClockOptions clock = {};
 };
 
 /// @param way    "times", "marks", "position", "speed"
@@ -35,6 +36,7 @@ struct CutOrder {
 struct CutWords {
     std::ostringstream parts; ///< that were found, also where the cut is refused
     std::string done;         ///< only once it is written
+    std::vector<std::string> warnings;
 };
 
 /// What the parts of a recording become: runs of the study, or new ones. Nothing is written.

@@ -9,6 +9,7 @@
 #include "core/study/clock.h"
 #include "storage/recordings/cut.h"
 #include "storage/recordings/recordings.h"
+#include "storage/recordings/trace_import.h"
 #include "storage/sheet/run_columns.h"
 
 #include <CLI/CLI.hpp>
@@ -20,7 +21,9 @@ namespace bothways::cli {
 namespace {
 
 struct ImportOptions {
-    std::string study, sheet, trace, recording, date, cut, gates, configuration;
+    std::string study, sheet, trace, recording, date, cut, gates, configuration, start;
+    std::optional<double> shift_s;
+    storage::SheetTraces traces = {};
     std::optional<std::uint64_t> run;
     std::vector<std::string> channels;
     storage::SheetOptions spreadsheet = {};
@@ -43,6 +46,13 @@ Outcome checkOptions(const ImportOptions& options)
         return wrongUse("--cut goes with --trace FILE or --recording NAME"_t, "bothways import");
     if (options.cut.empty() && !options.recording.empty())
         return wrongUse("--recording NAME is there to be cut; expected --cut"_t, "bothways import");
+    if (!options.start.empty() && !options.sheet.empty())
+        return wrongUse(
+            "--start goes with --trace FILE or --recording NAME; in a sheet a recording "
+            "without a clock begins with its run"_t,
+            "bothways import");
+    if (!options.traces.folder.empty() && options.sheet.empty())
+        return wrongUse("--traces goes with a run sheet"_t, "bothways import");
     if (!options.date.empty() && !core::parseDate_us(options.date))
         return wrongUse(core::message("'{}' is no date; expected YYYY-MM-DD, a day that there is"_t,
                                       options.date),
@@ -54,7 +64,7 @@ Outcome checkOptions(const ImportOptions& options)
 Outcome importTrace(const ImportOptions& options, storage::StudyFile& file,
                     const core::Study& before, Surroundings& io)
 {
-    RecordingOrder order{options.trace, {}, {}, {}};
+    RecordingOrder order{options.trace, {}, {}, {}, options.shift_s.value_or(0.0), options.start};
     auto mapping = mappingFrom(options.channels);
     if (!mapping)
         return mapping.error();
@@ -80,6 +90,8 @@ Outcome importTrace(const ImportOptions& options, storage::StudyFile& file,
     }
     io.told() << whatWasMet(io.language, imported.value(), order.file.filename().string())
               << words.parts.str() << words.done;
+    for (const std::string& warning : words.warnings)
+        warn(warning, io);
     if (!order.run && !order.cuts)
         io.told() << "  "
                   << io.language.say(
@@ -91,16 +103,40 @@ Outcome importTrace(const ImportOptions& options, storage::StudyFile& file,
     return Done{};
 }
 
+/// Of a recording that the study has: what is said of its clock, for this cut.
+Outcome setClock(const ImportOptions& options, const core::Study& study, CutOrder& how,
+                 storage::RecordingInfo& recording)
+{
+    if (!options.start.empty()) {
+        if (recording.first)
+            return wrongUse(
+                "the recording has a clock of its own, which says when it began; expected "
+                "only by how much it is wrong"_t,
+                recording.name);
+        const auto start = storage::recordingStart(options.start, study);
+        if (!start)
+            return wrongUse(start.error().message, "--start");
+        recording.first = start.value();
+    }
+    if (!recording.first && options.shift_s)
+        return wrongUse("the recording has no clock that could be wrong; expected when it began"_t,
+                        recording.name);
+    how.clock.ahead_s = -options.shift_s.value_or(0.0);
+    return Done{};
+}
+
 /// A recording that the study has already.
 Outcome cutKnown(const ImportOptions& options, storage::StudyFile& file, const core::Study& before,
                  Surroundings& io)
 {
-    const auto how = cutOrderFrom(options.cut, options.gates, options.configuration);
+    auto how = cutOrderFrom(options.cut, options.gates, options.configuration);
     if (!how)
         return how.error();
-    const auto recording = recordingNamed(io.language, file, options.recording);
+    auto recording = recordingNamed(io.language, file, options.recording);
     if (!recording)
         return recording.error();
+    if (Outcome set = setClock(options, before, how.value(), recording.value()); !set)
+        return set;
     CutWords words;
     const auto cuts = cutsOf(io.language, file, recording.value(), before, how.value(), words);
     io.told() << words.parts.str();
@@ -109,6 +145,8 @@ Outcome cutKnown(const ImportOptions& options, storage::StudyFile& file, const c
     if (Outcome cut = storage::cutRecording(file, recording.value().id, cuts.value()); !cut)
         return cut;
     io.told() << words.done;
+    for (const std::string& warning : words.warnings)
+        warn(warning, io);
     return Done{};
 }
 
@@ -119,8 +157,12 @@ Outcome import(const ImportOptions& options, Surroundings& io)
     auto file = openForChange(options.study);
     if (!file)
         return file.error();
-    if (!options.sheet.empty())
-        return importSheet(file.value(), options.sheet, options.date, options.spreadsheet, io);
+    if (!options.sheet.empty()) {
+        storage::SheetTraces traces = options.traces;
+        traces.shift_s = options.shift_s.value_or(0.0);
+        return importSheet(file.value(), options.sheet, options.date, options.spreadsheet, traces,
+                           io);
+    }
     const auto before = file.value().study();
     if (!before)
         return before.error();
@@ -153,6 +195,17 @@ void addRecordingOptions(const Language& in, CLI::App& verb, ImportOptions& opti
                     in.say("A recording that the study has, by its file's name, to be cut"_t))
         ->type_name("NAME")
         ->excludes(trace);
+}
+
+void addClockOptions(const Language& in, CLI::App& verb, ImportOptions& options)
+{
+    addShift(in, verb, options.shift_s);
+    verb.add_option(
+            "--start", options.start,
+            in.say("When time 0 of a recording without a clock was: date and time, or a time "
+                   "of day of the study's date"_t))
+        ->type_name(in.say("TIME"_t));
+    addTraces(in, verb, options.traces);
 }
 
 void addCutOptions(const Language& in, CLI::App& verb, ImportOptions& options)
@@ -196,6 +249,7 @@ void describeImport(CLI::App& verb, Context& context)
     addSpreadsheetOptions(in, verb, options->spreadsheet);
     addRecordingOptions(in, verb, *options);
     addCutOptions(in, verb, *options);
+    addClockOptions(in, verb, *options);
     addFooter(
         in, verb,
         "  bothways import day.bothways morning.csv\n"
@@ -203,7 +257,8 @@ void describeImport(CLI::App& verb, Context& context)
         "  bothways import day.bothways --trace logger.csv --run 9 --channel "
         "'Speed mph=road_speed_kmh,1.609344'\n  bothways import day.bothways --trace drive.gpx "
         "--cut position --gates 47.5061,9.4213,47.5299,9.3871 --configuration A\n"
-        "  bothways import day.bothways --recording drive.gpx --cut times",
+        "  bothways import day.bothways --recording drive.gpx --cut times --shift 600\n"
+        "  bothways import day.bothways morning.csv --traces /media/card/logs",
         in.say("A part is given to the run of the study with which it overlaps most in time, and "
                "only if they overlap by at least half of the shorter of the two (to a run without "
                "duration: if its start lies within the part or at most 60 s before its beginning); "

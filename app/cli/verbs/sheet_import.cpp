@@ -70,7 +70,8 @@ void warnOfKnownRuns(const storage::RunSheet& sheet, Surroundings& io)
 } // namespace
 
 Outcome importSheet(storage::StudyFile& file, const std::filesystem::path& path,
-                    const std::string& date, const storage::SheetOptions& given, Surroundings& io)
+                    const std::string& date, const storage::SheetOptions& given,
+                    const storage::SheetTraces& traces, Surroundings& io)
 {
     const auto before = file.study();
     if (!before)
@@ -80,7 +81,7 @@ Outcome importSheet(storage::StudyFile& file, const std::filesystem::path& path,
         return bytes.error();
     storage::SheetOptions options =
         storage::withKeptColumns(file, bytes.value(), path.string(), given);
-    options.date = date.empty() ? before.value().properties.date : date;
+    options.date = date; // else the sheet's own, else the study's
     options.today = io.today;
     const auto read =
         storage::parseRunSheet(bytes.value(), path.string(), options, &before.value());
@@ -90,7 +91,7 @@ Outcome importSheet(storage::StudyFile& file, const std::filesystem::path& path,
     const std::string name = path.filename().string();
     ImportWatch watch(io);
     const auto recordings =
-        storage::importSheet(file, sheet.study, path, {watch.progress(), io.stop});
+        storage::importSheet(file, sheet.study, path, {watch.progress(), io.stop, traces});
     if (!recordings)
         return recordings.error();
     watch.done();
@@ -102,8 +103,7 @@ Outcome importSheet(storage::StudyFile& file, const std::filesystem::path& path,
                              app::grouped(in, static_cast<double>(count)), name)
               << "\n";
     if (sheet.dateAssumed)
-        io.told() << in.say("the sheet has times of day only; {} was taken as its date"_t,
-                            options.date.empty() ? io.today : options.date)
+        io.told() << in.say("the sheet has times of day only; {} was taken as its date"_t, io.today)
                   << "\n";
     sayWhatWasFound(sheet, io);
     io.told() << ownColumnsText(in, sheet.own_columns);

@@ -15,8 +15,9 @@ namespace bothways::cli {
 /// What is said of its columns is kept by the study, for the next sheet with this header.
 /// @param date     of a sheet with times of day; empty: the study's
 /// @param given    what the person said of columns, dates and sheet
+/// @param traces   where its recordings are
 [[nodiscard]] Outcome importSheet(storage::StudyFile& file, const std::filesystem::path& sheet,
                                   const std::string& date, const storage::SheetOptions& given,
-                                  Surroundings& io);
+                                  const storage::SheetTraces& traces, Surroundings& io);
 
 } // namespace bothways::cli

@@ -14,9 +14,28 @@
 
 #include <algorithm>
 #include <ostream>
+#include <string_view>
 
 namespace bothways::cli {
 namespace {
+
+/// Whether "1,6" may be the number 1.6 as well as the factor 1 and the offset 6: both parts are
+/// digits alone, the second without a sign.
+bool mayBeOneNumber(std::string_view numbers)
+{
+    const auto isDigits = [](std::string_view text) {
+        return !text.empty() &&
+               std::all_of(text.begin(), text.end(), [](char c) { return c >= '0' && c <= '9'; });
+    };
+    const std::size_t comma = std::min(numbers.find(','), numbers.size());
+    if (comma == numbers.size())
+        return false;
+    std::string_view whole = numbers.substr(0, comma);
+    if (whole.starts_with('-') || whole.starts_with('+'))
+        whole.remove_prefix(1);
+    const std::string_view next = numbers.substr(comma + 1);
+    return isDigits(whole) && isDigits(next.substr(0, next.find(',')));
+}
 
 /// "COLUMN=CHANNEL[,FACTOR[,OFFSET]]"
 Result<storage::ChannelMapping> oneMapping(const std::string& text)
@@ -34,6 +53,17 @@ Result<storage::ChannelMapping> oneMapping(const std::string& text)
     const std::size_t comma = std::min(rest.find(','), rest.size());
     mapping.channel = rest.substr(0, comma);
     rest.erase(0, std::min(comma + 1, rest.size()));
+    if (mayBeOneNumber(rest)) {
+        const std::size_t between = rest.find(',');
+        const std::string whole = rest.substr(0, between);
+        const std::string next =
+            rest.substr(between + 1, rest.find(',', between + 1) - between - 1);
+        return wrongUse(core::message("'{0}' may be the number {1}.{2}, or the factor {1} and the "
+                                      "offset {2}; expected {1}.{2} for the one, {1}.0,{2} for the "
+                                      "other"_t,
+                                      rest, whole, next),
+                        "--channel");
+    }
     for (double* number : {&mapping.factor, &mapping.offset}) {
         if (rest.empty())
             break;
@@ -121,6 +151,8 @@ Result<storage::TraceReport> importRecording(storage::StudyFile& file, const Rec
     options.run = order.run;
     options.mapping = order.mapping;
     options.cuts = order.cuts;
+    options.clock.ahead_s = -order.shift_s;
+    options.start = order.start;
     options.stop = io.stop;
     options.progress = [shown = watch.progress(),
                         name = order.file.filename().string()](double done, double bytesPerSecond) {

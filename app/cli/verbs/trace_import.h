@@ -45,7 +45,9 @@ struct RecordingOrder {
     std::filesystem::path file;
     std::optional<int> run; ///< that it belongs to; none: not yet cut
     std::vector<storage::ChannelMapping> mapping;
-    storage::CutsOf cuts; ///< empty: it is not cut
+    storage::CutsOf cuts;   ///< empty: it is not cut
+    double shift_s = 0.0;   ///< is added to the times of its clock
+    std::string start = {}; ///< when its time 0 was, of one without a clock
 };
 [[nodiscard]] Result<storage::TraceReport>
 importRecording(storage::StudyFile& file, const RecordingOrder& order, Surroundings& io);

@@ -89,7 +89,7 @@ StudyDocument::Opened makeStudyFromSheet(const QString& sheet, const QDate& toda
     if (!bytes)
         return bytes.error();
     storage::SheetOptions options = said;
-    options.today = sheetOptions({}, today).today;
+    options.today = sheetOptions(today).today;
     const auto read = storage::parseRunSheet(bytes.value(), sheet.toStdString(), options);
     if (!read)
         return read.error();

@@ -49,10 +49,9 @@ QString studyFolder()
     return folder;
 }
 
-storage::SheetOptions sheetOptions(const core::Study& study, const QDate& today)
+storage::SheetOptions sheetOptions(const QDate& today)
 {
     storage::SheetOptions options;
-    options.date = study.properties.date;
     options.today = today.toString(Qt::ISODate).toStdString();
     return options;
 }

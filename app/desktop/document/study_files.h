@@ -16,7 +16,7 @@ namespace bothways::app {
 /// Where studies go when nobody said: the user's documents, in a folder of ours; made when needed.
 [[nodiscard]] QString studyFolder();
 
-[[nodiscard]] storage::SheetOptions sheetOptions(const core::Study& study, const QDate& today);
+[[nodiscard]] storage::SheetOptions sheetOptions(const QDate& today);
 
 /// An empty study of today in studyFolder().
 [[nodiscard]] StudyDocument::Opened makeEmptyStudy(const QDate& today);

@@ -91,7 +91,7 @@ bool MainWindow::openFile(const QString& file)
     const bool study = storage::StudyFile::isStudyFile(toPath(file));
     storage::SheetOptions said;
     if (!study) {
-        said = sheetOptions({}, m_clock().date());
+        said = sheetOptions(m_clock().date());
         const auto bytes = storage::readSheetBytes(toPath(file));
         const auto asked =
             bytes ? askColumns(m_preferences.spoken(), bytes.value(), file, said, nullptr, this)

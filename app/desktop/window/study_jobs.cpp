@@ -88,7 +88,7 @@ void StudyJobs::importSheet(StudyDocument& document, const QString& file)
     }
     const auto options =
         askColumns(m_preferences.spoken(), bytes.value(), file,
-                   document.keptColumns(bytes.value(), file, sheetOptions(study, m_clock().date())),
+                   document.keptColumns(bytes.value(), file, sheetOptions(m_clock().date())),
                    &study, &m_window);
     if (!options)
         return;
@@ -156,8 +156,9 @@ void StudyJobs::pasteRuns(StudyDocument& document)
                           "spreadsheet together with the header."));
         return;
     }
-    const auto sheet = storage::parseRunSheet(text, source.toStdString(),
-                                              sheetOptions(document.study(), m_clock().date()));
+    storage::SheetOptions options = sheetOptions(m_clock().date());
+    options.date = document.study().properties.date;
+    const auto sheet = storage::parseRunSheet(text, source.toStdString(), options);
     if (!sheet) {
         m_messages.say(m_preferences.spoken(), sheet.error());
         return;

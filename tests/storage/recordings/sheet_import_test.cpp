@@ -4,6 +4,7 @@
 
 #include "storage/recordings/run_traces.h"
 #include "storage/sheet/run_sheet.h"
+#include "storage/study/history_message.h"
 #include "storage/study/study_database.h"
 #include "tests/storage/recordings/trace_builders.h"
 
@@ -85,21 +86,51 @@ void expectNothingAndThenAll(const SheetBench& bench)
     EXPECT_TRUE(checkRecordings(study));
 }
 
-TEST(SheetImport, BringsRunsAndRecordingsInAsStepsOfUndo)
+TEST(SheetImport, BringsRunsAndRecordingsInAsOneStepOfUndo)
 {
     const SheetBench bench;
     StudyFile study = taken(StudyFile::open(bench.study()));
     EXPECT_EQ(taken(importSheet(study, bench.sheet, bench.file())).size(), 3U);
-    for (int left = 2; left >= 0; --left) {
+    const HistoryEntry line = taken(study.history()).back();
+    EXPECT_EQ(line.kind, "import");
+    EXPECT_EQ(historyDetail(line).english(), "sheet.csv: 3 runs, 3 recordings");
+    for (int round = 0; round < 2; ++round) {
         ASSERT_TRUE(study.undo());
-        EXPECT_THAT(taken(recordings(study)), SizeIs(static_cast<std::size_t>(left)));
-        EXPECT_THAT(taken(study.study()).runs, SizeIs(3));
-    }
-    ASSERT_TRUE(study.undo());
-    EXPECT_THAT(taken(study.study()).runs, IsEmpty());
-    while (study.canRedo())
+        EXPECT_THAT(taken(study.study()).runs, IsEmpty());
+        EXPECT_THAT(taken(recordings(study)), IsEmpty());
+        EXPECT_FALSE(study.canUndo());
         ASSERT_TRUE(study.redo());
+        EXPECT_FALSE(study.canRedo());
+        EXPECT_THAT(taken(study.study()).runs, SizeIs(3));
+        EXPECT_THAT(taken(assignedTraces(study)), SizeIs(3));
+    }
+    EXPECT_TRUE(checkRecordings(study));
+}
+
+TEST(SheetImport, FindsRecordingsThatWereMovedAndNamesEveryOneThatIsNotThere)
+{
+    const SheetBench bench;
+    const std::filesystem::path elsewhere = bench.file().parent_path() / "card";
+    std::filesystem::create_directory(elsewhere);
+    for (const char* name : {"run1.csv", "run3.csv"})
+        std::filesystem::rename(bench.file().parent_path() / name, elsewhere / name);
+    StudyFile study = taken(StudyFile::open(bench.study()));
+    const auto refused = importSheet(study, bench.sheet, bench.file());
+    ASSERT_FALSE(refused);
+    EXPECT_THAT(core::describe(refused.error()), HasSubstr("run1.csv: there is no such file\n"));
+    EXPECT_THAT(core::describe(refused.error()), HasSubstr("run3.csv: there is no such file"));
+    EXPECT_THAT(core::describe(refused.error()), testing::Not(HasSubstr("run2.csv")));
+    const auto files = taken(traceFiles(bench.sheet, bench.file(), {elsewhere}));
+    EXPECT_EQ(files.at(1), elsewhere / "run1.csv");
+    EXPECT_EQ(files.at(2), bench.file().parent_path() / "run2.csv");
+    EXPECT_EQ(taken(importSheet(study, bench.sheet, bench.file(), {{}, {}, {elsewhere}})).size(),
+              3U);
     EXPECT_THAT(taken(assignedTraces(study)), SizeIs(3));
+    // A way that the sheet has from its old folder: the name alone is enough.
+    core::Study old = bench.sheet;
+    old.runs[0].trace = "/nowhere/logs/run1.csv";
+    EXPECT_EQ(taken(traceFiles(old, bench.file(), {elsewhere})).at(1), elsewhere / "run1.csv");
+    EXPECT_TRUE(taken(tracesOfSheet(bench.file(), old, {}, {elsewhere}))(old.runs[0]));
 }
 
 TEST(SheetImport, WithAFaultInItsLastRecordingLeavesTheStudyAsItWas)

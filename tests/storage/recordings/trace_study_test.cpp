@@ -347,5 +347,54 @@ TEST(TraceStudy, ReadsTheTracesThatASheetNames)
     EXPECT_THAT(refused.error().where.english(), testing::EndsWith("missing.csv"));
 }
 
+TEST(TraceStudy, ComesInWithTheClockOfItsRecorderSetRight)
+{
+    TraceBench bench(wholeMorning());
+    TraceImportOptions options;
+    bench.import(options);
+    options.clock.ahead_s = 120.0; // two minutes fast
+    bench.import(options);
+    const auto known = taken(recordings(bench.m_study));
+    ASSERT_THAT(known, SizeIs(2));
+    EXPECT_EQ(known[0].first->us - known[1].first->us, 120'000'000);
+    options.run = 1;
+    TraceImportOptions right;
+    right.run = 1;
+    const double as = *taken(importTrace(bench.m_study, bench.m_file, right)).offset_s;
+    EXPECT_EQ(*taken(importTrace(bench.m_study, bench.m_file, options)).offset_s - as, 120.0);
+}
+
+TEST(TraceStudy, WithoutAClockIsToldWhenItBegan)
+{
+    TraceBench bench("time_s,v\n0,1\n1,2\n");
+    const core::Study study = taken(bench.m_study.study());
+    TraceImportOptions options;
+    options.start = "2026-05-09 05:40";
+    const auto report = taken(importTrace(bench.m_study, bench.m_file, options));
+    EXPECT_EQ(core::formatDateTime(*report.first), "2026-05-09T05:40:00");
+    options.clock.ahead_s = -60.0;
+    options.start = "05:40:30";
+    const auto later = taken(importTrace(bench.m_study, bench.m_file, options));
+    EXPECT_EQ(core::formatDateTime(*later.first),
+              core::formatDate(study.runs.front().start) + "T05:41:30");
+    options.start.clear();
+    EXPECT_FALSE(importTrace(bench.m_study, bench.m_file, options)) << "no clock to set right";
+    options = {};
+    options.start = "half past five";
+    const auto refused = importTrace(bench.m_study, bench.m_file, options);
+    ASSERT_FALSE(refused);
+    EXPECT_THAT(refused.error().message.english(), HasSubstr("'half past five' is no time"));
+    bench.write(wholeMorning(), "both.csv");
+    options.start = "05:40";
+    const auto own = importTrace(bench.m_study, bench.m_folder / "both.csv", options);
+    ASSERT_FALSE(own);
+    EXPECT_THAT(own.error().message.english(), HasSubstr("a clock of its own"));
+    core::Study twoDays = study;
+    twoDays.properties.date.clear();
+    twoDays.runs.back().start.us += std::int64_t{86'400} * 1'000'000;
+    EXPECT_FALSE(recordingStart("05:40", twoDays));
+    EXPECT_TRUE(recordingStart("2026-05-09 05:40", twoDays));
+}
+
 } // namespace
 } // namespace bothways::storage

@@ -92,6 +92,12 @@ def texts():
          "Zeitpunkt;Variante;Fahrtrichtung;Verbrauch l/100km;Dauer (min:s)\n" + "".join(
              f"9. Mai 2026 {clock(m, False)} Uhr;{c};{d};{comma(v)};3:{30 + i}\n"
              for i, (c, d, m, v, *_) in enumerate(RUNS)))
+    text("de_day_in_title.csv",
+         "Testfahrten am Samstag, 9. Mai 2026\n\nUhrzeit;Konfiguration;Richtung;Verbrauch (l/100km)\n" + "".join(
+             f"{clock(m, False)};{c};{d};{comma(v)}\n" for c, d, m, v, *_ in RUNS))
+    text("two_days_in_title.csv",
+         "Driven 2026-05-09,printed 2026-06-01\nStart,Configuration,Direction,L/100km\n" + "".join(
+             f"{clock(m, False)},{c},{d},{v}\n" for c, d, m, v, *_ in RUNS))
     text("de_unknown_consumption.csv",
          "Datum;Uhrzeit;Konfiguration;Richtung;Verbrauch\n" + "".join(
              f"09.05.2026;{clock(m, False)};{c};{d};{comma(v)}\n" for c, d, m, v, *_ in RUNS))
@@ -293,6 +299,12 @@ def workbooks():
     xlsx("serial_60.xlsx", [("Runs", sheet_part([["Configuration", "Direction", "Start", "L/100km"],
                                                 ["A", "out", ("n", "60.25", 3), ("n", "8.4")]], s))], s)
     s = Strings()
+    s = Strings()
+    part = sheet_part(usual_rows(), s).replace('<row r="3">', '<row r="3" hidden="1">').replace(
+        "<sheetData>", '<cols><col min="1" max="1" width="9"/><col min="4" max="4" hidden="1"/></cols><sheetData>')
+    xlsx("hidden.xlsx", [("Runs", part)], s)
+
+    s = Strings()
     xlsx("two_beside.xlsx", [("Runs", sheet_part([r[:4] + [None] + r[:4] for r in usual_rows()], s))], s)
 
 
@@ -379,6 +391,14 @@ def opendocuments():
         rows.append(ods_row([t(f"V{i + 1}"), day, t(clock(m, False)), t(c), t(d),
                              t(f"0,{430 + i}"), t("5,2")]))
     ods("texts_and_one_date.ods", f'<table:table table:name="Tabelle1">{"".join(rows)}</table:table>')
+
+    rows = [ods_row([t(h) for h in ("Configuration", "Direction", "Start", "L/100km")])]
+    for i, (c, d, m, v, *_) in enumerate(RUNS):
+        row = ods_row([t(c), t(d), when("date", f"2026-05-09T{clock(m)}", "x"), f(v)])
+        hidden = {1: "collapse", 4: "filter"}.get(i)
+        rows.append(row.replace("<table:table-row", f'<table:table-row table:visibility="{hidden}"') if hidden else row)
+    ods("hidden.ods", '<table:table table:name="Runs"><table:table-column table:number-columns-repeated="3"/>'
+        f'<table:table-column table:visibility="collapse"/>{"".join(rows)}</table:table>')
 
     # What is refused
     spanned = ('<table:table-cell office:value-type="string" table:number-rows-spanned="4" '

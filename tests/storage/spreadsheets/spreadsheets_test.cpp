@@ -42,6 +42,14 @@ std::string inShort(const core::Run& run)
                               core::unitName(run.consumption->unit), run.consumption->decimals);
 }
 
+std::vector<std::string> inEnglish(const std::vector<core::Message>& messages)
+{
+    std::vector<std::string> texts;
+    for (const core::Message& message : messages)
+        texts.push_back(message.english());
+    return texts;
+}
+
 struct Ordinary {
     const char* file;
     std::string first, last; ///< inShort() of these runs
@@ -307,6 +315,50 @@ TEST(Spreadsheets, ThatAreCutAnywhereAreRefusedWithWords)
             EXPECT_FALSE(read.error().message.empty());
         }
     }
+}
+
+TEST(Spreadsheets, HaveTheDayOfTheirTitleWhereItIsTheOnlyOneAndNobodySaysAnother)
+{
+    const auto titled = readSpreadsheet("de_day_in_title.csv");
+    ASSERT_TRUE(titled) << core::describe(titled.error());
+    EXPECT_EQ(inShort(titled.value().study.runs.front()), kFirst);
+    EXPECT_FALSE(titled.value().dateAssumed);
+    EXPECT_THAT(inEnglish(titled.value().found),
+                testing::Contains("2026-05-09 of line 1 as its date"));
+    SheetOptions options;
+    options.date = "2026-07-01";
+    const auto said = readSpreadsheet("de_day_in_title.csv", options);
+    ASSERT_TRUE(said);
+    EXPECT_EQ(core::formatDate(said.value().study.runs.front().start), "2026-07-01");
+    core::Study known;
+    known.properties.date = "2026-08-01";
+    const auto into = storage::readRunSheet(kSpreadsheets / "de_day_in_title.csv", {}, &known);
+    ASSERT_TRUE(into);
+    EXPECT_EQ(core::formatDate(into.value().study.runs.front().start), "2026-05-09");
+    options.date.clear();
+    options.today = "2026-09-01";
+    const auto two = readSpreadsheet("two_days_in_title.csv", options);
+    ASSERT_TRUE(two) << core::describe(two.error());
+    EXPECT_TRUE(two.value().dateAssumed);
+    EXPECT_EQ(core::formatDate(two.value().study.runs.front().start), "2026-09-01");
+}
+
+TEST(Spreadsheets, WithHiddenLinesAndColumnsSayThem)
+{
+    const auto xlsx = readSpreadsheet("hidden.xlsx");
+    ASSERT_TRUE(xlsx) << core::describe(xlsx.error());
+    EXPECT_EQ(xlsx.value().study.runs.size(), 8U);
+    EXPECT_THAT(inEnglish(xlsx.value().found),
+                testing::IsSupersetOf({"hidden lines as well: 3",
+                                       "hidden columns as well: Fuel consumption (L/100 km)"}));
+    const auto ods = readSpreadsheet("hidden.ods");
+    ASSERT_TRUE(ods) << core::describe(ods.error());
+    EXPECT_EQ(ods.value().study.runs.size(), 8U);
+    EXPECT_THAT(
+        inEnglish(ods.value().found),
+        testing::IsSupersetOf({"hidden lines as well: 3, 6", "hidden columns as well: L/100km"}));
+    for (const core::Message& found : readSpreadsheet("shared_strings.xlsx").value().found)
+        EXPECT_THAT(found.english(), testing::Not(HasSubstr("hidden")));
 }
 
 TEST(Preview, ShowsWhatBecomesOfEachColumnAndWhatIsMissing)
