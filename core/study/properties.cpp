@@ -9,6 +9,7 @@
 #include "core/study/clock.h"
 #include "core/study/fuel.h"
 #include "core/study/limits.h"
+#include "core/study/property_names.h"
 #include "core/study/property_values.h"
 #include "core/study/walk_round.h"
 
@@ -283,16 +284,7 @@ Outcome setWalkRound(StudyProperties& properties, std::string_view value)
 
 Error noSuchProperty(std::string_view name)
 {
-    std::vector<std::string_view> known{
-        "date",        "baseline",        "confidence",  "claim",         "noise",
-        "fuel",        "cold_start",      "bearing_deg", "plan.sequence", "plan.pairs",
-        "plan.margin", "plan.confidence", "walk_round"};
-    for (const TextProperty& property : kTexts)
-        known.push_back(property.name);
-    for (const NumberProperty& property : kNumbers)
-        known.push_back(property.name);
-    for (const LimitInfo& limit : allLimits())
-        known.push_back(limit.name);
+    const std::vector<std::string_view> known = propertyNames();
     const std::string_view nearest = nearestWord(inSmallLetters(withoutBlanks(name)), known);
     Message why = message(
         "'{}' is no property of a study; expected name, date, baseline, "

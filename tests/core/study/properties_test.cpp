@@ -4,6 +4,7 @@
 
 #include "core/effect/answer.h"
 #include "core/study/limits.h"
+#include "core/study/property_names.h"
 
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
@@ -96,6 +97,21 @@ TEST(Properties, EveryLimitOfTheRulesIsTaken)
     }
     EXPECT_EQ(properties.limits.size(), allLimits().size());
     EXPECT_GT(allLimits().size(), 10u);
+}
+
+TEST(Properties, AreAllNamedByTheListOfNames)
+{
+    StudyProperties properties;
+    const auto names = propertyNames();
+    for (const std::string_view name : names)
+        EXPECT_TRUE(setProperty(properties, name, "")) << name; // back to the default
+    EXPECT_EQ(properties, StudyProperties());
+    const auto refused = setProperty(properties, "no_such_property", "1");
+    ASSERT_FALSE(refused);
+    const std::string expected = describe(refused.error());
+    for (const std::string_view name : names)
+        EXPECT_TRUE(findLimit(name) || expected.find(name) != std::string::npos) << name;
+    EXPECT_EQ(names.size(), 18 + allLimits().size());
 }
 
 TEST(Properties, AsTextTheyGoThereAndBack)
