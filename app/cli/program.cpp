@@ -3,6 +3,7 @@
 #include "app/cli/program.h"
 
 #include "app/cli/complaints.h"
+#include "app/cli/completion.h"
 #include "app/cli/exit_codes.h"
 #include "app/cli/help.h"
 #include "app/cli/options.h"
@@ -296,8 +297,24 @@ int runVerb(const std::vector<std::string>& given, Surroundings& io)
 
 } // namespace
 
+void withWholeParser(Surroundings& io, const std::function<void(const CLI::App&)>& use)
+{
+    const Language& in = io.language;
+    CLI::App program(in.say(introduction()), "bothways");
+    describeProgram(program, in);
+    Context context{io};
+    for (const Verb& verb : allVerbs()) {
+        CLI::App* added = program.add_subcommand(verb.name, in.say(verb.what));
+        verb.describe(*added, context);
+        nameTypes(in, *added);
+    }
+    use(program);
+}
+
 int runProgram(const std::vector<std::string>& given, Surroundings& io)
 {
+    if (!given.empty() && given.front() == kCompletionOption)
+        return complete({given.begin() + 1, given.end()}, io);
     const int code = runVerb(given, io);
     io.out.flush();
     if (code != 0 || io.out)

@@ -4,8 +4,13 @@
 
 #include "app/cli/context.h"
 
+#include <functional>
 #include <string>
 #include <vector>
+
+namespace CLI {
+class App;
+}
 
 namespace bothways::cli {
 
@@ -13,5 +18,9 @@ namespace bothways::cli {
 /// @param arguments  without the program's own name
 /// @return  the exit code: one of exitCodes()
 [[nodiscard]] int runProgram(const std::vector<std::string>& arguments, Surroundings& io);
+
+/// Hands over the parser with every verb described, as help is made from it: manual and completion
+/// say nothing else than help does.
+void withWholeParser(Surroundings& io, const std::function<void(const CLI::App&)>& use);
 
 } // namespace bothways::cli
