@@ -327,57 +327,8 @@ Fahrten %4 und %5: %6</translation>
 <context>
     <name>Program</name>
     <message>
-        <source>Paint the window into FILE (PNG) and end.</source>
-        <translation>Das Fenster in DATEI (PNG) malen und enden.</translation>
-    </message>
-    <message>
-        <source>FILE</source>
-        <translation>DATEI</translation>
-    </message>
-    <message>
-        <source>Show one part of the window first: %1.</source>
-        <translation>Einen Teil des Fensters zuerst zeigen: %1.</translation>
-    </message>
-    <message>
-        <source>NAME</source>
-        <translation>NAME</translation>
-    </message>
-    <message>
-        <source>Colours: system, light or dark.</source>
-        <translation>Farben: system, light oder dark.</translation>
-    </message>
-    <message>
-        <source>Large text.</source>
-        <translation>Große Schrift.</translation>
-    </message>
-    <message>
-        <source>Size of the picture, 1280x800.</source>
-        <translation>Größe des Bildes, 1280x800.</translation>
-    </message>
-    <message>
-        <source>WxH</source>
-        <comment>width and height</comment>
-        <translation>BxH</translation>
-    </message>
-    <message>
-        <source>Open the demo study.</source>
-        <translation>Die Demo-Studie öffnen.</translation>
-    </message>
-    <message>
-        <source>Keep preferences in FILE (INI).</source>
-        <translation>Einstellungen in DATEI halten (INI).</translation>
-    </message>
-    <message>
         <source>nothing to paint</source>
         <translation>nichts zu malen</translation>
-    </message>
-    <message>
-        <source>Logs out-and-back fuel-economy test runs and says whether there is an effect.</source>
-        <translation>Hält Verbrauchsfahrten hin und zurück fest und sagt, ob es einen Effekt gibt.</translation>
-    </message>
-    <message>
-        <source>A study (.bothways) or a run sheet (CSV).</source>
-        <translation>Eine Studie (.bothways) oder ein Fahrtenblatt (CSV).</translation>
     </message>
     <message>
         <source>--theme: expected system, light or dark</source>
@@ -398,6 +349,10 @@ Fahrten %4 und %5: %6</translation>
     <message>
         <source>%1: the picture cannot be written: %2</source>
         <translation>%1: Das Bild kann nicht geschrieben werden: %2</translation>
+    </message>
+    <message>
+        <source>--size: of a thumbnail expected a number from %1 to %2</source>
+        <translation>--size: für ein Vorschaubild wird eine Zahl von %1 bis %2 erwartet</translation>
     </message>
 </context>
 <context>

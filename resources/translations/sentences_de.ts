@@ -417,6 +417,10 @@
         <translation>Ein Blatt mit einer fehlerhaften Zeile wird ganz abgelehnt, und jede fehlerhafte Zeile wird aufgeführt.</translation>
     </message>
     <message>
+        <source>A study (.bothways) or a run sheet (CSV).</source>
+        <translation>Eine Studie (.bothways) oder ein Fahrtenblatt (CSV).</translation>
+    </message>
+    <message>
         <source>A study or a run sheet</source>
         <translation>Eine Studie oder ein Fahrtenblatt</translation>
     </message>
@@ -489,6 +493,10 @@
         <translation>Jede andere Eigenschaft einer Studie für diesen Aufruf: fuel=diesel</translation>
     </message>
     <message>
+        <source>Any value: no colours.</source>
+        <translation>Irgendein Wert: keine Farben.</translation>
+    </message>
+    <message>
         <source>Are the assumptions in order?</source>
         <translation>Sind die Annahmen erfüllt?</translation>
     </message>
@@ -529,6 +537,10 @@
     <message>
         <source>Before the first run</source>
         <translation>Vor der ersten Fahrt</translation>
+    </message>
+    <message>
+        <source>Begin a new study.</source>
+        <translation>Eine neue Studie beginnen.</translation>
     </message>
     <message>
         <source>Begin with a run sheet that you have:</source>
@@ -640,6 +652,8 @@ einen Effekt gibt, wie groß er ist und wie sicher. DATEI ist eine Studie
     <message>
         <source>Cold start only {} min ago</source>
         <translation>Kaltstart erst vor {} min</translation>
+        <source>Colours: system, light or dark.</source>
+        <translation>Farben: system, light oder dark.</translation>
     </message>
     <message>
         <source>Companions</source>
@@ -702,6 +716,11 @@ einen Effekt gibt, wie groß er ist und wie sicher. DATEI ist eine Studie
         <translation>Die Aufzeichnung in Fahrten schneiden: nach den Zeiten des Fahrtenblatts, nach Marken darin („start“, „end“), nach durchfahrenen Toren oder nach einer gehaltenen Geschwindigkeit: road_speed.target_kmh der Studie, sonst die am längsten gehaltene, die dann genannt wird</translation>
     </message>
     <message>
+        <source>DESCRIPTION</source>
+        <comment>of a manual page</comment>
+        <translation>BESCHREIBUNG</translation>
+    </message>
+    <message>
         <source>Date of a sheet that has times of day only</source>
         <translation>Datum eines Blatts, das nur Uhrzeiten hat</translation>
     </message>
@@ -760,6 +779,11 @@ einen Effekt gibt, wie groß er ist und wie sicher. DATEI ist eine Studie
     <message>
         <source>Driven on {}{}. {} runs.</source>
         <translation>Gefahren am {}{}. Fahrten: {}.</translation>
+    </message>
+    <message>
+        <source>ENVIRONMENT</source>
+        <comment>of a manual page</comment>
+        <translation>UMGEBUNGSVARIABLEN</translation>
     </message>
     <message>
         <source>Each day for itself</source>
@@ -1044,6 +1068,8 @@ einen Effekt gibt, wie groß er ist und wie sicher. DATEI ist eine Studie
     <message>
         <source>Keep the instruments of a car under a name</source>
         <translation>Die Messgeräte eines Autos unter einem Namen aufbewahren</translation>
+        <source>Keep preferences in FILE (INI).</source>
+        <translation>Einstellungen in DATEI halten (INI).</translation>
     </message>
     <message>
         <source>L</source>
@@ -1082,6 +1108,10 @@ einen Effekt gibt, wie groß er ist und wie sicher. DATEI ist eine Studie
     <message>
         <source>Language of what is said to people: {} (default: that of LC_ALL, LC_MESSAGES or LANG). JSON and CSV do not change</source>
         <translation>Sprache dessen, was Menschen gesagt wird: {} (Vorgabe: die aus LC_ALL, LC_MESSAGES oder LANG). JSON und CSV ändern sich nicht</translation>
+    </message>
+    <message>
+        <source>Large text.</source>
+        <translation>Große Schrift.</translation>
     </message>
     <message>
         <source>Least squares over the &lt;i&gt;n&lt;/i&gt; pairs, with &lt;i&gt;x&lt;/i&gt; = 1 for the device and 0 for the baseline, &lt;i&gt;t&lt;/i&gt; the time of the pair:</source>
@@ -1154,6 +1184,8 @@ einen Effekt gibt, wie groß er ist und wie sicher. DATEI ist eine Studie
     <message>
         <source>Look at wiring and load before the next run.</source>
         <translation>Vor der nächsten Fahrt Leitungen und Last prüfen.</translation>
+        <source>Logs out-and-back fuel-economy test runs and says whether there is an effect.</source>
+        <translation>Hält Verbrauchsfahrten hin und zurück fest und sagt, ob es einen Effekt gibt.</translation>
     </message>
     <message>
         <source>Look for runs that cannot be used, and why</source>
@@ -1202,6 +1234,17 @@ einen Effekt gibt, wie groß er ist und wie sicher. DATEI ist eine Studie
     </message>
     <message>
         <source>NAME</source>
+        <comment>of a manual page</comment>
+        <translation>BEZEICHNUNG</translation>
+    </message>
+    <message>
+        <source>NAME</source>
+        <comment>of a part of the window</comment>
+        <translation>NAME</translation>
+    </message>
+    <message>
+        <source>NAME</source>
+        <comment>of colours</comment>
         <translation>NAME</translation>
     </message>
     <message>
@@ -1473,6 +1516,14 @@ accessory_timer.NAME=WATT,MINUTEN und die Grenzen der Sichtungsregeln:</translat
         <translation>Nur ein Wechsel: Was sich über den Tag sonst noch änderte (Wind, Wärme, Verkehr), lässt sich nicht vom Effekt trennen. Kehren Sie zur ersten Konfiguration zurück und fahren Sie sie noch einmal.</translation>
     </message>
     <message>
+        <source>Open the demo study.</source>
+        <translation>Die Demo-Studie öffnen.</translation>
+    </message>
+    <message>
+        <source>Open the study, or the newest one, in roadside mode.</source>
+        <translation>Die Studie, oder die neueste, auf der Seite „Vor Ort“ öffnen.</translation>
+    </message>
+    <message>
         <source>Options</source>
         <translation>Optionen</translation>
     </message>
@@ -1530,6 +1581,14 @@ accessory_timer.NAME=WATT,MINUTEN und die Grenzen der Sichtungsregeln:</translat
     <message>
         <source>PROPERTIES</source>
         <translation>EIGENSCHAFTEN</translation>
+    </message>
+    <message>
+        <source>Paint the runs of the study into FILE (PNG), small enough for a list of files, and end.</source>
+        <translation>Die Fahrten der Studie in DATEI (PNG) malen, klein genug für eine Dateiliste, und enden.</translation>
+    </message>
+    <message>
+        <source>Paint the window into FILE (PNG) and end.</source>
+        <translation>Das Fenster in DATEI (PNG) malen und enden.</translation>
     </message>
     <message>
         <source>Pair tied</source>
@@ -1736,6 +1795,9 @@ Das Ergebnis zeigt, was es änderte, jede verworfene Fahrt wieder zu werten.</tr
     <message>
         <source>SECONDS</source>
         <translation>SEKUNDEN</translation>
+        <source>SEE ALSO</source>
+        <comment>of a manual page</comment>
+        <translation>SIEHE AUCH</translation>
     </message>
     <message>
         <source>SHARE</source>
@@ -1760,6 +1822,9 @@ Das Ergebnis zeigt, was es änderte, jede verworfene Fahrt wieder zu werten.</tr
     <message>
         <source>Same as run {}</source>
         <translation>Wie Fahrt {}</translation>
+        <source>SYNOPSIS</source>
+        <comment>of a manual page</comment>
+        <translation>ÜBERSICHT</translation>
     </message>
     <message>
         <source>Say results, warnings and errors alone: not what was done</source>
@@ -1854,6 +1919,10 @@ Das Ergebnis zeigt, was es änderte, jede verworfene Fahrt wieder zu werten.</tr
         <translation>Shapiro–Wilk (Royston 1995), extern studentisiertes Residuum mit Bonferroni, Durbin–Watson (exakt), ein quadratischer Term in der Zeit, die Streuung jeder Konfiguration (Goldfeld–Quandt 1965), letzter Referenzblock gegen den ersten, hin minus zurück über der Zeit und zwischen den Konfigurationen, das erste Paar jedes Blocks, ein Effekt gegen einen je Tag, der Schritt der Anzeige gegen das Rauschen und die Dichte feuchter Luft (CIPM-2007; Picard et al. 2008). Eine Annahme ist verletzt bei p &amp;lt; 0,01 und auffällig bei p &amp;lt; 0,05.</translation>
     </message>
     <message>
+        <source>Show one part of the window first: {}.</source>
+        <translation>Einen Teil des Fensters zuerst zeigen: {}.</translation>
+    </message>
+    <message>
         <source>Single runs, unpaired ones too, with the direction as a term of its own</source>
         <translation>Einzelfahrten, auch ungepaarte, mit der Richtung als eigenem Term</translation>
     </message>
@@ -1876,6 +1945,8 @@ Das Ergebnis zeigt, was es änderte, jede verworfene Fahrt wieder zu werten.</tr
     <message>
         <source>Stop where it is safe; look at the belt.</source>
         <translation>Anhalten, wo es sicher ist; den Riemen prüfen.</translation>
+        <source>Size of the picture, 1280x800; of a thumbnail its side, 128.</source>
+        <translation>Größe des Bildes, 1280x800; bei einem Vorschaubild seine Seite, 128.</translation>
     </message>
     <message>
         <source>Studies or run sheets</source>
@@ -1978,6 +2049,10 @@ Das Ergebnis zeigt, was es änderte, jede verworfene Fahrt wieder zu werten.</tr
     <message>
         <source>That is {} in place of {} {}.</source>
         <translation>Das sind {} statt {} {}.</translation>
+    </message>
+    <message>
+        <source>The Bothways handbook</source>
+        <translation>Das Bothways-Handbuch</translation>
     </message>
     <message>
         <source>The air was outside the range of the density formula (15 to 27 °C, 600 to 1,100 hPa): take its density as approximate.</source>
@@ -2084,6 +2159,10 @@ Das Ergebnis zeigt, was es änderte, jede verworfene Fahrt wieder zu werten.</tr
         <translation>Das erste Paar jedes Blocks weicht vielleicht von den anderen ab ({}, {}): Während eines Halts kühlen Motor, Reifen und Achse ab. Fahren Sie nach jedem Halt ein Paar, das nicht zählt.</translation>
     </message>
     <message>
+        <source>The handbook, for a browser: {}</source>
+        <translation>Das Handbuch, für den Browser: {}</translation>
+    </message>
+    <message>
         <source>The history keeps the discard and its lifting.</source>
         <translation>Der Verlauf behält das Verwerfen und seine Aufhebung.</translation>
     </message>
@@ -2102,6 +2181,10 @@ Das Ergebnis zeigt, was es änderte, jede verworfene Fahrt wieder zu werten.</tr
     <message>
         <source>The interval that keeps its promise however often the result was looked at on the way; so it is wider</source>
         <translation>Das Intervall, das sein Versprechen hält, so oft das Ergebnis unterwegs auch angesehen wurde; dafür ist es breiter</translation>
+    </message>
+    <message>
+        <source>The language: the first that is set. JSON and CSV do not change.</source>
+        <translation>Die Sprache: die erste, die gesetzt ist. JSON und CSV ändern sich nicht.</translation>
     </message>
     <message>
         <source>The last digit shown is worth {} % of a reading{}: far too coarse for a noise this small, so the interval is too narrow. Note litres and distance, or drive a longer stretch.</source>
@@ -2372,6 +2455,11 @@ Das Ergebnis zeigt, was es änderte, jede verworfene Fahrt wieder zu werten.</tr
         <translation>BEFEHL</translation>
     </message>
     <message>
+        <source>VERBS</source>
+        <comment>of a manual page</comment>
+        <translation>BEFEHLE</translation>
+    </message>
+    <message>
         <source>Value of a pair, from consumptions &lt;i&gt;c&lt;/i&gt; and distances &lt;i&gt;d&lt;/i&gt; (equal weights unless both distances are known):</source>
         <translation>Wert eines Paars, aus Verbräuchen &lt;i&gt;c&lt;/i&gt; und Strecken &lt;i&gt;d&lt;/i&gt; (gleiche Gewichte, wenn nicht beide Strecken bekannt sind):</translation>
     </message>
@@ -2584,6 +2672,11 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>Write the run card, a page to print for the roadside</source>
         <translation>Die Fahrtenkarte schreiben, eine Seite zum Ausdrucken für unterwegs</translation>
+    </message>
+    <message>
+        <source>WxH</source>
+        <comment>width and height</comment>
+        <translation>BxH</translation>
     </message>
     <message>
         <source>XML or HTML</source>
@@ -4549,6 +4642,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>Ortszeit angenommen als UTC{}</translation>
     </message>
     <message>
+        <source>logs out-and-back fuel-economy runs and says whether there is an effect</source>
+        <translation>hält Verbrauchsfahrten hin und zurück fest und sagt, ob es einen Effekt gibt</translation>
+    </message>
+    <message>
         <source>looked at before</source>
         <translation>schon angesehen</translation>
     </message>
@@ -6050,6 +6147,8 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>the run under way was not ended: it is in the recording alone, from its mark &apos;start&apos; on</source>
         <translation>die laufende Fahrt wurde nicht beendet: Sie steht nur in der Aufzeichnung, von ihrer Marke „start“ an</translation>
+        <source>the run sheets that Bothways reads</source>
+        <translation>die Fahrtenblätter, die Bothways liest</translation>
     </message>
     <message>
         <source>the runs {0}-{1} run backwards; expected {1}-{0}</source>
@@ -6468,6 +6567,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>what happened</source>
         <translation>was geschah</translation>
+    </message>
+    <message>
+        <source>what is in a study file of Bothways</source>
+        <translation>was in einer Studiendatei von Bothways ist</translation>
     </message>
     <message>
         <source>what it is</source>

@@ -35,9 +35,9 @@ constexpr std::array kRooms = {
     "storage/bytes", "storage/spreadsheet", "storage/sheet", "storage/study", "storage/chunks",
     "storage/loggers", "storage/recordings", "storage/instruments", "storage/live",
     // the programs
-    "app/answer", "app/wording", "app/output", "app/live", "app/cli", "app/desktop/look",
-    "app/desktop/document", "app/desktop/plots", "app/desktop/pages", "app/desktop/runs",
-    "app/desktop/findings", "app/desktop/recordings", "app/desktop/planning",
+    "app/answer", "app/wording", "app/output", "app/live", "app/cli", "app/manual",
+    "app/desktop/look", "app/desktop/document", "app/desktop/plots", "app/desktop/pages",
+    "app/desktop/runs", "app/desktop/findings", "app/desktop/recordings", "app/desktop/planning",
     "app/desktop/printing", "app/desktop/watch", "app/desktop/roadside", "app/desktop/help",
     "app/desktop/window"};
 

@@ -110,6 +110,7 @@ TEST_F(WindowReport, IsNotToBeHadWhileConsumptionIsHidden)
 
 TEST_F(WindowReport, APlanTakesItsNoiseFromSeveralStudies)
 {
+    window->showPage("plan"); // a page is made when it is first shown
     auto* page = window->findChild<PlanPage*>();
     ASSERT_NE(page, nullptr);
     const core::Headline& headline = *window->document()->result()->analysis.headline;
