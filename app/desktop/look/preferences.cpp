@@ -76,6 +76,8 @@ ConsumptionUnit unitOf(const QString& name, ConsumptionUnit otherwise)
     return core::unitFromName(name.toStdString()).value_or(otherwise);
 }
 
+constexpr const char* kInterrupted = "session/interrupted_study";
+
 /// A key of its own for each study's file.
 constexpr const char* kRoadside = "roadside";
 constexpr const char* kForm = "form";
@@ -308,6 +310,18 @@ void Preferences::addRecentFile(const QString& file)
     files.prepend(path);
     if (write(kRecentFiles, QStringList(files.mid(0, kMostRecentFiles))))
         emit recentFilesChanged();
+}
+
+QString Preferences::takeInterruptedStudy()
+{
+    const QString file = m_settings->value(kInterrupted).toString();
+    setDraft(kInterrupted, {});
+    return QFileInfo(file).isFile() ? file : QString();
+}
+
+void Preferences::setInterruptedStudy(const QString& file)
+{
+    setDraft(kInterrupted, QFileInfo(file).absoluteFilePath().toUtf8());
 }
 
 QByteArray Preferences::windowGeometry() const

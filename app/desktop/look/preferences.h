@@ -74,6 +74,10 @@ public:
     /// Where a file was last chosen; empty: nowhere yet, or it is gone.
     [[nodiscard]] QString lastFolder() const;
     void setLastFolder(const QString& folder);
+    /// What was open when the session ended, or the program was told to end; given once. Empty:
+    /// nothing, or it is gone.
+    [[nodiscard]] QString takeInterruptedStudy();
+    void setInterruptedStudy(const QString& file);
     [[nodiscard]] QByteArray windowGeometry() const;
     [[nodiscard]] QByteArray windowState() const;
     void setWindow(const QByteArray& geometry, const QByteArray& state);

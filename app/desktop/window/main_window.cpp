@@ -26,6 +26,7 @@
 #include "app/desktop/window/report_desk.h"
 #include "app/desktop/window/result_tabs.h"
 #include "app/desktop/window/study_jobs.h"
+#include "app/wording/desktop_options.h"
 
 #include <QAction>
 #include <QApplication>
@@ -309,6 +310,9 @@ void MainWindow::endAtOnce()
     if (m_document) {
         m_page->keepDraft();
         m_document->stopComputing();
+        // Of the demo nothing is kept.
+        if (m_preferences.recentFiles().contains(QFileInfo(m_document->path()).absoluteFilePath()))
+            m_preferences.setInterruptedStudy(m_document->path());
     }
     for (QDialog* dialog : findChildren<QDialog*>())
         dialog->reject(); // a progress dialog takes it for its Stop
@@ -416,29 +420,10 @@ bool MainWindow::showPage(const QString& name)
 
 QStringList MainWindow::pageNames()
 {
-    return {"start",
-            "runs",
-            "result",
-            "companions",
-            "checks",
-            "why",
-            "plan",
-            "ledger",
-            "findings",
-            "history",
-            "recordings",
-            "recordings.list",
-            "entry",
-            "roadside",
-            "edit",
-            "discard",
-            "properties",
-            "properties.stretchPage",
-            "properties.limitsPage",
-            "properties.accessoriesPage",
-            "properties.planPage",
-            "preferences",
-            "help"};
+    QStringList names;
+    for (const char* name : wording::desktopPages())
+        names += name;
+    return names;
 }
 
 QPixmap MainWindow::picture(const QSize& size)
