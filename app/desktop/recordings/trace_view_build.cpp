@@ -15,6 +15,8 @@
 #include <QVBoxLayout>
 
 // Widgets of the trace view, their connections and their texts.
+#include <utility>
+
 namespace bothways::app {
 
 TraceView::TraceView(QWidget* parent) : QWidget(parent)
@@ -156,6 +158,9 @@ void TraceView::changeEvent(QEvent* event)
         m_nothing->setText(tr("No run has a recording yet. Import one to look at it here."));
         m_runsLabel->setText(tr("&Runs"));
         m_channelsLabel->setText(tr("C&hannels"));
+        for (const auto& [list, label] :
+             {std::pair(m_runList, m_runsLabel), std::pair(m_channelList, m_channelsLabel)})
+            list->setAccessibleName(label->text().remove(u'&')); // a label that is hidden says none
         m_axisBox->setItemText(0, tr("by time"));
         m_axisBox->setItemText(1, tr("by distance"));
         m_axisBox->setAccessibleName(tr("What the runs are laid along"));

@@ -153,6 +153,7 @@ void MainWindow::buildStatusBar()
             m_document->stopComputing();
     });
     statusBar()->addPermanentWidget(m_recording);
+    statusBar()->setSizeGripEnabled(false); // the frame is what resizes; the grip takes no keys
     statusBar()->addPermanentWidget(m_progress);
     statusBar()->addPermanentWidget(m_stop);
     statusBar()->addPermanentWidget(m_tally);
@@ -444,6 +445,10 @@ void MainWindow::buildToolBar()
     action("properties")->setIconText(tr("Properties"));
     action("import")->setIconText(tr("Import"));
     action("export")->setIconText(tr("Export"));
+    // To those who hear them they have the names of the menu, where the keyboard finds them.
+    for (QAction* one : bar->actions())
+        if (QWidget* button = bar->widgetForAction(one); button && !one->isSeparator())
+            button->setAccessibleName(one->text().remove(u'&').remove(u'…'));
 }
 
 void MainWindow::fillRecent()
