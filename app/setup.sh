@@ -12,6 +12,12 @@ bothways_packages="
     nlohmann-json3-dev libzstd-dev libzip-dev libexpat1-dev libmodbus-dev libgtest-dev libgmock-dev
 "
 
+# What tests/package/check.sh looks at the program with; what is not there is skipped, and said.
+bothways_check_packages="
+    appstream at-spi2-core dbus desktop-file-utils fish libglib2.0-bin lintian man-db mandoc python3 python3-pyatspi
+    shared-mime-info xauth xvfb zsh
+"
+
 bothways_say()
 {
     echo "$*" >&2

@@ -17,3 +17,8 @@ esac
 bothways_install
 bothways_build "$preset"
 ctest --preset "$preset"
+if [ "$preset" = ci ]; then
+    bothways_packages=$bothways_check_packages
+    bothways_install || echo "tests/run.sh: some tools for the package are missing; what needs them is skipped" >&2
+    cmake --build --preset ci --target package_check
+fi
