@@ -160,6 +160,12 @@
     <message>
         <source>&apos;{}&apos; is no property of a study; expected name, date, baseline, margin, confidence, max_gap, aero_share, fuel, bearing_deg, cold_start, claim, noise, noise.from, notes, plan.sequence, plan.pairs, plan.margin, plan.confidence, walk_round, accessory_timer.NAME, or a limit like overspeed.rpm</source>
         <translation>„{}“ ist keine Eigenschaft einer Studie; erwartet wird name, date, baseline, margin, confidence, max_gap, aero_share, fuel, bearing_deg, cold_start, claim, noise, noise.from, notes, plan.sequence, plan.pairs, plan.margin, plan.confidence, walk_round, accessory_timer.NAME oder ein Grenzwert wie overspeed.rpm</translation>
+        <source>&apos;{}&apos; is no pair of readings; expected SHOWN=TRUE, as in 1480=1500</source>
+        <translation>„{}“ ist kein Paar von Ablesungen; erwartet: GEZEIGT=WAHR wie 1480=1500</translation>
+    </message>
+    <message>
+        <source>&apos;{}&apos; is no property of a study; expected name, date, baseline, margin, confidence, max_gap, aero_share, fuel, bearing_deg, cold_start, claim, noise, noise.from, notes, plan.sequence, plan.pairs, plan.margin, plan.confidence, accessory_timer.NAME, or a limit like overspeed.rpm</source>
+        <translation>„{}“ ist keine Eigenschaft einer Studie; erwartet wird name, date, baseline, margin, confidence, max_gap, aero_share, fuel, bearing_deg, cold_start, claim, noise, noise.from, notes, plan.sequence, plan.pairs, plan.margin, plan.confidence, accessory_timer.NAME oder ein Grenzwert wie overspeed.rpm</translation>
     </message>
     <message>
         <source>&apos;{}&apos; is no pair of readings; expected SHOWN=TRUE, as in 1480=1500</source>
@@ -387,6 +393,12 @@
     <message>
         <source>A rig&apos;s name or file; see &apos;bothways rig&apos;</source>
         <translation>Name oder Datei einer Messausrüstung; siehe „bothways rig“</translation>
+        <source>A rig&apos;s name or file</source>
+        <translation>Name oder Datei einer Messausrüstung</translation>
+    </message>
+    <message>
+        <source>A rig&apos;s name or file, or KIND:ADDRESS</source>
+        <translation>Name oder Datei einer Messausrüstung oder ART:ADRESSE</translation>
     </message>
     <message>
         <source>A rig&apos;s name or file</source>
@@ -1060,6 +1072,12 @@ einen Effekt gibt, wie groß er ist und wie sicher. DATEI ist eine Studie
     <message>
         <source>KIND:ADDRESS</source>
         <translation>ART:ADRESSE</translation>
+        <source>KIND:ADDRESS. Kinds: lines, nmea, modbus, obd, replay. Addresses: serial:PORT,BAUD, tcp:HOST:PORT, udp:*:PORT, file:PATH</source>
+        <translation>ART:ADRESSE. Arten: lines, nmea, modbus, obd, replay. Adressen: serial:PORT,BAUD, tcp:HOST:PORT, udp:*:PORT, file:PFAD</translation>
+    </message>
+    <message>
+        <source>Keep the instruments of a car under a name</source>
+        <translation>Die Messgeräte eines Autos unter einem Namen aufbewahren</translation>
     </message>
     <message>
         <source>KIND:ADDRESS. Kinds: lines, nmea, modbus, obd, replay. Addresses: serial:PORT,BAUD, tcp:HOST:PORT, udp:*:PORT, file:PATH</source>
@@ -1857,6 +1875,8 @@ Das Ergebnis zeigt, was es änderte, jede verworfene Fahrt wieder zu werten.</tr
         <translation>Sekunden, die gelesen wird (Vorgabe: 5)</translation>
         <source>Seconds to add to the times of a recorder&apos;s clock that is wrong: 600 where it is ten minutes slow, -600 where it is fast</source>
         <translation>Sekunden, die zu den Zeiten einer falsch gehenden Uhr des Loggers kommen: 600, wenn sie zehn Minuten nachgeht, -600, wenn sie vorgeht</translation>
+        <source>Seconds to read for (default: 5)</source>
+        <translation>Sekunden, die gelesen wird (Vorgabe: 5)</translation>
     </message>
     <message>
         <source>See: {}</source>
@@ -2829,6 +2849,12 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>a number of minutes above 0</source>
         <translation>eine Zahl von Minuten über 0</translation>
+        <source>a number of seconds from 0 to 3600</source>
+        <translation>eine Anzahl Sekunden von 0 bis 3600</translation>
+    </message>
+    <message>
+        <source>a number of seconds from 0.1 to 86400</source>
+        <translation>eine Anzahl Sekunden von 0,1 bis 86400</translation>
     </message>
     <message>
         <source>a number of seconds from 0 to 3600</source>
@@ -2901,6 +2927,7 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>eine Fahrt läuft; beenden Sie sie zuerst</translation>
         <source>a run cannot be tied to itself; expected two runs, like 3 6</source>
         <translation>eine Fahrt kann nicht mit sich selbst verbunden werden; erwartet werden zwei Fahrten, wie 3 6</translation>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>a run sheet</source>
@@ -3157,6 +3184,9 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>at this pace the disk is full in {} minutes</source>
         <translation>so ist die Platte in {} Minuten voll</translation>
+        <source>at its end</source>
+        <comment>of an instrument</comment>
+        <translation>am Ende</translation>
     </message>
     <message>
         <source>at its end</source>
@@ -3760,6 +3790,7 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>expected a word for the mark</source>
         <translation>erwartet wird ein Wort für die Marke</translation>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>expected at least one part of the recording</source>
@@ -4830,6 +4861,12 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>no run is under way; expected start first</source>
         <translation>es läuft keine Fahrt; erwartet wird zuerst start</translation>
+        <source>no rule</source>
+        <translation>keiner Regel</translation>
+    </message>
+    <message>
+        <source>no run is under way; expected start first</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>no rule</source>
@@ -6107,6 +6144,8 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>the recording {} was not stopped; its {} min up to the last second are in the study</source>
         <translation>die Aufzeichnung {} wurde nicht beendet; ihre {} min bis zur letzten Sekunde sind in der Studie</translation>
+        <source>the rig lists no channels; name them with &apos;bothways rig new&apos; and --channel</source>
+        <translation>die Messausrüstung führt keine Kanäle auf; benennen mit „bothways rig new“ und --channel</translation>
     </message>
     <message>
         <source>the rig lists no channels; name them with &apos;bothways rig new&apos; and --channel</source>
@@ -6233,6 +6272,7 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>the study has no timed accessory &apos;{}&apos;</source>
         <translation>die Studie hat keinen Verbraucher „{}“ mit Zeitschalter</translation>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>the study has {} run already: the plan comes late, which the verdict says</source>
