@@ -160,6 +160,8 @@
     <message>
         <source>&apos;{}&apos; is no property of a study; expected name, date, baseline, margin, confidence, max_gap, aero_share, fuel, bearing_deg, cold_start, claim, noise, noise.from, notes, plan.sequence, plan.pairs, plan.margin, plan.confidence, walk_round, accessory_timer.NAME, or a limit like overspeed.rpm</source>
         <translation>„{}“ ist keine Eigenschaft einer Studie; erwartet wird name, date, baseline, margin, confidence, max_gap, aero_share, fuel, bearing_deg, cold_start, claim, noise, noise.from, notes, plan.sequence, plan.pairs, plan.margin, plan.confidence, walk_round, accessory_timer.NAME oder ein Grenzwert wie overspeed.rpm</translation>
+    </message>
+    <message>
         <source>&apos;{}&apos; is no pair of readings; expected SHOWN=TRUE, as in 1480=1500</source>
         <translation>„{}“ ist kein Paar von Ablesungen; erwartet: GEZEIGT=WAHR wie 1480=1500</translation>
     </message>
@@ -393,6 +395,8 @@
     <message>
         <source>A rig&apos;s name or file; see &apos;bothways rig&apos;</source>
         <translation>Name oder Datei einer Messausrüstung; siehe „bothways rig“</translation>
+    </message>
+    <message>
         <source>A rig&apos;s name or file</source>
         <translation>Name oder Datei einer Messausrüstung</translation>
     </message>
@@ -1072,6 +1076,8 @@ einen Effekt gibt, wie groß er ist und wie sicher. DATEI ist eine Studie
     <message>
         <source>KIND:ADDRESS</source>
         <translation>ART:ADRESSE</translation>
+    </message>
+    <message>
         <source>KIND:ADDRESS. Kinds: lines, nmea, modbus, obd, replay. Addresses: serial:PORT,BAUD, tcp:HOST:PORT, udp:*:PORT, file:PATH</source>
         <translation>ART:ADRESSE. Arten: lines, nmea, modbus, obd, replay. Adressen: serial:PORT,BAUD, tcp:HOST:PORT, udp:*:PORT, file:PFAD</translation>
     </message>
@@ -2849,6 +2855,8 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>a number of minutes above 0</source>
         <translation>eine Zahl von Minuten über 0</translation>
+    </message>
+    <message>
         <source>a number of seconds from 0 to 3600</source>
         <translation>eine Anzahl Sekunden von 0 bis 3600</translation>
     </message>
@@ -3184,6 +3192,8 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>at this pace the disk is full in {} minutes</source>
         <translation>so ist die Platte in {} Minuten voll</translation>
+    </message>
+    <message>
         <source>at its end</source>
         <comment>of an instrument</comment>
         <translation>am Ende</translation>
@@ -3790,7 +3800,6 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>expected a word for the mark</source>
         <translation>erwartet wird ein Wort für die Marke</translation>
-        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>expected at least one part of the recording</source>
@@ -4861,12 +4870,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>no run is under way; expected start first</source>
         <translation>es läuft keine Fahrt; erwartet wird zuerst start</translation>
-        <source>no rule</source>
-        <translation>keiner Regel</translation>
     </message>
     <message>
-        <source>no run is under way; expected start first</source>
-        <translation type="unfinished"></translation>
+        <source>no rule</source>
+        <translation>keiner Regel</translation>
     </message>
     <message>
         <source>no rule</source>
@@ -6144,6 +6151,8 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>the recording {} was not stopped; its {} min up to the last second are in the study</source>
         <translation>die Aufzeichnung {} wurde nicht beendet; ihre {} min bis zur letzten Sekunde sind in der Studie</translation>
+    </message>
+    <message>
         <source>the rig lists no channels; name them with &apos;bothways rig new&apos; and --channel</source>
         <translation>die Messausrüstung führt keine Kanäle auf; benennen mit „bothways rig new“ und --channel</translation>
     </message>
@@ -6272,7 +6281,6 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>the study has no timed accessory &apos;{}&apos;</source>
         <translation>die Studie hat keinen Verbraucher „{}“ mit Zeitschalter</translation>
-        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>the study has {} run already: the plan comes late, which the verdict says</source>
