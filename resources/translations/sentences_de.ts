@@ -158,16 +158,12 @@
         <translation>„{}“ ist keine Anweisung; erwartet wird eine von {}</translation>
     </message>
     <message>
-        <source>&apos;{}&apos; is no property of a study; expected name, date, baseline, margin, confidence, max_gap, aero_share, fuel, bearing_deg, cold_start, claim, noise, noise.from, notes, plan.sequence, plan.pairs, plan.margin, plan.confidence, walk_round, accessory_timer.NAME, or a limit like overspeed.rpm</source>
-        <translation>„{}“ ist keine Eigenschaft einer Studie; erwartet wird name, date, baseline, margin, confidence, max_gap, aero_share, fuel, bearing_deg, cold_start, claim, noise, noise.from, notes, plan.sequence, plan.pairs, plan.margin, plan.confidence, walk_round, accessory_timer.NAME oder ein Grenzwert wie overspeed.rpm</translation>
-    </message>
-    <message>
         <source>&apos;{}&apos; is no pair of readings; expected SHOWN=TRUE, as in 1480=1500</source>
         <translation>„{}“ ist kein Paar von Ablesungen; erwartet: GEZEIGT=WAHR wie 1480=1500</translation>
     </message>
     <message>
-        <source>&apos;{}&apos; is no property of a study; expected name, date, baseline, margin, confidence, max_gap, aero_share, fuel, bearing_deg, cold_start, claim, noise, noise.from, notes, plan.sequence, plan.pairs, plan.margin, plan.confidence, accessory_timer.NAME, or a limit like overspeed.rpm</source>
-        <translation>„{}“ ist keine Eigenschaft einer Studie; erwartet wird name, date, baseline, margin, confidence, max_gap, aero_share, fuel, bearing_deg, cold_start, claim, noise, noise.from, notes, plan.sequence, plan.pairs, plan.margin, plan.confidence, accessory_timer.NAME oder ein Grenzwert wie overspeed.rpm</translation>
+        <source>&apos;{}&apos; is no property of a study; expected name, date, baseline, margin, confidence, max_gap, aero_share, fuel, bearing_deg, cold_start, claim, noise, noise.from, notes, plan.sequence, plan.pairs, plan.margin, plan.confidence, walk_round, accessory_timer.NAME, or a limit like overspeed.rpm</source>
+        <translation>„{}“ ist keine Eigenschaft einer Studie; erwartet wird name, date, baseline, margin, confidence, max_gap, aero_share, fuel, bearing_deg, cold_start, claim, noise, noise.from, notes, plan.sequence, plan.pairs, plan.margin, plan.confidence, walk_round, accessory_timer.NAME oder ein Grenzwert wie overspeed.rpm</translation>
     </message>
     <message>
         <source>&apos;{}&apos; is no pair of readings; expected SHOWN=TRUE, as in 1480=1500</source>
@@ -393,24 +389,22 @@
         <translation>Eine Aufzeichnung: CSV, GPX 1.1 oder NMEA 0183</translation>
     </message>
     <message>
+        <source>A rig&apos;s name or file</source>
+        <translation>Name oder Datei einer Messausrüstung</translation>
+    </message>
+    <message>
+        <source>A rig&apos;s name or file, or KIND:ADDRESS</source>
+        <translation>Name oder Datei einer Messausrüstung oder ART:ADRESSE</translation>
+    </message>
+    <message>
+        <source>A rig&apos;s name or file</source>
+        <translation>Name oder Datei einer Messausrüstung</translation>
+    </message>
+    <message>
+        <source>A rig&apos;s name or file, or KIND:ADDRESS</source>
+        <translation>Name oder Datei einer Messausrüstung oder ART:ADRESSE</translation>
         <source>A rig&apos;s name or file; see &apos;bothways rig&apos;</source>
         <translation>Name oder Datei einer Messausrüstung; siehe „bothways rig“</translation>
-    </message>
-    <message>
-        <source>A rig&apos;s name or file</source>
-        <translation>Name oder Datei einer Messausrüstung</translation>
-    </message>
-    <message>
-        <source>A rig&apos;s name or file, or KIND:ADDRESS</source>
-        <translation>Name oder Datei einer Messausrüstung oder ART:ADRESSE</translation>
-    </message>
-    <message>
-        <source>A rig&apos;s name or file</source>
-        <translation>Name oder Datei einer Messausrüstung</translation>
-    </message>
-    <message>
-        <source>A rig&apos;s name or file, or KIND:ADDRESS</source>
-        <translation>Name oder Datei einer Messausrüstung oder ART:ADRESSE</translation>
     </message>
     <message>
         <source>A rule&apos;s name, or other</source>
@@ -1597,6 +1591,10 @@ accessory_timer.NAME=WATT,MINUTEN und die Grenzen der Sichtungsregeln:</translat
     <message>
         <source>Over the rig that is there</source>
         <translation>Über die vorhandene Messausrüstung</translation>
+    </message>
+    <message>
+        <source>PATH[@SECONDS]</source>
+        <translation>PFAD[@SEKUNDEN]</translation>
     </message>
     <message>
         <source>PCT</source>
@@ -3184,6 +3182,11 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>assumption not met</source>
         <translation>Annahme verletzt</translation>
+    </message>
+    <message>
+        <source>at its end</source>
+        <comment>of an instrument</comment>
+        <translation>am Ende</translation>
     </message>
     <message>
         <source>at most {} lines</source>
@@ -4868,16 +4871,14 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>keine Zeile mit einer Zeit; erwartet wird eine Aufzeichnung</translation>
     </message>
     <message>
+        <source>no rule</source>
+        <translation>keiner Regel</translation>
+    </message>
+    <message>
+        <source>no rule</source>
+        <translation>keiner Regel</translation>
         <source>no run is under way; expected start first</source>
         <translation>es läuft keine Fahrt; erwartet wird zuerst start</translation>
-    </message>
-    <message>
-        <source>no rule</source>
-        <translation>keiner Regel</translation>
-    </message>
-    <message>
-        <source>no rule</source>
-        <translation>keiner Regel</translation>
     </message>
     <message>
         <source>no run was named; expected numbers of runs before COLUMN=VALUE</source>
