@@ -86,6 +86,8 @@
     <message>
         <source>&quot;{}&quot; is no text</source>
         <translation>„{}“ ist kein Text</translation>
+    </message>
+    <message>
         <source>&apos;{0}&apos; may be the number {1}.{2}, or the factor {1} and the offset {2}; expected {1}.{2} for the one, {1}.0,{2} for the other</source>
         <translation>„{0}“ kann die Zahl {1}.{2} sein oder der Faktor {1} und der Versatz {2}; erwartet wird {1}.{2} für das eine, {1}.0,{2} für das andere</translation>
     </message>
@@ -164,14 +166,6 @@
     <message>
         <source>&apos;{}&apos; is no property of a study; expected name, date, baseline, margin, confidence, max_gap, aero_share, fuel, bearing_deg, cold_start, claim, noise, noise.from, notes, plan.sequence, plan.pairs, plan.margin, plan.confidence, walk_round, accessory_timer.NAME, or a limit like overspeed.rpm</source>
         <translation>„{}“ ist keine Eigenschaft einer Studie; erwartet wird name, date, baseline, margin, confidence, max_gap, aero_share, fuel, bearing_deg, cold_start, claim, noise, noise.from, notes, plan.sequence, plan.pairs, plan.margin, plan.confidence, walk_round, accessory_timer.NAME oder ein Grenzwert wie overspeed.rpm</translation>
-    </message>
-    <message>
-        <source>&apos;{}&apos; is no pair of readings; expected SHOWN=TRUE, as in 1480=1500</source>
-        <translation>„{}“ ist kein Paar von Ablesungen; erwartet: GEZEIGT=WAHR wie 1480=1500</translation>
-    </message>
-    <message>
-        <source>&apos;{}&apos; is no property of a study; expected name, date, baseline, margin, confidence, max_gap, aero_share, fuel, bearing_deg, cold_start, claim, noise, noise.from, notes, plan.sequence, plan.pairs, plan.margin, plan.confidence, accessory_timer.NAME, or a limit like overspeed.rpm</source>
-        <translation>„{}“ ist keine Eigenschaft einer Studie; erwartet wird name, date, baseline, margin, confidence, max_gap, aero_share, fuel, bearing_deg, cold_start, claim, noise, noise.from, notes, plan.sequence, plan.pairs, plan.margin, plan.confidence, accessory_timer.NAME oder ein Grenzwert wie overspeed.rpm</translation>
     </message>
     <message>
         <source>&apos;{}&apos; is no reason; expected one of {}</source>
@@ -397,12 +391,6 @@
         <translation>Name oder Datei einer Messausrüstung oder ART:ADRESSE</translation>
     </message>
     <message>
-        <source>A rig&apos;s name or file</source>
-        <translation>Name oder Datei einer Messausrüstung</translation>
-    </message>
-    <message>
-        <source>A rig&apos;s name or file, or KIND:ADDRESS</source>
-        <translation>Name oder Datei einer Messausrüstung oder ART:ADRESSE</translation>
         <source>A rig&apos;s name or file; see &apos;bothways rig&apos;</source>
         <translation>Name oder Datei einer Messausrüstung; siehe „bothways rig“</translation>
     </message>
@@ -537,6 +525,8 @@
     <message>
         <source>At the end, cut what was recorded into runs: by marks, position or speed</source>
         <translation>Am Ende das Aufgezeichnete in Fahrten schneiden: nach marks, position oder speed</translation>
+    </message>
+    <message>
         <source>Battery {} V higher than at the start</source>
         <translation>Batterie {} V höher als am Anfang</translation>
     </message>
@@ -662,6 +652,8 @@ einen Effekt gibt, wie groß er ist und wie sicher. DATEI ist eine Studie
     <message>
         <source>Cold start only {} min ago</source>
         <translation>Kaltstart erst vor {} min</translation>
+    </message>
+    <message>
         <source>Colours: system, light or dark.</source>
         <translation>Farben: system, light oder dark.</translation>
     </message>
@@ -1076,18 +1068,12 @@ einen Effekt gibt, wie groß er ist und wie sicher. DATEI ist eine Studie
         <translation>ART:ADRESSE. Arten: lines, nmea, modbus, obd, replay. Adressen: serial:PORT,BAUD, tcp:HOST:PORT, udp:*:PORT, file:PFAD</translation>
     </message>
     <message>
-        <source>Keep the instruments of a car under a name</source>
-        <translation>Die Messgeräte eines Autos unter einem Namen aufbewahren</translation>
-    </message>
-    <message>
-        <source>KIND:ADDRESS. Kinds: lines, nmea, modbus, obd, replay. Addresses: serial:PORT,BAUD, tcp:HOST:PORT, udp:*:PORT, file:PATH</source>
-        <translation>ART:ADRESSE. Arten: lines, nmea, modbus, obd, replay. Adressen: serial:PORT,BAUD, tcp:HOST:PORT, udp:*:PORT, file:PFAD</translation>
-    </message>
-    <message>
-        <source>Keep the instruments of a car under a name</source>
-        <translation>Die Messgeräte eines Autos unter einem Namen aufbewahren</translation>
         <source>Keep preferences in FILE (INI).</source>
         <translation>Einstellungen in DATEI halten (INI).</translation>
+    </message>
+    <message>
+        <source>Keep the instruments of a car under a name</source>
+        <translation>Die Messgeräte eines Autos unter einem Namen aufbewahren</translation>
     </message>
     <message>
         <source>L</source>
@@ -1188,6 +1174,10 @@ einen Effekt gibt, wie groß er ist und wie sicher. DATEI ist eine Studie
         <translation>Logger läuft, Speicherkarte leer, Uhr richtig</translation>
     </message>
     <message>
+        <source>Logs out-and-back fuel-economy test runs and says whether there is an effect.</source>
+        <translation>Hält Verbrauchsfahrten hin und zurück fest und sagt, ob es einen Effekt gibt.</translation>
+    </message>
+    <message>
         <source>Look at its plug and cable.</source>
         <translation>Stecker und Kabel prüfen.</translation>
     </message>
@@ -1202,8 +1192,6 @@ einen Effekt gibt, wie groß er ist und wie sicher. DATEI ist eine Studie
     <message>
         <source>Look at wiring and load before the next run.</source>
         <translation>Vor der nächsten Fahrt Leitungen und Last prüfen.</translation>
-        <source>Logs out-and-back fuel-economy test runs and says whether there is an effect.</source>
-        <translation>Hält Verbrauchsfahrten hin und zurück fest und sagt, ob es einen Effekt gibt.</translation>
     </message>
     <message>
         <source>Look for runs that cannot be used, and why</source>
@@ -1249,6 +1237,10 @@ einen Effekt gibt, wie groß er ist und wie sicher. DATEI ist eine Studie
     <message>
         <source>More to this verdict:</source>
         <translation>Weiteres zu diesem Urteil:</translation>
+    </message>
+    <message>
+        <source>NAME</source>
+        <translation>NAME</translation>
     </message>
     <message>
         <source>NAME</source>
@@ -1575,8 +1567,6 @@ accessory_timer.NAME=WATT,MINUTEN und die Grenzen der Sichtungsregeln:</translat
         <translation>Hin und zurück ist der Effekt im Rahmen des Rauschens gleich (Unterschied {} %, {}).</translation>
     </message>
     <message>
-        <source>PATH[@SECONDS]</source>
-        <translation>PFAD[@SEKUNDEN]</translation>
         <source>Output and rotor speed at road speed</source>
         <translation>Leistung und Rotordrehzahl bei Fahrgeschwindigkeit</translation>
     </message>
@@ -1585,12 +1575,12 @@ accessory_timer.NAME=WATT,MINUTEN und die Grenzen der Sichtungsregeln:</translat
         <translation>Leistung um {} % gefallen</translation>
     </message>
     <message>
-        <source>Over-speed: {} rpm</source>
-        <translation>Überdrehzahl: {} U/min</translation>
-    </message>
-    <message>
         <source>Over the rig that is there</source>
         <translation>Über die vorhandene Messausrüstung</translation>
+    </message>
+    <message>
+        <source>Over-speed: {} rpm</source>
+        <translation>Überdrehzahl: {} U/min</translation>
     </message>
     <message>
         <source>PATH[@SECONDS]</source>
@@ -1715,6 +1705,8 @@ Das Ergebnis zeigt, was es änderte, jede verworfene Fahrt wieder zu werten.</tr
     <message>
         <source>Record instruments into a study while it is driven, and say what spoils a run</source>
         <translation>Instrumente während der Fahrt in eine Studie aufzeichnen und sagen, was eine Fahrt verdirbt</translation>
+    </message>
+    <message>
         <source>Record it, or do without this rule: {}.</source>
         <translation>Aufzeichnen oder ohne diese Regel auskommen: {}.</translation>
     </message>
@@ -1817,6 +1809,8 @@ Das Ergebnis zeigt, was es änderte, jede verworfene Fahrt wieder zu werten.</tr
     <message>
         <source>SECONDS</source>
         <translation>SEKUNDEN</translation>
+    </message>
+    <message>
         <source>SEE ALSO</source>
         <comment>of a manual page</comment>
         <translation>SIEHE AUCH</translation>
@@ -1842,11 +1836,13 @@ Das Ergebnis zeigt, was es änderte, jede verworfene Fahrt wieder zu werten.</tr
         <translation>STUDIE</translation>
     </message>
     <message>
-        <source>Same as run {}</source>
-        <translation>Wie Fahrt {}</translation>
         <source>SYNOPSIS</source>
         <comment>of a manual page</comment>
         <translation>ÜBERSICHT</translation>
+    </message>
+    <message>
+        <source>Same as run {}</source>
+        <translation>Wie Fahrt {}</translation>
     </message>
     <message>
         <source>Say results, warnings and errors alone: not what was done</source>
@@ -1873,14 +1869,16 @@ Das Ergebnis zeigt, was es änderte, jede verworfene Fahrt wieder zu werten.</tr
         <translation>Die Sichtung ließ weg: {}.</translation>
     </message>
     <message>
-        <source>See that the recording goes on.</source>
-        <translation>Darauf achten, dass die Aufzeichnung weiterläuft.</translation>
-        <source>Seconds to read for (default: 5)</source>
-        <translation>Sekunden, die gelesen wird (Vorgabe: 5)</translation>
         <source>Seconds to add to the times of a recorder&apos;s clock that is wrong: 600 where it is ten minutes slow, -600 where it is fast</source>
         <translation>Sekunden, die zu den Zeiten einer falsch gehenden Uhr des Loggers kommen: 600, wenn sie zehn Minuten nachgeht, -600, wenn sie vorgeht</translation>
+    </message>
+    <message>
         <source>Seconds to read for (default: 5)</source>
         <translation>Sekunden, die gelesen wird (Vorgabe: 5)</translation>
+    </message>
+    <message>
+        <source>See that the recording goes on.</source>
+        <translation>Darauf achten, dass die Aufzeichnung weiterläuft.</translation>
     </message>
     <message>
         <source>See: {}</source>
@@ -1951,6 +1949,10 @@ Das Ergebnis zeigt, was es änderte, jede verworfene Fahrt wieder zu werten.</tr
         <translation>Einzelfahrten, auch ungepaarte, mit der Richtung als eigenem Term</translation>
     </message>
     <message>
+        <source>Size of the picture, 1280x800; of a thumbnail its side, 128.</source>
+        <translation>Größe des Bildes, 1280x800; bei einem Vorschaubild seine Seite, 128.</translation>
+    </message>
+    <message>
         <source>Slow down before the limit is passed.</source>
         <translation>Langsamer fahren, bevor die Grenze überschritten ist.</translation>
     </message>
@@ -1969,8 +1971,6 @@ Das Ergebnis zeigt, was es änderte, jede verworfene Fahrt wieder zu werten.</tr
     <message>
         <source>Stop where it is safe; look at the belt.</source>
         <translation>Anhalten, wo es sicher ist; den Riemen prüfen.</translation>
-        <source>Size of the picture, 1280x800; of a thumbnail its side, 128.</source>
-        <translation>Größe des Bildes, 1280x800; bei einem Vorschaubild seine Seite, 128.</translation>
     </message>
     <message>
         <source>Studies or run sheets</source>
@@ -2863,12 +2863,6 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>eine Anzahl Sekunden von 0,1 bis 86400</translation>
     </message>
     <message>
-        <source>a number of seconds from 0 to 3600</source>
-        <translation>eine Anzahl Sekunden von 0 bis 3600</translation>
-    </message>
-    <message>
-        <source>a number of seconds from 0.1 to 86400</source>
-        <translation>eine Anzahl Sekunden von 0,1 bis 86400</translation>
         <source>a number of seconds, at most 90000 either way</source>
         <translation>eine Zahl von Sekunden, höchstens 90000 in jeder Richtung</translation>
     </message>
@@ -2929,11 +2923,12 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>eine Fahrt lässt sich nicht mit sich selbst verbinden</translation>
     </message>
     <message>
-        <source>a run is under way; end it first</source>
-        <translation>eine Fahrt läuft; beenden Sie sie zuerst</translation>
         <source>a run cannot be tied to itself; expected two runs, like 3 6</source>
         <translation>eine Fahrt kann nicht mit sich selbst verbunden werden; erwartet werden zwei Fahrten, wie 3 6</translation>
-        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a run is under way; end it first</source>
+        <translation>eine Fahrt läuft; beenden Sie sie zuerst</translation>
     </message>
     <message>
         <source>a run sheet</source>
@@ -3195,16 +3190,6 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>at this pace the disk is full in {} minutes</source>
         <translation>so ist die Platte in {} Minuten voll</translation>
-    </message>
-    <message>
-        <source>at its end</source>
-        <comment>of an instrument</comment>
-        <translation>am Ende</translation>
-    </message>
-    <message>
-        <source>at its end</source>
-        <comment>of an instrument</comment>
-        <translation>am Ende</translation>
     </message>
     <message>
         <source>bars</source>
@@ -3974,14 +3959,16 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>gehaltene Geschwindigkeit: {} km/h; road_speed.target_kmh zu setzen, wählt sie</translation>
     </message>
     <message>
-        <source>highest output, W</source>
-        <translation>höchste Leistung, W</translation>
         <source>hidden columns as well: {}</source>
         <translation>den ausgeblendeten Spalten: {}</translation>
     </message>
     <message>
         <source>hidden lines as well: {}</source>
         <translation>den ausgeblendeten Zeilen: {}</translation>
+    </message>
+    <message>
+        <source>highest output, W</source>
+        <translation>höchste Leistung, W</translation>
     </message>
     <message>
         <source>highest rotor speed (rpm)</source>
@@ -4875,8 +4862,6 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>keiner Regel</translation>
     </message>
     <message>
-        <source>no rule</source>
-        <translation>keiner Regel</translation>
         <source>no run is under way; expected start first</source>
         <translation>es läuft keine Fahrt; erwartet wird zuerst start</translation>
     </message>
@@ -6110,6 +6095,8 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>the receiver has no position yet</source>
         <translation>der Empfänger hat noch keine Position</translation>
+    </message>
+    <message>
         <source>the recording has a clock of its own, which says when it began; expected only by how much it is wrong</source>
         <translation>die Aufzeichnung hat eine eigene Uhr, die ihren Beginn nennt; erwartet wird nur, um wie viel sie falsch geht</translation>
     </message>
@@ -6158,10 +6145,6 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>die Messausrüstung führt keine Kanäle auf; benennen mit „bothways rig new“ und --channel</translation>
     </message>
     <message>
-        <source>the rig lists no channels; name them with &apos;bothways rig new&apos; and --channel</source>
-        <translation>die Messausrüstung führt keine Kanäle auf; benennen mit „bothways rig new“ und --channel</translation>
-    </message>
-    <message>
         <source>the run</source>
         <translation>die Fahrt</translation>
     </message>
@@ -6190,14 +6173,16 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>die Fahrt ist vergessen; was aufgezeichnet wurde, bleibt</translation>
     </message>
     <message>
+        <source>the run sheets that Bothways reads</source>
+        <translation>die Fahrtenblätter, die Bothways liest</translation>
+    </message>
+    <message>
         <source>the run under way is not written</source>
         <translation>die laufende Fahrt wird nicht geschrieben</translation>
     </message>
     <message>
         <source>the run under way was not ended: it is in the recording alone, from its mark &apos;start&apos; on</source>
         <translation>die laufende Fahrt wurde nicht beendet: Sie steht nur in der Aufzeichnung, von ihrer Marke „start“ an</translation>
-        <source>the run sheets that Bothways reads</source>
-        <translation>die Fahrtenblätter, die Bothways liest</translation>
     </message>
     <message>
         <source>the runs {0}-{1} run backwards; expected {1}-{0}</source>
@@ -6354,8 +6339,6 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>there is no run to discard yet</source>
         <translation>es gibt noch keine Fahrt zu verwerfen</translation>
-        <source>there is no run to discard yet</source>
-        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>there is no run {}: the study has no runs</source>
@@ -6898,6 +6881,8 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>{} does not take {} baud: {}</source>
         <translation>{} nimmt {} Baud nicht an: {}</translation>
+    </message>
+    <message>
         <source>{} drops out in {} min</source>
         <translation>{} schaltet in {} min ab</translation>
     </message>
@@ -6958,10 +6943,12 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>{} hat einen Dezimalpunkt; die anderen Zahlen dieses Blatts haben ein Dezimalkomma</translation>
     </message>
     <message>
-        <source>{} has ended</source>
-        <translation>{} ist zu Ende</translation>
         <source>{} has dropped out</source>
         <translation>{} hat abgeschaltet</translation>
+    </message>
+    <message>
+        <source>{} has ended</source>
+        <translation>{} ist zu Ende</translation>
     </message>
     <message>
         <source>{} has no column &apos;{}&apos;; expected one of {}</source>
@@ -7144,18 +7131,20 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>{} weniger bis {} mehr</translation>
     </message>
     <message>
-        <source>{} line that could not be read</source>
-        <translation>{} Zeile, die nicht zu lesen war</translation>
-    </message>
-    <message>
-        <source>{} lines that could not be read</source>
-        <translation>{} Zeilen, die nicht zu lesen waren</translation>
         <source>{} line could not be read</source>
         <translation>{} Zeile nicht lesbar</translation>
     </message>
     <message>
+        <source>{} line that could not be read</source>
+        <translation>{} Zeile, die nicht zu lesen war</translation>
+    </message>
+    <message>
         <source>{} lines could not be read</source>
         <translation>{} Zeilen nicht lesbar</translation>
+    </message>
+    <message>
+        <source>{} lines that could not be read</source>
+        <translation>{} Zeilen, die nicht zu lesen waren</translation>
     </message>
     <message>
         <source>{} may be minutes and seconds or hours and minutes; expected h:mm:ss, or a header like &apos;Duration (min:s)&apos;</source>
@@ -7258,20 +7247,24 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>{} auf 0{}, während das Gerät Leistung abgab</translation>
     </message>
     <message>
-        <source>{} reads 0</source>
-        <translation>{} zeigt 0</translation>
-        <source>{} reconnect</source>
-        <translation>{} neue Verbindung</translation>
-    </message>
-    <message>
-        <source>{} reconnects</source>
-        <translation>{} neue Verbindungen</translation>
         <source>{} reading</source>
         <translation>{} Messwert</translation>
     </message>
     <message>
         <source>{} readings</source>
         <translation>{} Messwerte</translation>
+    </message>
+    <message>
+        <source>{} reads 0</source>
+        <translation>{} zeigt 0</translation>
+    </message>
+    <message>
+        <source>{} reconnect</source>
+        <translation>{} neue Verbindung</translation>
+    </message>
+    <message>
+        <source>{} reconnects</source>
+        <translation>{} neue Verbindungen</translation>
     </message>
     <message>
         <source>{} requires {}</source>
@@ -7411,10 +7404,12 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>{} verbrauchte {} Kraftstoff als {} ({}-Intervall: {}){}.</translation>
     </message>
     <message>
-        <source>{} was unplugged</source>
-        <translation>{} wurde abgezogen</translation>
         <source>{} was reset</source>
         <translation>{} wurde zurückgesetzt</translation>
+    </message>
+    <message>
+        <source>{} was unplugged</source>
+        <translation>{} wurde abgezogen</translation>
     </message>
     <message>
         <source>{} with {} leaves {} degrees of freedom; at least {} are needed, so more pairs</source>
@@ -7578,6 +7573,8 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>{}: {} {} now, {} before: more than {} apart</source>
         <translation>{}: jetzt {} {}, vorher {}: mehr als {} auseinander</translation>
+    </message>
+    <message>
         <source>{}: {}</source>
         <comment>a part of the device, and what it did</comment>
         <translation>{}: {}</translation>
