@@ -97,11 +97,18 @@ void pipeBench()
     });
     const auto begin = Clock::now();
     const auto session = sessionOn(study, rigOf("lines:file:" + fifo));
-    while (session->snapshot().samples < kSamples && since(begin) < 120.0)
+    while (session->snapshot().samples < kSamples && since(begin) < 40.0)
         std::this_thread::sleep_for(std::chrono::milliseconds(20));
+    const app::LiveSnapshot last = session->snapshot();
     static_cast<void>(session->stop());
     const double took = since(begin);
     writer.join();
+    for (const storage::InstrumentState& state : last.instruments)
+        if (state.readings != kSamples)
+            fmt::print("       {} lines, {} readings, {} lost bytes, {} unreadable lines, "
+                       "{} reconnects\n",
+                       state.lines, state.readings, state.lost_bytes, state.garbage_lines,
+                       state.reconnects);
     const auto list = tests::taken(storage::recordings(study));
     fmt::print("pipe   {:>10.0f} samples/s into the file (goal 300000), {} of {} there\n",
                static_cast<double>(kSamples) / took, list.empty() ? 0 : list[0].samples, kSamples);

@@ -3,6 +3,7 @@
 #include "app/cli/record/record_desk.h"
 
 #include "app/cli/options.h"
+#include "app/wording/alarms.h"
 #include "app/wording/findings.h"
 #include "app/wording/numbers.h"
 #include "app/wording/units.h"
@@ -35,9 +36,13 @@ std::optional<storage::GivenNumber> numberFrom(const std::string& text)
     return storage::parseNumber(text, comma);
 }
 
+/// "Over-speed: 3410 rpm. Turn and drive it again."
 std::string alarmLine(const Language& in, const core::Alarm& alarm)
 {
-    return app::wording::findingSentence(in, alarm.finding);
+    const std::string todo = app::wording::alarmToDo(in, alarm);
+    std::string line = app::wording::alarmLevelName(in, alarm.level) + ": " +
+                       app::wording::alarmHeadline(in, alarm);
+    return todo.empty() ? line : line + ". " + todo;
 }
 
 app::UsualDirections usualDirections(const Language& in)

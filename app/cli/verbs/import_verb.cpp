@@ -257,7 +257,7 @@ void describeImport(CLI::App& verb, Context& context)
         "  bothways import day.bothways --trace logger.csv --run 9 --channel "
         "'Speed mph=road_speed_kmh,1.609344'\n  bothways import day.bothways --trace drive.gpx "
         "--cut position --gates 47.5061,9.4213,47.5299,9.3871 --configuration A\n"
-        "  bothways import day.bothways --recording drive.gpx --cut times --shift 600\n"
+        "  bothways import day.bothways --recording drive.gpx --cut times --shift 5\n"
         "  bothways import day.bothways morning.csv --traces /media/card/logs",
         in.say("A part is given to the run of the study with which it overlaps most in time, and "
                "only if they overlap by at least half of the shorter of the two (to a run without "
