@@ -12,6 +12,7 @@
 #include "app/desktop/runs/run_tags.h"
 #include "app/desktop/runs/study_page.h"
 #include "app/desktop/window/report_desk.h"
+#include "app/desktop/window/result_tabs.h"
 #include "app/desktop/window/start_page.h"
 #include "app/desktop/window/study_jobs.h"
 
