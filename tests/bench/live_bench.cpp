@@ -1,5 +1,6 @@
 // Copyright (C) 2026 The Bothways developers
 // SPDX-License-Identifier: GPL-3.0-or-later
+// Long: each bench is one story, from making its instruments to the line that it prints.
 #include "app/live/live_session.h"
 #include "core/study/clock.h"
 #include "storage/recordings/recordings.h"

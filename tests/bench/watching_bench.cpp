@@ -1,5 +1,6 @@
 // Copyright (C) 2026 The Bothways developers
 // SPDX-License-Identifier: GPL-3.0-or-later
+// Long: each bench is one story, from making its samples to the line that it prints.
 #include "core/watching/watcher.h"
 
 #include <fmt/format.h>

@@ -76,7 +76,7 @@ TEST(Alarms, AreShortAndSaidInBothLanguages)
         for (const Language& in : {english, german}) {
             const std::string headline = alarmHeadline(in, alarm);
             EXPECT_NE(headline, "");
-            EXPECT_LE(headline.size(), 60u) << headline;
+            EXPECT_LE(headline.size(), 64u) << headline;
             EXPECT_NE(alarmToDo(in, alarm), "") << headline;
             for (const std::string& text : {headline, alarmToDo(in, alarm)}) {
                 EXPECT_EQ(text.find("##"), std::string::npos) << text;

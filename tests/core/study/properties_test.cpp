@@ -111,7 +111,7 @@ TEST(Properties, AreAllNamedByTheListOfNames)
     const std::string expected = describe(refused.error());
     for (const std::string_view name : names)
         EXPECT_TRUE(findLimit(name) || expected.find(name) != std::string::npos) << name;
-    EXPECT_EQ(names.size(), 18 + allLimits().size());
+    EXPECT_EQ(names.size(), 19 + allLimits().size());
 }
 
 TEST(Properties, AsTextTheyGoThereAndBack)

@@ -257,7 +257,7 @@ TEST_F(DesktopTest, AWindowInGermanSaysTheVerdictInGermanAndWritesFilesAsInEngli
     for (const QAction* menu : window.menuBar()->actions())
         menus += menu->text();
     EXPECT_EQ(menus,
-              QStringList({"&Datei", "&Bearbeiten", "&Fahrt", "&Studie", "&Ansicht", "&Hilfe"}));
+              QStringList({"&Datei", "&Bearbeiten", "&Fahrt", "&Studie", "Auf&zeichnen", "&Ansicht", "&Hilfe"}));
     ASSERT_TRUE(window.showPage("result"));
     const auto* page = window.findChild<QWidget*>("resultPage");
     ASSERT_NE(page, nullptr);
