@@ -220,22 +220,6 @@ Fahrten %4 und %5: %6</translation>
 <context>
     <name>LiveWords</name>
     <message>
-        <source>%1 will drop out in %2, before the run would end.</source>
-        <translation>%1 fällt in %2 aus, vor dem Ende der Fahrt.</translation>
-    </message>
-    <message>
-        <source>%1 is silent.</source>
-        <translation>%1 schweigt.</translation>
-    </message>
-    <message>
-        <source>The limit %1 is not set: %2 is not watched.</source>
-        <translation>Die Grenze %1 ist nicht gesetzt: %2 wird nicht überwacht.</translation>
-    </message>
-    <message>
-        <source>There is no channel %1: %2 is not watched.</source>
-        <translation>Es gibt keinen Kanal %1: %2 wird nicht überwacht.</translation>
-    </message>
-    <message>
         <source>Note</source>
         <translation>Hinweis</translation>
     </message>
@@ -300,16 +284,9 @@ Fahrten %4 und %5: %6</translation>
         <translation>Aufzeichnung %1, %2</translation>
     </message>
     <message>
-        <source>%1 has dropped out. Switch it on again.</source>
-        <translation>%1 ist ausgefallen. Wieder einschalten.</translation>
-    </message>
-    <message>
-        <source>%1 is near: %2 of %3 %4.</source>
-        <translation>%1 ist nahe: %2 von %3 %4.</translation>
-    </message>
-    <message>
-        <source>%1: %2</source>
-        <translation>%1: %2</translation>
+        <source>%1. %2</source>
+        <extracomment>an alarm, and what to do about it</extracomment>
+        <translation>%1. %2</translation>
     </message>
 </context>
 <context>

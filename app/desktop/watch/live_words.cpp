@@ -5,7 +5,7 @@
 #include "app/desktop/look/recorded_words.h"
 #include "app/desktop/look/said.h"
 #include "app/desktop/look/words.h"
-#include "app/wording/findings.h"
+#include "app/wording/alarms.h"
 #include "core/study/limits.h"
 
 #include <algorithm>
@@ -26,38 +26,9 @@ bool readsNothing(const storage::InstrumentState& state)
 QString LiveWords::alarm(const core::Alarm& alarm, const UnitsShown& units)
 {
     const Language& in = units.language;
-    const QString name = nameShown(alarm.name);
-    switch (alarm.kind) {
-    case core::Alarm::Kind::finding:
-        return asSentence(shown(wording::findingWords(in, alarm.finding, unitsOf(units))));
-    case core::Alarm::Kind::nearLimit: return nearLimit(alarm.finding, units);
-    case core::Alarm::Kind::timerWillDrop:
-        if (alarm.in_s <= 0.0)
-            return tr("%1 has dropped out. Switch it on again.").arg(name);
-        return tr("%1 will drop out in %2, before the run would end.")
-            .arg(name, lengthText(alarm.in_s));
-    case core::Alarm::Kind::channelSilent: return tr("%1 is silent.").arg(name);
-    case core::Alarm::Kind::limitMissing:
-        return tr("The limit %1 is not set: %2 is not watched.")
-            .arg(name, shown(wording::ruleName(in, alarm.finding.rule)));
-    case core::Alarm::Kind::noChannel:
-        return tr("There is no channel %1: %2 is not watched.")
-            .arg(name, shown(wording::ruleName(in, alarm.finding.rule)));
-    }
-    return {};
-}
-
-QString LiveWords::nearLimit(const core::Finding& finding, const UnitsShown& units)
-{
-    const QString unit = units.signShown(finding.unit);
-    const auto number = [&](std::optional<double> value) {
-        return units.number(value.value_or(std::nan("")), 0);
-    };
-    const QString what = shown(wording::ruleName(units.language, finding.rule));
-    const QString words = tr("%1 is near: %2 of %3 %4.")
-                              .arg(what, number(finding.value), number(finding.limit), unit);
-    return finding.part.empty() ? asSentence(words)
-                                : tr("%1: %2").arg(nameShown(finding.part), words);
+    const QString what = shown(wording::alarmHeadline(in, alarm, unitsOf(units)));
+    //: an alarm, and what to do about it
+    return tr("%1. %2").arg(what, shown(wording::alarmToDo(in, alarm)));
 }
 
 QString LiveWords::level(core::AlarmLevel level)

@@ -15,9 +15,8 @@ class LiveWords {
     Q_DECLARE_TR_FUNCTIONS(LiveWords)
 
 public:
-    /// "rotor at 3,410 rpm …": as the findings of a run are said afterwards.
+    /// "Over-speed: 3,410 rpm (left). Slow down. …": as the command line says it.
     [[nodiscard]] static QString alarm(const core::Alarm& alarm, const UnitsShown& units);
-    [[nodiscard]] static QString nearLimit(const core::Finding& finding, const UnitsShown& units);
     /// "Note", "Warning", "Spoils the run".
     [[nodiscard]] static QString level(core::AlarmLevel level);
     /// "● board: reading", "▲ gps: silent for 12 s", "■ meter: …".
