@@ -161,7 +161,10 @@ assisted()
             properties preferences help roadside
 }
 what="names, roles and keys in the tree for assistive programs"
-if needs python3 xvfb-run dbus-run-session xauth; then
+if [ -n "${BOTHWAYS_PACKAGE_QUICK:-}" ]; then
+    echo "skipped: $what (BOTHWAYS_PACKAGE_QUICK is set: it opens the window once for each page)"
+    skipped=$((skipped + 1))
+elif needs python3 xvfb-run dbus-run-session xauth; then
     python=python3
     "$python" -c 'import pyatspi' 2>/dev/null || python=/usr/bin/python3 # Debian's, where another stands before it
     if "$python" -c 'import pyatspi' 2>/dev/null; then

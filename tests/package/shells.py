@@ -77,7 +77,7 @@ def in_fish(folder, completions, path):
         ran = subprocess.run(
             ["fish", "-c", f"source {completions}/bothways.fish; complete -C '{text}'"], cwd=folder, text=True,
             capture_output=True, env={**os.environ, "PATH": path, "HOME": folder}, check=False)
-        wanted = after.split("bothways ")[-1].strip().replace("\\ ", " ")
+        wanted = after.removeprefix("bothways ").strip().replace("\\ ", " ")
         offered = [line.split("\t")[0] for line in ran.stdout.splitlines()]
         if wanted not in offered:
             print(f"fish: '{text}' offers {offered[:5]}, expected '{wanted}'; {ran.stderr[:300]}")
