@@ -43,6 +43,7 @@ double residentMb()
 
 } // namespace
 
+// Long: one drive, told in its order.
 int main(int count, char** arguments)
 {
     const int minutes = count > 1 ? std::atoi(arguments[1]) : 60;
