@@ -30,7 +30,7 @@ std::vector<Rule> unaskedWith(const std::vector<std::string_view>& channels)
         Samples samples;
         for (int i = 0; i <= 2000; ++i) {
             samples.time_s.push_back(i * 0.1);
-            samples.value.push_back(90.0 + 0.01 * (i % 7));
+            samples.value.push_back(45.0 + 0.001 * i); // a speed, a counter, a latitude
         }
         trace->add("own", "", samples);
         for (const std::string_view channel : channels)
