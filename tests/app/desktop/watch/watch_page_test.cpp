@@ -187,7 +187,8 @@ TEST_F(WatchPageTest, ASpoiledRunIsDiscardedByOneKeyWithReasonAndEvidence)
     EXPECT_EQ(button("discardForFinding")->keyText(), "A");
     key(Qt::Key_A);
     ASSERT_EQ(study().runs.size(), before + 1);
-    const core::Run& run = study().runs.back();
+    ASSERT_NE(window->document()->runByNumber(number), nullptr);
+    const core::Run& run = *window->document()->runByNumber(number);
     ASSERT_TRUE(run.discard);
     EXPECT_EQ(run.discard->reason, "overspeed");
     EXPECT_TRUE(QString::fromStdString(run.discard->evidence).contains("3410"))
@@ -241,7 +242,8 @@ TEST_F(WatchPageTest, TheDistanceLeftIsThatOfTheStretch)
     key(Qt::Key_S);
     live->snapshot.distance_km = 1.9;
     window->live().look();
-    EXPECT_EQ(page->findChild<BigLabel*>("distance")->text(), QString::fromUtf8("3.1 km to go"));
+    EXPECT_EQ(page->findChild<BigLabel*>("distance")->text(),
+              QString("3.1") + QChar(QChar::Nbsp) + "km to go");
 }
 
 TEST_F(WatchPageTest, ClosingTheWindowAsksFirstAndStopsTheRecordingWhole)
