@@ -83,11 +83,15 @@ public:
     }
     void dot(double x, double y, Ink ink, std::string says)
     {
-        m_picture.marks.push_back(Point{x, y, false, ink, std::move(says)});
+        m_picture.marks.push_back(Point{x, y, Shape::disc, ink, std::move(says)});
+    }
+    void square(double x, double y, Ink ink, std::string says)
+    {
+        m_picture.marks.push_back(Point{x, y, Shape::square, ink, std::move(says)});
     }
     void diamond(double x, double y, Ink ink, std::string says)
     {
-        m_picture.marks.push_back(Point{x, y, true, ink, std::move(says)});
+        m_picture.marks.push_back(Point{x, y, Shape::diamond, ink, std::move(says)});
     }
     void words(double x, double y, Anchor anchor, std::string text, bool strong = false)
     {

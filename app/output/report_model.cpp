@@ -106,7 +106,7 @@ void pairs(Builder& page, const ReportInput& given)
                                   : "Counted, but without a partner in their block: runs {}."_t,
                               wording::runList(a.unpaired)));
     page.figure(pairsPicture(in, given.study, a, given.unit),
-                in.say("Each pair. Grey discs: baseline; blue diamonds: device; hollow: discarded "
+                in.say("Each pair. Blue discs: baseline; orange squares: device; hollow: discarded "
                        "runs; green: the model."_t));
     if (a.pairs.empty())
         return;

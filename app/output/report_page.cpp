@@ -22,7 +22,7 @@ p.formula { font-family: "DejaVu Serif", Cambria, serif; font-style: italic; mar
 .quiet, tr.quiet td { color: #5a5a5a; }
 figure { margin: 1rem 0; }
 figcaption { color: #555; font-size: 0.85rem; max-width: 46rem; }
-svg { display: block; width: 100%; min-width: 30rem; max-width: 46rem; height: auto; }
+svg { display: block; width: 100%; max-width: 46rem; height: auto; overflow: visible; }
 .wide { overflow-x: auto; }
 table { border-collapse: collapse; font-size: 0.85rem; width: 100%; margin: 0.5rem 0 1rem; }
 th, td { text-align: left; vertical-align: top; padding: 0.2rem 0.75rem 0.2rem 0; border-bottom: 1px solid #ddd; white-space: nowrap; }
@@ -30,8 +30,8 @@ th.n, td.n { text-align: right; font-variant-numeric: tabular-nums; }
 th.w, td.w { white-space: normal; min-width: 14rem; width: 99%; }
 tr.strong td { font-weight: 600; }
 tr.alarmed td:nth-child(2) { font-weight: 700; color: #a33c00; }
-@media screen and (max-width: 36rem) { /* a phone: the verdict's picture whole, long words beside few columns */
-  figure:first-of-type svg { min-width: 0; }
+@media screen and (max-width: 36rem) { /* a phone: pictures whole, with larger letters; long words beside few columns */
+  svg text.label { font-size: 16px; }
   figure:first-of-type svg text.label { font-size: 19px; }
   th.w, td.w { min-width: 11rem; }
   th.n ~ th.w, td.n ~ td.w { min-width: 24rem; }
@@ -42,7 +42,7 @@ tr.alarmed td:nth-child(2) { font-weight: 700; color: #a33c00; }
   main { max-width: none; padding: 0; }
   h1, h2, h3 { break-after: avoid; }
   figure, tr, li { break-inside: avoid; }
-  svg { min-width: 0; max-width: 140mm; }
+  svg { max-width: 140mm; }
   .wide { overflow: visible; }
   th, td { padding-right: 0.5rem; }
   th.w, td.w { min-width: 0; }
@@ -53,8 +53,7 @@ tr.alarmed td:nth-child(2) { font-weight: 700; color: #a33c00; }
 
 std::string styleSheet()
 {
-    std::string css(kStyle);
-    css += fmt::format(
+    std::string css = fmt::format(
         "svg text.label {{ font: {}px system-ui, \"DejaVu Sans\", sans-serif; fill: {}; }}\n"
         "svg text.strong {{ font-weight: 700; }}\n",
         kLabelSize, kLabelColour);
@@ -65,7 +64,9 @@ std::string styleSheet()
             css += fmt::format(" stroke: {}; stroke-width: {};", look.stroke, look.width);
         css += " }\n";
     }
-    return css;
+    // After the general rules: a phone's and the printer's are the last word.
+    return std::string(kStyle.substr(0, kStyle.find("@media"))) + css +
+           std::string(kStyle.substr(kStyle.find("@media")));
 }
 
 } // namespace bothways::app::report

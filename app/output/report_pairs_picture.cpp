@@ -128,12 +128,19 @@ private:
 
     void drawDiscards(Drawing& picture, const Axis& x, const Axis& y) const
     {
-        for (const core::Run& run : m_study.runs)
-            if (const auto c = core::lPer100km(run); run.discard && c)
-                picture.dot(x.at(m_along.of(run)), y.at(std::clamp(shown(*c), m_y.low, m_y.high)),
-                            Ink::discarded,
-                            m_in.say("run {}, discarded: {}"_t, run.number,
-                                     wording::reasonWord(m_in, run.discard->reason)));
+        for (const core::Run& run : m_study.runs) {
+            const auto c = core::lPer100km(run);
+            if (!run.discard || !c)
+                continue;
+            const double across = x.at(m_along.of(run));
+            const double up = y.at(std::clamp(shown(*c), m_y.low, m_y.high));
+            std::string says = m_in.say("run {}, discarded: {}"_t, run.number,
+                                        wording::reasonWord(m_in, run.discard->reason));
+            if (core::sameWord(run.configuration, m_analysis.baseline))
+                picture.dot(across, up, Ink::discardedBaseline, std::move(says));
+            else
+                picture.square(across, up, Ink::discardedDevice, std::move(says));
+        }
     }
 
     /// The model through the pairs of each block. With a control vehicle it is about ratios.
@@ -158,7 +165,7 @@ private:
             std::string says = m_in.say("pair {}: runs {} and {}, {}"_t, pair.number, pair.out_run,
                                         pair.return_run, fixed(m_in, shown(pair.l_per_100km), 3));
             if (pair.device)
-                picture.diamond(across, up, Ink::device, std::move(says));
+                picture.square(across, up, Ink::device, std::move(says));
             else
                 picture.dot(across, up, Ink::baseline, std::move(says));
         }

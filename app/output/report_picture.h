@@ -24,12 +24,25 @@ enum class Ink {
     baseline,
     device,
     alarm,
-    discarded
+    discardedBaseline,
+    discardedDevice,
+    result
 };
-inline constexpr Ink kInks[] = {Ink::axis,        Ink::zero,     Ink::margin, Ink::interval,
-                                Ink::inner,       Ink::thin,     Ink::fit,    Ink::shadeBaseline,
-                                Ink::shadeDevice, Ink::baseline, Ink::device, Ink::alarm,
-                                Ink::discarded};
+inline constexpr Ink kInks[] = {Ink::axis,
+                                Ink::zero,
+                                Ink::margin,
+                                Ink::interval,
+                                Ink::inner,
+                                Ink::thin,
+                                Ink::fit,
+                                Ink::shadeBaseline,
+                                Ink::shadeDevice,
+                                Ink::baseline,
+                                Ink::device,
+                                Ink::alarm,
+                                Ink::discardedBaseline,
+                                Ink::discardedDevice,
+                                Ink::result};
 
 struct Look {
     const char* name;             ///< the class in the style sheet
@@ -37,9 +50,11 @@ struct Look {
     double width = 0.0;           ///< of the stroke
     const char* fill = nullptr;   ///< "#rrggbb"; nullptr: none
 };
-/// Series colours: Okabe, Ito (2008), Color Universal Design.
+/// Colours are those of role_colours.h.
 [[nodiscard]] Look lookOf(Ink ink);
 inline constexpr const char* kLabelColour = "#333333";
+/// Half of a square, and of a diamond from tip to tip.
+inline constexpr double kHalfSquare = 4.5, kHalfDiamond = 6.5;
 inline constexpr double kLabelSize = 14.0;
 
 struct Line {
@@ -50,10 +65,11 @@ struct Box {
     double x = 0.0, y = 0.0, width = 0.0, height = 0.0;
     Ink ink = Ink::axis;
 };
-/// A circle, or a square on its tip. `says` is read by screen readers and shown on hovering.
+enum class Shape { disc, square, diamond };
+/// `says` is read by screen readers and shown on hovering.
 struct Point {
     double x = 0.0, y = 0.0;
-    bool diamond = false;
+    Shape shape = Shape::disc;
     Ink ink = Ink::axis;
     std::string says;
 };

@@ -148,7 +148,7 @@ Picture forestOf(const Language& in, const std::vector<ForestRow>& rows, double 
             drawInterval(picture, axis, y, *row.thin_low_log, *row.thin_high_log, left, right,
                          Ink::thin);
         drawInterval(picture, axis, y, row.low_log, row.high_log, left, right, Ink::interval);
-        picture.dot(std::clamp(axis.at(pctFromLog(row.effect_log)), left, right), y, Ink::device,
+        picture.dot(std::clamp(axis.at(pctFromLog(row.effect_log)), left, right), y, Ink::result,
                     percent(in, row.effect_log));
         y += 30.0;
     }
@@ -182,7 +182,7 @@ Picture intervalPicture(const Language& in, const Analysis& analysis)
     const double from = axis.at(pctFromLog(h.low_equivalence_log));
     picture.box(from, 57.0, axis.at(pctFromLog(h.high_equivalence_log)) - from, 10.0, Ink::inner);
     drawClaim(in, picture, axis, analysis);
-    picture.dot(axis.at(pctFromLog(h.effect_log)), 62.0, Ink::device, percent(in, h.effect_log));
+    picture.dot(axis.at(pctFromLog(h.effect_log)), 62.0, Ink::result, percent(in, h.effect_log));
     picture.words(axis.at(pctFromLog(h.effect_log)), 46.0, Anchor::middle,
                   percent(in, h.effect_log), true);
     const auto [low, high] = apart(axis.at(pctFromLog(h.low_log)), axis.at(pctFromLog(h.high_log)));
@@ -265,7 +265,7 @@ Picture leaveOneOutPicture(const Language& in, const Analysis& analysis)
                 picture.diamond(x.at(turn.pair), y.at(pctFromLog(*turn.effect_log)), Ink::alarm,
                                 title);
             else
-                picture.dot(x.at(turn.pair), y.at(pctFromLog(*turn.effect_log)), Ink::device,
+                picture.dot(x.at(turn.pair), y.at(pctFromLog(*turn.effect_log)), Ink::result,
                             title);
         }
     picture.bottomAxis(x, left, right, in.say("pair left out"_t));

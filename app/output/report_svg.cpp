@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/output/markup.h"
 #include "app/output/report_pictures.h"
+#include "app/output/role_colours.h"
 #include "app/wording/visible_text.h"
 
 #include <fmt/format.h>
@@ -45,10 +46,15 @@ public:
     void operator()(const Point& m)
     {
         const std::string title = fmt::format("<title>{}</title>", escaped(m.says));
-        if (m.diamond)
+        if (m.shape == Shape::diamond)
             m_text += fmt::format(
                 "<path d=\"M{:.2f} {:.2f}l6.5 6.5l-6.5 6.5l-6.5 -6.5z\" class=\"{}\">{}</path>\n",
-                m.x, m.y - 6.5, lookOf(m.ink).name, title);
+                m.x, m.y - kHalfDiamond, lookOf(m.ink).name, title);
+        else if (m.shape == Shape::square)
+            m_text += fmt::format("<rect x=\"{:.2f}\" y=\"{:.2f}\" width=\"{:.0f}\" "
+                                  "height=\"{:.0f}\" class=\"{}\">{}</rect>\n",
+                                  m.x - kHalfSquare, m.y - kHalfSquare, 2.0 * kHalfSquare,
+                                  2.0 * kHalfSquare, lookOf(m.ink).name, title);
         else
             m_text += fmt::format(
                 "<circle cx=\"{:.2f}\" cy=\"{:.2f}\" r=\"5\" class=\"{}\">{}</circle>\n", m.x, m.y,
@@ -76,16 +82,18 @@ Look lookOf(Ink ink)
     case Ink::axis: return {"axis", "#888888", 1.0, nullptr};
     case Ink::zero: return {"zero", "#000000", 1.5, nullptr};
     case Ink::margin: return {"margin", nullptr, 0.0, "#e4e4e4"};
-    case Ink::interval: return {"interval", "#0072b2", 2.5, nullptr};
-    case Ink::inner: return {"inner", nullptr, 0.0, "#8cbfdc"};
-    case Ink::thin: return {"thin", "#56b4e9", 1.0, nullptr};
-    case Ink::fit: return {"fit", "#009e73", 1.5, nullptr};
-    case Ink::shadeBaseline: return {"shade-a", nullptr, 0.0, "#f3f3f3"};
-    case Ink::shadeDevice: return {"shade-b", nullptr, 0.0, "#e3f0fa"};
-    case Ink::baseline: return {"a", nullptr, 0.0, "#555555"};
-    case Ink::device: return {"b", nullptr, 0.0, "#0072b2"};
-    case Ink::alarm: return {"alarm", nullptr, 0.0, "#d55e00"};
-    case Ink::discarded: return {"discarded", "#d55e00", 1.5, nullptr};
+    case Ink::interval: return {"interval", roles::kInk.light, 2.5, nullptr};
+    case Ink::inner: return {"inner", nullptr, 0.0, "#8b949e"};
+    case Ink::thin: return {"thin", roles::kFaintInk.light, 1.0, nullptr};
+    case Ink::fit: return {"fit", roles::kHolds.light, 1.5, nullptr};
+    case Ink::shadeBaseline: return {"shade-a", nullptr, 0.0, roles::kBaselineShade};
+    case Ink::shadeDevice: return {"shade-b", nullptr, 0.0, roles::kDeviceShade};
+    case Ink::baseline: return {"a", nullptr, 0.0, roles::kBaseline.light};
+    case Ink::device: return {"b", nullptr, 0.0, roles::kDevice.light};
+    case Ink::alarm: return {"alarm", nullptr, 0.0, roles::kFails.light};
+    case Ink::discardedBaseline: return {"discarded-a", roles::kBaseline.light, 1.5, nullptr};
+    case Ink::discardedDevice: return {"discarded-b", roles::kDevice.light, 1.5, nullptr};
+    case Ink::result: return {"result", nullptr, 0.0, roles::kInk.light};
     }
     return {"axis"};
 }

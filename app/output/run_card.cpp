@@ -3,6 +3,7 @@
 #include "app/output/run_card.h"
 
 #include "app/output/markup.h"
+#include "app/output/role_colours.h"
 #include "app/wording/numbers.h"
 #include "app/wording/units.h"
 #include "core/study/clock.h"
@@ -27,8 +28,27 @@ tr.switch td { background: #ddd; font-weight: 700; }
 tr.device td:nth-child(3) { font-weight: 700; }
 .box { display: inline-block; width: 0.9em; height: 0.9em; border: 1px solid #000; }
 @page { margin: 12mm; }
-@media print { body { font-size: 11px; margin: 0; max-width: none; } tr { break-inside: avoid; } }
+@media print { /* 24 runs on a page of A4, and of Letter, with room to write */
+  body { font-size: 10.5px; line-height: 1.3; margin: 0; max-width: none; }
+  h1 { font-size: 16px; margin: 0 0 2px; }
+  h2 { font-size: 12.5px; margin: 5px 0 2px; }
+  p { margin: 0 0 3px; }
+  ul { columns: 2; margin: 0; padding-left: 14px; }
+  li, tr { break-inside: avoid; }
+  th, td { padding: 3.5px 6px; }
+  tr.switch td { padding: 2px 6px; }
+}
 )css";
+
+/// With the marks of the two configurations: a disc and a square, as everywhere.
+std::string styleOfCard()
+{
+    return std::string(kStyle) +
+           fmt::format(
+               "tr.baseline td:nth-child(3)::before {{ content: \"\\25CF\\A0\"; color: {}; }}\n"
+               "tr.device td:nth-child(3)::before {{ content: \"\\25A0\\A0\"; color: {}; }}\n",
+               roles::kBaseline.light, roles::kDevice.light);
+}
 
 std::string clockText(double minutes)
 {
@@ -82,7 +102,7 @@ private:
             "<!DOCTYPE html>\n<html lang=\"{2}\">\n<head>\n<meta charset=\"utf-8\">\n{3}\n"
             "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n"
             "<title>{0}</title>\n<style>{1}</style>\n</head>\n<body>\n<h1>{0}</h1>\n",
-            escaped(title), kStyle, m_in.language.tag(), kRunCardMark);
+            escaped(title), styleOfCard(), m_in.language.tag(), kRunCardMark);
         m_text += fmt::format(
             "<p>{}</p>\n",
             escaped(say("{} with {} pairs a block: {} pairs, {} h on the road, {} km. With a noise "
@@ -128,7 +148,7 @@ private:
         m_text += fmt::format(
             "<tr{}><td>{}</td><td>{}</td><td>{}</td><td>{}</td><td class=\"write\"></td>"
             "<td class=\"write\"></td><td class=\"write\"></td></tr>\n",
-            pair.device ? " class=\"device\"" : "", number, clockText(at_min),
+            pair.device ? " class=\"device\"" : " class=\"baseline\"", number, clockText(at_min),
             escaped(pair.device ? m_in.device : m_in.baseline), escaped(direction));
     }
 

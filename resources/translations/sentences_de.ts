@@ -804,8 +804,8 @@ einen Effekt gibt, wie groß er ist und wie sicher. DATEI ist eine Studie
         <translation>Jeder Tag für sich; nötig sind zwei Tage, die den Effekt erkennen lassen.</translation>
     </message>
     <message>
-        <source>Each pair. Grey discs: baseline; blue diamonds: device; hollow: discarded runs; green: the model.</source>
-        <translation>Jedes Paar. Graue Scheiben: Referenz; blaue Rauten: Gerät; hohl: verworfene Fahrten; grün: das Modell.</translation>
+        <source>Each pair. Blue discs: baseline; orange squares: device; hollow: discarded runs; green: the model.</source>
+        <translation>Jedes Paar. Blaue Kreise: Referenz; orange Quadrate: Gerät; hohl: verworfene Fahrten; grün: das Modell.</translation>
     </message>
     <message>
         <source>Each study with its {} interval, and what they say together.</source>
@@ -2929,6 +2929,7 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>a run is under way; end it first</source>
         <translation>eine Fahrt läuft; beenden Sie sie zuerst</translation>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>a run sheet</source>
@@ -3788,6 +3789,7 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>expected a word for the mark</source>
         <translation>erwartet wird ein Wort für die Marke</translation>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>expected at least one part of the recording</source>
@@ -4860,6 +4862,7 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>no rule</source>
         <translation>keiner Regel</translation>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>no run is under way; expected start first</source>
@@ -5243,6 +5246,8 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <source>part</source>
         <comment>of the device</comment>
         <translation>Teil</translation>
+        <source>part {}</source>
+        <translation>Teil {}</translation>
     </message>
     <message>
         <source>parted by commas</source>
@@ -6267,6 +6272,7 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>the study has no timed accessory &apos;{}&apos;</source>
         <translation>die Studie hat keinen Verbraucher „{}“ mit Zeitschalter</translation>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>the study has {} run already: the plan comes late, which the verdict says</source>

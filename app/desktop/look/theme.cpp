@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/look/theme.h"
 
+#include "app/output/role_colours.h"
+
 #include <algorithm>
 #include <array>
 #include <cmath>
@@ -33,18 +35,18 @@ Theme Theme::light()
     Theme theme;
     theme.window = QColor(0xf3, 0xf4, 0xf6);
     theme.paper = QColor(0xff, 0xff, 0xff);
-    theme.ink = QColor(0x1c, 0x21, 0x27);
-    theme.faint_ink = QColor(0x5a, 0x63, 0x6e);
+    theme.ink = QColor(roles::kInk.light);
+    theme.faint_ink = QColor(roles::kFaintInk.light);
     theme.grid = QColor(0xdd, 0xe1, 0xe6);
-    theme.baseline = QColor::fromRgb(okabe_ito::kBlue);
-    theme.device = QColor::fromRgb(okabe_ito::kVermilion);
+    theme.baseline = QColor(roles::kBaseline.light);
+    theme.device = QColor(roles::kDevice.light);
     theme.result = theme.ink;
     theme.margin = withAlpha(okabe_ito::kSkyBlue, 64);
     theme.interval = QColor(0x1c, 0x21, 0x27, 26);
     theme.block_tint = withAlpha(okabe_ito::kVermilion, 22);
-    theme.holds = QColor::fromRgb(okabe_ito::kBluishGreen);
+    theme.holds = QColor(roles::kHolds.light);
     theme.note = QColor::fromRgb(okabe_ito::kOrange);
-    theme.fails = QColor::fromRgb(okabe_ito::kVermilion);
+    theme.fails = QColor(roles::kFails.light);
     theme.unknown = theme.faint_ink;
     theme.selection = QColor::fromRgb(okabe_ito::kBlue);
     return theme;
@@ -56,18 +58,18 @@ Theme Theme::night()
     theme.dark = true;
     theme.window = QColor(0x17, 0x1a, 0x1f);
     theme.paper = QColor(0x1f, 0x23, 0x29);
-    theme.ink = QColor(0xe8, 0xea, 0xed);
-    theme.faint_ink = QColor(0xa6, 0xae, 0xb8);
+    theme.ink = QColor(roles::kInk.night);
+    theme.faint_ink = QColor(roles::kFaintInk.night);
     theme.grid = QColor(0x3a, 0x41, 0x4a);
-    theme.baseline = QColor::fromRgb(okabe_ito::kSkyBlue);
-    theme.device = QColor::fromRgb(okabe_ito::kOrange);
+    theme.baseline = QColor(roles::kBaseline.night);
+    theme.device = QColor(roles::kDevice.night);
     theme.result = theme.ink;
     theme.margin = withAlpha(okabe_ito::kSkyBlue, 48);
     theme.interval = QColor(0xe8, 0xea, 0xed, 30);
     theme.block_tint = withAlpha(okabe_ito::kOrange, 26);
-    theme.holds = QColor(0x2f, 0xc2, 0x96); // bluish green, lighter for a dark ground
+    theme.holds = QColor(roles::kHolds.night);
     theme.note = QColor::fromRgb(okabe_ito::kOrange);
-    theme.fails = QColor(0xff, 0x7f, 0x2a); // vermilion, lighter for a dark ground
+    theme.fails = QColor(roles::kFails.night);
     theme.unknown = theme.faint_ink;
     theme.selection = QColor::fromRgb(okabe_ito::kSkyBlue);
     return theme;

@@ -126,10 +126,12 @@ private:
     static void draw(QPainter& painter, const report::Point& m)
     {
         take(painter, m.ink);
-        constexpr double kHalf = 6.5;
-        if (m.diamond)
+        constexpr double kHalf = report::kHalfDiamond, kSquare = report::kHalfSquare;
+        if (m.shape == report::Shape::diamond)
             painter.drawPolygon(QPolygonF{
                 {m.x, m.y - kHalf}, {m.x + kHalf, m.y}, {m.x, m.y + kHalf}, {m.x - kHalf, m.y}});
+        else if (m.shape == report::Shape::square)
+            painter.drawRect(QRectF(m.x - kSquare, m.y - kSquare, 2.0 * kSquare, 2.0 * kSquare));
         else
             painter.drawEllipse(QPointF(m.x, m.y), 5.0, 5.0);
     }

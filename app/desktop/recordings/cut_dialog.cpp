@@ -11,6 +11,7 @@
 #include "app/wording/recordings.h"
 #include "storage/recordings/cut.h"
 #include "storage/recordings/recordings.h"
+#include "storage/recordings/trace_import.h"
 
 #include <QCheckBox>
 #include <QComboBox>
@@ -89,6 +90,7 @@ void CutDialog::build()
     choice->addWidget(m_way);
     choice->addStretch();
     m_clock = new ClockRow(this);
+    m_clock->setHasClock(m_recording.first.has_value());
     m_gates = new GateRow(this);
     m_gates->hide();
     m_plot = new CutPlot(this);
@@ -133,10 +135,15 @@ void CutDialog::read()
     if (!m_connection)
         return;
     m_make->setEnabled(false); // what it would make is about to change
+    const auto recording = timed();
+    if (!recording) {
+        say(sentenceWithPlace(m_preferences.spoken(), recording.error()));
+        return;
+    }
     m_again = m_reading.isRunning();
     if (m_again)
         return;
-    m_reading.setFuture(QtConcurrent::run([connection = m_connection, recording = m_recording,
+    m_reading.setFuture(QtConcurrent::run([connection = m_connection, recording = recording.value(),
                                            study = m_document.study(), clock = m_clock->options(),
                                            fence = m_fence] {
         return std::make_shared<core::Result<CutMaterial>>(
@@ -236,6 +243,36 @@ void CutDialog::takeWay()
         say(sentenceWithPlace(m_preferences.spoken(), *m_material->timesFault));
     else if (m_material->by(way()).empty())
         say(nothingWords());
+    else
+        say(gapWords());
+}
+
+core::Result<storage::RecordingInfo> CutDialog::timed() const
+{
+    storage::RecordingInfo recording = m_recording;
+    if (recording.first || m_clock->start().empty())
+        return recording;
+    const auto start = storage::recordingStart(m_clock->start(), m_document.study());
+    if (!start)
+        return start.error();
+    recording.first = start.value();
+    return recording;
+}
+
+QString CutDialog::gapWords() const
+{
+    const Language in = m_preferences.spoken();
+    const auto ends = way() == CutWay::times ? core::EndsFrom::sheet : core::EndsFrom::recording;
+    QStringList lines;
+    int number = 0;
+    for (const core::CutProposal& part : m_material->by(way())) {
+        ++number;
+        const auto whose =
+            part.run ? core::message("run {}"_t, *part.run) : core::message("part {}"_t, number);
+        if (const auto gap = core::longestGapOf(part, m_material->gaps, ends))
+            lines += asSentence(said(in, wording::gapOfPart(in, whose, part, *gap)));
+    }
+    return lines.join(u'\n');
 }
 
 void CutDialog::say(const QString& words)
@@ -247,14 +284,17 @@ void CutDialog::say(const QString& words)
 core::Result<std::vector<storage::Cut>> CutDialog::cuts() const
 {
     std::vector<storage::Cut> cuts;
+    const auto recording = timed();
+    if (!recording)
+        return recording.error();
     for (const CutTable::Part& part : m_table->wantedParts()) {
         if (part.existing) {
             const bool timed = m_timed->isChecked() && (part.moved || way() != CutWay::times);
-            cuts.push_back(storage::cutForRun(*part.existing, part.proposal, m_recording,
+            cuts.push_back(storage::cutForRun(*part.existing, part.proposal, recording.value(),
                                               m_document.study(), m_clock->options(), timed));
             continue;
         }
-        auto cut = storage::cutForNewRun(part.proposal, m_recording, m_document.study(),
+        auto cut = storage::cutForNewRun(part.proposal, recording.value(), m_document.study(),
                                          m_clock->options());
         if (!cut)
             return cut.error();

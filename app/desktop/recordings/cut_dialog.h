@@ -57,6 +57,11 @@ private:
 
     StudyDocument& m_document;
     Preferences& m_preferences;
+    /// With the beginning that was typed, where it has no clock.
+    [[nodiscard]] core::Result<storage::RecordingInfo> timed() const;
+    /// Gaps that the parts hold, or end or begin with, a line each.
+    [[nodiscard]] QString gapWords() const;
+
     storage::RecordingInfo m_recording;
     std::shared_ptr<storage::StudyFile> m_connection;
     QFutureWatcher<Material> m_reading;

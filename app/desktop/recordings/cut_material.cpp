@@ -58,6 +58,7 @@ CutMaterial waysToCut(const core::RunTrace& trace, const core::Study& study,
 {
     CutMaterial material;
     material.speed = trace.samples("road_speed_kmh");
+    material.gaps = core::gapsIn(trace);
     material.byMarks = core::cutByMarks(trace, study);
     material.bySpeed = core::cutByTarget(trace, study).parts;
     material.lat_deg = trace.samples("lat_deg");

@@ -18,6 +18,7 @@ enum class CutWay { times, marks, position, speed };
 struct CutMaterial {
     std::shared_ptr<const core::Samples> speed; ///< null where none was recorded
     std::vector<core::CutProposal> byTimes, byMarks, byPosition, bySpeed;
+    std::vector<core::RecordingGap> gaps;
     std::optional<core::Error> timesFault; ///< why the run sheet's times do not help
     std::shared_ptr<const core::Samples> lat_deg, lon_deg; ///< null where none were recorded
     std::optional<core::Geofence> fence;                   ///< that byPosition is of

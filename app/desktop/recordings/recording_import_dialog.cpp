@@ -177,6 +177,7 @@ void RecordingImportDialog::start()
     if (m_ofRun->isChecked())
         options.run = m_run->currentData().toInt();
     options.clock = m_clock->options();
+    options.start = m_clock->start();
     say({}, false);
     m_progress->setValue(0);
     m_import->start(std::move(options));

@@ -176,6 +176,46 @@ TEST(Report, IsByteForByteTheOneThatWasLookedAt)
     }
 }
 
+// A phone is 390 pixels wide, 24.4 rem.
+TEST(Report, HoldsNothingOnAPhoneThatIsWiderAndDoesNotScroll)
+{
+    const std::string html = reportOf(exampleStudy("morning.csv"));
+    const std::string css = html.substr(html.find("<style>"), html.find("</style>"));
+    const std::string pictures =
+        css.substr(css.find("\nsvg {"), css.find("}", css.find("\nsvg {")) - css.find("\nsvg {"));
+    EXPECT_THAT(pictures, testing::AllOf(HasSubstr("width: 100%"), HasSubstr("height: auto"),
+                                         testing::Not(HasSubstr("min-width"))));
+    EXPECT_THAT(html, testing::Not(testing::ContainsRegex("<svg[^>]* width=")));
+    // What is as wide as it likes lies in a frame that scrolls.
+    for (std::size_t at = html.find("<table"); at != std::string::npos;
+         at = html.find("<table", at + 1)) {
+        const std::string before = html.substr(0, at);
+        EXPECT_GT(before.rfind("class=\"wide\"") + 1, before.rfind("</div>") + 1) << at;
+    }
+    EXPECT_THAT(css, HasSubstr(".wide { overflow-x: auto; }"));
+    EXPECT_LT(css.find("svg text.label { font: 14px"), css.find("@media screen"))
+        << "the larger letters of a phone come after the general ones";
+}
+
+TEST(Report, HasTheColoursAndShapesOfTheHandbookAndTheWindow)
+{
+    const std::string html = reportOf(exampleStudy("morning.csv"));
+    EXPECT_THAT(html, HasSubstr("svg .a { fill: #0072b2; }"));
+    EXPECT_THAT(html, HasSubstr("svg .b { fill: #d55e00; }"));
+    EXPECT_THAT(html, testing::ContainsRegex("<circle [^>]*class=\"a\">"));
+    EXPECT_THAT(html, testing::ContainsRegex("<rect [^>]*class=\"b\">"));
+    EXPECT_THAT(html, testing::Not(testing::ContainsRegex("<circle [^>]*class=\"b\">")));
+    for (const char* name : {"drift", "aba", "curved"}) {
+        std::ifstream file(std::string(BOTHWAYS_SOURCE_DIR "/resources/help/pictures/") + name +
+                           ".svg");
+        const std::string picture{std::istreambuf_iterator<char>(file), {}};
+        EXPECT_THAT(picture, testing::ContainsRegex("<circle [^>]*fill=\"#0072b2\"")) << name;
+        EXPECT_THAT(picture, testing::ContainsRegex("<rect [^>]*fill=\"#d55e00\"")) << name;
+        EXPECT_THAT(picture, testing::Not(testing::ContainsRegex("<circle [^>]*fill=\"#d55e00\"")))
+            << name;
+    }
+}
+
 TEST(Report, SaysWhatItWasMadeWithAndFrom)
 {
     const core::Study study = exampleStudy("morning.csv");

@@ -64,3 +64,51 @@ TEST(RunCard, KeepsAwkwardNamesAsText)
     properties.name = "<script>";
     EXPECT_THAT(cardFor(properties), Not(HasSubstr("<script>")));
 }
+
+// A4 less its margins of 12 mm is 273 mm, Letter 255 mm, at 96 pixels an inch: 963 pixels of
+// Letter. Heights are those of the style for print; letters are 1.3 lines high.
+TEST(RunCard, Of24RunsFitsOnAPageOfLetterPaper)
+{
+    core::PlanOptions options;
+    options.pairs_per_block = 4;
+    core::StudyProperties properties;
+    properties.timed_accessories.push_back({"heated_windscreen", 180.0, 10.0});
+    const std::string html =
+        app::runCardHtml({properties, core::makePlan(options).value(), "05:40"}).take();
+    EXPECT_THAT(html, HasSubstr("<td>24</td>"));
+    const auto print = html.substr(html.find("@media print"));
+    const auto number = [&](const std::string& before) {
+        const std::size_t at = print.find(before);
+        EXPECT_NE(at, std::string::npos) << before;
+        return std::stod(print.substr(at + before.size()));
+    };
+    const double line = number("font-size: ") * number("line-height: ");
+    const double row = line + 2.0 * number("th, td { padding: ") + 1.0;
+    const auto count = [&](const std::string& what) {
+        double n = 0.0;
+        for (std::size_t at = html.find(what); at != std::string::npos;
+             at = html.find(what, at + 1))
+            ++n;
+        return n;
+    };
+    const double heading =
+        1.3 * number("h2 { font-size: ") + number("h2 { font-size: 12.5px; margin: ") + 2.0;
+    // Items stand in two columns and take two lines at most; paragraphs take three.
+    const double height = 30.0 + count("<h2>") * heading +
+                          (count("<p>") * 3.0 + count("<li>")) * line + count("<tr") * row;
+    EXPECT_LT(height, 963.0);
+    EXPECT_GT(row, 20.0) << "a hand needs 5 mm";
+}
+
+TEST(RunCard, MarksTheConfigurationsAsTheReportDoes)
+{
+    const std::string html = cardFor({});
+    EXPECT_THAT(
+        html,
+        HasSubstr(
+            "tr.baseline td:nth-child(3)::before { content: \"\\25CF\\A0\"; color: #0072b2; }"));
+    EXPECT_THAT(
+        html,
+        HasSubstr(
+            "tr.device td:nth-child(3)::before { content: \"\\25A0\\A0\"; color: #d55e00; }"));
+}

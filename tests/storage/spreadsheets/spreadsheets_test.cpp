@@ -357,7 +357,8 @@ TEST(Spreadsheets, WithHiddenLinesAndColumnsSayThem)
     EXPECT_THAT(
         inEnglish(ods.value().found),
         testing::IsSupersetOf({"hidden lines as well: 3, 6", "hidden columns as well: L/100km"}));
-    for (const core::Message& found : readSpreadsheet("shared_strings.xlsx").value().found)
+    const auto open = readSpreadsheet("shared_strings.xlsx");
+    for (const core::Message& found : open.value().found)
         EXPECT_THAT(found.english(), testing::Not(HasSubstr("hidden")));
 }
 
