@@ -1455,6 +1455,14 @@ Fahrten %4 und %5: %6</translation>
         <source>&amp;Local time is</source>
         <translation>&amp;Ortszeit ist</translation>
     </message>
+    <message>
+        <source>Without a clock, it &amp;began at</source>
+        <translation>Ohne Uhr &amp;begann sie um</translation>
+    </message>
+    <message>
+        <source>When time 0 of the recording was: a time of day of the study&apos;s date, or date and time like 2026-05-09 05:40</source>
+        <translation>Wann die Zeit 0 der Aufzeichnung war: eine Uhrzeit am Datum der Studie oder Datum und Uhrzeit wie 2026-05-09 05:40</translation>
+    </message>
 </context>
 <context>
     <name>bothways::app::ColumnsDialog</name>

@@ -1068,12 +1068,12 @@ einen Effekt gibt, wie groß er ist und wie sicher. DATEI ist eine Studie
         <translation>ART:ADRESSE. Arten: lines, nmea, modbus, obd, replay. Adressen: serial:PORT,BAUD, tcp:HOST:PORT, udp:*:PORT, file:PFAD</translation>
     </message>
     <message>
-        <source>Keep preferences in FILE (INI).</source>
-        <translation>Einstellungen in DATEI halten (INI).</translation>
-    </message>
-    <message>
         <source>Keep the instruments of a car under a name</source>
         <translation>Die Messgeräte eines Autos unter einem Namen aufbewahren</translation>
+    </message>
+    <message>
+        <source>Keep preferences in FILE (INI).</source>
+        <translation>Einstellungen in DATEI halten (INI).</translation>
     </message>
     <message>
         <source>L</source>
@@ -1567,6 +1567,10 @@ accessory_timer.NAME=WATT,MINUTEN und die Grenzen der Sichtungsregeln:</translat
         <translation>Hin und zurück ist der Effekt im Rahmen des Rauschens gleich (Unterschied {} %, {}).</translation>
     </message>
     <message>
+        <source>PATH[@SECONDS]</source>
+        <translation>PFAD[@SEKUNDEN]</translation>
+    </message>
+    <message>
         <source>Output and rotor speed at road speed</source>
         <translation>Leistung und Rotordrehzahl bei Fahrgeschwindigkeit</translation>
     </message>
@@ -1581,10 +1585,6 @@ accessory_timer.NAME=WATT,MINUTEN und die Grenzen der Sichtungsregeln:</translat
     <message>
         <source>Over-speed: {} rpm</source>
         <translation>Überdrehzahl: {} U/min</translation>
-    </message>
-    <message>
-        <source>PATH[@SECONDS]</source>
-        <translation>PFAD[@SEKUNDEN]</translation>
     </message>
     <message>
         <source>PCT</source>
@@ -1836,13 +1836,13 @@ Das Ergebnis zeigt, was es änderte, jede verworfene Fahrt wieder zu werten.</tr
         <translation>STUDIE</translation>
     </message>
     <message>
+        <source>Same as run {}</source>
+        <translation>Wie Fahrt {}</translation>
+    </message>
+    <message>
         <source>SYNOPSIS</source>
         <comment>of a manual page</comment>
         <translation>ÜBERSICHT</translation>
-    </message>
-    <message>
-        <source>Same as run {}</source>
-        <translation>Wie Fahrt {}</translation>
     </message>
     <message>
         <source>Say results, warnings and errors alone: not what was done</source>
@@ -1869,16 +1869,16 @@ Das Ergebnis zeigt, was es änderte, jede verworfene Fahrt wieder zu werten.</tr
         <translation>Die Sichtung ließ weg: {}.</translation>
     </message>
     <message>
-        <source>Seconds to add to the times of a recorder&apos;s clock that is wrong: 600 where it is ten minutes slow, -600 where it is fast</source>
-        <translation>Sekunden, die zu den Zeiten einer falsch gehenden Uhr des Loggers kommen: 600, wenn sie zehn Minuten nachgeht, -600, wenn sie vorgeht</translation>
+        <source>See that the recording goes on.</source>
+        <translation>Darauf achten, dass die Aufzeichnung weiterläuft.</translation>
     </message>
     <message>
         <source>Seconds to read for (default: 5)</source>
         <translation>Sekunden, die gelesen wird (Vorgabe: 5)</translation>
     </message>
     <message>
-        <source>See that the recording goes on.</source>
-        <translation>Darauf achten, dass die Aufzeichnung weiterläuft.</translation>
+        <source>Seconds to add to the times of a recorder&apos;s clock that is wrong: 600 where it is ten minutes slow, -600 where it is fast</source>
+        <translation>Sekunden, die zu den Zeiten einer falsch gehenden Uhr des Loggers kommen: 600, wenn sie zehn Minuten nachgeht, -600, wenn sie vorgeht</translation>
     </message>
     <message>
         <source>See: {}</source>
@@ -2929,7 +2929,6 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>a run is under way; end it first</source>
         <translation>eine Fahrt läuft; beenden Sie sie zuerst</translation>
-        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>a run sheet</source>
@@ -3789,7 +3788,6 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>expected a word for the mark</source>
         <translation>erwartet wird ein Wort für die Marke</translation>
-        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>expected at least one part of the recording</source>
@@ -3961,16 +3959,16 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>gehaltene Geschwindigkeit: {} km/h; road_speed.target_kmh zu setzen, wählt sie</translation>
     </message>
     <message>
+        <source>highest output, W</source>
+        <translation>höchste Leistung, W</translation>
+    </message>
+    <message>
         <source>hidden columns as well: {}</source>
         <translation>den ausgeblendeten Spalten: {}</translation>
     </message>
     <message>
         <source>hidden lines as well: {}</source>
         <translation>den ausgeblendeten Zeilen: {}</translation>
-    </message>
-    <message>
-        <source>highest output, W</source>
-        <translation>höchste Leistung, W</translation>
     </message>
     <message>
         <source>highest rotor speed (rpm)</source>
@@ -4862,7 +4860,6 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>no rule</source>
         <translation>keiner Regel</translation>
-        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>no run is under way; expected start first</source>
@@ -5246,6 +5243,8 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <source>part</source>
         <comment>of the device</comment>
         <translation>Teil</translation>
+    </message>
+    <message>
         <source>part {}</source>
         <translation>Teil {}</translation>
     </message>
@@ -6272,7 +6271,6 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>the study has no timed accessory &apos;{}&apos;</source>
         <translation>die Studie hat keinen Verbraucher „{}“ mit Zeitschalter</translation>
-        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>the study has {} run already: the plan comes late, which the verdict says</source>
@@ -6949,12 +6947,12 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>{} hat einen Dezimalpunkt; die anderen Zahlen dieses Blatts haben ein Dezimalkomma</translation>
     </message>
     <message>
-        <source>{} has dropped out</source>
-        <translation>{} hat abgeschaltet</translation>
-    </message>
-    <message>
         <source>{} has ended</source>
         <translation>{} ist zu Ende</translation>
+    </message>
+    <message>
+        <source>{} has dropped out</source>
+        <translation>{} hat abgeschaltet</translation>
     </message>
     <message>
         <source>{} has no column &apos;{}&apos;; expected one of {}</source>
@@ -7137,20 +7135,20 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>{} weniger bis {} mehr</translation>
     </message>
     <message>
-        <source>{} line could not be read</source>
-        <translation>{} Zeile nicht lesbar</translation>
-    </message>
-    <message>
         <source>{} line that could not be read</source>
         <translation>{} Zeile, die nicht zu lesen war</translation>
     </message>
     <message>
-        <source>{} lines could not be read</source>
-        <translation>{} Zeilen nicht lesbar</translation>
-    </message>
-    <message>
         <source>{} lines that could not be read</source>
         <translation>{} Zeilen, die nicht zu lesen waren</translation>
+    </message>
+    <message>
+        <source>{} line could not be read</source>
+        <translation>{} Zeile nicht lesbar</translation>
+    </message>
+    <message>
+        <source>{} lines could not be read</source>
+        <translation>{} Zeilen nicht lesbar</translation>
     </message>
     <message>
         <source>{} may be minutes and seconds or hours and minutes; expected h:mm:ss, or a header like &apos;Duration (min:s)&apos;</source>
@@ -7253,14 +7251,6 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>{} auf 0{}, während das Gerät Leistung abgab</translation>
     </message>
     <message>
-        <source>{} reading</source>
-        <translation>{} Messwert</translation>
-    </message>
-    <message>
-        <source>{} readings</source>
-        <translation>{} Messwerte</translation>
-    </message>
-    <message>
         <source>{} reads 0</source>
         <translation>{} zeigt 0</translation>
     </message>
@@ -7271,6 +7261,14 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>{} reconnects</source>
         <translation>{} neue Verbindungen</translation>
+    </message>
+    <message>
+        <source>{} reading</source>
+        <translation>{} Messwert</translation>
+    </message>
+    <message>
+        <source>{} readings</source>
+        <translation>{} Messwerte</translation>
     </message>
     <message>
         <source>{} requires {}</source>
@@ -7410,12 +7408,12 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>{} verbrauchte {} Kraftstoff als {} ({}-Intervall: {}){}.</translation>
     </message>
     <message>
-        <source>{} was reset</source>
-        <translation>{} wurde zurückgesetzt</translation>
-    </message>
-    <message>
         <source>{} was unplugged</source>
         <translation>{} wurde abgezogen</translation>
+    </message>
+    <message>
+        <source>{} was reset</source>
+        <translation>{} wurde zurückgesetzt</translation>
     </message>
     <message>
         <source>{} with {} leaves {} degrees of freedom; at least {} are needed, so more pairs</source>
