@@ -15,6 +15,7 @@ namespace bothways::app {
 namespace {
 
 constexpr int kMargin = 6;
+constexpr int kNarrow = 220;
 constexpr int kFifthsShown = 300;  // a minute
 constexpr double kHeadroom = 0.08; // of the strip's range, above and below
 
@@ -157,6 +158,8 @@ void ChannelTile::paintEvent(QPaintEvent*)
 
 void ChannelTile::paintNumber(QPainter& painter, const Room& room, const Look& look) const
 {
+    // A narrow tile has no room for the band in words; its strip shows the limits.
+    const bool noBand = m_shown.bandWords.isEmpty() || width() < kNarrow;
     const int unitWidth = m_shown.unit.isEmpty() ? 0 : room.number.width() * 24 / 100;
     const QRect digits = room.number.adjusted(0, 0, -unitWidth - (unitWidth > 0 ? 4 : 0), 0);
     painter.setPen(look.ink);
@@ -166,13 +169,13 @@ void ChannelTile::paintNumber(QPainter& painter, const Room& room, const Look& l
     if (unitWidth == 0)
         return;
     const QRect unit(room.number.right() - unitWidth + 1, room.number.top(), unitWidth,
-                     room.number.height() / (m_shown.bandWords.isEmpty() ? 1 : 2));
+                     room.number.height() / (noBand ? 1 : 2));
     painter.setPen(look.faint);
     painter.setFont(tileFont(
         fittingPx(m_shown.unit, QApplication::font(), unit.size(), room.number.height() * 2 / 5),
         false));
     painter.drawText(unit, Qt::AlignLeft | Qt::AlignVCenter, m_shown.unit);
-    if (m_shown.bandWords.isEmpty())
+    if (noBand)
         return;
     const QRect band(unit.left(), unit.bottom() + 1, unitWidth, room.number.height() / 2);
     painter.setFont(tileFont(

@@ -102,6 +102,7 @@ TEST_F(WatchPageTest, TheRecordingHearsOfEveryStepOfARun)
     key(Qt::Key_Return);
     ASSERT_EQ(study().runs.size(), 1U);
     EXPECT_EQ(study().runs[0].duration_s, 200.0);
+    pass(30); // sooner, Start would be a second press that was not meant
     key(Qt::Key_S);
     key(Qt::Key_Z);
     EXPECT_EQ(live->told.back(), "forget") << "a start that is taken back is no run";
