@@ -109,7 +109,7 @@ TEST_F(RigDialogTest, ARigIsSetUpTriedCalibratedAndKept)
     press(calibration, "take2");
     press(calibration, "useCalibration");
     EXPECT_EQ(cell(channels, 1, 3), "1");
-    EXPECT_EQ(cell(channels, 1, 4), "-20");
+    EXPECT_EQ(cell(channels, 1, 4), QString(QChar(0x2212)) + "20");
 
     press(dialog, "saveRig");
     const auto kept = RigStore().read("van");
