@@ -85,13 +85,18 @@ void liftLimits(SQLite::Database& database)
     limit(database, SQLITE_LIMIT_LENGTH, kLongestValue);
 }
 
+void boundCache(SQLite::Database& database)
+{
+    database.exec("PRAGMA cache_size = -4000"); // KiB; a file's header may name another size
+}
+
 void configure(SQLite::Database& database, bool readOnly)
 {
     database.exec("PRAGMA foreign_keys = ON");
     database.exec("PRAGMA cell_size_check = ON");
     database.exec("PRAGMA temp_store = MEMORY");
     database.exec("PRAGMA mmap_size = 0"); // a file cut short meanwhile is an error, not a signal
-    database.exec("PRAGMA cache_size = -4000"); // KiB; a file's header may name another size
+    boundCache(database);
     if (readOnly) {
         database.exec("PRAGMA query_only = ON");
         return;

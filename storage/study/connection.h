@@ -29,7 +29,9 @@ void lowerLimits(SQLite::Database& database);
 /// What stays: SQL, expressions, columns, parameters and attached databases as few as we use.
 void liftLimits(SQLite::Database& database);
 
-/// Foreign keys, journal, durability; a cache that no header of a file can make larger.
+/// A cache that no header of a file can make larger. Before its content is read.
+void boundCache(SQLite::Database& database);
+/// Foreign keys, journal, durability.
 void configure(SQLite::Database& database, bool readOnly);
 
 /// VACUUM. It alone attaches a database (its own), which is forbidden otherwise.

@@ -78,6 +78,7 @@ int checkedVersion(SQLite::Database& database)
 Content checkedContent(SQLite::Database& database, int version, std::uintmax_t bytes)
 {
     const Budget budget(database, kLeastSteps + kStepsPerByte * static_cast<std::int64_t>(bytes));
+    boundCache(database);
     try {
         if (!pagesAreSound(database, bytes))
             throw RefusedContent{
