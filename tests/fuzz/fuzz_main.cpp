@@ -1,7 +1,8 @@
 // Copyright (C) 2026 The Bothways developers
 // SPDX-License-Identifier: GPL-3.0-or-later
 
-// One libFuzzer program for each reader: BOTHWAYS_FUZZ_TARGET names it.
+// One libFuzzer program for each reader: BOTHWAYS_FUZZ_TARGET names it. At its end it says how many
+// bytes it fed to the reader.
 
 #include "tests/fuzz/targets.h"
 
@@ -10,8 +11,24 @@
 #include <cstdio>
 #include <cstdlib>
 
+namespace {
+
+struct Fed {
+    unsigned long long bytes = 0, inputs = 0;
+    ~Fed()
+    {
+        std::fprintf(stderr, "fed %s: %llu bytes in %llu inputs\n", BOTHWAYS_FUZZ_TARGET, bytes,
+                     inputs);
+    }
+};
+
+} // namespace
+
 extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* bytes, std::size_t size)
 {
+    static Fed fed;
+    fed.bytes += size;
+    ++fed.inputs;
     for (const auto& target : bothways::tests::fuzzTargets()) {
         if (target.name != BOTHWAYS_FUZZ_TARGET)
             continue;

@@ -13,19 +13,28 @@
 #include "storage/loggers/channel_mapping.h"
 #include "storage/recordings/recordings.h"
 #include "storage/recordings/run_traces.h"
+#include "storage/recordings/trace_import.h"
 #include "storage/sheet/ordinary_sheet.h"
 #include "storage/sheet/run_sheet.h"
 #include "storage/study/changeset_check.h"
+#include "storage/study/recording_sums.h"
+#include "storage/study/seal.h"
 #include "storage/study/study_database.h"
 #include "storage/study/study_file.h"
 
+#include <SQLiteCpp/Database.h>
+#include <SQLiteCpp/Statement.h>
 #include <fmt/format.h>
+#include <zstd.h>
 
 #include <algorithm>
 #include <cmath>
+#include <array>
 #include <cstdio>
+#include <cstdlib>
 #include <filesystem>
 #include <fstream>
+#include <iterator>
 #include <string>
 #include <vector>
 
@@ -78,6 +87,23 @@ std::string_view feedChunk(std::string_view bytes)
     return values.size() == chunk.value().samples && chunk.value().samples <= chunk.value().rows
                ? kFine
                : "not as many values as samples";
+}
+
+/// What is packed in a chunk: its checksum would keep every change of a whole one from the reader.
+std::string_view feedChunkContent(std::string_view bytes)
+{
+    static ZSTD_CCtx* const context = [] {
+        ZSTD_CCtx* made = ZSTD_createCCtx();
+        ZSTD_CCtx_setParameter(made, ZSTD_c_checksumFlag, 1);
+        return made;
+    }();
+    std::string packed(ZSTD_compressBound(bytes.size()), '\0');
+    const std::size_t size =
+        ZSTD_compress2(context, packed.data(), packed.size(), bytes.data(), bytes.size());
+    if (ZSTD_isError(size) != 0)
+        return "cannot be packed";
+    packed.resize(size);
+    return feedChunk(packed);
 }
 
 std::string_view feedRecording(std::string_view bytes)
@@ -148,6 +174,137 @@ std::string_view feedStudy(std::string_view bytes)
     const auto screening = core::readingRecordings(
         [&] { return core::screen(runs.value(), tracesOf(study.value())); });
     return screening ? kFine : "a recording that was found whole cannot be read";
+}
+
+core::Run fuzzRun(int number)
+{
+    core::Run run;
+    run.number = number;
+    run.configuration = number < 3 ? "A" : "B";
+    run.direction = number % 2 == 1 ? "out" : "return";
+    run.start.us = 1'778'305'200'000'000 + number * 420'000'000LL;
+    run.duration_s = 210.0;
+    run.consumption = core::Consumption{8.4, core::ConsumptionUnit::lPer100km, 2, false};
+    run.marks = {{31.2, "passing_traffic", "lorry"}};
+    run.accessory_on_s = {{"seat", 3}};
+    run.extra = {{"Driver", "Ada"}};
+    return run;
+}
+
+/// A study with something in every table.
+std::string fullStudy()
+{
+    const FuzzFile recording("time_s,rotor_rpm\n0,2500\n1,2501\n2,2502\n210,2500\n");
+    const fs::path path = FuzzFile::path().string() + ".bothways";
+    std::error_code ignored;
+    fs::remove(path, ignored);
+    {
+        auto made = StudyFile::create(path);
+        StudyFile study = std::move(made).take();
+        for (int number = 1; number <= 4; ++number)
+            static_cast<void>(study.addRun(fuzzRun(number)));
+        static_cast<void>(study.overrule(Overruled{1, "adjusted", "looked at"}));
+        TraceImportOptions options;
+        options.run = 1;
+        options.mapping = {{"rotor_rpm", "rotor_rpm", 1.0, 0.0}};
+        static_cast<void>(importTrace(study, FuzzFile::path(), options));
+        static_cast<void>(study.undo());
+        static_cast<void>(study.redo());
+    }
+    std::ifstream stream(path, std::ios::binary);
+    std::string bytes{std::istreambuf_iterator<char>(stream), {}};
+    fs::remove(path, ignored);
+    return bytes;
+}
+
+void bindValue(SQLite::Statement& row, std::string_view value)
+{
+    const std::string text(value.substr(value.empty() ? 0 : 1));
+    switch (value.empty() ? 'n' : value.front()) {
+    case 'i':
+        row.bind(1, static_cast<std::int64_t>(std::strtoll(text.c_str(), nullptr, 10)));
+        break;
+    case 'r': row.bind(1, std::strtod(text.c_str(), nullptr)); break;
+    case 't': row.bind(1, text); break;
+    case 'b': row.bind(1, text.data(), static_cast<int>(text.size())); break;
+    default: row.bind(1);
+    }
+}
+
+/// "TABLE COLUMN ROW VALUE", the first three by number: what the tables do not take is left out.
+void changeRow(SQLite::Database& database, std::string_view line)
+{
+    constexpr std::array kTables = {"property",  "run",       "mark",           "accessory_on",
+                                    "extra",     "overruled", "trace_data",     "chunk",
+                                    "recording", "channel",   "recording_mark", "run_trace",
+                                    "mapping",   "history",   "sqlite_sequence"};
+    std::array<std::size_t, 3> numbers{};
+    for (std::size_t& number : numbers) {
+        const std::size_t end = std::min(line.find(' '), line.size());
+        number = static_cast<std::size_t>(
+            std::strtoul(std::string(line.substr(0, end)).c_str(), nullptr, 10));
+        line.remove_prefix(std::min(end + 1, line.size()));
+    }
+    const std::string table = kTables.at(numbers[0] % kTables.size());
+    try {
+        std::vector<std::string> columns;
+        SQLite::Statement names(database, "SELECT name FROM pragma_table_info('" + table + "')");
+        while (names.executeStep())
+            columns.push_back(names.getColumn(0).getString());
+        SQLite::Statement row(
+            database, fmt::format("UPDATE {0} SET \"{1}\" = ? WHERE rowid = (SELECT rowid FROM {0} "
+                                  "LIMIT 1 OFFSET {2})",
+                                  table, columns.at(numbers[1] % columns.size()), numbers[2] % 8));
+        bindValue(row, line);
+        row.exec();
+    } catch (const std::exception&) {
+        return;
+    }
+}
+
+/// Rows that somebody changed who knows the format: every sum fits.
+std::string_view feedRows(std::string_view bytes)
+{
+    static const std::string full = fullStudy();
+    const FuzzFile file(full);
+    try {
+        SQLite::Database database(FuzzFile::path().string(), SQLite::OPEN_READWRITE);
+        database.exec("PRAGMA synchronous = OFF; PRAGMA ignore_check_constraints = ON; BEGIN");
+        for (int lines = 0; !bytes.empty() && lines < 32; ++lines) {
+            const std::size_t end = std::min(bytes.find('\n'), bytes.size());
+            changeRow(database, bytes.substr(0, end));
+            bytes.remove_prefix(std::min(end + 1, bytes.size()));
+        }
+        completeRecording(database, 1);
+        SQLite::Statement lines(database, "SELECT at, kind, detail, changeset, id FROM history");
+        SQLite::Statement sum(database, "UPDATE history SET checksum = ? WHERE id = ?");
+        while (lines.executeStep()) {
+            sum.bind(
+                1, checksumOfEntry(lines.getColumn(0).getString(), lines.getColumn(1).getString(),
+                                   lines.getColumn(2).getString(), lines.getColumn(3).getString()));
+            sum.bind(2, lines.getColumn(4).getInt64());
+            sum.exec();
+            sum.reset();
+        }
+        storeSeal(database, Seal(database).top());
+        database.exec("COMMIT");
+    } catch (const std::exception&) {
+        return kFine; // SQLite itself does not take it
+    }
+    std::ifstream stream(FuzzFile::path(), std::ios::binary);
+    const std::string forged{std::istreambuf_iterator<char>(stream), {}};
+    const std::string_view said = feedStudy(forged);
+    const FuzzFile again(forged);
+    auto study = StudyFile::open(FuzzFile::path());
+    if (!study)
+        return said;
+    for (int i = 0; i < 8 && study.value().undo(); ++i)
+        if (!study.value().study())
+            return "a study cannot be read after undo";
+    for (int i = 0; i < 8 && study.value().redo(); ++i)
+        if (!study.value().study())
+            return "a study cannot be read after redo";
+    return said;
 }
 
 std::string_view feedChangeset(std::string_view bytes)
@@ -271,6 +428,8 @@ constexpr FuzzTarget kTargets[] = {
     {"property", feedProperty},
     {"changeset", feedChangeset},
     {"spreadsheet", feedSpreadsheet},
+    {"chunk_content", feedChunkContent},
+    {"rows", feedRows},
 };
 
 } // namespace
