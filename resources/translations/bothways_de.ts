@@ -3396,7 +3396,7 @@ Erstellt mit Qt %1, QCustomPlot, SQLite, SQLiteCpp, Boost, Eigen, fast_float, fm
         <translation>%1 ist kein Fahrtenblatt, sondern die Aufzeichnung eines Loggers. Öffnen Sie die Studie, zu der sie gehört, und importieren Sie sie dort.</translation>
     </message>
     <message>
-        <source>Re&amp;cord</source>
+        <source>Rec&amp;ord</source>
         <translation>Auf&amp;zeichnen</translation>
     </message>
     <message>

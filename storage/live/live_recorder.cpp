@@ -60,16 +60,29 @@ struct LiveRecorder::Private {
     std::size_t bytes = 0, closedBytes = 0;
     ChunkEncoder encoder;
 
+    /// What a commit writes, and what is true once it is done.
+    struct Attempt {
+        std::int64_t data = 0, rows = 0;
+        std::size_t marks = 0;
+        std::vector<std::vector<Piece>> pieces; ///< by group
+        std::vector<bool> inserted;             ///< by column
+    };
+    /// A commit that failed at its very end may be in the file all the same: which of both the next
+    /// one finds out before it writes.
+    std::optional<Attempt> unsure;
+
+    [[nodiscard]] bool wasDone(SQLite::Database& database, const Attempt& attempt) const;
+    void takeOver(Attempt&& attempt);
     void makeRows(std::int64_t until_us);
     void addRow(std::vector<Reading>& row, std::int64_t time_us);
     [[nodiscard]] Outcome write(bool whole);
-    void begin(SQLite::Database& database);
-    void remove(SQLite::Database& database, std::int64_t firstRow) const;
-    void writeGroup(SQLite::Database& database, ChunkRows& rows, const OpenGroup& group,
-                    std::vector<Piece>& pieces);
-    void writeColumns(SQLite::Database& database, std::vector<bool>& inserted);
-    void writeMarks(SQLite::Database& database);
-    void writeSpan(SQLite::Database& database) const;
+    [[nodiscard]] std::int64_t begin(SQLite::Database& database) const;
+    void remove(SQLite::Database& database, std::int64_t of, std::int64_t firstRow) const;
+    void writeGroup(SQLite::Database& database, ChunkRows& rows, std::int64_t of,
+                    const OpenGroup& group, std::vector<Piece>& pieces);
+    void writeColumns(SQLite::Database& database, Attempt& attempt) const;
+    void writeMarks(SQLite::Database& database, std::int64_t of) const;
+    void writeSpan(SQLite::Database& database, const Attempt& attempt) const;
 };
 
 LiveRecorder::LiveRecorder(std::unique_ptr<Private> p) : d(std::move(p)) {}
@@ -184,31 +197,33 @@ void LiveRecorder::Private::makeRows(std::int64_t until_us)
     pending.erase(pending.begin(), pending.begin() + static_cast<std::ptrdiff_t>(taken));
 }
 
-void LiveRecorder::Private::begin(SQLite::Database& database)
+std::int64_t LiveRecorder::Private::begin(SQLite::Database& database) const
 {
     Query(database, "INSERT INTO trace_data (state) VALUES ('complete')").step();
-    data = database.getLastInsertRowid();
+    const std::int64_t id = database.getLastInsertRowid();
     Query row(database, "INSERT INTO recording (id, name, format, clock_start_us, utc_offset_min, "
                         "from_s, to_s, rows) VALUES (?, ?, 'csv', ?, ?, 0, 0, 0)");
-    row.bind(1, data).bind(2, what.name).bind(3, what.first.us);
+    row.bind(1, id).bind(2, what.name).bind(3, what.first.us);
     if (what.first.utc_offset_min)
         row.bind(4, std::int64_t{*what.first.utc_offset_min});
     row.step();
+    return id;
 }
 
-void LiveRecorder::Private::remove(SQLite::Database& database, std::int64_t firstRow) const
+void LiveRecorder::Private::remove(SQLite::Database& database, std::int64_t of,
+                                   std::int64_t firstRow) const
 {
     for (const char* sql : {"DELETE FROM chunk_sum WHERE data = ? AND place = ? AND first_row = ?",
                             "DELETE FROM chunk WHERE data = ? AND place = ? AND first_row = ?"}) {
         Query gone(database, sql);
         for (std::int64_t place = 0; place <= static_cast<std::int64_t>(columns.size()); ++place) {
-            gone.bind(1, data).bind(2, place).bind(3, firstRow).step();
+            gone.bind(1, of).bind(2, place).bind(3, firstRow).step();
             gone.reset();
         }
     }
 }
 
-void LiveRecorder::Private::writeGroup(SQLite::Database& database, ChunkRows& rows,
+void LiveRecorder::Private::writeGroup(SQLite::Database& database, ChunkRows& rows, std::int64_t of,
                                        const OpenGroup& group, std::vector<Piece>& pieces)
 {
     const auto stays = [](const std::vector<Piece>& list, const Piece& piece) {
@@ -217,7 +232,7 @@ void LiveRecorder::Private::writeGroup(SQLite::Database& database, ChunkRows& ro
     };
     for (const Piece& piece : group.stored())
         if (stays(pieces, piece) == pieces.end())
-            remove(database, group.firstRow() + piece.begin);
+            remove(database, of, group.firstRow() + piece.begin);
     for (Piece& piece : pieces) {
         if (const auto same = stays(group.stored(), piece); same != group.stored().end()) {
             piece.bytes = same->bytes;
@@ -232,11 +247,11 @@ void LiveRecorder::Private::writeGroup(SQLite::Database& database, ChunkRows& ro
     }
 }
 
-void LiveRecorder::Private::writeColumns(SQLite::Database& database, std::vector<bool>& inserted)
+void LiveRecorder::Private::writeColumns(SQLite::Database& database, Attempt& attempt) const
 {
     for (std::size_t i = 0; i < columns.size(); ++i) {
         const Column& column = columns[i];
-        inserted[i] = column.inserted || column.samples > 0;
+        attempt.inserted[i] = column.inserted || column.samples > 0;
         if (column.samples == 0)
             continue;
         Query row(database,
@@ -244,7 +259,7 @@ void LiveRecorder::Private::writeColumns(SQLite::Database& database, std::vector
                       ? "UPDATE channel SET samples = ? WHERE recording = ? AND place = ?"
                       : "INSERT INTO channel (samples, recording, place, name, unit, factor, "
                         "\"offset\") VALUES (?, ?, ?, ?, ?, ?, ?)");
-        row.bind(1, column.samples).bind(2, data).bind(3, static_cast<std::int64_t>(i) + 1);
+        row.bind(1, column.samples).bind(2, attempt.data).bind(3, static_cast<std::int64_t>(i) + 1);
         if (!column.inserted)
             row.bind(4, column.channel.name)
                 .bind(5, column.channel.unit)
@@ -254,26 +269,72 @@ void LiveRecorder::Private::writeColumns(SQLite::Database& database, std::vector
     }
 }
 
-void LiveRecorder::Private::writeMarks(SQLite::Database& database)
+void LiveRecorder::Private::writeMarks(SQLite::Database& database, std::int64_t of) const
 {
     std::int64_t place = marksWritten;
     for (const Mark& mark : marks) {
         Query row(database, "INSERT INTO recording_mark (recording, place, at_s, words) VALUES "
                             "(?, ?, ?, ?)");
-        row.bind(1, data).bind(2, place++).bindReal(3, mark.at_s).bind(4, mark.words);
+        row.bind(1, of).bind(2, place++).bindReal(3, mark.at_s).bind(4, mark.words);
         row.step();
     }
 }
 
-void LiveRecorder::Private::writeSpan(SQLite::Database& database) const
+void LiveRecorder::Private::writeSpan(SQLite::Database& database, const Attempt& attempt) const
 {
     const double scale = 1e6; // as a decimal of six places is divided, to the last bit
     Query row(database, "UPDATE recording SET from_s = ?, to_s = ?, rows = ? WHERE id = ?");
     row.bindReal(1, static_cast<double>(*first_us) / scale)
         .bindReal(2, static_cast<double>(*last_us) / scale)
-        .bind(3, groups.back().firstRow() + groups.back().rows())
-        .bind(4, data);
+        .bind(3, attempt.rows)
+        .bind(4, attempt.data);
     row.step();
+}
+
+bool LiveRecorder::Private::wasDone(SQLite::Database& database, const Attempt& attempt) const
+{
+    const auto is = [&](std::string_view sql, std::int64_t a, std::int64_t b, std::int64_t c) {
+        Query row(database, sql);
+        row.bind(1, a).bind(2, b);
+        if (c >= 0)
+            row.bind(3, c);
+        return row.step();
+    };
+    if (!is("SELECT 1 FROM recording WHERE id = ? AND rows = ?", attempt.data, attempt.rows, -1))
+        return false;
+    for (std::size_t i = 0; i < attempt.pieces.size(); ++i)
+        for (const Piece& piece : attempt.pieces[i])
+            if (!is("SELECT 1 FROM chunk WHERE data = ? AND place = 0 AND first_row = ? AND rows = "
+                    "?",
+                    attempt.data, groups[i].firstRow() + piece.begin, piece.end - piece.begin))
+                return false;
+    return attempt.marks == 0 ||
+           is("SELECT 1 FROM recording_mark WHERE recording = ? AND place = ?", attempt.data,
+              marksWritten + static_cast<std::int64_t>(attempt.marks) - 1, -1);
+}
+
+void LiveRecorder::Private::takeOver(Attempt&& attempt)
+{
+    data = attempt.data;
+    for (std::size_t i = 0; i < attempt.inserted.size(); ++i)
+        columns[i].inserted = attempt.inserted[i];
+    for (std::size_t i = 0; i < attempt.pieces.size(); ++i)
+        groups[i].setStored(std::move(attempt.pieces[i]));
+    marksWritten += static_cast<std::int64_t>(attempt.marks);
+    marks.erase(marks.begin(), marks.begin() + static_cast<std::ptrdiff_t>(attempt.marks));
+    const auto bytesOf = [](const OpenGroup& group) {
+        std::size_t sum = 0;
+        for (const Piece& piece : group.stored())
+            sum += piece.bytes;
+        return sum;
+    };
+    while (groups.size() > 1 && groups.front().storedRows() == groups.front().rows()) {
+        closedBytes += bytesOf(groups.front());
+        groups.pop_front();
+    }
+    bytes = closedBytes;
+    for (const OpenGroup& group : groups)
+        bytes += bytesOf(group);
 }
 
 Outcome LiveRecorder::Private::write(bool whole)
@@ -281,54 +342,40 @@ Outcome LiveRecorder::Private::write(bool whole)
     if (!last_us)
         return Done{}; // a recording begins with its first row
     StudyFile::Private& file = study->database();
-    const bool begins = data == 0;
-    std::vector<std::vector<Piece>> pieces;
-    std::vector<bool> inserted(columns.size());
+    Attempt attempt;
     const Outcome done = file.inTransaction([&](SQLite::Database& database) -> Outcome {
-        if (begins)
-            begin(database);
-        else if (Query there(database, "SELECT 1 FROM recording WHERE id = ?"); true) {
-            there.bind(1, data);
-            if (!there.step())
-                return file.error(core::ErrorCode::wrongUse,
-                                  "has lost the recording that is being made: it was taken out"_t);
-        }
-        ChunkRows rows(database, data);
+        if (unsure && wasDone(database, *unsure))
+            takeOver(std::move(*unsure));
+        unsure.reset();
+        const bool begins = data == 0;
+        attempt.data = begins ? begin(database) : data;
+        if (Query there(database, "SELECT 1 FROM recording WHERE id = ?");
+            !there.bind(1, attempt.data).step())
+            return file.error(core::ErrorCode::wrongUse,
+                              "has lost the recording that is being made: it was taken out"_t);
+        attempt.rows = groups.back().firstRow() + groups.back().rows();
+        attempt.marks = marks.size();
+        attempt.inserted.resize(columns.size());
+        ChunkRows rows(database, attempt.data);
         for (const OpenGroup& group : groups) {
-            pieces.push_back(group.wanted(whole));
-            writeGroup(database, rows, group, pieces.back());
+            attempt.pieces.push_back(group.wanted(whole));
+            writeGroup(database, rows, attempt.data, group, attempt.pieces.back());
         }
-        writeColumns(database, inserted);
-        writeMarks(database);
-        writeSpan(database);
-        completeRecording(database, data);
+        writeColumns(database, attempt);
+        writeMarks(database, attempt.data);
+        writeSpan(database, attempt);
+        completeRecording(database, attempt.data);
         if (!begins)
             return Done{};
         return study->note("record",
-                           HistoryDetail{"record", {what.name, data, what.rig}}.written());
+                           HistoryDetail{"record", {what.name, attempt.data, what.rig}}.written());
     });
     if (!done) {
-        if (begins)
-            data = 0;
+        if (attempt.pieces.size() == groups.size())
+            unsure = std::move(attempt);
         return done;
     }
-    for (std::size_t i = 0; i < columns.size(); ++i)
-        columns[i].inserted = inserted[i];
-    for (std::size_t i = 0; i < groups.size(); ++i)
-        groups[i].setStored(std::move(pieces[i]));
-    marksWritten += static_cast<std::int64_t>(marks.size());
-    marks.clear();
-    const auto bytesOf = [](const OpenGroup& group) {
-        std::size_t sum = 0;
-        for (const Piece& piece : group.stored())
-            sum += piece.bytes;
-        return sum;
-    };
-    while (groups.size() > 1) {
-        closedBytes += bytesOf(groups.front());
-        groups.pop_front();
-    }
-    bytes = closedBytes + bytesOf(groups.back());
+    takeOver(std::move(attempt));
     waiting = static_cast<std::int64_t>(pending.size());
     return Done{};
 }

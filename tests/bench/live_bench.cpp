@@ -130,6 +130,7 @@ void feed(int file, double seconds, std::atomic<std::int64_t>& sent)
     }
 }
 
+// Long: one story, from the ports to the line that is printed.
 void portsBench()
 {
     constexpr double kSeconds = 20.0;

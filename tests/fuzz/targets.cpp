@@ -1,5 +1,6 @@
 // Copyright (C) 2026 The Bothways developers
 // SPDX-License-Identifier: GPL-3.0-or-later
+// Long: one function for each reader, and the list of them.
 #include "tests/fuzz/targets.h"
 
 #include "core/recording/unreadable_recording.h"

@@ -23,7 +23,7 @@ namespace bothways::app {
 
 void MainWindow::buildRecordMenu()
 {
-    QMenu* menu = menuBar()->addMenu(tr("Re&cord"));
+    QMenu* menu = menuBar()->addMenu(tr("Rec&ord"));
     add(
         menu, "rig", tr("&Rig…"), {}, [this] { editRig(); }, false)
         ->setToolTip(tr("The instruments of the car: set them up, try them, calibrate them"));

@@ -201,10 +201,13 @@ TEST(HandbookTest, TheGermanHandbookHasTheLinksAndTheFiguresOfTheEnglish)
         const QStringList lines = english.markdown.split(u'\n');
         const QStringList germanLines = german->markdown.split(u'\n');
         ASSERT_EQ(germanLines.size(), lines.size()) << fileOf(*german);
-        for (qsizetype i = 0; i < lines.size(); ++i)
+        for (qsizetype i = 0; i < lines.size(); ++i) {
+            if (germanLines[i] == lines[i])
+                continue; // a command, an address
             EXPECT_EQ(figuresOf(germanLines[i], true).join(u' ').toStdString(),
                       figuresOf(lines[i], false).join(u' ').toStdString())
                 << fileOf(*german) << ':' << i + 1;
+        }
     }
     EXPECT_EQ(figuresOf("40,000 times 0.5 in `0.2`", false),
               figuresOf("40.000-mal 0,5 in `0.2`", true));
