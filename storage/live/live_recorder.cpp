@@ -1,5 +1,6 @@
 // Copyright (C) 2026 The Bothways developers
 // SPDX-License-Identifier: GPL-3.0-or-later
+// Long: what is written, and what is known once it is, belong together.
 #include "storage/live/live_recorder.h"
 
 #include "storage/live/open_group.h"

@@ -1,6 +1,5 @@
 // Copyright (C) 2026 The Bothways developers
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Long: each bench is one story, from making its instruments to the line that it prints.
 #include "app/live/live_session.h"
 #include "core/study/clock.h"
 #include "storage/recordings/recordings.h"
@@ -191,6 +190,7 @@ void portsBench()
     close(listener);
 }
 
+// Long: one story, from the board to the line that is printed.
 void alarmBench()
 {
     tests::TemporaryFolder folder;

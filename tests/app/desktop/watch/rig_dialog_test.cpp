@@ -174,9 +174,9 @@ TEST_F(RigDialogTest, TheRehearsalGoesFromTheMenuToARunWithItsPart)
     ASSERT_TRUE(QTest::qWaitFor([&] { return speed() > 88.0; }, 40'000))
         << window->live().snapshot().samples;
     QTest::keyClick(page, Qt::Key_S);
-    ASSERT_TRUE(QTest::qWaitFor([&] { return page->session().elapsed_s() > 180.0; }, 30'000));
+    ASSERT_TRUE(QTest::qWaitFor([&] { return page->session().elapsed_s() > 40.0; }, 30'000));
     QTest::keyClick(page, Qt::Key_E);
-    EXPECT_GT(window->live().snapshot().distance_km.value_or(4.0), 3.0);
+    EXPECT_GT(window->live().snapshot().distance_km.value_or(4.0), 0.5);
     QTest::keyClicks(page, "8.41");
     for (int i = 0; i < 3 && page->session().state() == RoadsideSession::State::ended; ++i)
         QTest::keyClick(page, page->session().isUnanswered() ? Qt::Key_K : Qt::Key_Return);
@@ -185,7 +185,7 @@ TEST_F(RigDialogTest, TheRehearsalGoesFromTheMenuToARunWithItsPart)
     const auto driven = std::max_element(
         study().runs.begin(), study().runs.end(),
         [](const core::Run& a, const core::Run& b) { return a.number < b.number; });
-    EXPECT_GE(driven->duration_s.value_or(0.0), 180.0);
+    EXPECT_GE(driven->duration_s.value_or(0.0), 40.0);
     const auto& parts = window->document()->assignedTraces();
     EXPECT_TRUE(std::any_of(parts.begin(), parts.end(),
                             [&](const auto& part) { return part.run == driven->id; }));
