@@ -77,6 +77,7 @@ struct LiveSession::Private {
     std::vector<storage::ReadMark> marks;
     std::optional<double> run_s; ///< start of the run under way
     std::optional<double> end_s; ///< its end, until all of it has surely come
+    int ticksToEnd = 0;          ///< until then
     std::vector<core::Alarm> alarms;
     std::optional<core::Screening> ended;
     std::optional<core::Error> trouble;
@@ -149,7 +150,7 @@ void LiveSession::Private::takeMarks()
 /// All of the run is in the study before it is asked what screening says of it.
 void LiveSession::Private::endIfDelivered(bool now)
 {
-    if (!end_s || (!now && clocks.front() < *end_s))
+    if (!end_s || (!now && ticksToEnd-- > 0))
         return;
     save();
     const auto screened = core::readingRecordings([&] { return watcher.end(*end_s); });
@@ -376,8 +377,10 @@ void LiveSession::mark(double at_s, const std::string& word, const std::string& 
 void LiveSession::end(double at_s)
 {
     d->order([p = d.get(), at_s] {
-        if (p->watcher.isUnderWay())
-            p->end_s = at_s;
+        if (!p->watcher.isUnderWay())
+            return;
+        p->end_s = at_s;
+        p->ticksToEnd = static_cast<int>(kTicksOfGrace) + 1;
     });
 }
 

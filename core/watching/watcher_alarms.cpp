@@ -75,11 +75,14 @@ void Watcher::Private::addMissing(double now_s, std::vector<Alarm>& alarms) cons
     next.runs = {asked};
     MemoryTrace trace;
     for (const LiveChannel& channel : channels) {
-        // That there are samples is all that counts here.
-        Samples two;
+        // That there are samples, over all of the run, is all that counts here.
+        Samples some;
         if (channel.last_s() && now_s - *channel.last_s() < kKept_s)
-            two = {{0.0, 1.0}, {0.0, 0.0}};
-        trace.add(channel.name(), channel.unit(), std::move(two));
+            for (double at_s = 0.0; at_s <= kEnough_s; at_s += 1.0) {
+                some.time_s.push_back(at_s);
+                some.value.push_back(1.0 + at_s); // a distance that grows, too
+            }
+        trace.add(channel.name(), channel.unit(), std::move(some));
     }
     const Screening screening = screenOne(next, 0, &trace, {}, {});
     std::set<std::string> said;

@@ -148,10 +148,14 @@ TEST(WatcherAlarms, SaysBeforeTheStartWhatRulesWillLack)
     EXPECT_TRUE(car.alarm(Alarm::Kind::noChannel, "output_w"));
     EXPECT_TRUE(car.alarm(Alarm::Kind::noChannel, "road_speed_kmh"));
     EXPECT_FALSE(car.alarm(Alarm::Kind::noChannel, "rotor_rpm"));
+    EXPECT_FALSE(car.alarm(Alarm::Kind::noChannel, "distance_m")) << "the stretch is not set";
     car.watcher().setStudy(studyOf({}, allLimitsSet()));
     car.driveTo(6.0);
     EXPECT_FALSE(car.alarm(Alarm::Kind::limitMissing));
-    car.watcher().begin(underWay(6.0));
+    EXPECT_TRUE(car.alarm(Alarm::Kind::noChannel, "distance_m"));
+    car.gives("distance_m", 100.0).driveTo(6.5);
+    EXPECT_FALSE(car.alarm(Alarm::Kind::noChannel, "distance_m")) << "it is recorded";
+    car.watcher().begin(underWay(6.5));
     car.driveTo(8.0);
     EXPECT_FALSE(car.alarm(Alarm::Kind::noChannel)) << "while driving there is nothing to be done";
 }
