@@ -153,10 +153,10 @@ TEST(WatcherAlarms, SaysBeforeTheStartWhatRulesWillLack)
     car.driveTo(6.0);
     EXPECT_FALSE(car.alarm(Alarm::Kind::limitMissing));
     EXPECT_TRUE(car.alarm(Alarm::Kind::noChannel, "distance_m"));
-    car.gives("distance_m", 100.0).driveTo(6.5);
+    car.gives("distance_m", 100.0).driveTo(8.0);
     EXPECT_FALSE(car.alarm(Alarm::Kind::noChannel, "distance_m")) << "it is recorded";
-    car.watcher().begin(underWay(6.5));
-    car.driveTo(8.0);
+    car.watcher().begin(underWay(8.0));
+    car.driveTo(10.0);
     EXPECT_FALSE(car.alarm(Alarm::Kind::noChannel)) << "while driving there is nothing to be done";
 }
 
