@@ -76,6 +76,14 @@ bool writeAll(int file, std::string_view bytes)
     return true;
 }
 
+Instrument linesFrom(const std::string& name, const std::string& address)
+{
+    Instrument instrument;
+    instrument.name = name;
+    instrument.address = address;
+    return instrument;
+}
+
 /// The board, in a process of its own so that its work is not counted: a line each millisecond.
 pid_t board(int file, long lines)
 {
@@ -119,10 +127,8 @@ void twoBoards(long lines)
     ::close(slave);
     const int listener = listenOnLoopback(port);
     Rig rig{"bench", {}};
-    rig.instruments.push_back(
-        {"pty", InstrumentKind::lines, fmt::format("serial:{},115200", name)});
-    rig.instruments.push_back(
-        {"tcp", InstrumentKind::lines, fmt::format("tcp:127.0.0.1:{}", port)});
+    rig.instruments.push_back(linesFrom("pty", fmt::format("serial:{},115200", name)));
+    rig.instruments.push_back(linesFrom("tcp", fmt::format("tcp:127.0.0.1:{}", port)));
     const pid_t serial = board(master, lines);
     auto reader = RigReader::start(rig);
     const int caller = ::accept(listener, nullptr, nullptr);
@@ -164,7 +170,7 @@ void pipe(long lines)
             writeAll(file, block);
         ::_exit(0);
     }
-    auto reader = RigReader::start({"bench", {{"pipe", InstrumentKind::lines, "file:" + path}}});
+    auto reader = RigReader::start({"bench", {linesFrom("pipe", "file:" + path)}});
     std::vector<Reading> readings;
     const long expected = lines * kChannels;
     long got = 0;
