@@ -71,6 +71,8 @@ void Sha256::takeBlocks(const unsigned char* bytes, std::size_t blocks)
 
 void Sha256::add(std::string_view bytes)
 {
+    if (bytes.empty())
+        return; // whose data may be null, which memcpy() may not be given
     m_bytes += bytes.size();
     if (m_filled > 0) {
         const std::size_t count = std::min(bytes.size(), kBlock - m_filled);
