@@ -76,7 +76,7 @@ TEST_F(Record, TakesOrdersAndSaysWhatSpoilsTheRun)
 {
     m_folder.write("drive.csv", markedDrive());
     const Ran ran = shell("(sleep 0.4; echo 's off out'; sleep 2; echo 'm gust from the left'; "
-                          "sleep 1; echo 'e 8,41'; sleep 1; echo d; echo q) | "
+                          "sleep 1; echo 'e 8,41'; sleep 2.5; echo d; echo q) | "
                           "bothways record day.bothways --from replay:drive.csv,x80");
     ASSERT_EQ(ran.code, 0) << ran.err;
     EXPECT_THAT(ran.out, HasSubstr("run 1: off, out, begins"));
@@ -93,7 +93,7 @@ TEST_F(Record, EndsWholeOnASignal)
 {
     m_folder.write("drive.csv", markedDrive());
     const Ran ran = shell("$program record day.bothways --from replay:drive.csv < /dev/null & "
-                          "sleep 1.5; kill -TERM $!; wait $!");
+                          "sleep 3; kill -TERM $!; wait $!");
     EXPECT_EQ(ran.code, 0) << ran.err;
     EXPECT_THAT(ran.out, HasSubstr("recorded"));
     EXPECT_THAT(shell("bothways history day.bothways").out, HasSubstr("Recording ended"));
@@ -103,7 +103,7 @@ TEST_F(Record, IsThereUpToItsLastSecondAfterAKill)
 {
     m_folder.write("drive.csv", markedDrive());
     const Ran killed = shell("$program record day.bothways --from replay:drive.csv,x20 < /dev/null "
-                             "& sleep 2.5; kill -KILL $!; wait $!");
+                             "& sleep 4; kill -KILL $!; wait $!");
     EXPECT_EQ(killed.code, 137);
     const Ran next = shell("bothways record day.bothways --from replay:drive.csv,x100 --for 0.1 "
                            "< /dev/null");
@@ -144,7 +144,7 @@ TEST_F(Record, SaysWhatIsWrongBeforeAnythingIsRecorded)
 TEST_F(Record, RefusesOrdersThatMakeNoSenseAndGoesOn)
 {
     const Ran ran =
-        shell("(sleep 0.4; echo 'e 8'; echo 'strat'; echo 'x y z'; echo 'm'; echo 'on windscreen'; "
+        shell("(sleep 2; echo 'e 8'; echo 'strat'; echo 'x y z'; echo 'm'; echo 'on windscreen'; "
               "echo f; echo d; echo help; echo n; echo q) | "
               "bothways record day.bothways --from replay:run_15.csv");
     EXPECT_EQ(ran.code, 0) << ran.err;
@@ -158,8 +158,9 @@ TEST_F(Record, RefusesOrdersThatMakeNoSenseAndGoesOn)
 
 TEST_F(Record, SpeaksGerman)
 {
-    const Ran ran = shell("(echo s; sleep 0.3; echo f; echo n; echo q) | LC_ALL=de_DE.UTF-8 "
-                          "bothways record day.bothways --from replay:run_15.csv");
+    const Ran ran =
+        shell("(sleep 2; echo s; sleep 0.5; echo f; echo n; echo q) | LC_ALL=de_DE.UTF-8 "
+              "bothways record day.bothways --from replay:run_15.csv");
     EXPECT_EQ(ran.code, 0) << ran.err;
     EXPECT_THAT(ran.out, HasSubstr("Fahrt 1"));
     EXPECT_THAT(ran.out, Not(HasSubstr("run 1")));
@@ -169,14 +170,14 @@ TEST_F(Record, NotesABlockWithoutItsWalkRoundAndTakesNumbersIntoTheRun)
 {
     ASSERT_EQ(shell("bothways walk day.bothways --list 'belts on; tyre pressure = kPa +- 10'").code,
               0);
-    const Ran without = shell("(echo 's off out'; sleep 0.5; echo 'e 8'; echo q) | "
+    const Ran without = shell("(sleep 1.5; echo 's off out'; sleep 1; echo 'e 8'; echo q) | "
                               "bothways record day.bothways --from replay:run_15.csv");
     EXPECT_THAT(without.out, HasSubstr("without its walk-round"));
     const Ran walked = shell("bothways walk day.bothways 1 2=230");
     EXPECT_EQ(walked.code, 0) << walked.err;
     EXPECT_THAT(shell("bothways walk day.bothways all 2=245").err,
                 HasSubstr("tyre pressure: 245 kPa now, 230 before"));
-    const Ran with = shell("(echo 's on return'; sleep 0.5; echo 'e 8'; echo q) | "
+    const Ran with = shell("(sleep 1.5; echo 's on return'; sleep 1; echo 'e 8'; echo q) | "
                            "bothways record day.bothways --from replay:run_15.csv");
     EXPECT_THAT(with.out, Not(HasSubstr("without its walk-round")));
     EXPECT_THAT(shell("bothways export day.bothways").out, HasSubstr("tyre pressure (kPa)"));
