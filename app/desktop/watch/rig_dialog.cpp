@@ -334,26 +334,25 @@ void RigDialog::calibrate()
     choice->setWindowTitle(tr("Calibrate"));
     choice->setLabelText(tr("Which channel of it?"));
     choice->setComboBoxItems(sources);
-    connect(
-        choice, &QInputDialog::textValueSelected, this, [this, instrument](const QString& source) {
-            const std::string name = source.toStdString();
-            m_calibration = new CalibrationDialog(
-                source, [this, instrument, name] { return m_trial->raw(instrument, name); },
-                m_units, this);
-            connect(m_calibration, &QObject::destroyed, this, [this] { m_calibration = nullptr; });
-            connect(m_calibration, &CalibrationDialog::calibrated, this,
-                    [this, instrument, name](double factor, double offset) {
-                        std::vector<storage::RigChannel> seen;
-                        for (const storage::ReadChannel& read : m_trial->channels())
-                            if (read.instrument == instrument && read.channel.source == name)
-                                seen.push_back(read.channel);
-                        m_form->addChannels(seen);
-                        m_form->setScale(name, factor, offset);
-                        m_try->setChecked(false);
-                        m_try->setChecked(true); // read anew, with what was found
-                    });
-            m_calibration->open();
-        });
+    connect(choice, &QInputDialog::textValueSelected, this,
+            [this, instrument](const QString& source) {
+                const std::string name = source.toStdString();
+                m_calibration = new CalibrationDialog(
+                    source, [this, instrument, name] { return m_trial->raw(instrument, name); },
+                    m_units, this);
+                connect(m_calibration, &CalibrationDialog::calibrated, this,
+                        [this, instrument, name](double factor, double offset) {
+                            std::vector<storage::RigChannel> seen;
+                            for (const storage::ReadChannel& read : m_trial->channels())
+                                if (read.instrument == instrument && read.channel.source == name)
+                                    seen.push_back(read.channel);
+                            m_form->addChannels(seen);
+                            m_form->setScale(name, factor, offset);
+                            m_try->setChecked(false);
+                            m_try->setChecked(true); // read anew, with what was found
+                        });
+                m_calibration->open();
+            });
     choice->open();
 }
 

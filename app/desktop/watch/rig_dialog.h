@@ -6,6 +6,7 @@
 #include "app/desktop/watch/rig_store.h"
 
 #include <QDialog>
+#include <QPointer>
 
 class QComboBox;
 class QLabel;
@@ -61,7 +62,7 @@ private:
     QListWidget* m_list = nullptr;
     InstrumentForm* m_form = nullptr;
     RigTrial* m_trial = nullptr;
-    CalibrationDialog* m_calibration = nullptr;
+    QPointer<CalibrationDialog> m_calibration; ///< deletes itself when it is closed
     QPushButton *m_try = nullptr, *m_take = nullptr, *m_calibrate = nullptr, *m_record = nullptr;
     QLabel* m_words = nullptr;
 };
