@@ -183,14 +183,21 @@ core::Run runAfterLast(const core::Study& study, const UsualDirections& usual)
     return next;
 }
 
+int nextNumber(const core::Study& study)
+{
+    int next = 1;
+    for (const core::Run& run : study.runs)
+        next = std::max(next, run.number + 1);
+    return next;
+}
+
 UpNext upNext(const core::Study& study, const UsualDirections& directions)
 {
     const core::Run usual = runAfterLast(study, directions);
     UpNext next;
     next.configuration = usual.configuration;
     next.direction = usual.direction;
-    for (const core::Run& run : study.runs)
-        next.number = std::max(next.number, run.number + 1);
+    next.number = nextNumber(study);
     const core::PreparedStudy driven = prepared(study);
     if (!driven.blocks.empty()) {
         next.block = static_cast<int>(driven.blocks.size());

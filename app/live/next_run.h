@@ -31,6 +31,9 @@ struct UpNext {
     std::optional<int> planned_blocks, planned_pairs_in_block;
 };
 
+/// One beyond the highest number, discarded runs too; 1 in a study without a run.
+[[nodiscard]] int nextNumber(const core::Study& study);
+
 /// The plan's blocks are held against the blocks that were driven, as core::fulfils() does: equal
 /// neighbours of one day are one, a new day begins a new one, blocks without a pair are left out.
 /// The direction is always the other one than that of the last run, discarded or not: the vehicle

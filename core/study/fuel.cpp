@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <array>
+#include <ranges>
 
 namespace bothways::core {
 namespace {
@@ -45,6 +46,14 @@ std::optional<bool> runsAreElectric(std::span<const Run> runs)
 bool isElectric(const Study& study)
 {
     return runsAreElectric(study.runs).value_or(study.properties.fuel == Fuel::electric);
+}
+
+std::optional<ConsumptionUnit> lastUnit(std::span<const Run> runs)
+{
+    for (const Run& run : runs | std::views::reverse)
+        if (run.consumption)
+            return run.consumption->unit;
+    return std::nullopt;
 }
 
 Fuel fuelOf(const Study& study)

@@ -24,6 +24,9 @@ namespace bothways::core {
 /// As the runs say, else as the study's property does.
 [[nodiscard]] bool isElectric(const Study& study);
 
+/// In which the last run that has a consumption noted it; nothing: no run has one.
+[[nodiscard]] std::optional<ConsumptionUnit> lastUnit(std::span<const Run> runs);
+
 /// The property, where the runs do not know better: kWh are electric drive under any property, and
 /// litres are petrol where it says electric.
 [[nodiscard]] Fuel fuelOf(const Study& study);

@@ -5,6 +5,7 @@
 #include "app/cli/options.h"
 #include "app/cli/verbs/verbs.h"
 #include "app/cli/warnings.h"
+#include "app/live/next_run.h"
 #include "app/wording/history.h"
 #include "app/wording/numbers.h"
 #include "app/wording/visible_text.h"
@@ -105,14 +106,6 @@ void list(const Language& in, const Lines& lines, const storage::StudyFile& file
             io.out << entry.at << " " << app::wording::historyLine(in, entry) << "\n";
 }
 
-int nextNumber(const core::Study& study)
-{
-    int next = 1;
-    for (const core::Run& run : study.runs)
-        next = std::max(next, run.number + 1);
-    return next;
-}
-
 /// The study's own list from now on.
 Outcome takeList(const std::string& list, storage::StudyFile& file)
 {
@@ -151,7 +144,7 @@ Outcome walk(const WalkOptions& options, Surroundings& io)
     }
     core::WalkRound round;
     round.at = nowBy(study.value());
-    round.run = nextNumber(study.value());
+    round.run = app::nextNumber(study.value());
     for (const core::WalkLine& line : lines.value())
         round.ticks.push_back({line.words, false, std::nullopt, line.unit});
     for (const std::string& word : options.ticks)

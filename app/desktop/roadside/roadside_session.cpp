@@ -11,6 +11,7 @@
 #include "app/wording/findings.h"
 #include "core/effect/prepared_study.h"
 #include "core/recording/trace_consumption.h"
+#include "core/study/fuel.h"
 #include "storage/sheet/run_sheet.h"
 
 #include <algorithm>
@@ -269,11 +270,8 @@ core::ConsumptionUnit RoadsideSession::unit() const
         return m_draft.run->unit;
     if (!m_document)
         return m_preferences.entryUnit();
-    const auto& runs = m_document->study().runs;
-    const auto last =
-        std::find_if(runs.rbegin(), runs.rend(), [](const auto& run) { return run.consumption; });
-    if (last != runs.rend())
-        return last->consumption->unit;
+    if (const auto last = core::lastUnit(m_document->study().runs))
+        return *last;
     return m_document->isElectric() ? core::ConsumptionUnit::kwhPer100km
                                     : m_preferences.entryUnit();
 }

@@ -11,6 +11,7 @@
 #include "app/desktop/runs/questions.h"
 #include "app/desktop/runs/run_tags.h"
 #include "core/recording/trace_consumption.h"
+#include "core/study/fuel.h"
 #include "storage/sheet/run_sheet.h"
 
 #include <QAction>
@@ -199,9 +200,7 @@ void RunForm::fill(const core::Run& run)
         setText(RunField::consumption,
                 units.number(run.consumption->value, core::shownDecimals(*run.consumption)));
     } else {
-        const auto last = std::find_if(study.runs.rbegin(), study.runs.rend(),
-                                       [](const core::Run& r) { return r.consumption; });
-        setUnit(last != study.runs.rend() ? last->consumption->unit : m_preferences.entryUnit());
+        setUnit(core::lastUnit(study.runs).value_or(m_preferences.entryUnit()));
     }
     for (QCheckBox* box : {m_traffic, m_adjusted})
         box->setTristate(false);
