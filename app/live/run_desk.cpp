@@ -184,14 +184,10 @@ std::optional<core::Discard> RunDesk::spoiledBy() const
     const auto ended = m_session.snapshot().ended;
     if (!ended || !m_written || !m_written->counted())
         return std::nullopt;
-    core::Study alone;
-    alone.runs = {*m_written};
-    core::Screening own = *ended;
-    std::erase_if(own.findings,
-                  [&](const core::Finding& finding) { return finding.run != m_written->number; });
-    if (core::applyScreening(alone, own).empty())
-        return std::nullopt;
-    return alone.runs.front().discard;
+    for (const core::Finding& finding : ended->findings)
+        if (finding.run == m_written->number && finding.grade == core::Grade::spoils)
+            return core::discardFor(finding);
+    return std::nullopt;
 }
 
 Result<core::ConsumptionUnit> RunDesk::unit() const
@@ -199,11 +195,8 @@ Result<core::ConsumptionUnit> RunDesk::unit() const
     const auto study = m_study.study();
     if (!study)
         return study.error();
-    const auto& runs = study.value().runs;
-    const auto last =
-        std::find_if(runs.rbegin(), runs.rend(), [](const auto& run) { return run.consumption; });
-    if (last != runs.rend())
-        return last->consumption->unit;
+    if (const auto last = core::lastUnit(study.value().runs))
+        return *last;
     return core::isElectric(study.value()) ? core::ConsumptionUnit::kwhPer100km
                                            : core::ConsumptionUnit::lPer100km;
 }

@@ -185,6 +185,11 @@ void screenUnderWay(rules::RunContext& context)
             step.ask(context);
 }
 
+Discard discardFor(const Finding& finding)
+{
+    return {std::string(ruleName(finding.rule)), evidenceOf(finding)};
+}
+
 std::vector<int> applyScreening(Study& study, const Screening& screening)
 {
     std::map<int, const Finding*> first;
@@ -196,8 +201,7 @@ std::vector<int> applyScreening(Study& study, const Screening& screening)
         const auto spoiled = first.find(run.number);
         if (!run.counted() || spoiled == first.end())
             continue;
-        const Finding& finding = *spoiled->second;
-        run.discard = Discard{std::string(ruleName(finding.rule)), evidenceOf(finding)};
+        run.discard = discardFor(*spoiled->second);
         discarded.push_back(run.number);
     }
     return discarded;

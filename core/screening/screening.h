@@ -75,6 +75,9 @@ class UsualValues;
 /// channels must know what is under way.
 void screenUnderWay(rules::RunContext& context);
 
+/// A run's discard for what was found: the rule's name is the reason, the figures are the evidence.
+[[nodiscard]] Discard discardFor(const Finding& finding);
+
 /// Discards every counted run that a *spoils* finding names: its first such finding is the reason.
 /// @return  the numbers of the runs discarded, in order
 std::vector<int> applyScreening(Study& study, const Screening& screening);

@@ -25,20 +25,6 @@ constexpr int kLiveGap = 8;
 constexpr int kReadyRow = 2;
 constexpr int kMostRows = 6;
 
-/// Of the run alone, worded where the command line's evidence is.
-core::Discard evidenceFrom(const core::Finding& finding)
-{
-    core::Study study;
-    core::Run run;
-    run.number = finding.run;
-    study.runs.push_back(run);
-    core::Screening screening;
-    screening.findings.push_back(finding);
-    screening.findings.back().grade = core::Grade::spoils;
-    core::applyScreening(study, screening);
-    return *study.runs.front().discard;
-}
-
 } // namespace
 
 void RoadsidePage::buildLive(QBoxLayout& box)
@@ -167,7 +153,7 @@ void RoadsidePage::discardForFinding()
     if (!finding)
         return;
     const int number = m_session.discardable();
-    const QString refusal = m_session.discard(evidenceFrom(*finding));
+    const QString refusal = m_session.discard(core::discardFor(*finding));
     if (refusal.isEmpty()) {
         m_said = tr("Run %1 is discarded: %2. Turn and drive it again.")
                      .arg(number)
