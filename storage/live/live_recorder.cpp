@@ -294,24 +294,25 @@ void LiveRecorder::Private::writeSpan(SQLite::Database& database, const Attempt&
 
 bool LiveRecorder::Private::wasDone(SQLite::Database& database, const Attempt& attempt) const
 {
-    const auto is = [&](std::string_view sql, std::int64_t a, std::int64_t b, std::int64_t c) {
-        Query row(database, sql);
-        row.bind(1, a).bind(2, b);
-        if (c >= 0)
-            row.bind(3, c);
-        return row.step();
-    };
-    if (!is("SELECT 1 FROM recording WHERE id = ? AND rows = ?", attempt.data, attempt.rows, -1))
+    Query recording(database, "SELECT 1 FROM recording WHERE id = ? AND rows = ?");
+    if (!recording.bind(1, attempt.data).bind(2, attempt.rows).step())
         return false;
+    Query chunk(database, "SELECT 1 FROM chunk WHERE data = ? AND place = 0 AND first_row = ? AND "
+                          "rows = ?");
     for (std::size_t i = 0; i < attempt.pieces.size(); ++i)
-        for (const Piece& piece : attempt.pieces[i])
-            if (!is("SELECT 1 FROM chunk WHERE data = ? AND place = 0 AND first_row = ? AND rows = "
-                    "?",
-                    attempt.data, groups[i].firstRow() + piece.begin, piece.end - piece.begin))
+        for (const Piece& piece : attempt.pieces[i]) {
+            chunk.reset();
+            chunk.bind(1, attempt.data)
+                .bind(2, groups[i].firstRow() + piece.begin)
+                .bind(3, piece.end - piece.begin);
+            if (!chunk.step())
                 return false;
-    return attempt.marks == 0 ||
-           is("SELECT 1 FROM recording_mark WHERE recording = ? AND place = ?", attempt.data,
-              marksWritten + static_cast<std::int64_t>(attempt.marks) - 1, -1);
+        }
+    if (attempt.marks == 0)
+        return true;
+    Query mark(database, "SELECT 1 FROM recording_mark WHERE recording = ? AND place = ?");
+    mark.bind(1, attempt.data).bind(2, marksWritten + static_cast<std::int64_t>(attempt.marks) - 1);
+    return mark.step();
 }
 
 void LiveRecorder::Private::takeOver(Attempt&& attempt)
