@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "storage/instruments/line_words.h"
 
+#include "core/base/utf8.h"
 #include "storage/bytes/csv.h"
 
 #include <algorithm>
@@ -31,23 +32,6 @@ bool hasNoTextBytes(std::string_view line)
     return std::any_of(line.begin(), line.end(), [](char c) {
         return (static_cast<unsigned char>(c) < 0x20 && c != '\t') || c == 0x7f;
     });
-}
-
-/// Whole sequences of UTF-8 or none: at a wrong speed there is hardly a byte that fits.
-bool isUtf8(std::string_view line)
-{
-    for (std::size_t i = 0; i < line.size(); ++i) {
-        const auto lead = static_cast<unsigned char>(line[i]);
-        if (lead < 0x80)
-            continue;
-        const std::size_t more = lead >= 0xf0 ? 3 : lead >= 0xe0 ? 2 : lead >= 0xc2 ? 1 : 0;
-        if (more == 0 || lead > 0xf4 || i + more >= line.size())
-            return false;
-        for (std::size_t k = 0; k < more; ++k)
-            if ((static_cast<unsigned char>(line[++i]) & 0xc0) != 0x80)
-                return false;
-    }
-    return true;
 }
 
 /// Every comma stands between digits: "12,5 13,75".
@@ -111,7 +95,8 @@ LineWords::Is LineWords::read(std::string_view line)
         line.remove_prefix(3);
     if (csv::isBlankText(line))
         return Is::nothing;
-    if (hasNoTextBytes(line) || !isUtf8(line))
+    // At a wrong speed there is hardly a byte that is text.
+    if (hasNoTextBytes(line) || !core::isUtf8(line))
         return Is::garbage;
     if (line.front() == '#') {
         readHeader(withoutHash(line));
