@@ -69,7 +69,8 @@ void Watcher::Private::addFindings(std::vector<Alarm>& alarms) const
 void Watcher::Private::addMissing(double now_s, std::vector<Alarm>& alarms) const
 {
     constexpr double kEnough_s = 10.0;
-    Study next = study;
+    Study next;
+    next.properties = study.properties;
     Run asked = upcoming ? upcoming->run : Run();
     asked.duration_s = kEnough_s;
     next.runs = {asked};
