@@ -13,7 +13,7 @@ namespace {
 constexpr std::size_t kLineBytes = 78; // readers of the source are promised 80
 
 /// Letters that troff would take for something else. In what is typed, a hyphen is a minus.
-std::string escaped(std::string_view text, bool typed)
+std::string troff(std::string_view text, bool typed)
 {
     std::string out;
     for (const char c : text) {
@@ -44,7 +44,7 @@ std::string guarded(const std::string& line)
 std::string argument(std::string_view text)
 {
     std::string out;
-    for (const char c : escaped(text, false))
+    for (const char c : troff(text, false))
         out += c == '"' ? std::string("\\(dq") : std::string(1, c);
     return '"' + out + '"';
 }
@@ -108,7 +108,7 @@ std::string troff(const Spans& spans)
         if (!span.picture.empty())
             continue; // a page of letters
         const std::string font = fontOf(span);
-        text += font + escaped(span.text, span.code) + (font.empty() ? "" : "\\fR");
+        text += font + troff(span.text, span.code) + (font.empty() ? "" : "\\fR");
     }
     return text;
 }
@@ -136,7 +136,7 @@ void ManPage::words(const Spans& spans)
 
 void ManPage::name(std::string_view name, std::string_view what)
 {
-    m_text += filled(escaped(name, true) + " \\- " + escaped(what, false));
+    m_text += filled(troff(name, true) + " \\- " + troff(what, false));
 }
 
 void ManPage::section(std::string_view title)
@@ -173,7 +173,7 @@ void ManPage::example(std::string_view lines)
     m_text += ".PP\n.in +4n\n.nf\n";
     while (!lines.empty()) {
         const std::size_t end = std::min(lines.find('\n'), lines.size());
-        const std::string line = guarded(escaped(lines.substr(0, end), true));
+        const std::string line = guarded(troff(lines.substr(0, end), true));
         m_text += line.empty() ? ".sp\n" : line + "\n";
         lines.remove_prefix(std::min(end + 1, lines.size()));
     }

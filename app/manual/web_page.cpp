@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/manual/web_page.h"
 
+#include "app/output/markup.h"
 #include "app/output/version.h"
 
 #include <fmt/format.h>
@@ -16,21 +17,6 @@ constexpr std::string_view kStyle =
     "code{font-size:.95em}@media(prefers-color-scheme:dark){body{background:#1f2329;"
     "color:#e8eaed}a{color:#56b4e9}}";
 
-std::string markup(std::string_view text)
-{
-    std::string out;
-    for (const char c : text) {
-        switch (c) {
-        case '&': out += "&amp;"; break;
-        case '<': out += "&lt;"; break;
-        case '>': out += "&gt;"; break;
-        case '"': out += "&quot;"; break;
-        default: out += c;
-        }
-    }
-    return out;
-}
-
 /// Pages lead to pages: "rules.md#overspeed" is rules.html here.
 std::string target(std::string link)
 {
@@ -42,8 +28,9 @@ std::string target(std::string link)
 std::string inHtml(const Span& span)
 {
     if (!span.picture.empty())
-        return fmt::format("<img src=\"{}\" alt=\"{}\">", markup(span.picture), markup(span.text));
-    std::string text = markup(span.text);
+        return fmt::format("<img src=\"{}\" alt=\"{}\">", escaped(span.picture),
+                           escaped(span.text));
+    std::string text = escaped(span.text);
     if (span.code)
         text = "<code>" + text + "</code>";
     if (span.emphasised)
@@ -51,7 +38,7 @@ std::string inHtml(const Span& span)
     if (span.strong)
         text = "<strong>" + text + "</strong>";
     if (!span.link.empty())
-        text = "<a href=\"" + markup(target(span.link)) + "\">" + text + "</a>";
+        text = "<a href=\"" + escaped(target(span.link)) + "\">" + text + "</a>";
     return text;
 }
 
@@ -81,7 +68,7 @@ std::string blockHtml(const Block& block)
 {
     switch (block.kind) {
     case BlockKind::heading:
-        return fmt::format("<h{0} id=\"{1}\">{2}</h{0}>\n", block.level, markup(block.anchor),
+        return fmt::format("<h{0} id=\"{1}\">{2}</h{0}>\n", block.level, escaped(block.anchor),
                            inHtml(block.words));
     case BlockKind::paragraph: return "<p>" + inHtml(block.words) + "</p>\n";
     case BlockKind::table: return tableHtml(block);
@@ -105,10 +92,10 @@ std::string webPage(const Language& in, const Blocks& blocks, bool isIndex)
         fmt::format("<!DOCTYPE html>\n<html lang=\"{}\">\n<head>\n<meta charset=\"utf-8\">\n"
                     "<meta name=\"viewport\" content=\"width=device-width\">\n<title>{}</title>\n"
                     "<style>{}</style>\n</head>\n<body>\n",
-                    in.tag(), markup(title), kStyle);
+                    in.tag(), escaped(title), kStyle);
     if (!isIndex)
-        text +=
-            "<p><a href=\"index.html\">" + markup(in.say("The Bothways handbook"_t)) + "</a></p>\n";
+        text += "<p><a href=\"index.html\">" + escaped(in.say("The Bothways handbook"_t)) +
+                "</a></p>\n";
     for (const Block& block : blocks)
         text += blockHtml(block);
     return text + fmt::format("<hr>\n<p>Bothways {}</p>\n</body>\n</html>\n", kVersion);
