@@ -1068,12 +1068,12 @@ einen Effekt gibt, wie groß er ist und wie sicher. DATEI ist eine Studie
         <translation>ART:ADRESSE. Arten: lines, nmea, modbus, obd, replay. Adressen: serial:PORT,BAUD, tcp:HOST:PORT, udp:*:PORT, file:PFAD</translation>
     </message>
     <message>
-        <source>Keep the instruments of a car under a name</source>
-        <translation>Die Messgeräte eines Autos unter einem Namen aufbewahren</translation>
-    </message>
-    <message>
         <source>Keep preferences in FILE (INI).</source>
         <translation>Einstellungen in DATEI halten (INI).</translation>
+    </message>
+    <message>
+        <source>Keep the instruments of a car under a name</source>
+        <translation>Die Messgeräte eines Autos unter einem Namen aufbewahren</translation>
     </message>
     <message>
         <source>L</source>
@@ -1567,10 +1567,6 @@ accessory_timer.NAME=WATT,MINUTEN und die Grenzen der Sichtungsregeln:</translat
         <translation>Hin und zurück ist der Effekt im Rahmen des Rauschens gleich (Unterschied {} %, {}).</translation>
     </message>
     <message>
-        <source>PATH[@SECONDS]</source>
-        <translation>PFAD[@SEKUNDEN]</translation>
-    </message>
-    <message>
         <source>Output and rotor speed at road speed</source>
         <translation>Leistung und Rotordrehzahl bei Fahrgeschwindigkeit</translation>
     </message>
@@ -1585,6 +1581,10 @@ accessory_timer.NAME=WATT,MINUTEN und die Grenzen der Sichtungsregeln:</translat
     <message>
         <source>Over-speed: {} rpm</source>
         <translation>Überdrehzahl: {} U/min</translation>
+    </message>
+    <message>
+        <source>PATH[@SECONDS]</source>
+        <translation>PFAD[@SEKUNDEN]</translation>
     </message>
     <message>
         <source>PCT</source>
@@ -1836,13 +1836,13 @@ Das Ergebnis zeigt, was es änderte, jede verworfene Fahrt wieder zu werten.</tr
         <translation>STUDIE</translation>
     </message>
     <message>
-        <source>Same as run {}</source>
-        <translation>Wie Fahrt {}</translation>
-    </message>
-    <message>
         <source>SYNOPSIS</source>
         <comment>of a manual page</comment>
         <translation>ÜBERSICHT</translation>
+    </message>
+    <message>
+        <source>Same as run {}</source>
+        <translation>Wie Fahrt {}</translation>
     </message>
     <message>
         <source>Say results, warnings and errors alone: not what was done</source>
@@ -1869,16 +1869,16 @@ Das Ergebnis zeigt, was es änderte, jede verworfene Fahrt wieder zu werten.</tr
         <translation>Die Sichtung ließ weg: {}.</translation>
     </message>
     <message>
-        <source>See that the recording goes on.</source>
-        <translation>Darauf achten, dass die Aufzeichnung weiterläuft.</translation>
+        <source>Seconds to add to the times of a recorder&apos;s clock that is wrong: 600 where it is ten minutes slow, -600 where it is fast</source>
+        <translation>Sekunden, die zu den Zeiten einer falsch gehenden Uhr des Loggers kommen: 600, wenn sie zehn Minuten nachgeht, -600, wenn sie vorgeht</translation>
     </message>
     <message>
         <source>Seconds to read for (default: 5)</source>
         <translation>Sekunden, die gelesen wird (Vorgabe: 5)</translation>
     </message>
     <message>
-        <source>Seconds to add to the times of a recorder&apos;s clock that is wrong: 600 where it is ten minutes slow, -600 where it is fast</source>
-        <translation>Sekunden, die zu den Zeiten einer falsch gehenden Uhr des Loggers kommen: 600, wenn sie zehn Minuten nachgeht, -600, wenn sie vorgeht</translation>
+        <source>See that the recording goes on.</source>
+        <translation>Darauf achten, dass die Aufzeichnung weiterläuft.</translation>
     </message>
     <message>
         <source>See: {}</source>
@@ -3959,16 +3959,16 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>gehaltene Geschwindigkeit: {} km/h; road_speed.target_kmh zu setzen, wählt sie</translation>
     </message>
     <message>
-        <source>highest output, W</source>
-        <translation>höchste Leistung, W</translation>
-    </message>
-    <message>
         <source>hidden columns as well: {}</source>
         <translation>den ausgeblendeten Spalten: {}</translation>
     </message>
     <message>
         <source>hidden lines as well: {}</source>
         <translation>den ausgeblendeten Zeilen: {}</translation>
+    </message>
+    <message>
+        <source>highest output, W</source>
+        <translation>höchste Leistung, W</translation>
     </message>
     <message>
         <source>highest rotor speed (rpm)</source>
@@ -5240,13 +5240,13 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>Paare in zeitlicher Folge, Tage nebeneinander</translation>
     </message>
     <message>
+        <source>part {}</source>
+        <translation>Teil {}</translation>
+    </message>
+    <message>
         <source>part</source>
         <comment>of the device</comment>
         <translation>Teil</translation>
-    </message>
-    <message>
-        <source>part {}</source>
-        <translation>Teil {}</translation>
     </message>
     <message>
         <source>parted by commas</source>
@@ -6947,10 +6947,6 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>{} hat einen Dezimalpunkt; die anderen Zahlen dieses Blatts haben ein Dezimalkomma</translation>
     </message>
     <message>
-        <source>{} has ended</source>
-        <translation>{} ist zu Ende</translation>
-    </message>
-    <message>
         <source>{} has dropped out</source>
         <translation>{} hat abgeschaltet</translation>
     </message>
@@ -7091,10 +7087,6 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>{} steht bei {} Fahrten; erwartet wird es bei genau zweien, einer Hinfahrt und einer Rückfahrt</translation>
     </message>
     <message>
-        <source>{} is read</source>
-        <translation>{} wird gelesen</translation>
-    </message>
-    <message>
         <source>{} is required</source>
         <translation>{} fehlt</translation>
     </message>
@@ -7135,20 +7127,20 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>{} weniger bis {} mehr</translation>
     </message>
     <message>
-        <source>{} line that could not be read</source>
-        <translation>{} Zeile, die nicht zu lesen war</translation>
-    </message>
-    <message>
-        <source>{} lines that could not be read</source>
-        <translation>{} Zeilen, die nicht zu lesen waren</translation>
-    </message>
-    <message>
         <source>{} line could not be read</source>
         <translation>{} Zeile nicht lesbar</translation>
     </message>
     <message>
+        <source>{} line that could not be read</source>
+        <translation>{} Zeile, die nicht zu lesen war</translation>
+    </message>
+    <message>
         <source>{} lines could not be read</source>
         <translation>{} Zeilen nicht lesbar</translation>
+    </message>
+    <message>
+        <source>{} lines that could not be read</source>
+        <translation>{} Zeilen, die nicht zu lesen waren</translation>
     </message>
     <message>
         <source>{} may be minutes and seconds or hours and minutes; expected h:mm:ss, or a header like &apos;Duration (min:s)&apos;</source>
@@ -7251,6 +7243,14 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>{} auf 0{}, während das Gerät Leistung abgab</translation>
     </message>
     <message>
+        <source>{} reading</source>
+        <translation>{} Messwert</translation>
+    </message>
+    <message>
+        <source>{} readings</source>
+        <translation>{} Messwerte</translation>
+    </message>
+    <message>
         <source>{} reads 0</source>
         <translation>{} zeigt 0</translation>
     </message>
@@ -7261,14 +7261,6 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>{} reconnects</source>
         <translation>{} neue Verbindungen</translation>
-    </message>
-    <message>
-        <source>{} reading</source>
-        <translation>{} Messwert</translation>
-    </message>
-    <message>
-        <source>{} readings</source>
-        <translation>{} Messwerte</translation>
     </message>
     <message>
         <source>{} requires {}</source>
@@ -7408,12 +7400,12 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>{} verbrauchte {} Kraftstoff als {} ({}-Intervall: {}){}.</translation>
     </message>
     <message>
-        <source>{} was unplugged</source>
-        <translation>{} wurde abgezogen</translation>
-    </message>
-    <message>
         <source>{} was reset</source>
         <translation>{} wurde zurückgesetzt</translation>
+    </message>
+    <message>
+        <source>{} was unplugged</source>
+        <translation>{} wurde abgezogen</translation>
     </message>
     <message>
         <source>{} with {} leaves {} degrees of freedom; at least {} are needed, so more pairs</source>

@@ -5,8 +5,10 @@
 #include "app/cli/options.h"
 #include "app/wording/alarms.h"
 #include "app/wording/findings.h"
+#include "app/wording/instruments.h"
 #include "app/wording/numbers.h"
 #include "app/wording/units.h"
+#include "app/wording/visible_text.h"
 #include "core/study/rule.h"
 #include "storage/sheet/run_columns.h"
 
@@ -275,28 +277,17 @@ void RecordDesk::sayInstruments(const app::LiveSnapshot& now)
     m_instruments.resize(now.instruments.size());
     for (std::size_t i = 0; i < now.instruments.size(); ++i) {
         const storage::InstrumentState& state = now.instruments[i];
-        std::string words;
-        switch (state.is) {
-        case storage::InstrumentState::Is::opening: continue;
-        case storage::InstrumentState::Is::reading:
-            words = m_io.language.say("{} is read"_t, now.instrument_names[i]);
-            break;
-        case storage::InstrumentState::Is::silent:
-            words = m_io.language.say("{} is silent"_t, now.instrument_names[i]);
-            break;
-        case storage::InstrumentState::Is::failed:
-            words = now.instrument_names[i] + ": " + m_io.language.say(state.trouble);
-            break;
-        case storage::InstrumentState::Is::ended:
-            words = m_io.language.say("{} has ended"_t, now.instrument_names[i]);
-            break;
-        }
+        using Is = storage::InstrumentState::Is;
+        if (state.is == Is::opening)
+            continue;
+        const std::string words =
+            app::visibleText(now.instrument_names[i]) + ": " +
+            (state.is == Is::failed ? m_io.language.say(state.trouble)
+                                    : app::wording::instrumentState(m_io.language, state.is));
         if (words == m_instruments[i])
             continue;
         m_instruments[i] = words;
-        const bool isBad = state.is == storage::InstrumentState::Is::failed ||
-                           state.is == storage::InstrumentState::Is::silent;
-        alarm(words, isBad);
+        alarm(words, state.is == Is::failed || state.is == Is::silent);
     }
 }
 
