@@ -2,18 +2,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/screening/rule_channels.h"
 
+#include "core/study/parts.h"
+
 #include <algorithm>
 
 namespace bothways::core {
-namespace {
-
-std::string_view withoutPart(std::string_view channel)
-{
-    return channel.substr(0, channel.find('@'));
-}
-
-} // namespace
-
 std::span<const RuleChannels> rulesWithChannels()
 {
     static const std::vector<RuleChannels> rules = {
@@ -37,7 +30,7 @@ std::span<const RuleChannels> rulesWithChannels()
 std::vector<Rule> rulesThatRead(std::string_view channel)
 {
     std::vector<Rule> found;
-    const std::string_view name = withoutPart(channel);
+    const std::string_view name = partedName(channel).base;
     for (const RuleChannels& one : rulesWithChannels())
         if (std::any_of(one.ways.begin(), one.ways.end(), [&](const RuleWay& way) {
                 return std::find(way.begin(), way.end(), name) != way.end();
@@ -57,7 +50,7 @@ std::vector<RuleLack> rulesLacking(const std::vector<std::string>& channels)
 {
     const auto isThere = [&](std::string_view name) {
         return std::any_of(channels.begin(), channels.end(), [&](const std::string& channel) {
-            return withoutPart(channel) == name;
+            return partedName(channel).base == name;
         });
     };
     std::vector<RuleLack> lacking;

@@ -115,7 +115,7 @@ Outcome addRigChannel(storage::Rig& rig, const std::string& text)
                                       text));
     const std::string& name = mapping.value().channel;
     if (unit.empty())
-        unit = storage::channelUnit(name.substr(0, name.find('@')));
+        unit = storage::channelUnit(name);
     owner->channels.push_back(
         {mapping.value().column, name, unit, mapping.value().factor, mapping.value().offset});
     return Done{};

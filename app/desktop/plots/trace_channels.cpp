@@ -20,6 +20,11 @@ constexpr std::array kUsualOrder{
     "road_speed_kmh", "output_w",          "rotor_rpm",   "generator_rpm", "accessory_w",
     "setting",        "fuel_rate_l_per_h", "fuel_used_l", "wind_ms",       "yaw_deg_per_s",
     "vibration_ms2",  "battery_v",         "distance_m",  "lat_deg",       "lon_deg"};
+constexpr const char* kOurs[] = {
+    "road_speed_kmh", "distance_m",      "lat_deg",  "lon_deg",     "fuel_rate_l_per_h",
+    "fuel_used_l",    "energy_used_kwh", "power_kw", "accessory_w", "output_w",
+    "rotor_rpm",      "generator_rpm",   "setting",  "setting_set", "vibration_ms2",
+    "wind_ms",        "yaw_deg_per_s",   "battery_v"};
 constexpr std::string_view kSetSuffix = "_set";
 constexpr double kMphPerMs = 3.6 / core::kKmPerMile;
 
@@ -84,6 +89,11 @@ ChannelShown shownWithoutPart(const std::string& name, const std::string& unit,
 }
 
 } // namespace
+
+std::span<const char* const> ourChannels()
+{
+    return kOurs;
+}
 
 ChannelShown channelShown(const std::string& name, const std::string& unit, const UnitsShown& units)
 {

@@ -7,6 +7,7 @@
 #include <QString>
 #include <QStringList>
 
+#include <span>
 #include <string>
 
 namespace bothways::app {
@@ -20,6 +21,9 @@ struct ChannelShown {
 /// @param unit  as recorded; for the logger's own
 [[nodiscard]] ChannelShown channelShown(const std::string& name, const std::string& unit,
                                         const UnitsShown& units);
+
+/// Names that the rules and the consumption are taken from: offered where a channel is named.
+[[nodiscard]] std::span<const char* const> ourChannels();
 
 /// The channel that says what another was told to be: "setting_set" for "setting"; empty: none.
 [[nodiscard]] std::string setPointOf(const std::string& channel);

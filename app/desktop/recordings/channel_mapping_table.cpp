@@ -63,12 +63,6 @@ const std::vector<RecordedUnit>& unitsOf(const std::string& channel)
     return found == units.end() ? none : found->second;
 }
 
-constexpr const char* kChannels[] = {
-    "road_speed_kmh", "distance_m",      "lat_deg",  "lon_deg",     "fuel_rate_l_per_h",
-    "fuel_used_l",    "energy_used_kwh", "power_kw", "accessory_w", "output_w",
-    "rotor_rpm",      "generator_rpm",   "setting",  "setting_set", "vibration_ms2",
-    "wind_ms",        "yaw_deg_per_s",   "battery_v"};
-
 core::Error unknownUnit(const std::string& column, const QString& typed)
 {
     core::Place where;
@@ -150,7 +144,7 @@ void ChannelMappingTable::addChannelBox(int row, const storage::ChannelMapping& 
     box->insertSeparator(box->count());
     UnitsShown metric = units; // the name alone; the unit is chosen beside it
     metric.distance = DistanceUnit::km;
-    for (const char* channel : kChannels)
+    for (const char* channel : ourChannels())
         box->addItem(channelShown(channel, {}, metric).label, QString(channel));
     const QString own = QString::fromStdString(mapping.column);
     const QString given = QString::fromStdString(mapping.channel);

@@ -3,6 +3,7 @@
 #include "app/desktop/recordings/trace_loader.h"
 
 #include "core/recording/unreadable_recording.h"
+#include "core/screening/rule_channels.h"
 #include "storage/recordings/run_traces.h"
 
 #include <QString>
@@ -16,7 +17,6 @@
 namespace bothways::app {
 namespace {
 
-constexpr std::array kTelling{"fuel_used_l", "fuel_rate_l_per_h", "energy_used_kwh", "power_kw"};
 // In a logger's own name. "Accessory power" and "output" are not what the vehicle used.
 constexpr std::array kTellingWords{"fuel",   "consum", "mpg",      "kwh", "economy",
                                    "inject", "l/h",    "air_mass", "maf"};
@@ -26,8 +26,7 @@ constexpr std::array kTellingWords{"fuel",   "consum", "mpg",      "kwh", "econo
 bool tellsConsumption(const std::string& channel)
 {
     const QString name = QString::fromStdString(channel).toLower();
-    return std::any_of(kTelling.begin(), kTelling.end(),
-                       [&](const char* ours) { return name == QLatin1String(ours); }) ||
+    return core::tellsConsumption(name.toStdString()) ||
            std::any_of(kTellingWords.begin(), kTellingWords.end(),
                        [&](const char* word) { return name.contains(QLatin1String(word)); });
 }

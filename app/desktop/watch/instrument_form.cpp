@@ -2,7 +2,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/watch/instrument_form.h"
 
+#include "app/desktop/plots/trace_channels.h"
 #include "app/desktop/watch/rig_store.h"
+#include "storage/loggers/trace_names.h"
 
 #include <QComboBox>
 #include <QDoubleSpinBox>
@@ -23,39 +25,6 @@ using storage::InstrumentKind;
 
 constexpr std::array kKinds{InstrumentKind::lines, InstrumentKind::nmea, InstrumentKind::modbus,
                             InstrumentKind::obd, InstrumentKind::replay};
-
-/// Names that the rules know, with the units that go with them.
-struct KnownChannel {
-    const char* name;
-    const char* unit;
-};
-constexpr std::array kKnown{KnownChannel{"road_speed_kmh", "km/h"},
-                            KnownChannel{"distance_m", "m"},
-                            KnownChannel{"rotor_rpm", "rpm"},
-                            KnownChannel{"generator_rpm", "rpm"},
-                            KnownChannel{"output_w", "W"},
-                            KnownChannel{"accessory_w", "W"},
-                            KnownChannel{"setting", "°"},
-                            KnownChannel{"setting_set", "°"},
-                            KnownChannel{"vibration_ms2", "m/s²"},
-                            KnownChannel{"wind_ms", "m/s"},
-                            KnownChannel{"yaw_deg_per_s", "°/s"},
-                            KnownChannel{"battery_v", "V"},
-                            KnownChannel{"fuel_rate_l_per_h", "L/h"},
-                            KnownChannel{"fuel_used_l", "L"},
-                            KnownChannel{"energy_used_kwh", "kWh"},
-                            KnownChannel{"power_kw", "kW"},
-                            KnownChannel{"lat_deg", "°"},
-                            KnownChannel{"lon_deg", "°"}};
-
-QString unitOfKnown(const QString& name)
-{
-    const QString base = name.section(u'@', 0, 0);
-    for (const KnownChannel& known : kKnown)
-        if (base == QLatin1String(known.name))
-            return QString::fromUtf8(known.unit);
-    return {};
-}
 
 } // namespace
 
@@ -231,14 +200,17 @@ void InstrumentForm::addRow(const storage::RigChannel& channel)
     box->setEditable(true);
     box->setInsertPolicy(QComboBox::NoInsert);
     box->setAccessibleName(tr("What the channel is called here"));
-    for (const KnownChannel& known : kKnown)
-        box->addItem(QString::fromUtf8(known.name));
+    for (const char* ours : ourChannels())
+        box->addItem(QString(ours));
     box->setEditText(QString::fromStdString(channel.name));
     m_table->setCellWidget(row, nameColumn, box);
     connect(box, &QComboBox::editTextChanged, this, [this, box](const QString& name) {
+        const std::string known = name.toStdString();
+        const std::string_view unit = storage::channelUnit(known);
         for (int at = 0; at < m_table->rowCount(); ++at)
-            if (nameBox(at) == box && !unitOfKnown(name).isEmpty())
-                m_table->item(at, unitColumn)->setText(unitOfKnown(name));
+            if (nameBox(at) == box && !unit.empty())
+                m_table->item(at, unitColumn)
+                    ->setText(QString::fromUtf8(unit.data(), qsizetype(unit.size())));
         emit changed();
     });
     m_filling = false;

@@ -6,13 +6,15 @@
 #include "app/desktop/look/said.h"
 #include "app/desktop/watch/alarm_sounds.h"
 #include "app/desktop/watch/live_words.h"
-#include "app/desktop/watch/rules_reading.h"
 #include "app/wording/findings.h"
+#include "core/screening/rule_channels.h"
 
 #include <QHeaderView>
 #include <QLabel>
 #include <QTableWidget>
 #include <QVBoxLayout>
+
+#include <fmt/ranges.h>
 
 #include <algorithm>
 
@@ -123,7 +125,7 @@ void RigTrial::showChannels()
         parts::setCell(*m_table, row, rateColumn, rate, true);
         parts::setCell(*m_table, row, ageColumn, age, true);
         QStringList rules;
-        for (const core::Rule rule : rulesReading(channel.name))
+        for (const core::Rule rule : core::rulesThatRead(channel.name))
             rules += shown(wording::ruleName(m_units.language, rule));
         parts::setCell(*m_table, row, rulesColumn,
                        rules.isEmpty() ? tr("none: it is recorded only") : rules.join(", "));
@@ -138,9 +140,10 @@ void RigTrial::sayWhatIsLacking()
             names.push_back(m_channels[i].channel.name);
     QStringList lines;
     QStringList lacking;
-    for (const RuleWithout& without : rulesWithout(names))
-        lacking += tr("%1 (%2)").arg(shown(wording::ruleName(m_units.language, without.rule)),
-                                     QString::fromStdString(without.channel));
+    for (const core::RuleLack& lack : core::rulesLacking(names))
+        lacking += tr("%1 (%2)").arg(
+            shown(wording::ruleName(m_units.language, lack.rule)),
+            QString::fromStdString(fmt::format("{}", fmt::join(lack.channels, ", "))));
     if (!lacking.isEmpty())
         lines += tr("Rules that lack a channel: %1.").arg(lacking.join(", "));
     lines +=

@@ -5,7 +5,7 @@
 #include "app/desktop/watch/alarm_sounds.h"
 #include "app/desktop/watch/calibration_dialog.h"
 #include "app/desktop/watch/channel_band.h"
-#include "app/desktop/watch/rules_reading.h"
+#include "core/screening/rule_channels.h"
 #include "tests/app/desktop/watch/fake_source.h"
 
 #include <QFile>
@@ -180,12 +180,12 @@ TEST(ChannelBandTest, RoadSpeedLiesBetweenWhatTheRuleAllows)
 
 TEST(RulesReadingTest, SaysWhichRulesReadAChannelAndWhichLackOne)
 {
-    EXPECT_EQ(rulesReading("rotor_rpm@left").size(), 3U);
-    EXPECT_TRUE(rulesReading("my_own_thermometer").empty());
-    const auto without = rulesWithout({"road_speed_kmh", "rotor_rpm@left"});
+    EXPECT_EQ(core::rulesThatRead("rotor_rpm@left").size(), 3U);
+    EXPECT_TRUE(core::rulesThatRead("my_own_thermometer").empty());
+    const auto without = core::rulesLacking({"road_speed_kmh", "rotor_rpm@left"});
     const auto lacks = [&](core::Rule rule) {
         return std::any_of(without.begin(), without.end(),
-                           [&](const RuleWithout& one) { return one.rule == rule; });
+                           [&](const core::RuleLack& one) { return one.rule == rule; });
     };
     EXPECT_TRUE(lacks(core::Rule::loadLost)) << "it needs the output too";
     EXPECT_TRUE(lacks(core::Rule::vibration));
