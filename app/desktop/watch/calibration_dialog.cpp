@@ -3,6 +3,7 @@
 #include "app/desktop/watch/calibration_dialog.h"
 
 #include "app/desktop/look/page_parts.h"
+#include "app/desktop/look/said.h"
 
 #include <QDialogButtonBox>
 #include <QGridLayout>
@@ -16,18 +17,14 @@
 namespace bothways::app {
 namespace {
 
-constexpr double kTooNear = 1e-6; // of the larger reading: noise, not a second point
+constexpr double kNoise = 1e-6; // of the larger reading: a mean that moved less did not move
+
+bool hasMoved(double before, double now)
+{
+    return std::abs(now - before) > kNoise * std::max(std::abs(before), std::abs(now));
+}
 
 } // namespace
-
-std::optional<Scale> scaleThrough(double read1, double true1, double read2, double true2)
-{
-    const double apart = read2 - read1;
-    if (std::abs(apart) <= kTooNear * std::max(std::abs(read1), std::abs(read2)) || true1 == true2)
-        return std::nullopt;
-    const double factor = (true2 - true1) / apart;
-    return Scale{factor, true1 - factor * read1};
-}
 
 CalibrationDialog::CalibrationDialog(const QString& channel, Read read, const UnitsShown& units,
                                      QWidget* parent)
@@ -77,7 +74,7 @@ CalibrationDialog::CalibrationDialog(const QString& channel, Read read, const Un
     box->addWidget(buttons);
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
     connect(m_use, &QPushButton::clicked, this, [this] {
-        emit calibrated(m_scale->factor, m_scale->offset);
+        emit calibrated(m_found->factor, m_found->offset);
         accept();
     });
     look();
@@ -99,27 +96,29 @@ void CalibrationDialog::takePoint(Point& point)
         point.words->setText(typed ? tr("nothing is read") : tr("a number is expected"));
         return;
     }
-    point.meter = typed->value;
-    point.read = *now;
+    point.taken = {*now, typed->value};
     point.words->setText(tr("read %1").arg(m_units.fieldText(*now, 4)));
     follow();
 }
 
 void CalibrationDialog::follow()
 {
-    m_scale.reset();
-    const Point& a = m_points[0];
-    const Point& b = m_points[1];
-    const bool both = a.read && b.read;
-    if (both)
-        m_scale = scaleThrough(*a.read, *a.meter, *b.read, *b.meter);
-    m_use->setEnabled(m_scale.has_value());
-    if (m_scale)
-        m_result->setText(
-            tr("Factor %1, offset %2.")
-                .arg(m_units.fieldText(m_scale->factor, 6), m_units.fieldText(m_scale->offset, 6)));
-    else
-        m_result->setText(both ? tr("The two points are too near to one another.") : QString());
+    m_found.reset();
+    m_result->clear();
+    const auto& first = m_points[0].taken;
+    const auto& second = m_points[1].taken;
+    if (first && second && !hasMoved(first->shown, second->shown)) {
+        m_result->setText(tr("The two points are too near to one another."));
+    } else if (first && second) {
+        const auto found = storage::calibrated(*first, *second);
+        if (found)
+            m_found = found.value();
+        m_result->setText(found ? tr("Factor %1, offset %2.")
+                                      .arg(m_units.fieldText(m_found->factor, 6),
+                                           m_units.fieldText(m_found->offset, 6))
+                                : sentenceOf(m_units.language, found.error()));
+    }
+    m_use->setEnabled(m_found.has_value());
     m_result->setVisible(!m_result->text().isEmpty());
 }
 

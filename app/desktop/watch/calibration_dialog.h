@@ -3,6 +3,7 @@
 #pragma once
 
 #include "app/desktop/look/units_shown.h"
+#include "storage/instruments/calibration.h"
 
 #include <QDialog>
 
@@ -15,13 +16,6 @@ class QPushButton;
 
 namespace bothways::app {
 
-struct Scale {
-    double factor = 1.0, offset = 0.0;
-};
-/// The line through two points; nothing where they are too near to tell a factor.
-[[nodiscard]] std::optional<Scale> scaleThrough(double read1, double true1, double read2,
-                                                double true2);
-
 /// What a true meter shows, typed twice while the instrument is read, gives factor and offset.
 class CalibrationDialog final : public QDialog {
     Q_OBJECT
@@ -31,7 +25,6 @@ public:
     /// @param read  the instrument's number now, without factor and offset
     CalibrationDialog(const QString& channel, Read read, const UnitsShown& units,
                       QWidget* parent = nullptr);
-    [[nodiscard]] std::optional<Scale> scale() const { return m_scale; }
     void look(); ///< the instrument has been read
 
 signals:
@@ -42,7 +35,7 @@ private:
         QLineEdit* typed = nullptr;
         QPushButton* take = nullptr;
         QLabel* words = nullptr;
-        std::optional<double> read, meter;
+        std::optional<storage::CalibrationPoint> taken;
     };
     void takePoint(Point& point);
     void follow();
@@ -52,7 +45,7 @@ private:
     Point m_points[2];
     QLabel *m_now = nullptr, *m_result = nullptr;
     QPushButton* m_use = nullptr;
-    std::optional<Scale> m_scale;
+    std::optional<storage::Calibration> m_found;
 };
 
 } // namespace bothways::app

@@ -196,12 +196,12 @@ TEST(RulesReadingTest, SaysWhichRulesReadAChannelAndWhichLackOne)
 TEST(CalibrationTest, TwoPointsGiveFactorAndOffset)
 {
     // A converter that reads 102 at 0 W and 3102 at 1500 W.
-    const auto scale = scaleThrough(102.0, 0.0, 3102.0, 1500.0);
+    const auto scale = storage::calibrated({102.0, 0.0}, {3102.0, 1500.0});
     ASSERT_TRUE(scale);
-    EXPECT_DOUBLE_EQ(scale->factor, 0.5);
-    EXPECT_DOUBLE_EQ(scale->offset, -51.0);
-    EXPECT_FALSE(scaleThrough(5.0, 1.0, 5.0, 2.0)) << "the instrument did not move";
-    EXPECT_FALSE(scaleThrough(5.0, 1.0, 9.0, 1.0)) << "the meter did not move";
+    EXPECT_DOUBLE_EQ(scale.value().factor, 0.5);
+    EXPECT_DOUBLE_EQ(scale.value().offset, -51.0);
+    EXPECT_FALSE(storage::calibrated({5.0, 1.0}, {5.0, 2.0})) << "the instrument did not move";
+    EXPECT_FALSE(storage::calibrated({5.0, 1.0}, {9.0, 1.0})) << "the meter did not move";
 }
 
 } // namespace bothways::app::tests
