@@ -113,7 +113,7 @@ TEST_F(HelpExamples, RunAsTheyArePrinted)
 
 TEST(Version, IsTheProjects)
 {
-    const Ran ran = bothwaysProgram({"--version"});
+    const Ran ran = run(BOTHWAYS_PROGRAM, {"--version"});
     EXPECT_EQ(ran.code, 0);
     EXPECT_EQ(ran.out, "bothways " BOTHWAYS_VERSION "\n");
 }

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "app/cli/process.h"
 #include "tests/support/program.h"
 
 #include <nlohmann/json.hpp>
@@ -11,10 +12,11 @@
 
 namespace bothways::test {
 
+/// The command line as a user runs it, but for the loading of the program.
 [[nodiscard]] inline Ran bothwaysProgram(const std::vector<std::string>& arguments,
                                          const Environment& environment = {})
 {
-    return run(BOTHWAYS_PROGRAM, arguments, environment);
+    return runMain(cli::runProcess, arguments, environment);
 }
 
 /// Standard output of a call that must succeed, as JSON.

@@ -5,8 +5,10 @@
 #include <algorithm>
 #include <array>
 #include <cerrno>
+#include <cstdio>
 #include <cstdlib>
 #include <fstream>
+#include <iostream>
 #include <sstream>
 #include <stdexcept>
 
@@ -17,9 +19,8 @@
 namespace bothways::test {
 namespace {
 
-/// What the child does between fork and exec: only calls that are safe there.
-[[noreturn]] void become(const char* program, char* const* arguments, const char* out,
-                         const char* err, const Environment& environment)
+/// What the child sees in place of our streams and environment.
+void surround(const char* out, const char* err, const Environment& environment)
 {
     constexpr int kFlags = O_WRONLY | O_CREAT | O_TRUNC;
     dup2(open("/dev/null", O_RDONLY), STDIN_FILENO);
@@ -27,8 +28,6 @@ namespace {
     dup2(open(err, kFlags, 0600), STDERR_FILENO);
     for (const auto& [name, value] : environment)
         setenv(name.c_str(), value.c_str(), 1);
-    execv(program, arguments);
-    _exit(127);
 }
 
 /// English whatever this machine speaks; a test that names a language has just what it names.
@@ -79,23 +78,31 @@ std::string readFile(const std::filesystem::path& file)
     return text.str();
 }
 
-Ran run(const std::string& program, const std::vector<std::string>& arguments,
-        const Environment& asked)
+namespace {
+
+/// `work` with the words as main() has them, in a child; it gives the exit code, if it returns.
+Ran runChild(std::vector<std::string> words, const Environment& asked,
+             const std::function<int(int, char**)>& work)
 {
     const Environment environment = withoutOurLanguage(asked);
     const TempFolder folder;
     const std::string out = folder / "out", err = folder / "err";
-    std::vector<std::string> words = arguments;
-    words.insert(words.begin(), program);
     std::vector<char*> pointers;
     for (std::string& word : words)
         pointers.push_back(word.data());
     pointers.push_back(nullptr);
+    std::fflush(nullptr); // what is in our buffers is not the child's to write
     const pid_t child = fork();
     if (child < 0)
         throw std::runtime_error("cannot fork");
-    if (child == 0)
-        become(program.c_str(), pointers.data(), out.c_str(), err.c_str(), environment);
+    if (child == 0) {
+        surround(out.c_str(), err.c_str(), environment);
+        const int code = work(static_cast<int>(words.size()), pointers.data());
+        std::cout.flush();
+        std::cerr.flush();
+        std::fflush(nullptr);
+        _exit(code);
+    }
     int status = 0;
     while (waitpid(child, &status, 0) < 0 && errno == EINTR) {
     }
@@ -104,6 +111,29 @@ Ran run(const std::string& program, const std::vector<std::string>& arguments,
     ran.out = readFile(out);
     ran.err = readFile(err);
     return ran;
+}
+
+std::vector<std::string> withName(const std::string& program, std::vector<std::string> arguments)
+{
+    arguments.insert(arguments.begin(), program);
+    return arguments;
+}
+
+} // namespace
+
+Ran run(const std::string& program, const std::vector<std::string>& arguments,
+        const Environment& environment)
+{
+    return runChild(withName(program, arguments), environment, [&](int, char** words) {
+        execv(program.c_str(), words);
+        return 127;
+    });
+}
+
+Ran runMain(const std::function<int(int, char**)>& entry, const std::vector<std::string>& arguments,
+            const Environment& environment)
+{
+    return runChild(withName("bothways", arguments), environment, entry);
 }
 
 } // namespace bothways::test

@@ -3,6 +3,7 @@
 #pragma once
 
 #include <filesystem>
+#include <functional>
 #include <string>
 #include <utility>
 #include <vector>
@@ -42,5 +43,11 @@ using Environment = std::vector<std::pair<std::string, std::string>>;
 /// left out: without one in `environment` it is English.
 [[nodiscard]] Ran run(const std::string& program, const std::vector<std::string>& arguments,
                       const Environment& environment = {});
+
+/// The same of a program's main(), in a child of this process: nothing has to be loaded, which
+/// under the sanitizers takes longer than most of what is asked of it.
+[[nodiscard]] Ran runMain(const std::function<int(int, char**)>& entry,
+                          const std::vector<std::string>& arguments,
+                          const Environment& environment = {});
 
 } // namespace bothways::test

@@ -37,10 +37,11 @@ public:
         else
             ADD_FAILURE() << core::describe(reader.error());
     }
-    /// Takes readings until the condition holds. @return  false: not in ten seconds
+    /// Takes readings until the condition holds. @return  false: not in a minute, which is long for
+    /// a busy machine
     bool until(const std::function<bool()>& holds)
     {
-        const auto give = std::chrono::steady_clock::now() + std::chrono::seconds(10);
+        const auto give = std::chrono::steady_clock::now() + std::chrono::minutes(1);
         for (;;) {
             take();
             if (holds())

@@ -8,7 +8,6 @@
 
 #include <gmock/gmock.h>
 
-#include <chrono>
 #include <string>
 
 using namespace bothways;
@@ -16,6 +15,7 @@ using storage::kMostColumns;
 using storage::kMostNameBytes;
 using storage::kMostOwnColumns;
 using storage::parseRunSheet;
+using testing::EndsWith;
 using testing::HasSubstr;
 
 // Sheets wider than anyone types: bounds, and work that grows no faster than the sheet.
@@ -52,13 +52,11 @@ TEST(WideSheet, HasFiveHundredColumnsAndNoMore)
 
 TEST(WideSheet, OfCommasAloneIsRefusedWithoutHoldingThem)
 {
-    const auto begin = std::chrono::steady_clock::now();
+    // 64 million fields took a minute and 7 GB.
     EXPECT_THAT(faultOf(std::string(std::size_t{64} << 20, ',')), HasSubstr("one column too many"));
     EXPECT_THAT(faultOf(wideSheet(kGiven) + "B,out,05:50,8.4" +
                         std::string(std::size_t{32} << 20, ',') + "\n"),
                 HasSubstr("wide.csv:3: column 5: is beyond the header: more than 500 fields"));
-    // Takes 0.3 s here; 64 million fields took a minute and 7 GB.
-    EXPECT_LT(std::chrono::steady_clock::now() - begin, std::chrono::seconds(20));
 }
 
 TEST(WideSheet, HasNoNameThatFillsAPage)
@@ -73,9 +71,8 @@ TEST(WideSheet, HasNoNameThatFillsAPage)
     EXPECT_THAT(
         faultOf("configuration,direction,start,l_per_100km\nx" + longest + ",out,05:40,8.4\n"),
         HasSubstr("wide.csv:2: column 'configuration': has a name of 201 bytes"));
-    const auto begin = std::chrono::steady_clock::now();
-    EXPECT_NE(faultOf("configuration," + std::string(16'000'000, 'y') + "\n"), "");
-    EXPECT_LT(std::chrono::steady_clock::now() - begin, std::chrono::seconds(10));
+    EXPECT_EQ(faultOf("configuration," + std::string(16'000'000, 'y') + "\n"),
+              "wide.csv:1: column 2: has a name of 16000000 bytes; expected at most 200");
 }
 
 TEST(WideSheet, ListsNoMoreFaultsThanAnyoneReads)
@@ -110,7 +107,7 @@ TEST(WideStudy, HasNoMoreColumnsOfItsOwnThanItsSheetCanHave)
     })) << "the same without a sheet";
 }
 
-TEST(WideStudy, IsWrittenInTimeThatGrowsWithItsCells)
+TEST(WideStudy, IsWrittenWholeByWorkThatGrowsWithItsCells)
 {
     core::Study study;
     for (int run = 0; run < 100; ++run) { // as older versions took them: 10,000 columns in all
@@ -120,11 +117,10 @@ TEST(WideStudy, IsWrittenInTimeThatGrowsWithItsCells)
             one.extra.emplace_back("c" + std::to_string(run * 100 + i), "1");
         study.runs.push_back(std::move(one));
     }
-    const auto begin = std::chrono::steady_clock::now();
-    const std::string text = storage::writeRunSheet(study);
-    const auto took = std::chrono::steady_clock::now() - begin;
+    const std::string text = storage::writeRunSheet(study); // a million cells: once hours
     EXPECT_THAT(text.substr(0, 200), HasSubstr(",c0,c1,c2,"));
-    EXPECT_LT(took, std::chrono::seconds(20)) << "a million cells: 0.5 s here, once hours";
+    EXPECT_THAT(text.substr(0, text.find('\n')), EndsWith(",c9998,c9999"));
+    EXPECT_EQ(std::count(text.begin(), text.end(), '\n'), 101);
 }
 
 TEST(SpreadsheetForm, GuardsTextsThatWouldBeFormulasAndNothingElse)

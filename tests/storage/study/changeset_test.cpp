@@ -10,8 +10,6 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
-#include <chrono>
-
 using namespace bothways;
 using storage::StudyFile;
 using testing::HasSubstr;
@@ -115,7 +113,6 @@ TEST_F(Changesets, DamagedAnywhereAreTakenBackWholeOrRefused)
     tests::RandomStudies random(kSeed);
     const std::string import =
         tests::askSql(path, "SELECT changeset FROM history WHERE kind = 'import'");
-    const auto begun = std::chrono::steady_clock::now();
     int refused = 0;
     constexpr int kRounds = 120;
     for (int round = 0; round < kRounds; ++round) {
@@ -135,5 +132,4 @@ TEST_F(Changesets, DamagedAnywhereAreTakenBackWholeOrRefused)
         ASSERT_TRUE(StudyFile::open(folder / "other.bothways")) << "round " << round;
     }
     EXPECT_GT(refused, kRounds / 2);
-    EXPECT_LT(std::chrono::steady_clock::now() - begun, std::chrono::seconds(60));
 }

@@ -123,7 +123,7 @@ TEST_F(DocumentTest, AnotherMarginIsShownAtOnceAndKeptOnceWhenItStandsStill)
     settle(*document);
     EXPECT_EQ(document->result()->analysis.options.margin_pct, 3.0);
     ASSERT_TRUE(
-        QTest::qWaitFor([&] { return document->study().properties.margin_pct == 3.0; }, 10'000));
+        QTest::qWaitFor([&] { return document->study().properties.margin_pct == 3.0; }, 60'000));
     EXPECT_EQ(document->history().size(), lines + 1);
 }
 

@@ -210,7 +210,7 @@ TEST_F(RoadsidePageTest, TheWarningOfATimerGoesOnWithTheClock)
     ASSERT_TRUE(window->document()->setProperties(properties));
     key(Qt::Key_F2);
     const auto comesToSay = [&](const char* words) {
-        return QTest::qWaitFor([&] { return page->notice().contains(words); }, 3000);
+        return QTest::qWaitFor([&] { return page->notice().contains(words); }, 30'000);
     };
     EXPECT_FALSE(page->notice().contains("windscreen")) << page->notice().toStdString();
     passSeconds(450);
@@ -352,7 +352,7 @@ TEST_P(RoadsideLooksTest, NothingIsCutInAnyState)
     page->showNormal();
     page->resize(look.width, look.height);
     ASSERT_TRUE(
-        QTest::qWaitFor([&] { return page->size() == QSize(look.width, look.height); }, 3000))
+        QTest::qWaitFor([&] { return page->size() == QSize(look.width, look.height); }, 30'000))
         << page->width() << "x" << page->height();
     const std::string size = std::to_string(look.width) + (look.dark ? "_dark" : "_light") +
                              (look.large ? "_large" : "") + (look.longWords ? "_long" : "");

@@ -154,7 +154,7 @@ QString WindowTest::aSheet() const
 
 bool WindowTest::waitFor(const std::function<bool()>& condition)
 {
-    return QTest::qWaitFor(condition, 10'000);
+    return QTest::qWaitFor(condition, 60'000); // long enough for a busy machine
 }
 
 } // namespace bothways::app::tests

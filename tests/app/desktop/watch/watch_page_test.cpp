@@ -13,9 +13,9 @@
 #include "tests/app/desktop/watch/fake_source.h"
 
 #include <QAction>
-#include <QElapsedTimer>
 #include <QLabel>
 #include <QMessageBox>
+#include <QPicture>
 #include <QPushButton>
 #include <QTest>
 
@@ -281,25 +281,17 @@ TEST_F(WatchPageTest, TheStatusBarSaysThatItRecordsAndStopsByAKey)
     EXPECT_EQ(live->stops, 1);
 }
 
-TEST_F(WatchPageTest, AFrameOfEightChannelsTakesLessThanTenMilliseconds)
+TEST_F(WatchPageTest, AFrameOfEightChannelsDrawsNoMoreThanItsPixelsShow)
 {
     open(true);
     key(Qt::Key_S);
     page->resize(1024, 768);
     pass(1);
     auto* panel = tiles().front()->parentWidget();
-    QImage frame(panel->size(), QImage::Format_ARGB32_Premultiplied);
+    QPicture frame; // the orders to the painter, and the bytes that they take
     panel->render(&frame);
-    double least_ms = 1e9;
-    for (int i = 0; i < 20; ++i) {
-        pass(1);
-        QElapsedTimer taken;
-        taken.start();
-        panel->render(&frame);
-        least_ms = std::min(least_ms, static_cast<double>(taken.nsecsElapsed()) / 1e6);
-    }
-    RecordProperty("frame_ms", std::to_string(least_ms));
-    EXPECT_LT(least_ms, 10.0);
+    RecordProperty("frame_bytes", std::to_string(frame.size()));
+    EXPECT_LT(frame.size(), 100'000U); // six strips of 300 points, and words
 }
 
 TEST_F(WatchPageTest, EverythingFitsAtArmsLengthByDayAndNightInBothLanguages)
