@@ -30,7 +30,7 @@ namespace {
 struct Size {
     int runs, recordings, rows, lines;
 };
-constexpr Size kWhole{10'000, 500, 20'000, 5000};
+constexpr Size kWhole{9'700, 500, 20'000, 5000}; // and room for what is added: 10,000 at most
 constexpr int kChannels = 10;
 
 struct Cost {
