@@ -118,4 +118,14 @@ core::Result<Address> parseAddress(std::string_view text)
     return address;
 }
 
+std::string withWholePath(std::string_view address, const std::filesystem::path& folder)
+{
+    const std::size_t begin = address.find(':') + 1;
+    const std::string_view kind = address.substr(0, begin);
+    const std::string_view path = address.substr(begin);
+    if ((kind != "file:" && kind != "serial:") || path.starts_with('/'))
+        return std::string(address);
+    return std::string(kind) + (folder / path).lexically_normal().string();
+}
+
 } // namespace bothways::storage

@@ -5,6 +5,7 @@
 #include "core/base/result.h"
 
 #include <cstdint>
+#include <filesystem>
 #include <string>
 #include <string_view>
 
@@ -26,5 +27,9 @@ struct Address {
 /// "serial:/dev/ttyUSB0,115200" (",8E1" behind it where the device wants parity),
 /// "tcp:192.168.1.7:2000", "udp:*:2000", "file:PATH".
 [[nodiscard]] core::Result<Address> parseAddress(std::string_view text);
+/// The same address from wherever it is read later: the path of a file or a port that is relative
+/// is one in `folder`.
+[[nodiscard]] std::string withWholePath(std::string_view address,
+                                        const std::filesystem::path& folder);
 
 } // namespace bothways::storage

@@ -58,6 +58,24 @@ TEST_F(RigJourney, IsMadeShownTriedAndCalibrated)
     EXPECT_EQ(shown["instruments"][0]["channels"][0]["offset"], 110.0);
 }
 
+TEST_F(RigJourney, IsReadFromAnyFolderThoughItsPathWasTypedInOne)
+{
+    (void)drive();
+    const std::string folder = m_folder.path().string();
+    const auto inFolder = [&](const std::string& commands) {
+        return run("/bin/sh", {"-c", "cd '" + folder + "' && " + commands});
+    };
+    const Ran made = inFolder("'" BOTHWAYS_PROGRAM "' rig new ./car.json replay:drive.csv,x100 "
+                              "--channel rpm=rotor_rpm");
+    ASSERT_EQ(made.code, 0) << made.err;
+    EXPECT_THAT(readFile(m_folder.path() / "car.json"),
+                HasSubstr("file:" + (m_folder.path() / "drive.csv").string()));
+    const Ran tried =
+        inFolder("mkdir away && cd away && '" BOTHWAYS_PROGRAM "' rig try ../car.json --for 2");
+    EXPECT_EQ(tried.code, 0) << tried.err;
+    EXPECT_THAT(tried.out, HasSubstr("rotor_rpm"));
+}
+
 TEST_F(RigJourney, TriedAsJsonWithoutBeingKept)
 {
     const Ran ran = rig({"try", "replay:" + drive() + ",x100", "--json"});

@@ -7,6 +7,7 @@
 #include "app/output/rig_output.h"
 #include "app/wording/instruments.h"
 #include "app/wording/numbers.h"
+#include "storage/instruments/address.h"
 #include "storage/instruments/rigs.h"
 
 #include <CLI/CLI.hpp>
@@ -98,7 +99,10 @@ Outcome newRig(const RigOptions& options, Surroundings& io)
     if (!rig)
         return rig.error();
     rig.value().name = file.value().stem().string();
+    std::error_code ignored;
+    const std::filesystem::path here = std::filesystem::current_path(ignored);
     for (storage::Instrument& instrument : rig.value().instruments) {
+        instrument.address = storage::withWholePath(instrument.address, here);
         instrument.poll_s = options.poll_s.value_or(instrument.poll_s);
         instrument.unit = static_cast<int>(options.unit.value_or(1));
         if (instrument.kind == storage::InstrumentKind::obd)
@@ -107,7 +111,6 @@ Outcome newRig(const RigOptions& options, Surroundings& io)
     for (const std::string& channel : options.channels)
         if (Outcome added = addRigChannel(rig.value(), channel); !added)
             return added;
-    std::error_code ignored;
     if (!options.replace && std::filesystem::exists(file.value(), ignored))
         return wrongUse(core::message(
             "there is a rig '{}' already; to replace it, give --replace"_t, options.name));
