@@ -61,7 +61,9 @@ void ChannelStrip::show(double now_s, LiveChannel& channel) const
 
 void DistanceMeter::begin(double start_s)
 {
-    *this = {};
+    // The same start anew: its end was taken back, and the run goes on.
+    if (m_running || m_start_s != start_s)
+        *this = {};
     m_running = true;
     m_start_s = start_s;
 }

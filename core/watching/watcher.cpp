@@ -122,8 +122,15 @@ void Watcher::Private::learnFrom(const Run& of, rules::RunChannels& its)
             had.insert(info.name);
 }
 
+/// The end of this run was taken back.
+bool Watcher::Private::goesOn(const RunUnderWay& begun) const
+{
+    return !run && ended && ended->number == begun.run.number && ended->start_s == begun.start_s;
+}
+
 void Watcher::Private::runIsOver()
 {
+    ended.reset();
     run.reset();
     standing = {};
     own = {};
@@ -189,12 +196,19 @@ void Watcher::next(const RunUnderWay& run)
 
 void Watcher::begin(const RunUnderWay& run)
 {
+    auto before = d->goesOn(run) ? std::exchange(d->ended, {}) : std::nullopt;
     d->runIsOver();
     d->upcoming.reset();
     d->run = run;
     d->placeRun();
-    for (LiveChannel& channel : d->channels)
-        channel.beginRun(run.start_s);
+    if (before) {
+        d->looked_s = before->looked_s;
+        d->standing = std::move(before->standing);
+        d->own = std::move(before->own);
+        d->usual = std::move(before->usual);
+    }
+    for (std::size_t i = before ? before->channels : 0; i < d->channels.size(); ++i)
+        d->channels[i].beginRun(run.start_s);
 }
 
 void Watcher::mark(double at_s, std::string_view word, std::string_view words)
@@ -243,6 +257,8 @@ Screening Watcher::end(double at_s)
             whole->add(channel.name(), channel.unit(), channel.whole());
         trace = std::move(whole);
     }
+    Private::Ended ended{d->run->run.number, d->run->start_s, d->looked_s, d->channels.size(),
+                         d->standing,        d->own,          d->usual};
     {
         rules::RunChannels channels(trace.get(), run.duration_s);
         d->learnFrom(run, channels);
@@ -253,6 +269,7 @@ Screening Watcher::end(double at_s)
             known.insert(channel.name());
     Screening screening = screenOne(d->with, d->place, trace.get(), d->usual, known);
     d->runIsOver();
+    d->ended = std::move(ended);
     d->forgetOld(at_s);
     return screening;
 }

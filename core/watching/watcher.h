@@ -56,6 +56,9 @@ struct Alarm {
     std::string key;
 };
 
+/// What lacks for good, as long as nobody sets a limit or adds an instrument: to be said once.
+[[nodiscard]] bool isLack(const Alarm& alarm);
+
 class Watcher {
 public:
     /// @param study  limits, properties, timers, the runs so far
@@ -83,6 +86,7 @@ public:
     /// What will be driven next, so that its timers are foreseen; Run::accessory_on_s counts from
     /// its `start_s`. Forgotten by begin().
     void next(const RunUnderWay& run);
+    /// The run that ended last, with the same start, goes on: what was found of it stands again.
     void begin(const RunUnderWay& run);
     /// A mark of the run under way. @param at_s  in the recording's time
     void mark(double at_s, std::string_view word, std::string_view words);

@@ -50,6 +50,11 @@ std::optional<double> usualDuration_s(const Study& study)
 
 } // namespace
 
+bool isLack(const Alarm& alarm)
+{
+    return alarm.kind == Alarm::Kind::limitMissing || alarm.kind == Alarm::Kind::noChannel;
+}
+
 void Watcher::Private::addFindings(std::vector<Alarm>& alarms) const
 {
     for (const Standing& each : standing.all()) {

@@ -35,6 +35,16 @@ struct Watcher::Private {
     StandingFindings standing;
     OwnUsual own;
     std::vector<Finding> near;
+    /// What was known of the run that ended last: its end may be taken back.
+    struct Ended {
+        int number = 0;
+        double start_s = 0.0, looked_s = 0.0;
+        std::size_t channels = 0; ///< so many had begun it
+        StandingFindings standing;
+        OwnUsual own;
+        rules::UsualValues usual; ///< without the run itself
+    };
+    std::optional<Ended> ended;
     std::map<std::string, double, std::less<>> since_s;
 
     // watcher.cpp
@@ -44,6 +54,7 @@ struct Watcher::Private {
     void learnFrom(const Run& of, rules::RunChannels& its);
     void forgetOld(double now_s);
     void runIsOver();
+    [[nodiscard]] bool goesOn(const RunUnderWay& begun) const;
     // watcher_alarms.cpp
     void addFindings(std::vector<Alarm>& alarms) const;
     void addMissing(double now_s, std::vector<Alarm>& alarms) const;

@@ -5,21 +5,11 @@
 #include <algorithm>
 
 namespace bothways::app {
-namespace {
-
-bool isLack(const core::Alarm& alarm)
-{
-    return alarm.kind == core::Alarm::Kind::limitMissing ||
-           alarm.kind == core::Alarm::Kind::noChannel;
-}
-
-} // namespace
-
 void AlarmBell::look(const std::vector<core::Alarm>& alarms, std::int64_t now_ms)
 {
     m_alarms = alarms;
     std::erase_if(m_alarms, [&](const core::Alarm& alarm) {
-        return isLack(alarm) && m_lacks.contains(alarm.key);
+        return core::isLack(alarm) && m_lacks.contains(alarm.key);
     });
     std::stable_sort(m_alarms.begin(), m_alarms.end(),
                      [](const auto& a, const auto& b) { return a.level > b.level; });
@@ -50,10 +40,10 @@ void AlarmBell::acknowledge()
 {
     for (const core::Alarm& alarm : m_alarms) {
         m_heard[alarm.key].acknowledged = true;
-        if (isLack(alarm))
+        if (core::isLack(alarm))
             m_lacks.insert(alarm.key);
     }
-    std::erase_if(m_alarms, isLack);
+    std::erase_if(m_alarms, core::isLack);
 }
 
 bool AlarmBell::isAcknowledged(const core::Alarm& alarm) const

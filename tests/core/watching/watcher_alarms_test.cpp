@@ -182,6 +182,36 @@ TEST(WatcherAlarms, HearsThatAChannelIsSilentBeforeAndDuringARun)
     EXPECT_TRUE(car.alarm(Alarm::Kind::channelSilent, "road_speed_kmh"));
 }
 
+TEST(WatcherAlarms, StandAgainWhereTheEndOfTheRunIsTakenBack)
+{
+    Study study = studyOf({}, allLimitsSet());
+    TraceBuilder trace = aHealthyTrace(10.0, 1).set("rotor_rpm", 50.0, 52.0, 3300.0);
+    Car car(study);
+    car.watcher().recordedBy([&](const core::Run&) -> std::unique_ptr<RunTrace> {
+        return std::make_unique<MemoryTrace>(trace.build());
+    });
+    const auto overspeed = [&] {
+        const auto alarms = car.alarms();
+        return std::count_if(alarms.begin(), alarms.end(), [](const Alarm& alarm) {
+            return alarm.kind == Alarm::Kind::finding && alarm.finding.rule == Rule::overspeed;
+        });
+    };
+    car.watcher().begin(underWay(0.0));
+    car.gives("rotor_rpm", 2600).driveTo(50.0).gives("rotor_rpm", 3300).driveTo(52.0);
+    car.gives("rotor_rpm", 2600).driveTo(180.0);
+    ASSERT_EQ(overspeed(), 1);
+    ASSERT_EQ(findingsOf(car.watcher().end(180.0), Rule::overspeed).size(), 1u);
+    car.driveTo(185.0);
+    ASSERT_EQ(overspeed(), 0);
+    car.watcher().begin(underWay(0.0)); // taken back
+    car.driveTo(190.0);
+    EXPECT_EQ(overspeed(), 1) << "it was more than a minute ago";
+    ASSERT_EQ(findingsOf(car.watcher().end(190.0), Rule::overspeed).size(), 1u);
+    car.watcher().begin(underWay(195.0)); // the next
+    car.driveTo(200.0);
+    EXPECT_EQ(overspeed(), 0);
+}
+
 TEST(WatcherAlarms, ReadsTheRunBackFromWhoRecordedItAndKeepsLittle)
 {
     Study study = studyOf({}, allLimitsSet());
