@@ -5,6 +5,7 @@
 #include "core/study/parts.h"
 
 #include <QCoreApplication>
+#include <QRegularExpression>
 
 #include <algorithm>
 #include <array>
@@ -25,6 +26,9 @@ constexpr const char* kOurs[] = {
     "fuel_used_l",    "energy_used_kwh", "power_kw", "accessory_w", "output_w",
     "rotor_rpm",      "generator_rpm",   "setting",  "setting_set", "vibration_ms2",
     "wind_ms",        "yaw_deg_per_s",   "battery_v"};
+/// What the rules ask of each part by itself. (Method, section 9, "A device of several parts".)
+constexpr const char* kParted[] = {"rotor_rpm", "generator_rpm", "output_w",
+                                   "setting",   "setting_set",   "vibration_ms2"};
 constexpr std::string_view kSetSuffix = "_set";
 constexpr double kMphPerMs = 3.6 / core::kKmPerMile;
 
@@ -66,7 +70,7 @@ ChannelShown shownWithoutPart(const std::string& name, const std::string& unit,
         return {
             withUnit(partShown(TraceChannels::tr("accessory load"), part), QStringLiteral("W"))};
     if (name == "setting")
-        return {withUnit(partShown(TraceChannels::tr("setting (dashed: as set)"), part),
+        return {withUnit(partShown(TraceChannels::tr("setting (pale: as set)"), part),
                          QStringLiteral("°"))};
     if (name == "setting_set")
         return {
@@ -93,6 +97,44 @@ ChannelShown shownWithoutPart(const std::string& name, const std::string& unit,
 std::span<const char* const> ourChannels()
 {
     return kOurs;
+}
+
+QStringList channelsOfPart(const QString& part)
+{
+    QStringList names;
+    for (const char* base : kParted)
+        names += QString(base) + u'@' + part;
+    return names;
+}
+
+QString partNamedIn(const QString& column)
+{
+    if (const auto at = column.lastIndexOf(u'@'); at >= 0) {
+        const QString part = column.mid(at + 1);
+        return core::isPartName(part.toStdString()) ? part : QString();
+    }
+    static const QStringList kUsual{"left",  "right",  "front", "rear",  "upper", "lower",
+                                    "links", "rechts", "vorn",  "vorne", "hinten"};
+    static const QRegularExpression kBetween("[^\\p{L}]+");
+    for (const QString& word : column.toLower().split(kBetween, Qt::SkipEmptyParts))
+        if (kUsual.contains(word))
+            return word;
+    return {};
+}
+
+int placeOfPart(const QString& channel, const QStringList& channels)
+{
+    const auto at = channel.indexOf(u'@');
+    if (at < 0)
+        return 0;
+    int place = 0;
+    for (const QString& other : channels) {
+        if (other == channel)
+            return place;
+        if (other.startsWith(channel.left(at + 1)))
+            ++place;
+    }
+    return 0;
 }
 
 ChannelShown channelShown(const std::string& name, const std::string& unit, const UnitsShown& units)

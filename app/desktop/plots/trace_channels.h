@@ -25,6 +25,16 @@ struct ChannelShown {
 /// Names that the rules and the consumption are taken from: offered where a channel is named.
 [[nodiscard]] std::span<const char* const> ourChannels();
 
+/// Those of ours that a device of several parts has once for each part, of this part:
+/// "rotor_rpm@left".
+[[nodiscard]] QStringList channelsOfPart(const QString& part);
+/// The part that a column of a logger names, after its '@' or by a usual word ("Rotor left rpm":
+/// "left"); empty where it names none.
+[[nodiscard]] QString partNamedIn(const QString& column);
+/// Which part of its kind a channel is of, by their order in `channels`: 0 for the first, and for
+/// one that is of no part.
+[[nodiscard]] int placeOfPart(const QString& channel, const QStringList& channels);
+
 /// The channel that says what another was told to be: "setting_set" for "setting"; empty: none.
 [[nodiscard]] std::string setPointOf(const std::string& channel);
 /// True for a set point: it is drawn with what it sets.

@@ -131,6 +131,20 @@ void ChannelMappingTable::setPreview(const storage::TracePreview& preview, const
     resizeRowsToContents();
 }
 
+/// That which the column names; else those that other columns do.
+QStringList ChannelMappingTable::partsOffered(const QString& column) const
+{
+    if (const QString own = partNamedIn(column); !own.isEmpty())
+        return {own};
+    QStringList parts;
+    for (const storage::ChannelMapping& other : m_given)
+        for (const std::string& name : {other.column, other.channel})
+            if (const QString part = partNamedIn(QString::fromStdString(name));
+                !part.isEmpty() && !parts.contains(part))
+                parts += part;
+    return parts;
+}
+
 void ChannelMappingTable::addChannelBox(int row, const storage::ChannelMapping& mapping,
                                         const UnitsShown& units)
 {
@@ -148,6 +162,11 @@ void ChannelMappingTable::addChannelBox(int row, const storage::ChannelMapping& 
         box->addItem(channelShown(channel, {}, metric).label, QString(channel));
     const QString own = QString::fromStdString(mapping.column);
     const QString given = QString::fromStdString(mapping.channel);
+    for (const QString& part : partsOffered(own)) {
+        box->insertSeparator(box->count());
+        for (const QString& channel : channelsOfPart(part))
+            box->addItem(channelShown(channel.toStdString(), {}, metric).label, channel);
+    }
     box->insertSeparator(box->count());
     for (const QString& name : {own, given})
         if (!name.isEmpty() && box->findData(name) < 0)

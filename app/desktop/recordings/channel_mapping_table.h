@@ -36,6 +36,7 @@ signals:
 private:
     [[nodiscard]] QComboBox* channelBox(int row) const;
     [[nodiscard]] QComboBox* unitBox(int row) const;
+    [[nodiscard]] QStringList partsOffered(const QString& column) const;
     void addChannelBox(int row, const storage::ChannelMapping& mapping, const UnitsShown& units);
     void fillUnits(int row, double factor, double offset);
 

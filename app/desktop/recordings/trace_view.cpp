@@ -133,6 +133,7 @@ void TraceView::fillLists(const std::vector<int>& runsBefore)
     }
     if (firstRecorded >= 0 && !anyShown)
         m_runList->item(firstRecorded)->setCheckState(Qt::Checked);
+    m_recorded = channels;
     const QSignalBlocker quietAcross(m_across);
     const QSignalBlocker quietUp(m_up);
     m_across->clear();
@@ -142,8 +143,9 @@ void TraceView::fillLists(const std::vector<int>& runsBefore)
         m_across->addItem(label, channel);
         m_up->addItem(label, channel);
         const std::string name = channel.toStdString();
-        if (isSetPoint(name) && channels.contains(channel.chopped(4))) // drawn with what it sets
-            continue;
+        if (std::any_of(channels.begin(), channels.end(),
+                        [&](const QString& set) { return setPointOf(set.toStdString()) == name; }))
+            continue; // drawn with what it sets
         QListWidgetItem* item = addCheckable(*m_channelList, label, channel);
         item->setToolTip(label); // where the list is too narrow for it
         item->setCheckState(m_channelsChosen && before.contains(channel) ? Qt::Checked
@@ -263,9 +265,10 @@ double TraceView::placeOf(std::size_t run, double time_s) const
 }
 
 /// By its place among the shown runs of its configuration: the first has none.
-Qt::PenStyle TraceView::dashesOf(int row) const
+/// @param part  of the device: the first has none either
+Qt::PenStyle TraceView::dashesOf(int row, int part) const
 {
-    int before = 0;
+    int before = part;
     forChecked(*m_runList, [&](int other, const QListWidgetItem&) {
         if (other < row && m_runs[static_cast<std::size_t>(other)].device ==
                                m_runs[static_cast<std::size_t>(row)].device)
@@ -285,6 +288,7 @@ void TraceView::dressRuns()
 
 void TraceView::addLines(TraceStrip& strip, const std::string& channel, bool setPoint) const
 {
+    const int part = placeOfPart(QString::fromStdString(channel), m_recorded);
     forChecked(*m_runList, [&](int i, const QListWidgetItem& item) {
         const auto series = seriesOf(static_cast<std::size_t>(i), channel);
         if (!series)
@@ -293,7 +297,7 @@ void TraceView::addLines(TraceStrip& strip, const std::string& channel, bool set
         const QString name = tr("run %1").arg(m_units.number(number, 0));
         strip.lines.push_back({number, setPoint ? tr("%1, as set").arg(name) : name,
                                m_theme.series(m_runs[static_cast<std::size_t>(i)].device), setPoint,
-                               dashesOf(i), series});
+                               dashesOf(i, part), series});
     });
 }
 

@@ -75,7 +75,7 @@ private:
     void refreshScatter();
     void goToFinding(int step);
     [[nodiscard]] TraceStrip stripOf(const QString& channel) const;
-    [[nodiscard]] Qt::PenStyle dashesOf(int row) const;
+    [[nodiscard]] Qt::PenStyle dashesOf(int row, int part = 0) const;
     void dressRuns();
     void addLines(TraceStrip& strip, const std::string& channel, bool setPoint) const;
     [[nodiscard]] std::shared_ptr<const TraceSeries> seriesOf(std::size_t run,
@@ -96,6 +96,7 @@ private:
     std::vector<core::Finding> m_shownFindings; ///< in order of place
     int m_finding = -1;
     bool m_filling = false;
+    QStringList m_recorded;        ///< channels of all runs, as recorded
     bool m_channelsChosen = false; ///< by a person, or for a finding: they stay as they are
     TraceAxis m_axis = TraceAxis::time;
     UnitsShown m_units;

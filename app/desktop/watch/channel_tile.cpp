@@ -202,8 +202,10 @@ void ChannelTile::paintStrip(QPainter& painter, const QRect& room, const Look& l
     for (const auto& limit : {m_shown.band.low, m_shown.band.high})
         if (limit && *limit > least && *limit < most)
             painter.drawLine(QPointF(room.left(), y(*limit)), QPointF(room.right(), y(*limit)));
-    painter.setPen(
-        QPen(m_shown.place == ChannelBand::Place::outside ? look.ink : m_theme.baseline, 2));
+    const QColor own = m_shown.part > 0 ? m_theme.device : m_theme.baseline;
+    QPen pen(m_shown.place == ChannelBand::Place::outside ? look.ink : own, 2);
+    pen.setStyle(Theme::dashes(m_shown.part)); // seen without colours, too
+    painter.setPen(pen);
     QPolygonF line;
     line.reserve(2 * kFifthsShown);
     for (std::size_t i = 0; i < m_shown.low.size(); ++i) {

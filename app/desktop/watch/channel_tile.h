@@ -29,6 +29,7 @@ public:
         double factor = 1.0; ///< from the recording's unit to the one shown: of strip and band
         std::optional<double> number; ///< in the recording's unit
         std::vector<float> low, high; ///< the last minute, see LiveChannel
+        int part = 0;                 ///< which of the parts of its kind: told apart by the strip
         bool stale = false;           ///< nothing has come for longer than it should
     };
 

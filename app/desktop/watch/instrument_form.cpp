@@ -184,6 +184,13 @@ void InstrumentForm::setInstrument(const storage::Instrument& instrument)
     followKind();
 }
 
+/// That which the channel's source names; else the usual two, to show how a part is written.
+QStringList InstrumentForm::partsOffered(const QString& source)
+{
+    const QString own = partNamedIn(source);
+    return own.isEmpty() ? QStringList{"left", "right"} : QStringList{own};
+}
+
 void InstrumentForm::addRow(const storage::RigChannel& channel)
 {
     m_filling = true;
@@ -202,6 +209,8 @@ void InstrumentForm::addRow(const storage::RigChannel& channel)
     box->setAccessibleName(tr("What the channel is called here"));
     for (const char* ours : ourChannels())
         box->addItem(QString(ours));
+    for (const QString& part : partsOffered(QString::fromStdString(channel.source)))
+        box->addItems(channelsOfPart(part));
     box->setEditText(QString::fromStdString(channel.name));
     m_table->setCellWidget(row, nameColumn, box);
     connect(box, &QComboBox::editTextChanged, this, [this, box](const QString& name) {

@@ -39,6 +39,7 @@ private:
     void buildFields();
     void buildTable();
     void followKind();
+    [[nodiscard]] static QStringList partsOffered(const QString& source);
     void addRow(const storage::RigChannel& channel);
     [[nodiscard]] QString cell(int row, int column) const;
     [[nodiscard]] QComboBox* nameBox(int row) const;

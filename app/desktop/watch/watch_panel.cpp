@@ -149,14 +149,20 @@ WatchPanel::WatchPanel(int columns, QWidget* parent) : QWidget(parent)
 void WatchPanel::showLive(const LiveSnapshot& snapshot, const QStringList& channels,
                           const core::Study& study, const UnitsShown& units)
 {
+    QStringList all;
+    for (const LiveChannel& channel : snapshot.channels)
+        all += QString::fromStdString(channel.name);
     for (std::size_t i = 0; i < m_tiles.size(); ++i) {
         const LiveChannel* channel =
             static_cast<qsizetype>(i) < channels.size()
                 ? channelNamed(snapshot, channels[static_cast<qsizetype>(i)])
                 : nullptr;
         m_tiles[i]->setVisible(channel != nullptr);
-        if (channel)
-            m_tiles[i]->setShown(tileOf(*channel, snapshot.now_s, study, units));
+        if (!channel)
+            continue;
+        ChannelTile::Shown shown = tileOf(*channel, snapshot.now_s, study, units);
+        shown.part = placeOfPart(QString::fromStdString(channel->name), all);
+        m_tiles[i]->setShown(std::move(shown));
     }
 }
 

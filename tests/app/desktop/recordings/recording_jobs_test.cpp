@@ -58,6 +58,25 @@ TEST_F(RecordingJobsTest, ARecordingOfAnotherTimeThanItsRunIsRefusedAndSaysWhatW
     EXPECT_TRUE(find("startImport")->isEnabled()) << "another try";
 }
 
+TEST_F(RecordingJobsTest, ChannelsOfAPartAreOfferedWhereAColumnNamesIt)
+{
+    auto* dialog = openImport(write("two.csv", "time;Rotor left;Rotor right;Load\n"
+                                               "2026-05-09T05:40:00;2600;2590;800\n"
+                                               "2026-05-09T05:40:01;2601;2592;801\n"));
+    ASSERT_NE(dialog, nullptr);
+    using Table = ChannelMappingTable;
+    QComboBox* left = boxOf(*dialog, 1, Table::channelColumn);
+    ASSERT_NE(left, nullptr);
+    EXPECT_GE(left->findData("rotor_rpm@left"), 0);
+    EXPECT_EQ(left->findData("rotor_rpm@right"), -1) << "it is the left one";
+    left->setCurrentIndex(left->findData("rotor_rpm@left"));
+    EXPECT_EQ(left->currentText(), "rotor speed (left), rpm");
+    EXPECT_GE(boxOf(*dialog, 1, Table::unitColumn)->findText("1/s"), 0) << "its kind has units";
+    QComboBox* load = boxOf(*dialog, 3, Table::channelColumn);
+    EXPECT_GE(load->findData("output_w@left"), 0);
+    EXPECT_GE(load->findData("output_w@right"), 0);
+}
+
 TEST_F(RecordingJobsTest, AUnitThatIsNoneIsSaidAndNothingIsImported)
 {
     auto* dialog = openImport(write("drive.csv", aDrive()));

@@ -15,6 +15,7 @@
 #include <QTest>
 
 #include <cmath>
+#include <map>
 
 using namespace bothways;
 using namespace bothways::app;
@@ -194,6 +195,34 @@ TEST_F(TraceViewTest, KeepsTheColourOfARun)
     view.showRuns({9, 10});
     EXPECT_EQ(colours().size(), 2);
     EXPECT_TRUE(colours().contains(alone));
+}
+
+/// Two rotors with settings of their own; the right one's strips are those of the second part.
+TEST_F(TraceViewTest, TellsThePartsOfADeviceApartByDashesToo)
+{
+    auto trace = std::make_shared<core::MemoryTrace>();
+    for (const char* channel : {"rotor_rpm@left", "rotor_rpm@right", "setting@left",
+                                "setting_set@left", "setting@right", "setting_set@right"})
+        trace->add(channel, "", sampled([](double t) { return 20.0 + std::sin(t); }));
+    TracedRun run;
+    run.run = 3;
+    run.label = QStringLiteral("run 3");
+    run.duration_s = kRun_s;
+    run.trace = trace;
+    view.setRuns({run});
+    for (const QString& channel :
+         {QStringLiteral("rotor_rpm@left"), QStringLiteral("rotor_rpm@right"),
+          QStringLiteral("setting@left"), QStringLiteral("setting@right")})
+        test::tickChannel(view, channel, true);
+    EXPECT_FALSE(view.shownChannels().contains(QStringLiteral("setting_set@right")))
+        << "a part's set point is drawn with what it sets";
+    std::map<Qt::PenStyle, int> styles;
+    for (int i = 0; i < view.plot().plottableCount(); ++i)
+        ++styles[view.plot().plottable(i)->pen().style()];
+    // Of each part: the rotor, the setting, and as what it was set.
+    EXPECT_EQ(styles[Qt::SolidLine], 3);
+    EXPECT_EQ(styles[Qt::DashLine], 3);
+    test::pictureOf(view, QStringLiteral("trace_parts_light"), QSize(1100, 760));
 }
 
 TEST_F(TraceViewTest, SetsOneChannelAgainstAnother)

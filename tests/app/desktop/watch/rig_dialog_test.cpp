@@ -90,6 +90,7 @@ TEST_F(RigDialogTest, ARigIsSetUpTriedCalibratedAndKept)
     auto* channels = in<QTableWidget>(dialog, "rigChannels");
     ASSERT_EQ(channels->rowCount(), 2);
     auto* name = static_cast<QComboBox*>(channels->cellWidget(0, 1));
+    EXPECT_GE(name->findText("rotor_rpm@left"), 0) << "how a part is written is offered";
     replace(name->lineEdit(), "rotor_rpm@left");
     EXPECT_EQ(cell(channels, 0, 2), "rpm") << "the unit follows the name";
 

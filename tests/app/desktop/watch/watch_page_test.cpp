@@ -127,6 +127,29 @@ TEST_F(WatchPageTest, SixChannelsAreSeenAndAPressGivesTheNextOne)
     EXPECT_FALSE(before.contains(tiles()[2]->accessibleName())) << "it is kept";
 }
 
+TEST_F(WatchPageTest, TheStripsOfTwoPartsAreToldApart)
+{
+    open(true);
+    pass(1);
+    ASSERT_EQ(tiles().size(), 6U);
+    EXPECT_EQ(tiles()[2]->accessibleName(), "rotor speed, left");
+    EXPECT_EQ(tiles()[2]->shownNow().part, 0);
+    EXPECT_EQ(tiles()[3]->accessibleName(), "rotor speed, right");
+    EXPECT_EQ(tiles()[3]->shownNow().part, 1);
+    const QImage left = tiles()[2]->grab().toImage();
+    const QImage right = tiles()[3]->grab().toImage();
+    const auto has = [](const QImage& image, const QColor& colour) {
+        for (int y = 0; y < image.height(); ++y)
+            for (int x = 0; x < image.width(); ++x)
+                if (image.pixelColor(x, y) == colour)
+                    return true;
+        return false;
+    };
+    const Theme theme = Theme::of(page->palette());
+    EXPECT_TRUE(has(left, theme.baseline) && !has(left, theme.device));
+    EXPECT_TRUE(has(right, theme.device) && !has(right, theme.baseline));
+}
+
 TEST_F(WatchPageTest, BeyondItsLimitAChannelSaysSoInWordsAndNotByColourAlone)
 {
     open(true);
