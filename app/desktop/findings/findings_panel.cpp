@@ -130,6 +130,11 @@ QLayout* FindingsPanel::buildAnswers()
     first->addWidget(m_words, 1);
     second->addWidget(m_overrule);
     second->addWidget(m_allOfRule);
+    m_evidence = new QPushButton(this);
+    m_evidence->setObjectName("openFindingEvidence");
+    m_evidence->hide();
+    connect(m_evidence, &QPushButton::clicked, this, &FindingsPanel::openEvidence);
+    second->addWidget(m_evidence);
     m_help = helpButton({}, tr("the rule of this finding"));
     second->addWidget(m_help);
     return answers;
@@ -212,11 +217,53 @@ void FindingsPanel::follow()
     m_words->setEnabled(may && !findings.empty());
     m_overrule->setEnabled(may && !findings.empty() && !m_words->text().trimmed().isEmpty());
     m_allOfRule->setEnabled(m_view->selectionModel()->hasSelection());
+    followEvidence();
     const QModelIndex current = m_view->currentIndex();
     const QString topic =
         current.isValid() ? helpTopic(m_model->findingAt(current.row()).rule) : QString();
     setHelpTopic(*this, topic);
     setHelpTopic(*m_help, topic);
+}
+
+/// Of the discard, whatever its reason, or of the overruling.
+std::optional<ShownEvidence> FindingsPanel::evidence() const
+{
+    const QModelIndex current = m_view->currentIndex();
+    if (!current.isValid())
+        return std::nullopt;
+    const core::Finding& finding = m_model->findingAt(current.row());
+    const core::Run* run = m_document.runByNumber(finding.run);
+    if (run && run->discard)
+        return evidenceIn(m_document, run->discard->evidence);
+    for (const storage::Overruled& overruled : m_document.overruled())
+        if (overruled.run == finding.run && overruled.rule == core::ruleName(finding.rule))
+            return evidenceIn(m_document, overruled.words);
+    return std::nullopt;
+}
+
+void FindingsPanel::followEvidence()
+{
+    const auto shown = evidence();
+    m_evidence->setVisible(shown.has_value());
+    if (!shown)
+        return;
+    using State = ShownEvidence::State;
+    m_evidence->setEnabled(shown->state != State::missing);
+    m_evidence->setText(shown->state == State::missing ? tr("Missing: %1").arg(shown->name)
+                        : shown->state == State::changed
+                            ? tr("Open %1 (it was changed)").arg(shown->name)
+                            : tr("Open %1").arg(shown->name));
+    m_evidence->setToolTip(shown->file);
+}
+
+void FindingsPanel::openEvidence()
+{
+    const auto shown = evidence();
+    if (!shown)
+        return;
+    if (const QString why = app::openEvidence(*shown); !why.isEmpty())
+        m_evidence->setToolTip(why);
+    followEvidence(); // it may have gone meanwhile
 }
 
 void FindingsPanel::showMenu(const QPoint& at)

@@ -2,10 +2,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "app/desktop/document/evidence.h"
 #include "core/screening/finding.h"
 
 #include <QWidget>
 
+#include <optional>
 #include <vector>
 
 class QCheckBox;
@@ -54,6 +56,9 @@ private:
     void follow();
     void accept();
     void overrule();
+    [[nodiscard]] std::optional<ShownEvidence> evidence() const;
+    void followEvidence();
+    void openEvidence();
     void showMenu(const QPoint& at);
     /// The chosen findings, or all open ones of their rules.
     [[nodiscard]] std::vector<core::Finding> chosen() const;
@@ -66,6 +71,7 @@ private:
     QCheckBox* m_allOfRule = nullptr;
     QPushButton* m_accept = nullptr;
     QPushButton* m_overrule = nullptr;
+    QPushButton* m_evidence = nullptr; ///< the file that the answer names
     QLabel* m_pattern = nullptr;
     QToolButton* m_notChecked = nullptr;
     QToolButton* m_help = nullptr;

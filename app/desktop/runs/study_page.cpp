@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/runs/study_page.h"
 
+#include "app/desktop/document/evidence.h"
 #include "app/desktop/document/study_document.h"
 #include "app/desktop/look/preferences.h"
 #include "app/desktop/runs/discard_dialog.h"
@@ -11,6 +12,7 @@
 #include "app/desktop/runs/run_list_view.h"
 #include "app/desktop/runs/run_tags.h"
 
+#include <QFileInfo>
 #include <QLabel>
 #include <QMessageBox>
 #include <QPushButton>
@@ -214,13 +216,26 @@ void StudyPage::discardRuns()
     std::vector<int> numbers;
     for (const core::Run& run : runs)
         numbers.push_back(run.number);
-    auto* dialog =
-        new DiscardDialog(m_preferences.spoken(), numbers, openRules(m_document, runs), this);
+    auto* dialog = new DiscardDialog(m_preferences.spoken(), numbers, openRules(m_document, runs),
+                                     QFileInfo(m_document.path()).absolutePath(), this);
     dialog->setAttribute(Qt::WA_DeleteOnClose);
     connect(dialog, &QDialog::accepted, this,
             [this, dialog, ids = idsOf(runs)] { m_document.discardRuns(ids, dialog->discard()); });
     connect(dialog, &QDialog::finished, m_list, [this] { m_list->setFocus(); });
     dialog->open();
+}
+
+void StudyPage::openEvidence()
+{
+    for (const core::Run& run : selectedRuns())
+        if (run.discard)
+            if (const auto evidence = evidenceIn(m_document, run.discard->evidence)) {
+                if (const QString why = app::openEvidence(*evidence); !why.isEmpty())
+                    emit problem(why);
+                return;
+            }
+    emit problem(tr("No evidence of the chosen runs is a file. Discard a run with a photo or a "
+                    "clip, and it opens here."));
 }
 
 void StudyPage::countRuns()

@@ -37,6 +37,7 @@ public:
     void editField(RunField field); ///< of the current run
     void switchConfiguration();     ///< of the run in the panel, or of a new one
     void discardRuns();             ///< asks for the reason
+    void openEvidence();            ///< the file that a discard of the chosen runs names
     void countRuns();
     void pairRuns();
     void unpairRuns();

@@ -291,6 +291,9 @@ void MainWindow::buildRunMenu()
     QAction* count = add(menu, "countRuns", tr("&Count again"), tr("Ctrl+Shift+D"),
                          [this] { m_page->countRuns(); });
     count->setToolTip(tr("Lift the discard of the chosen runs (Ctrl+Shift+D)"));
+    add(menu, "openEvidence", tr("&Open the evidence"), {}, [this] {
+        m_page->openEvidence();
+    })->setToolTip(tr("The photo or the clip for which a chosen run was discarded"));
     QAction* tie =
         add(menu, "pairRuns", tr("&Tie as a pair"), tr("Ctrl+T"), [this] { m_page->pairRuns(); });
     tie->setToolTip(tr("Two chosen runs, out and return, become a pair by hand (Ctrl+T)"));

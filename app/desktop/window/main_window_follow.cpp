@@ -95,9 +95,10 @@ void MainWindow::sayWhyNot()
 
 QString MainWindow::whyNot(const QString& order) const
 {
-    static const QStringList looks{"export",    "report",      "reportPdf",      "printReport",
-                                   "copyStudy", "compare",     "listRecordings", "closeStudy",
-                                   "copyRuns",  "nextFinding", "showRuns",       "selectAll"};
+    static const QStringList looks{"export",      "report",      "reportPdf",      "printReport",
+                                   "copyStudy",   "compare",     "listRecordings", "closeStudy",
+                                   "copyRuns",    "nextFinding", "showRuns",       "selectAll",
+                                   "openEvidence"};
     static const QStringList tells{"export", "report", "reportPdf", "printReport", "compare"};
     if (!m_document)
         return {};
