@@ -213,6 +213,12 @@ UpNext upNext(const core::Study& study, const UsualDirections& directions)
     return next;
 }
 
+bool beginsBlock(const core::Study& study, const UpNext& next, core::Instant now)
+{
+    return study.runs.empty() || next.switchFirst ||
+           now.us - study.runs.back().start.us > core::kNewDay_us;
+}
+
 PairTally pairTally(const core::Study& study)
 {
     PairTally tally;

@@ -75,10 +75,11 @@ Result<core::Run> RunDesk::start(const Beginning& beginning)
     if (!walked)
         return walked.error();
     core::putNumbers(run, walked.value());
-    core::Study withIt = study.value();
-    withIt.runs.push_back(run);
-    const auto without = core::blocksWithoutWalkRound(withIt, walked.value());
-    m_withoutWalkRound = std::find(without.begin(), without.end(), run.number) != without.end();
+    UpNext begun = next;
+    begun.switchFirst = !study.value().runs.empty() &&
+                        !core::sameWord(run.configuration, study.value().runs.back().configuration);
+    m_withoutWeather = m_weather.empty() && beginsBlock(study.value(), begun, run.start);
+    m_withoutWalkRound = core::wouldBeWithoutWalkRound(study.value(), run, walked.value());
     for (const auto& [accessory, on_s] : m_on_s)
         run.accessory_on_s[accessory] = toTenths(on_s - m_start_s);
     m_run = run;
@@ -97,6 +98,17 @@ Outcome RunDesk::mark(const std::string& word, const std::string& words)
         m_run->marks.push_back({toTenths(now_s - m_start_s), word, words});
     m_session.mark(now_s, word, words);
     return Done{};
+}
+
+Outcome RunDesk::noteWeather(std::string_view column, double value)
+{
+    return app::noteWeather(m_weather, column, value);
+}
+
+bool RunDesk::isWeatherDue(const UpNext& next) const
+{
+    const auto study = m_study.study();
+    return study && m_weather.empty() && beginsBlock(study.value(), next, at(m_session.clock_s()));
 }
 
 Outcome RunDesk::switchOn(const std::string& accessory)
@@ -119,6 +131,7 @@ Outcome RunDesk::switchOn(const std::string& accessory)
 Result<core::Run> RunDesk::write(core::Run run, double end_s)
 {
     run.duration_s = toTenths(end_s - m_start_s);
+    putWeather(run, m_weather);
     m_session.end(end_s);
     const auto recording = m_session.recording();
     Outcome added = Done{};
@@ -133,6 +146,8 @@ Result<core::Run> RunDesk::write(core::Run run, double end_s)
     }
     if (!added)
         return added.error();
+    if (run.counted()) // one that is driven again has the same weather
+        m_weather.clear();
     m_session.mark(end_s, "end", fmt::format("{}", run.number));
     m_run.reset();
     tellSession();

@@ -4,6 +4,7 @@
 
 #include "app/live/live_session.h"
 #include "app/live/next_run.h"
+#include "app/live/weather.h"
 #include "core/base/result.h"
 #include "core/study/study.h"
 #include "storage/study/study_file.h"
@@ -11,6 +12,7 @@
 #include <map>
 #include <optional>
 #include <string>
+#include <string_view>
 
 /// Starts, ends and discards runs while they are recorded: what a companion orders, without a
 /// window. Each order is done, or refused with a sentence and nothing changed.
@@ -29,6 +31,12 @@ public:
     [[nodiscard]] core::Result<core::Run> start(const Beginning& beginning);
     /// The run under way begins a block that nobody walked round for: a note, nothing that spoils.
     [[nodiscard]] bool isWithoutWalkRound() const { return m_withoutWalkRound; }
+    /// The run under way begins a block, and nothing of its weather was noted.
+    [[nodiscard]] bool isWithoutWeather() const { return m_withoutWeather; }
+    /// What is asked once a block: for the run under way, or else the next.
+    [[nodiscard]] core::Outcome noteWeather(std::string_view column, double value);
+    /// The next run begins a block, and nothing of its weather was noted.
+    [[nodiscard]] bool isWeatherDue(const UpNext& next) const;
     [[nodiscard]] bool isUnderWay() const { return m_run.has_value(); }
     [[nodiscard]] const core::Run* underWay() const { return m_run ? &*m_run : nullptr; }
 
@@ -60,6 +68,8 @@ private:
     UsualDirections m_usual;
     std::optional<core::Run> m_run; ///< under way
     bool m_withoutWalkRound = false;
+    bool m_withoutWeather = false;
+    Weather m_weather;      ///< that was noted, and stands in no counted run yet
     double m_start_s = 0.0; ///< of it, in the recording's time
     std::optional<core::Run> m_written;
     std::map<std::string, double> m_on_s; ///< accessory -> when it was switched on

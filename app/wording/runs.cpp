@@ -67,4 +67,17 @@ std::string oddRunSentence(const Language& in, const core::OddRun& odd, const co
                   unitText(in, likely->unit));
 }
 
+std::string walkDifference(const Language& in, const core::WalkDifference& one)
+{
+    return in.say("{}: {} {} now, {} before: more than {} apart"_t, one.words,
+                  shortest(in, one.now), one.unit, shortest(in, one.before),
+                  shortest(in, one.tolerance));
+}
+
+std::string walkRoundMade(const Language& in, const core::WalkRound& round)
+{
+    return in.say("walk-round before run {}: lines that are not ticked: {}"_t, round.run,
+                  core::openLines(round));
+}
+
 } // namespace bothways::app::wording

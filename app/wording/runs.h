@@ -4,6 +4,7 @@
 
 #include "app/wording/units.h"
 #include "core/screening/odd_runs.h"
+#include "core/study/walk_round.h"
 
 #include <optional>
 #include <string>
@@ -22,5 +23,10 @@ namespace bothways::app::wording {
 [[nodiscard]] std::string oddRunSentence(const Language& in, const core::OddRun& odd,
                                          const core::Study& study,
                                          std::optional<ShownUnit> unit = {});
+
+/// "tyre pressure: 245 kPa now, 230 before: more than 10 apart"
+[[nodiscard]] std::string walkDifference(const Language& in, const core::WalkDifference& one);
+/// "walk-round before run 7: lines that are not ticked: 1"
+[[nodiscard]] std::string walkRoundMade(const Language& in, const core::WalkRound& round);
 
 } // namespace bothways::app::wording

@@ -87,6 +87,20 @@ std::string walkText(const std::vector<WalkLine>& lines)
     return text;
 }
 
+WalkRound blankRound(const std::vector<WalkLine>& lines, Instant at, int run)
+{
+    WalkRound round{at, run, {}};
+    for (const WalkLine& line : lines)
+        round.ticks.push_back({line.words, false, std::nullopt, line.unit});
+    return round;
+}
+
+int openLines(const WalkRound& round)
+{
+    return static_cast<int>(std::count_if(round.ticks.begin(), round.ticks.end(),
+                                          [](const WalkTick& tick) { return !tick.ticked; }));
+}
+
 std::vector<WalkDifference> differencesOf(const std::vector<WalkLine>& lines,
                                           const std::vector<WalkRound>& before,
                                           const WalkRound& now)
@@ -116,26 +130,46 @@ std::vector<WalkDifference> differencesOf(const std::vector<WalkLine>& lines,
     return found;
 }
 
+namespace {
+
+/// Whether `run` begins a block that nobody walked round for. `before`: the run before it, if any.
+bool isWithoutWalkRound(const Run* before, const Run& run, const std::vector<WalkRound>& made)
+{
+    const bool begins = before == nullptr || !sameWord(before->configuration, run.configuration) ||
+                        run.start.us - before->start.us > kNewDay_us;
+    // made for this run, or since the run before and not later than it
+    return begins && std::none_of(made.begin(), made.end(), [&](const WalkRound& round) {
+               return round.run == run.number ||
+                      (round.at.us <= run.start.us && (!before || round.at.us > before->start.us));
+           });
+}
+
+bool hasWalkRounds(const Study& study, const std::vector<WalkRound>& made)
+{
+    return !study.properties.walk_round.empty() || !made.empty();
+}
+
+} // namespace
+
 std::vector<int> blocksWithoutWalkRound(const Study& study, const std::vector<WalkRound>& made)
 {
     std::vector<int> without;
-    if (study.properties.walk_round.empty() && made.empty())
+    if (!hasWalkRounds(study, made))
         return without;
     const Run* before = nullptr;
     for (const Run& run : study.runs) {
-        const bool begins = before == nullptr ||
-                            !sameWord(before->configuration, run.configuration) ||
-                            run.start.us - before->start.us > kNewDay_us;
-        // made for this run, or since the run before and not later than it
-        const bool walked = std::any_of(made.begin(), made.end(), [&](const WalkRound& round) {
-            return round.run == run.number ||
-                   (round.at.us <= run.start.us && (!before || round.at.us > before->start.us));
-        });
-        if (begins && !walked)
+        if (isWithoutWalkRound(before, run, made))
             without.push_back(run.number);
         before = &run;
     }
     return without;
+}
+
+bool wouldBeWithoutWalkRound(const Study& study, const Run& next,
+                             const std::vector<WalkRound>& made)
+{
+    return hasWalkRounds(study, made) &&
+           isWithoutWalkRound(study.runs.empty() ? nullptr : &study.runs.back(), next, made);
 }
 
 void putNumbers(Run& run, const std::vector<WalkRound>& made)

@@ -46,6 +46,11 @@ struct WalkRound {
     friend bool operator==(const WalkRound&, const WalkRound&) = default;
 };
 
+/// Nothing of it ticked yet: for the run of this number.
+[[nodiscard]] WalkRound blankRound(const std::vector<WalkLine>& lines, Instant at, int run);
+/// How many lines are not ticked.
+[[nodiscard]] int openLines(const WalkRound& round);
+
 /// A number that is further from the one before than the line's tolerance.
 struct WalkDifference {
     std::string words, unit;
@@ -61,6 +66,10 @@ struct WalkDifference {
 /// was ever made and the study has no list.
 [[nodiscard]] std::vector<int> blocksWithoutWalkRound(const Study& study,
                                                       const std::vector<WalkRound>& made);
+
+/// Whether a run that is not in the study yet, its last one in time, would be such a first run.
+[[nodiscard]] bool wouldBeWithoutWalkRound(const Study& study, const Run& next,
+                                           const std::vector<WalkRound>& made);
 
 /// The numbers of the walk-rounds that were made for this run become columns of it, but for those
 /// that it has.

@@ -200,6 +200,22 @@ Fahrten %4 und %5: %6</translation>
     </message>
 </context>
 <context>
+    <name>Evidence</name>
+    <message>
+        <source>%1, at %2 s</source>
+        <extracomment>a clip, and the moment in it</extracomment>
+        <translation>%1, bei %2 s</translation>
+    </message>
+    <message>
+        <source>The evidence is not there: %1. Its name, size and SHA-256 are in the study.</source>
+        <translation>Der Beleg ist nicht da: %1. Name, Größe und SHA-256 stehen in der Studie.</translation>
+    </message>
+    <message>
+        <source>No program was found that opens %1.</source>
+        <translation>Es wurde kein Programm gefunden, das %1 öffnet.</translation>
+    </message>
+</context>
+<context>
     <name>Handbook</name>
     <message>
         <source>%1: %2</source>
@@ -919,8 +935,8 @@ Fahrten %4 und %5: %6</translation>
         <translation>Nebenverbraucherlast</translation>
     </message>
     <message>
-        <source>setting (dashed: as set)</source>
-        <translation>Einstellung (gestrichelt: Sollwert)</translation>
+        <source>setting (pale: as set)</source>
+        <translation>Einstellung (blass: Sollwert)</translation>
     </message>
     <message>
         <source>setting as set</source>
@@ -1994,6 +2010,38 @@ Fahrten %4 und %5: %6</translation>
         <source>What happened, if there is more to say</source>
         <translation>Was geschah, falls es mehr zu sagen gibt</translation>
     </message>
+    <message>
+        <source>Photo or &amp;clip</source>
+        <translation>&amp;Foto oder Film</translation>
+    </message>
+    <message>
+        <source>Photo or clip</source>
+        <translation>Foto oder Film</translation>
+    </message>
+    <message>
+        <source>Name, size and SHA-256 are kept, not the file</source>
+        <translation>Name, Größe und SHA-256 werden behalten, nicht die Datei</translation>
+    </message>
+    <message>
+        <source>Choo&amp;se…</source>
+        <translation>&amp;Wählen…</translation>
+    </message>
+    <message>
+        <source>At which second of the clip</source>
+        <translation>Bei welcher Sekunde des Films</translation>
+    </message>
+    <message>
+        <source>a&amp;t second</source>
+        <translation>bei &amp;Sekunde</translation>
+    </message>
+    <message>
+        <source>The second is one of a clip: choose the clip.</source>
+        <translation>Die Sekunde ist die eines Films: bitte den Film wählen.</translation>
+    </message>
+    <message>
+        <source>Expected the second of the clip, such as 83.5.</source>
+        <translation>Erwartet wird die Sekunde des Films, etwa 83,5.</translation>
+    </message>
 </context>
 <context>
     <name>bothways::app::EffectPlot</name>
@@ -2160,6 +2208,18 @@ Fahrten %4 und %5: %6</translation>
     <message>
         <source>There are no runs to look at yet.</source>
         <translation>Es gibt noch keine Fahrten zu prüfen.</translation>
+    </message>
+    <message>
+        <source>Missing: %1</source>
+        <translation>Fehlt: %1</translation>
+    </message>
+    <message>
+        <source>Open %1 (it was changed)</source>
+        <translation>%1 öffnen (wurde geändert)</translation>
+    </message>
+    <message>
+        <source>Open %1</source>
+        <translation>%1 öffnen</translation>
     </message>
 </context>
 <context>
@@ -3494,6 +3554,22 @@ Erstellt mit Qt %1, QCustomPlot, SQLite, SQLiteCpp, Boost, Eigen, fast_float, fm
         <source>Stop, and pack what was recorded (Ctrl+Shift+E)</source>
         <translation>Beenden und das Aufgezeichnete packen (Strg+Umschalt+E)</translation>
     </message>
+    <message>
+        <source>&amp;Open the evidence</source>
+        <translation>Beleg ö&amp;ffnen</translation>
+    </message>
+    <message>
+        <source>The photo or the clip for which a chosen run was discarded</source>
+        <translation>Das Foto oder der Film, dessentwegen eine gewählte Fahrt verworfen wurde</translation>
+    </message>
+    <message>
+        <source>&amp;Walk-round…</source>
+        <translation>&amp;Rundgang…</translation>
+    </message>
+    <message>
+        <source>What is looked at before a block: the list, and what is in order now</source>
+        <translation>Was vor einem Block angesehen wird: die Liste, und was jetzt in Ordnung ist</translation>
+    </message>
 </context>
 <context>
     <name>bothways::app::MessageBar</name>
@@ -4809,6 +4885,50 @@ Erstellt mit Qt %1, QCustomPlot, SQLite, SQLiteCpp, Boost, Eigen, fast_float, fm
         <source>Run %1 is discarded: %2. Turn and drive it again.</source>
         <translation>Fahrt %1 ist verworfen: %2. Wenden und noch einmal fahren.</translation>
     </message>
+    <message>
+        <source>Walk-round</source>
+        <translation>Rundgang</translation>
+    </message>
+    <message>
+        <source>Weather</source>
+        <translation>Wetter</translation>
+    </message>
+    <message>
+        <source>Walk-round, %1 of %2: %3, in %4? Nothing typed: it stays open.</source>
+        <translation>Rundgang, %1 von %2: %3, in %4? Nichts eingetippt: bleibt offen.</translation>
+    </message>
+    <message>
+        <source>“%1” is no number.</source>
+        <translation>„%1“ ist keine Zahl.</translation>
+    </message>
+    <message>
+        <source>Walk-round, %1 of %2: %3. In order?</source>
+        <translation>Rundgang, %1 von %2: %3. In Ordnung?</translation>
+    </message>
+    <message>
+        <source>In order</source>
+        <translation>In Ordnung</translation>
+    </message>
+    <message>
+        <source>It stays open</source>
+        <translation>Bleibt offen</translation>
+    </message>
+    <message>
+        <source>Weather of this block, %1 of %2: %3, in %4? Nothing typed: not known.</source>
+        <translation>Wetter dieses Blocks, %1 von %2: %3, in %4? Nichts eingetippt: nicht bekannt.</translation>
+    </message>
+    <message>
+        <source>The weather goes into run %1.</source>
+        <translation>Das Wetter kommt in Fahrt %1.</translation>
+    </message>
+    <message>
+        <source>Walk round the car before this block.</source>
+        <translation>Vor diesem Block um den Wagen gehen.</translation>
+    </message>
+    <message>
+        <source>This block began without its walk-round.</source>
+        <translation>Dieser Block begann ohne seinen Rundgang.</translation>
+    </message>
 </context>
 <context>
     <name>bothways::app::RunForm</name>
@@ -5192,6 +5312,10 @@ Erstellt mit Qt %1, QCustomPlot, SQLite, SQLiteCpp, Boost, Eigen, fast_float, fm
     <message>
         <source>This study is open for reading only.</source>
         <translation>Diese Studie ist nur zum Lesen geöffnet.</translation>
+    </message>
+    <message>
+        <source>No evidence of the chosen runs is a file. Discard a run with a photo or a clip, and it opens here.</source>
+        <translation>Kein Beleg der gewählten Fahrten ist eine Datei. Wird eine Fahrt mit einem Foto oder einem Film verworfen, öffnet er sich hier.</translation>
     </message>
 </context>
 <context>
@@ -5652,6 +5776,58 @@ Erstellt mit Qt %1, QCustomPlot, SQLite, SQLiteCpp, Boost, Eigen, fast_float, fm
     <message>
         <source>Channel against channel</source>
         <translation>Kanal gegen Kanal</translation>
+    </message>
+</context>
+<context>
+    <name>bothways::app::WalkDialog</name>
+    <message>
+        <source>Walk-round</source>
+        <translation>Rundgang</translation>
+    </message>
+    <message>
+        <source>Change the &amp;list…</source>
+        <translation>&amp;Liste ändern…</translation>
+    </message>
+    <message>
+        <source>What is looked at while the car stands, before each block: one thing a line. A line that asks for a number has its unit behind it, and how far two numbers may be apart: “tyre pressure = kPa +- 10”.</source>
+        <translation>Was im Stand angesehen wird, vor jedem Block: eines je Zeile. Eine Zeile, die nach einer Zahl fragt, hat dahinter die Einheit und wie weit zwei Zahlen auseinander sein dürfen: „Reifendruck = kPa +- 10“.</translation>
+    </message>
+    <message>
+        <source>Lines of the walk-round</source>
+        <translation>Zeilen des Rundgangs</translation>
+    </message>
+    <message>
+        <source>Before run %1. Tick what is in order; what is left open is kept as open. The numbers go into the run.</source>
+        <translation>Vor Fahrt %1. Abhaken, was in Ordnung ist; was offen bleibt, wird als offen behalten. Die Zahlen kommen in die Fahrt.</translation>
+    </message>
+    <message>
+        <source>&amp;Note it</source>
+        <translation>&amp;Notieren</translation>
+    </message>
+    <message>
+        <source>%1, in %2</source>
+        <translation>%1, in %2</translation>
+    </message>
+    <message>
+        <source>%1 before</source>
+        <translation>vorher %1</translation>
+    </message>
+    <message>
+        <source>± %1 allowed</source>
+        <translation>± %1 erlaubt</translation>
+    </message>
+    <message>
+        <source>no loose nut; belts on; no wire hangs; accessories as in every run; tyre pressure = kPa +- 10</source>
+        <extracomment>parted by &quot;;&quot;: a first list of what is looked at before a block</extracomment>
+        <translation>keine Mutter lose; Riemen auf; kein Kabel hängt; Verbraucher wie in jeder Fahrt; Reifendruck = kPa +- 10</translation>
+    </message>
+    <message>
+        <source>&amp;Use this list</source>
+        <translation>Diese Liste &amp;verwenden</translation>
+    </message>
+    <message>
+        <source>%1: expected a number.</source>
+        <translation>%1: erwartet wird eine Zahl.</translation>
     </message>
 </context>
 <context>

@@ -152,6 +152,10 @@
         <translation>„{}“ ist kein Name für eine Messausrüstung; erwartet: ein Name ohne „/“, der nicht mit einem Punkt beginnt</translation>
     </message>
     <message>
+        <source>&apos;{}&apos; is no number</source>
+        <translation>„{}“ ist keine Zahl</translation>
+    </message>
+    <message>
         <source>&apos;{}&apos; is no number; expected one in {}</source>
         <translation>„{}“ ist keine Zahl; erwartet wird eine in {}</translation>
     </message>
@@ -190,6 +194,10 @@
     <message>
         <source>&apos;{}&apos; is no unit that is known here; expected one of the list, or a factor and an offset such as *0.5556-17.78</source>
         <translation>&apos;{}&apos; ist keine hier bekannte Einheit; erwartet wird eine der Liste, oder ein Faktor und ein Versatz wie *0.5556-17.78</translation>
+    </message>
+    <message>
+        <source>&apos;{}&apos; is no weather; expected temperature_c, wind_ms, wind_from_deg, pressure_hpa or humidity_pct</source>
+        <translation>„{}“ gehört nicht zum Wetter; erwartet: temperature_c, wind_ms, wind_from_deg, pressure_hpa oder humidity_pct</translation>
     </message>
     <message>
         <source>&apos;{}&apos; is not COLUMN=CHANNEL[,FACTOR[,OFFSET]]</source>
@@ -3810,8 +3818,17 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>erwartet wird der Start der Fahrt als eine Zahl von Sekunden</translation>
     </message>
     <message>
+        <source>expected the weather, like temperature_c=14 wind_ms=2</source>
+        <translation>erwartet: das Wetter, etwa temperature_c=14 wind_ms=2</translation>
+    </message>
+    <message>
         <source>expected {} in braces</source>
         <translation>erwartet: {} in geschweiften Klammern</translation>
+    </message>
+    <message>
+        <source>expected {}</source>
+        <comment>a number</comment>
+        <translation>erwartet: {}</translation>
     </message>
     <message>
         <source>fell silent {} time</source>
@@ -4993,6 +5010,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>not yet cruising</source>
         <translation>noch nicht auf Tempo</translation>
+    </message>
+    <message>
+        <source>note the weather: weather temperature_c=14 wind_ms=2</source>
+        <translation>das Wetter notieren: weather temperature_c=14 wind_ms=2</translation>
     </message>
     <message>
         <source>note</source>
@@ -6303,6 +6324,14 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>the wanted effect should be more than 0 %</source>
         <translation>der gesuchte Effekt sollte größer als 0 % sein</translation>
+    </message>
+    <message>
+        <source>the weather is noted; it goes into the run</source>
+        <translation>das Wetter ist notiert; es kommt in die Fahrt</translation>
+    </message>
+    <message>
+        <source>the weather of the block, like temperature_c=14 wind_ms=2 wind_from_deg=270</source>
+        <translation>das Wetter des Blocks, etwa temperature_c=14 wind_ms=2 wind_from_deg=270</translation>
     </message>
     <message>
         <source>there is a rig &apos;{}&apos; already; to replace it, give --replace</source>

@@ -6,6 +6,8 @@
 #include <gmock/gmock.h>
 
 #include <fstream>
+#include <map>
+#include <sstream>
 #include <string>
 
 namespace bothways::test {
@@ -187,6 +189,43 @@ TEST_F(Record, NotesABlockWithoutItsWalkRoundAndTakesNumbersIntoTheRun)
         const Ran ran = shell(fmt::format("bothways walk day.bothways {}", bad));
         EXPECT_EQ(ran.code, 2) << bad;
     }
+}
+
+TEST_F(Record, AsksForTheWeatherOnceABlockAndPutsItIntoTheRun)
+{
+    const Ran ran = shell(
+        "(sleep 1.5; echo n; echo 'w humidity_pct=200'; echo 'w rain=1'; echo 'w'; echo 'w "
+        "wind_ms'; "
+        "echo 'w temperature_c=14,5 wind_ms=2.1'; echo n; echo 's off out'; sleep 1; echo 'e 8'; "
+        "echo 's off return'; sleep 1; echo 'e 8'; echo q) | "
+        "bothways record day.bothways --from replay:run_15.csv");
+    EXPECT_EQ(ran.code, 0) << ran.err;
+    for (const char* said :
+         {"column 'humidity_pct'", "'rain' is no weather", "expected the weather, like"})
+        EXPECT_THAT(ran.err, HasSubstr(said));
+    const std::size_t asked = ran.out.find("note the weather: weather");
+    EXPECT_NE(asked, std::string::npos) << ran.out;
+    EXPECT_EQ(ran.out.find("note the weather: weather", asked + 1), std::string::npos)
+        << "once a block: " << ran.out;
+    const Ran runs = shell("bothways export day.bothways");
+    EXPECT_THAT(runs.out, HasSubstr("14.5"));
+    EXPECT_EQ(runs.out.find("14.5"), runs.out.rfind("14.5")) << runs.out;
+}
+
+TEST_F(Record, SaysOnceWhatIsLackingNotBeforeEachRun)
+{
+    const Ran ran = shell("(sleep 2.5; echo 's off out'; sleep 1; echo 'e 8'; sleep 2.5; "
+                          "echo 's off return'; sleep 1; echo 'e 8'; sleep 2.5; echo q) | "
+                          "bothways record day.bothways --from replay:run_15.csv");
+    EXPECT_EQ(ran.code, 0) << ran.err;
+    const std::string lack = "No channel ";
+    EXPECT_THAT(ran.err, HasSubstr(lack));
+    std::map<std::string, int> times;
+    std::istringstream lines(ran.err);
+    for (std::string line; std::getline(lines, line);)
+        if (line.find(lack) != std::string::npos) {
+            EXPECT_EQ(++times[line], 1) << line << "\n" << ran.err;
+        }
 }
 
 TEST_F(Record, KeepsAFileAsEvidenceByItsSum)

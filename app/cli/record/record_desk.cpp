@@ -110,6 +110,7 @@ void RecordDesk::obey(const RecordOrder& order)
         if (const Outcome done = m_desk.switchOn(joinedFrom(order.words, 0)); !done)
             return refuse(done.error());
         return tell(m_io.language.say("{} is on"_t, joinedFrom(order.words, 0)));
+    case Kind::weather: return weather(order.words);
     case Kind::discard: return discard(order.words);
     case Kind::forget:
         if (const Outcome done = m_desk.forget(); !done)
@@ -141,6 +142,8 @@ void RecordDesk::start(const std::vector<std::string>& words)
     sayRun(run.value(), "run {}: {}, {}, begins"_t);
     if (m_desk.isWithoutWalkRound())
         tell(m_io.language.say("this block begins without its walk-round"_t));
+    if (m_desk.isWithoutWeather())
+        tell(m_io.language.say("note the weather: weather temperature_c=14 wind_ms=2"_t));
 }
 
 Result<std::optional<core::Consumption>>
@@ -205,6 +208,29 @@ void RecordDesk::mark(const std::vector<std::string>& words)
     tell(m_io.language.say("marked: {}"_t, joinedFrom(words, 0)));
 }
 
+/// All of it or nothing: what is wrong is typed again.
+void RecordDesk::weather(const std::vector<std::string>& words)
+{
+    if (words.empty())
+        return refuse(wrongUse("expected the weather, like temperature_c=14 wind_ms=2"_t));
+    app::Weather noted;
+    for (const std::string& word : words) {
+        const auto assignment = splitAssignment(word);
+        if (!assignment)
+            return refuse(assignment.error());
+        const auto& [column, text] = assignment.value();
+        const auto number = numberFrom(text);
+        if (!number)
+            return refuse(wrongUse(core::message("'{}' is no number"_t, text)));
+        if (const Outcome done = app::noteWeather(noted, column, number->value); !done)
+            return refuse(done.error());
+    }
+    for (const auto& [column, value] : noted)
+        if (const Outcome done = m_desk.noteWeather(column, value); !done)
+            return refuse(done.error());
+    tell(m_io.language.say("the weather is noted; it goes into the run"_t));
+}
+
 void RecordDesk::discard(const std::vector<std::string>& words)
 {
     core::Discard why;
@@ -240,6 +266,8 @@ void RecordDesk::sayNext()
                                          what.pairs_in_block, *what.planned_pairs_in_block);
     if (what.switchFirst)
         line += "; " + m_io.language.say("switch first"_t);
+    if (m_desk.isWeatherDue(what))
+        line += "; " + m_io.language.say("note the weather: weather temperature_c=14 wind_ms=2"_t);
     tell(line);
 }
 
@@ -259,6 +287,11 @@ void RecordDesk::sayAlarms(const app::LiveSnapshot& now)
                             [&](const core::Alarm& alarm) { return alarm.key == one.first; });
     });
     for (const core::Alarm& one : now.alarms) {
+        if (core::isLack(one)) { // it lacks before each run
+            if (m_lacks.insert(one.key).second)
+                alarm(alarmLine(m_io.language, one), one.level != core::AlarmLevel::note);
+            continue;
+        }
         const bool isNote = one.level == core::AlarmLevel::note;
         Said& said = m_said[one.key];
         const bool isNew = said.times == 0;

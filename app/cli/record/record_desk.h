@@ -8,6 +8,7 @@
 
 #include <chrono>
 #include <map>
+#include <set>
 #include <optional>
 #include <string>
 #include <vector>
@@ -40,6 +41,7 @@ private:
     void start(const std::vector<std::string>& words);
     void end(const std::vector<std::string>& words);
     void mark(const std::vector<std::string>& words);
+    void weather(const std::vector<std::string>& words);
     void discard(const std::vector<std::string>& words);
     void sayNext();
     void sayRun(const core::Run& run, core::Text<3> what);
@@ -59,6 +61,7 @@ private:
     storage::StudyFile& m_study;
     app::RunDesk m_desk;
     std::map<std::string, Said> m_said;     ///< by the alarm's key
+    std::set<std::string> m_lacks;          ///< that were said: once is enough
     std::vector<std::string> m_instruments; ///< what was said of each last
     std::string m_trouble;
     bool m_waitsForEnd = false; ///< a run was written, and screening has not said yet

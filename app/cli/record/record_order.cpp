@@ -23,7 +23,7 @@ struct KnownOrder {
 
 using Kind = RecordOrder::Kind;
 
-constexpr std::array<KnownOrder, 9> kOrders = {
+constexpr std::array<KnownOrder, 10> kOrders = {
     {{Kind::start, "start", 's', "start [CONFIGURATION] [DIRECTION] [SETTING]",
       "a run begins; what is left out is as it comes next"_t},
      {Kind::end, "end", 'e', "end [CONSUMPTION]",
@@ -31,6 +31,8 @@ constexpr std::array<KnownOrder, 9> kOrders = {
      {Kind::mark, "mark", 'm', "mark WORD [WORDS]",
       "something was seen: passing_traffic, adjusted, or a word of your own"_t},
      {Kind::on, "on", 'o', "on ACCESSORY", "a timed accessory was switched on"_t},
+     {Kind::weather, "weather", 'w', "weather COLUMN=NUMBER ...",
+      "the weather of the block, like temperature_c=14 wind_ms=2 wind_from_deg=270"_t},
      {Kind::discard, "discard", 'd', "discard [REASON] [WORDS]",
       "the run does not count; without a reason, for what spoils it"_t},
      {Kind::forget, "forget", 'f', "forget", "the run under way is not written"_t},

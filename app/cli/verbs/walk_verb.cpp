@@ -8,6 +8,7 @@
 #include "app/live/next_run.h"
 #include "app/wording/history.h"
 #include "app/wording/numbers.h"
+#include "app/wording/runs.h"
 #include "app/wording/visible_text.h"
 #include "core/study/clock.h"
 #include "core/study/properties.h"
@@ -142,11 +143,8 @@ Outcome walk(const WalkOptions& options, Surroundings& io)
         list(io.language, lines.value(), file.value(), io);
         return Done{};
     }
-    core::WalkRound round;
-    round.at = nowBy(study.value());
-    round.run = app::nextNumber(study.value());
-    for (const core::WalkLine& line : lines.value())
-        round.ticks.push_back({line.words, false, std::nullopt, line.unit});
+    core::WalkRound round =
+        core::blankRound(lines.value(), nowBy(study.value()), app::nextNumber(study.value()));
     for (const std::string& word : options.ticks)
         if (const Outcome taken = take(word, lines.value(), round); !taken)
             return taken;
@@ -157,16 +155,8 @@ Outcome walk(const WalkOptions& options, Surroundings& io)
         return noted;
     for (const core::WalkDifference& one :
          core::differencesOf(lines.value(), before.value(), round))
-        warn(io.language.say("{}: {} {} now, {} before: more than {} apart"_t, one.words,
-                             app::shortest(io.language, one.now), one.unit,
-                             app::shortest(io.language, one.before),
-                             app::shortest(io.language, one.tolerance)),
-             io);
-    const auto open = std::count_if(round.ticks.begin(), round.ticks.end(),
-                                    [](const core::WalkTick& tick) { return !tick.ticked; });
-    io.told() << io.language.say("walk-round before run {}: lines that are not ticked: {}"_t,
-                                 round.run, open)
-              << "\n";
+        warn(app::wording::walkDifference(io.language, one), io);
+    io.told() << app::wording::walkRoundMade(io.language, round) << "\n";
     return Done{};
 }
 

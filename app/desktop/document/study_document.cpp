@@ -277,7 +277,7 @@ bool StudyDocument::change(const std::function<core::Outcome()>& job)
 std::optional<core::RunId> StudyDocument::addRun(const core::Run& run)
 {
     settleOptions();
-    const auto added = d->file.addRun(run);
+    const auto added = d->file.addRun(withWalkRound(run));
     if (!finish(done(added)))
         return std::nullopt;
     return added.value();

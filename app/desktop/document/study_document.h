@@ -6,6 +6,7 @@
 #include "app/desktop/document/result_set.h"
 #include "app/wording/language.h"
 #include "core/base/result.h"
+#include "core/study/walk_round.h"
 #include "storage/live/live_recorder.h"
 #include "storage/recordings/cut.h"
 #include "storage/recordings/recordings.h"
@@ -88,6 +89,7 @@ public:
     /// study, without one once for each number of pairs.
     void recordLook();
 
+    /// With the numbers of its walk-round.
     std::optional<core::RunId> addRun(const core::Run& run);
     bool updateRun(const core::Run& run);
     bool updateRuns(const std::vector<core::Run>& runs);
@@ -105,6 +107,12 @@ public:
     bool overruleFindings(const std::vector<core::Finding>& findings, const QString& words);
     bool undo();
     bool redo();
+
+    // study_document_walk.cpp
+    [[nodiscard]] std::vector<core::WalkRound> walkRounds() const;
+    bool noteWalkRound(const core::WalkRound& round);
+    /// With the numbers of the walk-round that was made for it.
+    [[nodiscard]] core::Run withWalkRound(core::Run run) const;
 
     // study_document_recordings.cpp
     /// What the study holds of recordings, and which run has which part of them.

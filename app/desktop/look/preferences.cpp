@@ -62,6 +62,7 @@ constexpr Setting kTheme{"window/theme", [] { return QVariant("system"); }};
 constexpr Setting kRoadsideTheme{"roadside/theme", [] { return QVariant("system"); }};
 constexpr Setting kAlarmVolume{"live/alarm_volume", [] { return QVariant(80); }};
 constexpr Setting kWatchedChannels{"live/channels", [] { return QVariant(QStringList()); }};
+constexpr Setting kWalkRound{"walk_round", [] { return QVariant(QString()); }};
 constexpr Setting kLastRig{"live/rig", [] { return QVariant(QString()); }};
 constexpr Setting kLastFolder{"session/folder", [] { return QVariant(QString()); }};
 constexpr Setting kLargeText{"window/large_text", [] { return QVariant(false); }};
@@ -251,6 +252,16 @@ QString Preferences::lastRig() const
 void Preferences::setLastRig(const QString& name)
 {
     write(kLastRig, name);
+}
+
+QString Preferences::walkRound() const
+{
+    return read<QString>(kWalkRound);
+}
+
+void Preferences::setWalkRound(const QString& list)
+{
+    write(kWalkRound, list);
 }
 
 QString Preferences::lastFolder() const

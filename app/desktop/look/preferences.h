@@ -60,6 +60,9 @@ public:
     /// With which the last recording was made; empty: none yet.
     [[nodiscard]] QString lastRig() const;
     void setLastRig(const QString& name);
+    /// The user's list of the walk-round, as core::walkText() has it: for the next study.
+    [[nodiscard]] QString walkRound() const;
+    void setWalkRound(const QString& list);
     [[nodiscard]] bool largeText() const;
     void setLargeText(bool large);
     /// "de", "en", ...; empty: the system's.

@@ -77,13 +77,17 @@ std::optional<RoadsideRun> runFrom(const QJsonObject& object)
 
 QByteArray toBytes(const RoadsideDraft& draft)
 {
-    if (!draft.run && draft.accessory_on_ms.empty())
+    if (!draft.run && draft.accessory_on_ms.empty() && draft.weather.empty())
         return {};
+    QJsonObject weather;
+    for (const auto& [column, value] : draft.weather)
+        weather[QString::fromStdString(column)] = value;
     QJsonObject accessories;
     for (const auto& [name, on_ms] : draft.accessory_on_ms)
         accessories[QString::fromStdString(name)] = static_cast<qint64>(on_ms);
     QJsonObject object{{"version", kDraftVersion},
                        {"accessory_on_ms", accessories},
+                       {"weather", weather},
                        {"seen_ms", static_cast<qint64>(draft.seen_ms)},
                        {"shift_ms", static_cast<qint64>(draft.shift_ms)}};
     if (draft.run)
@@ -102,6 +106,10 @@ std::optional<RoadsideDraft> draftFrom(const QByteArray& bytes)
     const QJsonObject accessories = object["accessory_on_ms"].toObject();
     for (auto entry = accessories.begin(); entry != accessories.end(); ++entry)
         draft.accessory_on_ms[entry.key().toStdString()] = entry.value().toInteger();
+    const QJsonObject weather = object["weather"].toObject();
+    for (auto entry = weather.begin(); entry != weather.end(); ++entry)
+        if (!noteWeather(draft.weather, entry.key().toStdString(), entry.value().toDouble()))
+            return std::nullopt;
     if (object.contains("run")) {
         draft.run = runFrom(object["run"].toObject());
         if (!draft.run)

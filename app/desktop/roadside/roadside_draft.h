@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "app/live/weather.h"
 #include "core/study/study.h"
 
 #include <QByteArray>
@@ -30,7 +31,8 @@ struct RoadsideRun {
 struct RoadsideDraft {
     std::optional<RoadsideRun> run;
     std::map<std::string, std::int64_t> accessory_on_ms; ///< timed accessory's name -> when
-    std::int64_t seen_ms = 0;                            ///< the latest moment that was seen
+    Weather weather;           ///< of the block, for the run that is driven next
+    std::int64_t seen_ms = 0;  ///< the latest moment that was seen
     std::int64_t shift_ms = 0; ///< added to the clock, since it was set back
     friend bool operator==(const RoadsideDraft&, const RoadsideDraft&) = default;
 };

@@ -132,6 +132,7 @@ void RoadsidePage::showPart(QWidget* page)
 void RoadsidePage::refresh()
 {
     m_refused = false;
+    m_afterTurn = nullptr;
     refreshHead();
     switch (m_session.state()) {
     case RoadsideSession::State::ready:
@@ -242,10 +243,12 @@ void RoadsidePage::askWords(const QString& question, const QString& before,
 void RoadsidePage::acceptWords()
 {
     const QString refusal = m_wordsJob(m_line->text());
-    if (refusal.isEmpty())
-        refresh();
-    else
+    if (!refusal.isEmpty())
         setNotice(refusal, true);
+    else if (m_afterTurn)
+        askNextInTurn();
+    else
+        refresh();
 }
 
 void RoadsidePage::markAt(const char* word)

@@ -93,6 +93,17 @@ private:
     void chooseAnotherChannel(int tile);
     [[nodiscard]] QStringList watched() const;
 
+    // roadside_page_block.cpp
+    [[nodiscard]] QLayout* buildOnceABlock(QWidget* page);
+    void refreshOnceABlock();
+    void walkRound();
+    void askWalkLine();
+    void endWalkRound();
+    void askWeather();
+    /// Questions one after the other; whoever goes back gives all of them up.
+    void askInTurn(std::vector<std::function<void()>> questions, std::function<void()> end);
+    void askNextInTurn();
+
     // roadside_page_show.cpp
     void refreshHead();
     void refreshReady();
@@ -146,6 +157,9 @@ private:
     QLineEdit* m_line = nullptr;
     std::vector<BigButton*> m_choices, m_timers;
     std::function<QString(const QString&)> m_wordsJob;
+    std::vector<std::function<void()>> m_inTurn; ///< questions to come, the next one last
+    std::function<void()> m_afterTurn;           ///< null: no questions in turn are asked
+    core::WalkRound m_walk;                      ///< that is being made
     bool m_refused = false; ///< the notice is a refusal, which stays until the next press
     QString m_said;         ///< by the last order
 };

@@ -133,7 +133,7 @@ QWidget* RoadsidePage::buildReady()
     grid->addWidget(setting, 0, 2);
     grid->addWidget(start, 1, 0, 1, 3);
     grid->addWidget(m_todo, 0, 3);
-    grid->addWidget(m_below, 1, 3);
+    grid->addLayout(buildOnceABlock(page), 1, 3);
     for (int column = 0; column < 3; ++column)
         grid->setColumnStretch(column, 20);
     grid->setColumnStretch(3, 42);
@@ -457,8 +457,9 @@ void RoadsidePage::orderTabs()
             setTabOrder(before, widget);
         before = widget;
     };
-    for (const char* name : {"start", "configuration", "direction", "setting", "markTraffic",
-                             "markGust", "markAdjusted", "markOther", "end"})
+    for (const char* name :
+         {"start", "configuration", "direction", "setting", "walkRound", "weather", "markTraffic",
+          "markGust", "markAdjusted", "markOther", "end"})
         next(find(name));
     for (int number = 1; number <= 10; ++number)
         next(find(QString("digit%1").arg(number % 10).toUtf8().constData()));

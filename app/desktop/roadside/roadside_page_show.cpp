@@ -64,6 +64,8 @@ QString RoadsidePage::todo(const UpNext& next) const
     if (next.switchFirst)
         lines += tr("Switch to %1 first. Note what was changed.")
                      .arg(RoadsideWords::text(next.configuration));
+    if (m_session.isWalkRoundDue())
+        lines += tr("Walk round the car before this block.");
     const auto& runs = m_document.study().runs;
     const auto last = std::find_if(runs.rbegin(), runs.rend(),
                                    [](const core::Run& run) { return run.counted(); });
@@ -93,6 +95,7 @@ void RoadsidePage::refreshReady()
         below += tr("A run takes about %1.").arg(RoadsideWords::clock(*expected));
     below += tr("Press Start when the meter is reset: when already cruising.");
     m_below->setWords(below.join(u'\n'));
+    refreshOnceABlock();
     const QString warning = timerWarning();
     setNotice(warning.isEmpty() ? m_said : warning, !warning.isEmpty());
 }
@@ -112,6 +115,8 @@ void RoadsidePage::refreshRunning()
                      .arg(m_preferences.units().fieldText(run.marks.back().at_s, 0));
     else
         lines += tr("The meter was reset when already cruising? If not: Discard.");
+    if (m_session.isWalkRoundDue())
+        lines += tr("This block began without its walk-round.");
     m_reminder->setWords(lines.join(u'\n'));
     QString warning = timerWarning();
     if (m_session.clockWasSetBack())

@@ -90,18 +90,11 @@ UpNext RoadsideSession::next() const
         next.direction = *m_direction;
     if (m_setting)
         next.setting = *m_setting;
-    if (!study.runs.empty() && !next.planned_blocks && beginsBlock(next, study)) {
+    if (!study.runs.empty() && !next.planned_blocks && beginsBlock(study, next, startOfBlock())) {
         ++next.block;
         next.pairs_in_block = 0;
     }
     return next;
-}
-
-/// A switch does, and so does a new day.
-bool RoadsideSession::beginsBlock(const UpNext& next, const core::Study& study) const
-{
-    const core::Instant now = hasRun() ? m_draft.run->start : instantOf(study, m_clock());
-    return next.switchFirst || now.us - study.runs.back().start.us > core::kNewDay_us;
 }
 
 void RoadsideSession::chooseConfiguration()
@@ -365,6 +358,7 @@ core::Run RoadsideSession::asRun() const
         if (const auto on = m_draft.accessory_on_ms.find(accessory.name);
             on != m_draft.accessory_on_ms.end())
             run.accessory_on_s[accessory.name] = std::round(second(on->second));
+    putWeather(run, m_draft.weather);
     return run;
 }
 
@@ -506,7 +500,7 @@ QString RoadsideSession::write(const core::Run& run, const QString& words)
         if (!recording || !m_liveStart_s || *m_liveStart_s < 0.0)
             return document.addRun(run).has_value();
         storage::Cut part; // in one step with its part of the recording
-        part.run = run;
+        part.run = document.withWalkRound(run);
         part.offset_s = *m_liveStart_s;
         return document.cutRecording(*recording, {part});
     });
@@ -515,6 +509,8 @@ QString RoadsideSession::write(const core::Run& run, const QString& words)
     remember(words);
     noteHistory();
     m_draft.run.reset();
+    if (run.counted()) // one that is driven again has the same weather
+        m_draft.weather.clear();
     m_configuration.reset();
     m_direction.reset();
     m_setting.reset();

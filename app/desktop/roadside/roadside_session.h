@@ -4,9 +4,9 @@
 
 #include "app/desktop/document/run_draft.h"
 #include "app/desktop/document/study_document.h"
-#include "app/desktop/document/run_draft.h"
 #include "app/desktop/roadside/roadside_draft.h"
 #include "app/desktop/runs/questions.h"
+#include "app/desktop/runs/run_fields.h"
 
 #include <QCoreApplication>
 #include <QPointer>
@@ -60,6 +60,21 @@ public:
     void chooseDirection();     ///< the other one
     void chooseSetting(const QString& setting);
     QString start();
+
+    // Once a block, before its first run: roadside_session_block.cpp.
+    [[nodiscard]] std::vector<core::WalkLine> walkLines() const;
+    /// The block of the next run, or of the one under way, has no walk-round.
+    [[nodiscard]] bool isWalkRoundDue() const;
+    /// Of nothing yet, for the next run.
+    [[nodiscard]] core::WalkRound blankWalkRound() const;
+    /// Writes it. walkDifferences() has then what is too far from the one before.
+    QString noteWalkRound(const core::WalkRound& round);
+    [[nodiscard]] const QStringList& walkDifferences() const { return m_walkDifferences; }
+    /// The next run begins a block, and nothing of its weather was noted.
+    [[nodiscard]] bool isWeatherDue() const;
+    /// As it stands in a field; empty where it was not noted.
+    [[nodiscard]] QString weatherText(RunField field) const;
+    QString noteWeather(RunField field, const QString& text);
 
     // During the run.
     [[nodiscard]] double elapsed_s();
@@ -124,7 +139,7 @@ private:
         std::optional<double> liveStart_s;
     };
 
-    [[nodiscard]] bool beginsBlock(const UpNext& next, const core::Study& study) const;
+    [[nodiscard]] core::Instant startOfBlock() const;
     std::int64_t now_ms();
     [[nodiscard]] double second(std::int64_t moment_ms) const;
     [[nodiscard]] core::Run asRun() const;
@@ -147,7 +162,7 @@ private:
     State m_state = State::ready;
     RoadsideDraft m_draft;
     std::optional<std::string> m_configuration, m_setting, m_direction; ///< chosen by hand
-    QStringList m_questions;
+    QStringList m_questions, m_walkDifferences;
     std::optional<Question> m_odd; ///< about the consumption, not answered
     std::vector<Step> m_steps;
     std::int64_t m_done_ms = 0; ///< when the last run was written

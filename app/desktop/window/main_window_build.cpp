@@ -335,6 +335,9 @@ void MainWindow::buildStudyMenu()
     add(menu, "plan", tr("P&lan…"), {}, properties("planPage"));
     add(menu, "rename", tr("&Names in all runs…"), {},
         [this] { m_jobs->renameInAllRuns(*m_document); });
+    add(menu, "walkRound", tr("&Walk-round…"), {}, [this] {
+        m_jobs->walkRound(*m_document);
+    })->setToolTip(tr("What is looked at before a block: the list, and what is in order now"));
     add(menu, "compare", tr("&Compare studies…"), {}, [this] { m_jobs->compare(*m_document); });
     menu->addSeparator();
     QAction* blind = add(menu, "blind", tr("&Hide consumption until the discards are settled"),

@@ -11,6 +11,7 @@
 #include "app/desktop/look/said.h"
 #include "app/desktop/runs/rename_dialog.h"
 #include "app/desktop/runs/run_list_model.h"
+#include "app/desktop/runs/walk_dialog.h"
 #include "app/desktop/window/columns_dialog.h"
 #include "app/desktop/window/compare_dialog.h"
 #include "app/desktop/window/import_problems_dialog.h"
@@ -239,6 +240,15 @@ void StudyJobs::editProperties(StudyDocument& document, const QString& page)
         &m_window);
     dialog->setAttribute(Qt::WA_DeleteOnClose);
     dialog->showPage(page);
+    dialog->open();
+}
+
+void StudyJobs::walkRound(StudyDocument& document)
+{
+    auto* dialog = new WalkDialog(document, m_preferences, m_clock, &m_window);
+    connect(dialog, &WalkDialog::noted, this,
+            [this](const QString& sentence) { m_messages.say(MessageBar::Kind::news, sentence); });
+    dialog->setAttribute(Qt::WA_DeleteOnClose);
     dialog->open();
 }
 

@@ -33,6 +33,7 @@ public:
     /// @param page  to begin with: "limitsPage"
     void editProperties(StudyDocument& document, const QString& page = {});
     void renameInAllRuns(StudyDocument& document);
+    void walkRound(StudyDocument& document);
     void compare(const StudyDocument& document);
 
 signals:

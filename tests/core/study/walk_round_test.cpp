@@ -79,6 +79,27 @@ TEST(WalkRound, NamesBlocksThatNobodyWalkedRoundFor)
     EXPECT_EQ(blocksWithoutWalkRound(study, {late}).size(), 3U) << "within the block is too late";
 }
 
+TEST(WalkRound, IsAskedForBeforeTheRunThatWouldBeginABlock)
+{
+    Study study = test::aDay("ABA", 1);
+    core::Run next = study.runs.back(); // A again: the same block
+    next.number = 99;
+    next.start.us += std::int64_t{600} * 1'000'000;
+    EXPECT_FALSE(wouldBeWithoutWalkRound(study, next, {})) << "no list";
+    study.properties.walk_round = "belts on";
+    EXPECT_FALSE(wouldBeWithoutWalkRound(study, next, {}));
+    core::Run other = next;
+    other.configuration = study.runs[2].configuration;
+    EXPECT_TRUE(wouldBeWithoutWalkRound(study, other, {}));
+    EXPECT_FALSE(wouldBeWithoutWalkRound(study, other, {roundAt(other, 60)}));
+    EXPECT_TRUE(wouldBeWithoutWalkRound(study, other, {roundAt(study.runs.back(), 60)}))
+        << "that one was the block before";
+    next.start.us += 2 * kNewDay_us;
+    EXPECT_TRUE(wouldBeWithoutWalkRound(study, next, {})) << "a new day";
+    study.runs.clear();
+    EXPECT_TRUE(wouldBeWithoutWalkRound(study, next, {}));
+}
+
 TEST(WalkRound, GivesItsNumbersToTheRunThatFollows)
 {
     core::Run run;
