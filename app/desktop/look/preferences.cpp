@@ -335,6 +335,12 @@ void Preferences::setInterruptedStudy(const QString& file)
     setDraft(kInterrupted, QFileInfo(file).absoluteFilePath().toUtf8());
 }
 
+void Preferences::forgetInterruptedStudy(const QString& file)
+{
+    if (m_settings->value(kInterrupted).toString() == QFileInfo(file).absoluteFilePath())
+        setDraft(kInterrupted, {});
+}
+
 QByteArray Preferences::windowGeometry() const
 {
     return read<QByteArray>(kGeometry);

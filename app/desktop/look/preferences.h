@@ -81,6 +81,7 @@ public:
     /// nothing, or it is gone.
     [[nodiscard]] QString takeInterruptedStudy();
     void setInterruptedStudy(const QString& file);
+    void forgetInterruptedStudy(const QString& file); ///< another one stays
     [[nodiscard]] QByteArray windowGeometry() const;
     [[nodiscard]] QByteArray windowState() const;
     void setWindow(const QByteArray& geometry, const QByteArray& state);

@@ -18,6 +18,7 @@
 #include <QFileInfo>
 #include <QIcon>
 #include <QImage>
+#include <QSessionManager>
 #include <QTemporaryDir>
 #include <QTextStream>
 
@@ -217,6 +218,17 @@ bool begin(MainWindow& window, const QCommandLineParser& parser, Preferences& pr
     return opened;
 }
 
+/// How a session manager starts the program the next time: with what is open, whatever it was
+/// started with. What is there already is the program and the session's own number.
+QStringList commandToGoOn(const QSessionManager& session, const QCommandLineParser& parser,
+                          const MainWindow& window)
+{
+    QStringList command = session.restartCommand();
+    if (parser.isSet("settings"))
+        command << "--settings" << QFileInfo(parser.value("settings")).absoluteFilePath();
+    return command + window.argumentsToGoOn();
+}
+
 } // namespace
 
 int main(int argc, char** argv)
@@ -255,6 +267,11 @@ int main(int argc, char** argv)
     }
     const Termination termination;
     QObject::connect(&termination, &Termination::asked, &window, &MainWindow::endAtOnce);
+    QObject::connect(&termination, &Termination::mayFollow, &window, &MainWindow::keepForNextTime);
+    QObject::connect(&application, &QGuiApplication::saveStateRequest, &window,
+                     [&](QSessionManager& session) {
+                         session.setRestartCommand(commandToGoOn(session, parser, window));
+                     });
     window.show();
     QString file = parser.positionalArguments().value(0);
     if (painting && QFileInfo(file).isFile()) { // a sheet would leave a study behind

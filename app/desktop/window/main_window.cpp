@@ -48,6 +48,7 @@
 #include <QToolButton>
 
 #include <algorithm>
+#include <utility>
 
 namespace bothways::app {
 
@@ -274,6 +275,7 @@ bool MainWindow::closeStudy()
         return true;
     if (!isFreeFor([this] { closeStudy(); }) || !m_page->settle())
         return false;
+    m_preferences.forgetInterruptedStudy(m_document->path());
     leaveStudy();
     return true;
 }
@@ -305,15 +307,33 @@ void MainWindow::leaveStudy()
     retitle();
 }
 
+QStringList MainWindow::argumentsToGoOn() const
+{
+    // Of the demo nothing is kept.
+    if (!m_document ||
+        !m_preferences.recentFiles().contains(QFileInfo(m_document->path()).absoluteFilePath()))
+        return {};
+    QStringList arguments{QFileInfo(m_document->path()).absoluteFilePath()};
+    if (m_roadside && m_roadside->isVisible())
+        arguments.prepend("--roadside");
+    return arguments;
+}
+
+void MainWindow::keepForNextTime()
+{
+    if (m_document)
+        m_page->keepDraft();
+    if (const QStringList arguments = argumentsToGoOn(); !arguments.isEmpty())
+        m_preferences.setInterruptedStudy(arguments.back());
+}
+
 void MainWindow::endAtOnce()
 {
-    if (m_document) {
-        m_page->keepDraft();
+    if (std::exchange(m_isEnding, true))
+        return;
+    keepForNextTime();
+    if (m_document)
         m_document->stopComputing();
-        // Of the demo nothing is kept.
-        if (m_preferences.recentFiles().contains(QFileInfo(m_document->path()).absoluteFilePath()))
-            m_preferences.setInterruptedStudy(m_document->path());
-    }
     for (QDialog* dialog : findChildren<QDialog*>())
         dialog->reject(); // a progress dialog takes it for its Stop
     // The study is left by the destructor: here we may be within a job that works on it.
@@ -453,8 +473,7 @@ QPixmap MainWindow::picture(const QSize& size)
 
 void MainWindow::closeEvent(QCloseEvent* event)
 {
-    if (qApp->isSavingSession()) { // nobody is there to answer
-        endAtOnce();
+    if (m_isEnding) { // nobody is there to answer
         event->accept();
         return;
     }

@@ -66,6 +66,10 @@ public:
     /// The session ends, or someone told the program to: closes without a question. Work that
     /// takes long is stopped, and what is being typed is there the next time.
     void endAtOnce();
+    /// As endAtOnce(), but goes on: the session may end.
+    void keepForNextTime();
+    /// Of a program that begins where this one is.
+    [[nodiscard]] QStringList argumentsToGoOn() const;
     void importSheet(const QString& file);
     /// Shows what is in a recording's file, to be imported.
     void importRecording(const QString& file);
@@ -180,6 +184,7 @@ private:
     QStackedWidget* m_stack = nullptr;
     QStackedWidget* m_resultStack = nullptr;
     bool m_lookAllowed = false; ///< what a look costs has been said
+    bool m_isEnding = false;
     QDockWidget* m_resultDock = nullptr;
     QDockWidget* m_findingsDock = nullptr;
     QDockWidget* m_historyDock = nullptr;

@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/window/termination.h"
 
+#include <QEvent>
+#include <QGuiApplication>
 #include <QSocketNotifier>
 
 #include <fcntl.h>
@@ -28,6 +30,8 @@ extern "C" void passOnEnding(int)
 
 Termination::Termination(QObject* parent) : QObject(parent)
 {
+    connect(qGuiApp, &QGuiApplication::commitDataRequest, this, &Termination::mayFollow);
+    qGuiApp->installEventFilter(this);
     if (::pipe2(signalPipe.data(), O_CLOEXEC | O_NONBLOCK) != 0)
         return;
     m_notifier = new QSocketNotifier(signalPipe[0], QSocketNotifier::Read, this);
@@ -51,6 +55,14 @@ Termination::~Termination()
     for (int& end : signalPipe)
         if (end >= 0)
             ::close(std::exchange(end, -1));
+}
+
+/// A session manager ends a program by this event, as quit() does.
+bool Termination::eventFilter(QObject* watched, QEvent* event)
+{
+    if (event->type() == QEvent::Quit && watched == qGuiApp)
+        emit asked();
+    return QObject::eventFilter(watched, event);
 }
 
 } // namespace bothways::app

@@ -8,8 +8,10 @@
 #include <QApplication>
 #include <QDir>
 #include <QFile>
+#include <QFileInfo>
 #include <QLineEdit>
 #include <QTest>
+#include <QTimer>
 
 #include <sqlite3.h>
 
@@ -77,6 +79,73 @@ TEST_F(WindowFaults, WhatIsTypedOutlivesTheEndOfASession)
     EXPECT_EQ(study().runs.back().notes, "wet road");
     reopen();
     EXPECT_FALSE(window->page()->form().isUnsaved()) << "saved, and offered again";
+}
+
+TEST_F(WindowFaults, AnOrderedEndAsksNobodyAndEndsTheEventLoop)
+{
+    press(Qt::Key_N, Qt::ControlModifier);
+    fill("consumption", "8.29");
+    bool asked = false;
+    QTimer watch;
+    QObject::connect(&watch, &QTimer::timeout, [&asked] {
+        if (QWidget* question = QApplication::activeModalWidget()) {
+            asked = true;
+            question->close();
+            QApplication::exit();
+        }
+    });
+    watch.start(20);
+    QTimer::singleShot(0, window.get(), [this] { window->endAtOnce(); });
+    QApplication::exec();
+    EXPECT_FALSE(asked) << "a question that nobody answers";
+    EXPECT_FALSE(window->isVisible());
+    EXPECT_EQ(preferences.takeInterruptedStudy(), QFileInfo(file).absoluteFilePath());
+    reopen();
+    EXPECT_EQ(typedConsumption(), "8.29");
+    window->page()->form().dropDraft();
+}
+
+TEST_F(WindowFaults, ASessionManagerEndsTheProgramWithoutAQuestion)
+{
+    const Termination termination;
+    QObject::connect(&termination, &Termination::asked, window.get(), &MainWindow::endAtOnce);
+    press(Qt::Key_N, Qt::ControlModifier);
+    fill("consumption", "8.29");
+    QTimer::singleShot(0, window.get(), [] {
+        if (QWidget* question = QApplication::activeModalWidget())
+            question->close();
+    });
+    QEvent end(QEvent::Quit);
+    QCoreApplication::sendEvent(qApp, &end);
+    EXPECT_FALSE(window->isVisible()) << "it asks, and keeps the session from ending";
+    reopen();
+    EXPECT_EQ(typedConsumption(), "8.29");
+    window->page()->form().dropDraft();
+}
+
+TEST_F(WindowFaults, ASessionThatMayEndKeepsWhatIsTypedAndOneThatGoesOnForgetsIt)
+{
+    const QString absolute = QFileInfo(file).absoluteFilePath();
+    press(Qt::Key_N, Qt::ControlModifier);
+    fill("consumption", "8.29");
+    window->keepForNextTime();
+    EXPECT_TRUE(window->isVisible());
+    EXPECT_FALSE(preferences.formDraft(file).isEmpty());
+    EXPECT_EQ(window->argumentsToGoOn(), QStringList{absolute});
+    ASSERT_TRUE(window->page()->form().save());
+    ASSERT_TRUE(window->closeStudy()); // the end was called off, and the user is done with it
+    EXPECT_EQ(preferences.takeInterruptedStudy(), "");
+    EXPECT_EQ(window->argumentsToGoOn(), QStringList());
+
+    ASSERT_TRUE(window->openFile(file));
+    window->openRoadside();
+    EXPECT_EQ(window->argumentsToGoOn(), (QStringList{"--roadside", absolute}));
+    preferences.setInterruptedStudy(path("of_another_window.bothways"));
+    ASSERT_TRUE(window->closeStudy());
+    write("of_another_window.bothways", "x");
+    EXPECT_EQ(preferences.takeInterruptedStudy(), path("of_another_window.bothways"));
+    window->openDemo();
+    EXPECT_EQ(window->argumentsToGoOn(), QStringList()) << "of the demo nothing is kept";
 }
 
 TEST_F(WindowFaults, WhatIsTypedOutlivesACrash)
