@@ -4,8 +4,10 @@
 
 #include <QApplication>
 #include <QClipboard>
+#include <QComboBox>
 #include <QHeaderView>
 #include <QLabel>
+#include <QLineEdit>
 #include <QResizeEvent>
 #include <QScrollArea>
 #include <QScrollBar>
@@ -83,6 +85,13 @@ protected:
 };
 
 } // namespace
+
+void nameField(QWidget& field, const QString& name)
+{
+    field.setAccessibleName(name);
+    if (const auto* box = qobject_cast<QComboBox*>(&field); box && box->isEditable())
+        box->lineEdit()->setAccessibleName(name);
+}
 
 QScrollArea* scrolled(QBoxLayout* column)
 {

@@ -22,6 +22,8 @@ void setSentence(QLabel& label, const QString& text);
 [[nodiscard]] QLabel* heading(const QString& objectName);
 /// Sets the label's font to `factor` times its window's.
 void enlarge(QLabel& label, double factor, bool bold);
+/// What those who hear it are told that it is; an editable box is its line to them.
+void nameField(QWidget& field, const QString& name);
 /// The layout in a page that scrolls, with margins.
 [[nodiscard]] QScrollArea* scrolled(QBoxLayout* column);
 /// Deletes everything in a layout.

@@ -43,7 +43,7 @@ QSpinBox* countField(const QString& objectName, int low, int high, int value)
 
 void addRow(QFormLayout& form, const QString& label, QWidget* field)
 {
-    field->setAccessibleName(label);
+    parts::nameField(*field, label);
     form.addRow(label, field);
 }
 

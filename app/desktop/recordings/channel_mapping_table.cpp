@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/recordings/channel_mapping_table.h"
 
+#include "app/desktop/look/page_parts.h"
 #include "app/desktop/plots/trace_channels.h"
 #include "core/study/parts.h"
 #include "core/study/units.h"
@@ -175,7 +176,7 @@ void ChannelMappingTable::addChannelBox(int row, const storage::ChannelMapping& 
     setCellWidget(row, channelColumn, box);
     auto* unit = new QComboBox;
     unit->setEditable(true);
-    unit->setAccessibleName(tr("Unit of the column %1").arg(own));
+    parts::nameField(*unit, tr("Unit of the column %1").arg(own));
     unit->setToolTip(tr("A unit, or factor and offset to ours: *0.5556-17.78"));
     setCellWidget(row, unitColumn, unit);
     fillUnits(row, mapping.factor, mapping.offset);

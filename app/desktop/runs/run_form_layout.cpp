@@ -4,6 +4,7 @@
 
 #include "app/desktop/document/study_document.h"
 #include "app/desktop/look/access_keys.h"
+#include "app/desktop/look/page_parts.h"
 #include "app/desktop/look/preferences.h"
 #include "app/desktop/runs/run_tags.h"
 
@@ -276,8 +277,7 @@ void RunForm::relabel()
         const QString title =
             itsUnit.isEmpty() ? fieldTitle(field) : tr("%1, %2").arg(fieldTitle(field), itsUnit);
         label->setText(withAccessKey(title, taken));
-        m_editors.value(static_cast<int>(field))->setAccessibleName(title);
-        line(field)->setAccessibleName(title);
+        parts::nameField(*m_editors.value(static_cast<int>(field)), title);
     }
 }
 

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/watch/instrument_form.h"
 
+#include "app/desktop/look/page_parts.h"
 #include "app/desktop/plots/trace_channels.h"
 #include "app/desktop/watch/rig_store.h"
 #include "storage/loggers/trace_names.h"
@@ -100,7 +101,7 @@ void InstrumentForm::buildFields()
                                                    {tr("Fuel from a&ir mass"), m_fuel}};
     for (const auto& [text, field] : fields) {
         m_form->addRow(text, field);
-        field->setAccessibleName(QString(text).remove(u'&'));
+        parts::nameField(*field, QString(text).remove(u'&'));
     }
     connect(m_kind, &QComboBox::currentIndexChanged, this, [this] {
         followKind();
@@ -206,7 +207,7 @@ void InstrumentForm::addRow(const storage::RigChannel& channel)
     auto* box = new QComboBox;
     box->setEditable(true);
     box->setInsertPolicy(QComboBox::NoInsert);
-    box->setAccessibleName(tr("What the channel is called here"));
+    parts::nameField(*box, tr("What the channel is called here"));
     for (const char* ours : ourChannels())
         box->addItem(QString(ours));
     for (const QString& part : partsOffered(QString::fromStdString(channel.source)))

@@ -88,6 +88,9 @@ TEST_F(RigDialogTest, ARigIsSetUpTriedCalibratedAndKept)
 
     press(dialog, "takeChannels");
     auto* channels = in<QTableWidget>(dialog, "rigChannels");
+    EXPECT_EQ(in<QComboBox>(dialog, "instrumentAddress")->lineEdit()->accessibleName(), "Address");
+    for (const QComboBox* box : channels->findChildren<QComboBox*>())
+        EXPECT_EQ(box->lineEdit()->accessibleName(), "What the channel is called here");
     ASSERT_EQ(channels->rowCount(), 2);
     auto* name = static_cast<QComboBox*>(channels->cellWidget(0, 1));
     EXPECT_GE(name->findText("rotor_rpm@left"), 0) << "how a part is written is offered";
