@@ -5,6 +5,7 @@
 #include "app/output/text_layout.h"
 #include "app/wording/alike_findings.h"
 #include "app/wording/findings.h"
+#include "app/wording/ledger.h"
 #include "app/wording/numbers.h"
 #include "app/wording/plan.h"
 #include "app/wording/pooled.h"
@@ -184,29 +185,17 @@ std::string plansText(const Language& in, std::span<const core::Plan> plans,
 std::string ledgerText(const Language& in, const core::Ledger& ledger,
                        std::optional<double> watts_to_see)
 {
-    const bool electric = ledger.options.fuel == core::Fuel::electric;
-    TextTable table(
-        {in.say(electric ? "kWh/100 km"_t : "L/100 km"_t), in.say("low / middle / high"_t)});
-    if (ledger.options.relief)
-        table.add({in.say(electric ? "relief of the 12 V supply"_t : "relief of the alternator"_t),
-                   rangeText(in, ledger.relief_l_per_100km, 3)});
-    if (ledger.options.cost)
-        table.add({in.say("cost of the drag"_t), rangeText(in, ledger.cost_l_per_100km, 3)});
-    table.add({in.say("net"_t), rangeText(in, ledger.net_l_per_100km, 3)});
-    table.add({in.say("net, per cent"_t), rangeText(in, ledger.net_pct, 2)});
+    const core::Fuel fuel = ledger.options.fuel;
+    TextTable table({wording::ledgerUnit(in, fuel), in.say("low / middle / high"_t)});
+    for (const wording::LedgerRow& row : wording::ledgerRows(in, ledger))
+        table.add({row.name, rangeText(in, row.range, row.decimals)});
     std::string text = in.say("What {} W at {} km/h should change, from first principles (not from "
                               "runs):"_t,
                               grouped(in, ledger.options.output_w),
                               shortest(in, std::round(10.0 * ledger.options.speed_kmh) / 10.0)) +
                        "\n";
     text += table.text();
-    text += paragraph(
-        in.say(electric ? "Positive: more energy. Low and high are the smallest and largest over "
-                          "all corners of the efficiencies, which are factors in use, not "
-                          "measurements of this vehicle."_t
-                        : "Positive: more fuel. Low and high are the smallest and largest over "
-                          "all corners of the efficiencies, which are factors in use, not "
-                          "measurements of this vehicle."_t));
+    text += paragraph(wording::ledgerExplained(in, fuel));
     if (watts_to_see)
         text += "  " +
                 in.say("To be seen by the study it would have to deliver {} W."_t,

@@ -50,10 +50,16 @@ QString listed(const Language& in, const QStringList& parts)
     return shown(joined(in, words));
 }
 
-QString asSentence(QString phrase)
+QString withCapital(QString phrase)
 {
     if (!phrase.isEmpty())
         phrase[0] = phrase[0].toUpper();
+    return phrase;
+}
+
+QString asSentence(QString phrase)
+{
+    phrase = withCapital(std::move(phrase));
     if (!phrase.endsWith(u'.') && !phrase.endsWith(u'?'))
         phrase += u'.';
     return phrase;

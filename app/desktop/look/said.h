@@ -26,6 +26,8 @@ namespace bothways::app {
 [[nodiscard]] QString said(const Language& in, const core::Message& message);
 /// "A, B and C".
 [[nodiscard]] QString listed(const Language& in, const QStringList& parts);
+/// With a capital letter, as a label begins.
+[[nodiscard]] QString withCapital(QString phrase);
 /// With a capital letter and a full stop.
 [[nodiscard]] QString asSentence(QString phrase);
 /// The message as a sentence of its own: capital letter, full stop. Without its place.

@@ -9,6 +9,7 @@
 #include "app/desktop/planning/form_parts.h"
 #include "app/desktop/planning/ledger_flow.h"
 #include "app/desktop/plots/plot_parts.h"
+#include "app/wording/ledger.h"
 #include "core/study/fuel.h"
 #include "core/study/units.h"
 
@@ -89,6 +90,7 @@ LedgerPage::LedgerPage(QWidget* parent) : QWidget(parent)
     QWidget* form = makeForm();
     parts::layOut(*this, form, makeAnswer());
     showFactors(core::LedgerOptions::forFuel(core::Fuel::petrol));
+    nameTerms();
     recompute();
 }
 
@@ -140,9 +142,9 @@ QWidget* LedgerPage::makeForm()
                              "(US EPA) and 32.36 MJ/L "
                              "(Argonne GREET); diesel 35.8 to 36.1."));
     parts::addRow(*form, tr("Heating value"), m_heating);
-    m_relief = new QCheckBox(tr("Relief of the alternator"));
+    m_relief = new QCheckBox;
     m_relief->setObjectName(QStringLiteral("ledgerRelief"));
-    m_cost = new QCheckBox(tr("Drag of the rotor"));
+    m_cost = new QCheckBox;
     m_cost->setObjectName(QStringLiteral("ledgerCost"));
     form->addRow(m_relief);
     form->addRow(m_cost);
@@ -190,12 +192,16 @@ QBoxLayout* LedgerPage::makeAnswer()
     m_table = parts::readingTable(QStringLiteral("ledgerTable"));
     m_table->setAccessibleName(tr("Relief, cost and net"));
     column->addWidget(m_table);
+    m_explained = parts::sentence(QStringLiteral("ledgerExplained"));
+    column->addWidget(m_explained);
     m_watts = parts::sentence(QStringLiteral("ledgerWatts"));
     column->addWidget(m_watts);
     m_plot = new ExpectedPlot;
     m_plot->setObjectName(QStringLiteral("ledgerExpected"));
     m_plot->setMinimumHeight(170);
     column->addWidget(m_plot);
+    m_beside = parts::sentence(QStringLiteral("ledgerBeside"));
+    column->addWidget(m_beside);
     m_accessory = parts::sentence(QStringLiteral("ledgerAccessory"));
     column->addWidget(m_accessory);
     column->addStretch();
@@ -226,11 +232,23 @@ void LedgerPage::takeFuel()
     m_heating->setSuffix(electric ? tr(" MJ/kWh") : tr(" MJ/L"));
     m_consumption->setSuffix(electric ? tr(" kWh/100 km") : tr(" L/100 km"));
     showFactors(o);
+    nameTerms();
     recompute();
+}
+
+/// The two sides of the ledger, as it is said everywhere.
+void LedgerPage::nameTerms()
+{
+    const Language& in = m_numbers.units().language;
+    const auto fuel = static_cast<core::Fuel>(m_fuel->currentIndex());
+    m_relief->setText(withCapital(shown(wording::reliefName(in, fuel))));
+    m_cost->setText(withCapital(shown(wording::dragName(in))));
 }
 
 void LedgerPage::setResult(std::shared_ptr<const ResultSet> result)
 {
+    if (m_result == result)
+        return; // what a person typed since stays
     m_result = std::move(result);
     if (!m_result) {
         recompute();
@@ -256,12 +274,17 @@ void LedgerPage::setResult(std::shared_ptr<const ResultSet> result)
 
 void LedgerPage::setUnits(const UnitsShown& units)
 {
+    if (m_numbers.units() == units)
+        return;
     m_numbers = NumberWords(units);
+    nameTerms();
     recompute();
 }
 
 void LedgerPage::setTheme(const Theme& theme)
 {
+    if (m_plot->theme() == theme)
+        return;
     m_flow->setTheme(theme);
     m_plot->setTheme(theme);
     recompute();
@@ -300,8 +323,8 @@ void LedgerPage::recompute()
         m_ledger.reset();
         m_answer->setText(
             tr("No ledger: %1.").arg(said(m_numbers.units().language, ledger.error().message)));
-        parts::setSentence(*m_watts, {});
-        parts::setSentence(*m_accessory, {});
+        for (QLabel* words : {m_explained, m_watts, m_beside, m_accessory})
+            parts::setSentence(*words, {});
         return;
     }
     m_ledger = ledger.value();
@@ -325,33 +348,32 @@ void LedgerPage::showLedger()
     m_answer->setText(answer);
     m_flow->show(ledger, m_numbers);
     showTable();
+    const Language& in = m_numbers.units().language;
+    parts::setSentence(*m_explained, shown(wording::ledgerExplained(in, ledger.options.fuel)));
     parts::setSentence(*m_watts, wattsSentence());
+    parts::setSentence(
+        *m_beside, m_result ? shown(wording::measuredBesideLedger(in, m_result->analysis, ledger))
+                            : QString());
     parts::setSentence(*m_accessory, accessorySentence());
     m_plot->show(ledger, m_result ? &m_result->analysis : nullptr, m_numbers);
 }
 
 void LedgerPage::showTable()
 {
-    const core::Ledger& ledger = *m_ledger;
+    const Language& in = m_numbers.units().language;
     m_table->setColumnCount(4);
-    m_table->setHorizontalHeaderLabels({QString(), tr("low"), tr("middle"), tr("high")});
-    struct Row {
-        QString name;
-        const core::Range& range;
-    };
-    const QString unit = m_numbers.units().electric ? tr("kWh/100 km") : tr("L/100 km");
-    const std::array rows{Row{tr("relief, %1").arg(unit), ledger.relief_l_per_100km},
-                          Row{tr("cost, %1").arg(unit), ledger.cost_l_per_100km},
-                          Row{tr("net, %1").arg(unit), ledger.net_l_per_100km},
-                          Row{tr("net, %"), ledger.net_pct}};
+    m_table->setHorizontalHeaderLabels({shown(wording::ledgerUnit(in, m_ledger->options.fuel)),
+                                        tr("low"), tr("middle"), tr("high")});
+    const std::vector<wording::LedgerRow> rows = wording::ledgerRows(in, *m_ledger);
     m_table->setRowCount(static_cast<int>(rows.size()));
-    for (int i = 0; i < static_cast<int>(rows.size()); ++i) {
-        const Row& row = rows[static_cast<std::size_t>(i)];
-        const QStringList cells{row.name, m_numbers.units().signedNumber(row.range.low, 3),
-                                m_numbers.units().signedNumber(row.range.middle, 3),
-                                m_numbers.units().signedNumber(row.range.high, 3)};
-        for (int column = 0; column < 4; ++column)
-            m_table->setItem(i, column, new QTableWidgetItem(cells[column]));
+    int line = 0;
+    for (const wording::LedgerRow& row : rows) {
+        parts::setCell(*m_table, line, 0, shown(row.name));
+        int column = 1;
+        for (const double value : {row.range.low, row.range.middle, row.range.high})
+            parts::setCell(*m_table, line, column++,
+                           m_numbers.units().signedNumber(value, row.decimals), true);
+        ++line;
     }
     parts::fitToRows(*m_table);
 }

@@ -58,6 +58,7 @@ private:
     [[nodiscard]] RangeFields addRange(QGridLayout& grid, const QString& objectName,
                                        const QString& label, const QString& source);
     void takeFuel();
+    void nameTerms();
     void showFactors(const core::LedgerOptions& options);
     [[nodiscard]] core::LedgerOptions options() const;
     void recompute();
@@ -82,7 +83,9 @@ private:
     QCheckBox* m_cost = nullptr;
     RangeFields m_alternator{}, m_marginal{}, m_generator{}, m_drive{};
     QLabel* m_answer = nullptr;
+    QLabel* m_explained = nullptr;
     QLabel* m_watts = nullptr;
+    QLabel* m_beside = nullptr; ///< what the runs say
     QLabel* m_accessory = nullptr;
     QTableWidget* m_table = nullptr;
     LedgerFlow* m_flow = nullptr;

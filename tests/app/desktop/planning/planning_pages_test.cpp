@@ -1,13 +1,17 @@
 // Copyright (C) 2026 The Bothways developers
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/desktop/look/said.h"
 #include "app/desktop/planning/ledger_page.h"
 #include "app/desktop/planning/plan_page.h"
+#include "app/wording/ledger.h"
 #include "core/study/units.h"
 #include "tests/app/desktop/support/page_fixture.h"
 
 #include <QAbstractButton>
+#include <QCheckBox>
 #include <QComboBox>
 #include <QDoubleSpinBox>
+#include <QLabel>
 #include <QPushButton>
 #include <QScrollArea>
 #include <QScrollBar>
@@ -134,6 +138,39 @@ TEST(LedgerPage, TakesTheFactorsOfAFuel)
     EXPECT_EQ(page.ledger()->options.fuel, core::Fuel::diesel);
     EXPECT_DOUBLE_EQ(page.ledger()->options.heating_value_mj_per_l, 35.9);
     EXPECT_DOUBLE_EQ(page.ledger()->options.marginal.middle, 0.42);
+}
+
+// The table, and which term is which, in the words of the command line.
+TEST(LedgerPage, NamesItsLinesAsTheCommandLineDoes)
+{
+    app::LedgerPage page;
+    const app::Language english;
+    const auto* table = child<QTableWidget>(page, "ledgerTable");
+    for (const core::Fuel fuel : {core::Fuel::petrol, core::Fuel::electric}) {
+        child<QComboBox>(page, "ledgerFuel")->setCurrentIndex(static_cast<int>(fuel));
+        ASSERT_TRUE(page.ledger());
+        const auto rows = app::wording::ledgerRows(english, *page.ledger());
+        ASSERT_EQ(table->rowCount(), static_cast<int>(rows.size()));
+        for (int row = 0; row < table->rowCount(); ++row)
+            EXPECT_EQ(table->item(row, 0)->text(),
+                      app::shown(rows[static_cast<std::size_t>(row)].name));
+    }
+    EXPECT_EQ(child<QCheckBox>(page, "ledgerRelief")->text(),
+              app::shown("Relief of the 12 V supply"))
+        << "there is no engine whose alternator could be relieved";
+    EXPECT_EQ(table->horizontalHeaderItem(0)->text(), app::shown("kWh/100 km"));
+    child<QCheckBox>(page, "ledgerCost")->setChecked(false);
+    EXPECT_EQ(table->rowCount(), 3) << "what is switched off has no line";
+}
+
+TEST(LedgerPage, SaysWhatTheRunsMeasuredBesideWhatIsExpected)
+{
+    app::LedgerPage page;
+    EXPECT_TRUE(child<QLabel>(page, "ledgerBeside")->isHidden());
+    page.setResult(resultOfExample("morning"));
+    EXPECT_TRUE(child<QLabel>(page, "ledgerBeside")
+                    ->text()
+                    .startsWith("Measured by the study's runs, beside it: "));
 }
 
 // Without a property that says so: the units of the runs do.
