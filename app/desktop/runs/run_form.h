@@ -139,6 +139,7 @@ private:
     bool m_notebook = false; ///< starts are typed, not stamped
     bool m_filling = false;
     std::vector<core::RunId> m_several; ///< where more than one run is shown
+    QHash<int, QString> m_shared;       ///< by field, what these have in common
     core::Run m_run;                    ///< what the fields were filled from
     QHash<int, QWidget*> m_editors, m_labels;
     QHash<int, QAction*> m_signs;

@@ -57,6 +57,7 @@ void RunForm::fillSeveral()
     const std::vector<core::Run> runs = severalRuns();
     const UnitsShown units = m_preferences.units(m_document.isElectric());
     m_filling = true;
+    m_shared.clear();
     for (const RunField field : allRunFields()) {
         std::set<QString> texts;
         for (const core::Run& run : runs)
@@ -66,6 +67,7 @@ void RunForm::fillSeveral()
         m_editors.value(static_cast<int>(field))->setEnabled(!own);
         if (!own && texts.size() < 2) {
             line(field)->setPlaceholderText({});
+            m_shared[static_cast<int>(field)] = text(field);
             continue;
         }
         setText(field, {});
@@ -86,11 +88,10 @@ void RunForm::fillSeveral()
 
 void RunForm::commitSeveral(RunField field)
 {
-    if (isEachRunsOwn(field) || !line(field)->isModified())
-        return;
+    // Not by isModified(): a list beside the field completes what is typed, and forgets it then.
     const QString typed = text(field);
-    if (typed.isEmpty() && !line(field)->placeholderText().isEmpty())
-        return; // it differed, and nothing was typed after all
+    if (isEachRunsOwn(field) || typed == m_shared.value(static_cast<int>(field)))
+        return;
     const UnitsShown units = m_preferences.units(m_document.isElectric());
     std::vector<core::Run> runs = severalRuns();
     for (core::Run& run : runs)

@@ -167,6 +167,31 @@ TEST_F(WindowTest, SeveralRunsAreChangedTogetherInOneStep)
     EXPECT_EQ(study().runs, before.runs);
 }
 
+TEST_F(WindowTest, EnterCommitsAConfigurationTypedForSeveralRuns)
+{
+    ASSERT_TRUE(window->openFile(aSheet()));
+    settle();
+    for (const char* typed : {"A", "b"}) {
+        choose(4, 7);
+        press(Qt::Key_Return);
+        fill("configuration", typed);
+        press(Qt::Key_Return);
+        for (std::size_t i = 4; i < 8; ++i)
+            EXPECT_TRUE(core::sameWord(study().runs[i].configuration, typed)) << typed;
+        EXPECT_EQ(study().runs[3].configuration, "A") << "it was not chosen";
+        EXPECT_FALSE(window->page()->form().isVisible()) << typed;
+    }
+    trigger("undo"); // one step for all four
+    EXPECT_EQ(core::configurations(study()).size(), 1U);
+    trigger("undo");
+    EXPECT_EQ(core::configurations(study()).size(), 2U);
+    choose(0, 7); // where they differ, an empty field changes nothing
+    press(Qt::Key_Return);
+    fill("configuration", "B");
+    press(Qt::Key_Return);
+    EXPECT_EQ(core::configurations(study()).size(), 1U);
+}
+
 TEST_F(WindowTest, TheSelectionDecidesWhatTheFormIsAbout)
 {
     ASSERT_TRUE(window->openFile(aSheet()));
