@@ -78,14 +78,6 @@ protected:
         way->setCurrentIndex(way->findData(static_cast<int>(chosen)));
     }
     [[nodiscard]] QString cutWords() const { return find<QLabel>("cutWords")->text(); }
-    /// For eyes: what a dialog looks like, where BOTHWAYS_PICTURES names a folder.
-    static void paint(QWidget& dialog, const char* name)
-    {
-        const QString pictures = qEnvironmentVariable("BOTHWAYS_PICTURES");
-        if (!pictures.isEmpty()) {
-            EXPECT_TRUE(dialog.grab().save(pictures + u'/' + name + ".png"));
-        }
-    }
     static void answer(const QMessageBox& question, const QString& words)
     {
         for (QAbstractButton* button : question.buttons())

@@ -65,7 +65,9 @@ TEST_F(RoadsideBlockTest, TheWalkRoundIsOneLargeQuestionAfterTheOther)
     EXPECT_TRUE(label("todo").contains("Walk round the car"));
     key(Qt::Key_W);
     EXPECT_EQ(label("asked"), "Walk-round, 1 of 3: belts on. In order?");
+    paint(*page, "walk_question");
     key(Qt::Key_Y);
+    paint(*page, "walk_number");
     EXPECT_TRUE(label("wordsAsked").contains("2 of 3: tyre pressure, in kPa"))
         << label("wordsAsked").toStdString();
     answer("23o");

@@ -51,6 +51,7 @@ TEST_F(WalkDialogTest, OffersAFirstListAndTheUsersLastOneToTheNextStudy)
     auto* list = in<QPlainTextEdit>(dialog, "walkList");
     ASSERT_TRUE(list->isVisible());
     EXPECT_GT(list->toPlainText().count('\n'), 2) << list->toPlainText().toStdString();
+    paint(*dialog, "walk_list");
     list->setPlainText("belts on\nbelts on");
     in<QPushButton>(dialog, "walkOk")->click();
     EXPECT_TRUE(in<QLabel>(dialog, "walkProblem")->isVisible());
@@ -103,6 +104,7 @@ TEST_F(WalkDialogTest, SaysWhileItIsTypedWhatIsTooFarFromTheLast)
     number->setText("241");
     EXPECT_EQ(problem->text(), "Tyre pressure: 241 kPa now, 230 before: more than 10 apart.");
     EXPECT_TRUE(in<QPushButton>(dialog, "walkOk")->isEnabled()) << "it is noted all the same";
+    paint(*dialog, "walk_dialog");
     number->setText("24x");
     EXPECT_TRUE(problem->text().contains("expected a number")) << problem->text().toStdString();
     EXPECT_FALSE(in<QPushButton>(dialog, "walkOk")->isEnabled());

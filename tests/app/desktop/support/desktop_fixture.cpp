@@ -100,6 +100,14 @@ void WindowTest::fill(const char* field, const QString& text) const
     QTest::keyClicks(widget, text);
 }
 
+void WindowTest::paint(QWidget& widget, const char* name)
+{
+    const QString pictures = qEnvironmentVariable("BOTHWAYS_PICTURES");
+    if (!pictures.isEmpty()) {
+        EXPECT_TRUE(widget.grab().save(pictures + u'/' + name + ".png"));
+    }
+}
+
 void WindowTest::trigger(const char* action) const
 {
     QAction* found = window->action(action);

@@ -86,6 +86,8 @@ protected:
         });
         return dialog;
     }
+    /// For eyes: what a widget looks like, where BOTHWAYS_PICTURES names a folder.
+    static void paint(QWidget& widget, const char* name);
     static bool waitFor(const std::function<bool()>& condition);
 
     std::unique_ptr<MainWindow> window;
