@@ -8,8 +8,8 @@
 
 #include <chrono>
 #include <map>
-#include <set>
 #include <optional>
+#include <set>
 #include <string>
 #include <vector>
 

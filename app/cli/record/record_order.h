@@ -12,7 +12,19 @@
 namespace bothways::cli {
 
 struct RecordOrder {
-    enum class Kind { acknowledge, start, end, mark, on, weather, discard, forget, next, help, stop };
+    enum class Kind {
+        acknowledge,
+        start,
+        end,
+        mark,
+        on,
+        weather,
+        discard,
+        forget,
+        next,
+        help,
+        stop
+    };
     Kind kind = Kind::acknowledge;
     std::vector<std::string> words; ///< after the order
 };

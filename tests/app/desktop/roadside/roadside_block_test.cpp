@@ -132,7 +132,8 @@ TEST_F(RoadsideBlockTest, TheWeatherOfTheBlockGoesIntoTheNextRunThatCounts)
     EXPECT_TRUE(page->notice().contains("Expected a number")) << page->notice().toStdString();
     answer("2.1");
     answer("400");
-    EXPECT_TRUE(page->notice().contains("Expected a number from 0 to 360")) << page->notice().toStdString();
+    EXPECT_TRUE(page->notice().contains("Expected a number from 0 to 360"))
+        << page->notice().toStdString();
     answer("270");
     answer("");
     answer("");
