@@ -71,7 +71,9 @@ test -f "$root/usr/share/doc/bothways/handbook/index.html"
 echo "== the command line in the place of both"
 within apt-get install -y -qq --no-install-recommends "/debs/$alone" >/dev/null
 within bothways analyse /root/mine.bothways >/dev/null
-! within dpkg-query -W -f='${Status}' bothways 2>/dev/null | grep -q "ok installed"
+if within dpkg-query -W -f='${Status}' bothways 2>/dev/null | grep "ok installed"; then
+    exit 1
+fi
 within sh -c 'dpkg-query -W -f="\${Depends}" bothways-cli' | grep -i qt && exit 1
 
 echo "== removed: what is left is the user's"
