@@ -1280,6 +1280,21 @@ Fahrten %4 und %5: %6</translation>
     </message>
 </context>
 <context>
+    <name>bothways::app::BlindPage</name>
+    <message>
+        <source>Consumption and result are hidden, so that the answer cannot choose the runs. Go through the findings, discard what has to go, then show them. That they were hidden, and until when, is in the history.</source>
+        <translation>Verbrauch und Ergebnis sind verborgen, damit die Antwort nicht die Fahrten aussucht. Gehen Sie die Befunde durch, verwerfen Sie, was weg muss, und zeigen Sie sie dann. Dass sie verborgen waren und bis wann, steht im Verlauf.</translation>
+    </message>
+    <message>
+        <source>The discards are settled: show the result</source>
+        <translation>Die Sichtung ist abgeschlossen: Ergebnis zeigen</translation>
+    </message>
+    <message>
+        <source>This study is open for reading only.</source>
+        <translation>Diese Studie ist nur zum Lesen geöffnet.</translation>
+    </message>
+</context>
+<context>
     <name>bothways::app::CalibrationDialog</name>
     <message>
         <source>Calibrate %1</source>
@@ -2694,14 +2709,6 @@ Fahrten %4 und %5: %6</translation>
         <translation>Heizwert</translation>
     </message>
     <message>
-        <source>Relief of the alternator</source>
-        <translation>Entlastung der Lichtmaschine</translation>
-    </message>
-    <message>
-        <source>Drag of the rotor</source>
-        <translation>Luftwiderstand des Rotors</translation>
-    </message>
-    <message>
         <source>Alternator</source>
         <translation>Lichtmaschine</translation>
     </message>
@@ -2768,30 +2775,6 @@ Fahrten %4 und %5: %6</translation>
     <message>
         <source>Less is reached only with the best generator and drive beside the worst alternator and engine.</source>
         <translation>Weniger wird es nur mit dem besten Generator und Antrieb neben der schlechtesten Lichtmaschine und dem schlechtesten Motor.</translation>
-    </message>
-    <message>
-        <source>kWh/100 km</source>
-        <translation>kWh/100&#xa0;km</translation>
-    </message>
-    <message>
-        <source>L/100 km</source>
-        <translation>l/100&#xa0;km</translation>
-    </message>
-    <message>
-        <source>relief, %1</source>
-        <translation>Entlastung, %1</translation>
-    </message>
-    <message>
-        <source>cost, %1</source>
-        <translation>Aufwand, %1</translation>
-    </message>
-    <message>
-        <source>net, %1</source>
-        <translation>Saldo, %1</translation>
-    </message>
-    <message>
-        <source>net, %</source>
-        <translation>Saldo, %</translation>
     </message>
     <message>
         <source>Open a study with a verdict to see how many watts the device must deliver before that study could see it.</source>
@@ -2907,14 +2890,6 @@ Fahrten %4 und %5: %6</translation>
     <message>
         <source>History</source>
         <translation>Verlauf</translation>
-    </message>
-    <message>
-        <source>Consumption and result are hidden, so that the answer cannot choose the runs. Go through the findings, discard what has to go, then show them. That they were hidden, and until when, is in the history.</source>
-        <translation>Verbrauch und Ergebnis sind verborgen, damit die Antwort nicht die Fahrten aussucht. Gehen Sie die Befunde durch, verwerfen Sie, was weg muss, und zeigen Sie sie dann. Dass sie verborgen waren und bis wann, steht im Verlauf.</translation>
-    </message>
-    <message>
-        <source>The discards are settled: show the result</source>
-        <translation>Die Sichtung ist abgeschlossen: Ergebnis zeigen</translation>
     </message>
     <message>
         <source>Computing the result</source>
@@ -3569,6 +3544,14 @@ Erstellt mit Qt %1, QCustomPlot, SQLite, SQLiteCpp, Boost, Eigen, fast_float, fm
     <message>
         <source>What is looked at before a block: the list, and what is in order now</source>
         <translation>Was vor einem Block angesehen wird: die Liste, und was jetzt in Ordnung ist</translation>
+    </message>
+    <message>
+        <source>&amp;Pages of the result</source>
+        <translation>&amp;Seiten des Ergebnisses</translation>
+    </message>
+    <message>
+        <source>In a &amp;window of its own</source>
+        <translation>In einem eigenen &amp;Fenster</translation>
     </message>
 </context>
 <context>
@@ -5191,10 +5174,6 @@ Erstellt mit Qt %1, QCustomPlot, SQLite, SQLiteCpp, Boost, Eigen, fast_float, fm
         <translation>Fahrtenblatt &amp;importieren…</translation>
     </message>
     <message>
-        <source>A CSV file with a line for each run</source>
-        <translation>Eine CSV-Datei mit einer Zeile je Fahrt</translation>
-    </message>
-    <message>
         <source>Recent studies</source>
         <translation>Zuletzt benutzte Studien</translation>
     </message>
@@ -5205,6 +5184,10 @@ Erstellt mit Qt %1, QCustomPlot, SQLite, SQLiteCpp, Boost, Eigen, fast_float, fm
     <message>
         <source>%1   –   %2</source>
         <translation>%1   –   %2</translation>
+    </message>
+    <message>
+        <source>A spreadsheet or a CSV file with a line for each run</source>
+        <translation>Eine Tabelle oder CSV-Datei mit einer Zeile je Fahrt</translation>
     </message>
 </context>
 <context>

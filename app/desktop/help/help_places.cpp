@@ -3,6 +3,7 @@
 #include "app/desktop/help/help_places.h"
 
 #include "app/desktop/look/help_topics.h"
+#include "app/desktop/look/late_page.h"
 
 #include <QTabWidget>
 
@@ -39,7 +40,7 @@ constexpr std::array kPlaces{
     HelpPlace{"ledgerPage", "ledger"},
     // recordings and the roadside
     HelpPlace{"traceView", "recordings"},
-    HelpPlace{"recordingsDock", "recordings"},
+    HelpPlace{"recordingsPanel", "recordings"},
     HelpPlace{"traceImportDialog", "recordings"},
     HelpPlace{"cuttingDialog", "recordings#cutting-a-recording-into-runs"},
     HelpPlace{"roadsidePage", "roadside#roadside-mode"},
@@ -68,6 +69,12 @@ QString ownTopic(const QWidget& widget)
     return place == kPlaces.end() ? QString() : QString::fromLatin1(place->topic);
 }
 
+const QWidget* pageOn(const QTabWidget& tabs)
+{
+    const auto* late = qobject_cast<const LatePage*>(tabs.currentWidget());
+    return late ? late->made() : tabs.currentWidget();
+}
+
 } // namespace
 
 std::span<const HelpPlace> helpPlaces()
@@ -81,10 +88,10 @@ QString helpTopicAt(const QWidget* focus)
         if (QString topic = ownTopic(*widget); !topic.isEmpty())
             return topic;
         // The keyboard is on the tabs: what they show counts.
-        if (const auto* tabs = qobject_cast<const QTabWidget*>(widget);
-            tabs && tabs->currentWidget())
-            if (QString topic = ownTopic(*tabs->currentWidget()); !topic.isEmpty())
-                return topic;
+        if (const auto* tabs = qobject_cast<const QTabWidget*>(widget))
+            if (const QWidget* page = pageOn(*tabs))
+                if (QString topic = ownTopic(*page); !topic.isEmpty())
+                    return topic;
     }
     return QStringLiteral("index");
 }

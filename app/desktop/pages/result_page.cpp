@@ -5,6 +5,7 @@
 #include "app/desktop/look/help_topics.h"
 #include "app/desktop/look/page_parts.h"
 #include "app/desktop/look/state_marks.h"
+#include "app/desktop/look/turning_layout.h"
 #include "app/desktop/pages/companions_rows.h"
 #include "app/desktop/plots/result_plots.h"
 
@@ -119,10 +120,9 @@ QWidget* ResultPage::makeVerdict()
 QWidget* ResultPage::makeChoices()
 {
     auto* panel = new QWidget;
-    auto* rows = new QVBoxLayout(panel);
-    rows->setContentsMargins(0, 0, 0, 0);
-    auto* row = new QHBoxLayout;
-    rows->addLayout(row);
+    constexpr int kWide = 640; // the three in a row, in the longer language
+    auto* turning = new TurningLayout(kWide, panel);
+    turning->setContentsMargins(0, 0, 0, 0);
     const auto dress = [](QDoubleSpinBox* box, const char* name, double low, double high,
                           double step, int decimals) {
         box->setObjectName(QLatin1String(name));
@@ -142,17 +142,15 @@ QWidget* ResultPage::makeChoices()
     m_marginLabel->setBuddy(m_margin);
     m_confidenceLabel = new QLabel;
     m_confidenceLabel->setBuddy(m_confidence);
-    row->addWidget(m_marginLabel);
-    row->addWidget(m_margin);
-    row->addSpacing(18);
-    row->addWidget(m_confidenceLabel);
-    row->addWidget(m_confidence);
-    row->addStretch();
-    auto* second = new QHBoxLayout; // three in a row are wider than a narrow dock
-    second->addWidget(m_claimLabel);
-    second->addWidget(m_claim);
-    second->addStretch();
-    rows->addLayout(second);
+    for (const auto& [label, box] :
+         {std::pair(m_marginLabel, m_margin), std::pair(m_confidenceLabel, m_confidence),
+          std::pair(m_claimLabel, m_claim)}) {
+        auto* pair = new QHBoxLayout;
+        pair->addWidget(label);
+        pair->addWidget(box);
+        pair->addStretch();
+        turning->addLayout(pair);
+    }
     for (QDoubleSpinBox* box : {m_margin, m_confidence, m_claim})
         connect(box, &QDoubleSpinBox::valueChanged, this, [this] {
             const double claim_pct = m_claim->value();

@@ -56,9 +56,11 @@ void ResultView::setContent(QWidget* content)
 
 void ResultView::setResult(std::shared_ptr<const ResultSet> result)
 {
+    const bool isNew = m_result != result;
     m_result = std::move(result);
     setRecomputing(false);
-    update();
+    if (isNew)
+        update();
 }
 
 void ResultView::setUnits(const UnitsShown& units)

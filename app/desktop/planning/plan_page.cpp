@@ -198,6 +198,8 @@ QBoxLayout* PlanPage::makeAnswer()
 
 void PlanPage::setResult(std::shared_ptr<const ResultSet> result)
 {
+    if (m_result == result)
+        return; // what a person typed since stays
     m_result = std::move(result);
     m_noiseOfStudy->setEnabled(m_result && m_result->analysis.headline);
     m_tie->setEnabled(m_result != nullptr);
@@ -210,12 +212,16 @@ void PlanPage::setResult(std::shared_ptr<const ResultSet> result)
 
 void PlanPage::setUnits(const UnitsShown& units)
 {
+    if (m_numbers.units() == units)
+        return;
     m_numbers = NumberWords(units);
     recompute();
 }
 
 void PlanPage::setTheme(const Theme& theme)
 {
+    if (m_plot->theme() == theme)
+        return;
     m_plot->setTheme(theme);
     m_widths->setTheme(theme);
     recompute();

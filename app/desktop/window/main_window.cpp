@@ -12,8 +12,8 @@
 #include "app/desktop/help/help_window.h"
 #include "app/desktop/look/message_bar.h"
 #include "app/desktop/look/preferences.h"
-#include "app/desktop/pages/result_page.h"
-#include "app/desktop/planning/plan_page.h"
+#include "app/desktop/pages/blind_page.h"
+#include "app/desktop/pages/look_first_page.h"
 #include "app/desktop/recordings/recordings_panel.h"
 #include "app/desktop/roadside/roadside_page.h"
 #include "app/desktop/runs/run_form.h"
@@ -172,17 +172,16 @@ void MainWindow::showStudy()
     m_findings = new FindingsPanel(*m_document, m_preferences, m_findingsDock);
     m_findingsDock->setWidget(m_findings);
     m_historyDock->setWidget(new HistoryPanel(*m_document, m_preferences.spoken(), m_historyDock));
-    m_recordings = new RecordingsPanel(*m_document, m_preferences, m_recordingsDock);
-    m_recordingsDock->setWidget(m_recordings);
-    buildResult();
     m_lookAllowed = false;
-    showResultPart();
+    buildResult();
     for (QAction* tag : m_tagActions)
         m_page->list().addAction(tag);
     for (QDockWidget* dock : docks())
         dock->show();
     if (!restoreState(m_preferences.windowState())) {
-        resizeDocks({m_resultDock}, {width() * 42 / 100}, Qt::Horizontal);
+        const int whole = 85 * fontMetrics().averageCharWidth(); // of a page of the result
+        resizeDocks({m_resultDock}, {std::max(width() * 42 / 100, std::min(whole, width() / 2))},
+                    Qt::Horizontal);
         resizeDocks({m_findingsDock}, {height() * 27 / 100}, Qt::Vertical);
     }
     m_findingsDock->raise();
@@ -211,10 +210,10 @@ void MainWindow::connectStudy()
     connect(document, &StudyDocument::progressed, this,
             [this](double share) { m_progress->setValue(static_cast<int>(100.0 * share)); });
     connect(document, &StudyDocument::blindChanged, this, [this](bool blind) {
-        if (blind)
-            buildResult();
-        takeResult();
         showResultPart();
+        if (blind) // no number stays behind, not even where nobody looks
+            m_result->forgetResult();
+        takeResult();
         follow();
     });
     connect(m_page, &StudyPage::selectionChanged, this, &MainWindow::follow);
@@ -225,30 +224,55 @@ void MainWindow::connectStudy()
     connect(m_page, &StudyPage::news, this,
             [this](const QString& sentence) { statusBar()->showMessage(sentence, 8000); });
     connect(m_findings, &FindingsPanel::runWanted, m_page, &StudyPage::showRun);
-    connectRecordings();
+    connect(m_findings, &FindingsPanel::findingWanted, this,
+            [this](const core::Finding& finding) { m_findingWanted = finding; });
+    connect(m_page, &StudyPage::currentRunChanged, this, [this] { m_findingWanted.reset(); });
+    connect(m_findings, &FindingsPanel::findingActivated, this,
+            [this](const core::Finding& finding) {
+                m_findingWanted = finding;
+                showPage("recordings");
+                if (m_recordings)
+                    m_recordings->showFinding(finding);
+            });
 }
 
-/// The pages of the answer, empty. While consumption is hidden they are made anew: no number stays
-/// behind, not even where nobody looks.
+/// The row of pages at the right.
 void MainWindow::buildResult()
 {
-    delete m_result;
-    m_result = new ResultTabs(m_resultStack);
-    m_resultStack->addWidget(m_result);
+    m_result = new ResultTabs(m_resultDock);
+    m_result->addBeside("recordings", tr("Recordings"), [this] { return makeRecordings(); });
+    m_result->addInstead("blind", [this] {
+        auto* page = new BlindPage(!m_document->isReadOnly());
+        connect(page, &BlindPage::showWanted, this, [this] { setBlind(false); });
+        return page;
+    });
+    m_result->addInstead("lookFirst", [this] {
+        auto* page = new LookFirstPage;
+        const auto allow = [this](const char* first) {
+            m_lookAllowed = true;
+            m_result->showPage(first);
+            takeResult();
+        };
+        connect(page, &LookFirstPage::anyLookWanted, this, [allow] { allow("companions"); });
+        connect(page, &LookFirstPage::verdictWanted, this, [allow] { allow("result"); });
+        return page;
+    });
+    showResultPart();
     dressResult();
-    connect(m_result->verdict(), &ResultPage::optionsAsked, this,
+    m_resultDock->setWidget(m_result);
+    connect(m_result, &QTabWidget::currentChanged, this, &MainWindow::recordLook);
+    connect(m_result, &ResultTabs::optionsAsked, this,
             [this](double margin_pct, double confidence, std::optional<double> claim_pct) {
                 m_document->tryOptions({margin_pct, confidence, claim_pct});
             });
     connect(&m_preferences, &Preferences::unitsChanged, m_result, [this] { dressResult(); });
     connect(&m_preferences, &Preferences::appearanceChanged, m_result, [this] { dressResult(); });
     connect(m_result, &ResultTabs::runActivated, m_page, &StudyPage::showRun);
-    PlanPage* plan = m_result->plan();
-    connect(plan, &PlanPage::runCardRequested, this,
+    connect(m_result, &ResultTabs::runCardRequested, this,
             [this](const core::Plan& card) { m_reports->chooseRunCard(*m_document, card); });
-    connect(plan, &PlanPage::noiseStudiesRequested, this,
-            [this, plan] { m_reports->chooseNoiseStudies(*plan); });
-    connect(plan, &PlanPage::tieRequested, this, [this](const core::PlannedStudy& tied) {
+    connect(m_result, &ResultTabs::noiseStudiesRequested, this,
+            [this](PlanPage* plan) { m_reports->chooseNoiseStudies(*plan); });
+    connect(m_result, &ResultTabs::tieRequested, this, [this](const core::PlannedStudy& tied) {
         core::StudyProperties properties = m_document->study().properties;
         properties.plan = tied;
         m_document->setProperties(properties);
@@ -257,16 +281,15 @@ void MainWindow::buildResult()
 
 std::vector<QDockWidget*> MainWindow::docks() const
 {
-    return {m_resultDock, m_findingsDock, m_historyDock, m_recordingsDock};
+    return {m_resultDock, m_findingsDock, m_historyDock};
 }
 
 bool MainWindow::isLoading() const
 {
     if (!m_document)
         return false;
-    const PlanPage* plan = m_result->plan();
-    return m_document->isBusy() || m_recordings->isLoading() ||
-           (plan->isVisible() && plan->isBusy());
+    return m_document->isBusy() || (m_recordings && m_recordings->isLoading()) ||
+           m_result->isBusy();
 }
 
 bool MainWindow::closeStudy()
@@ -290,16 +313,16 @@ void MainWindow::leaveStudy()
     for (QDockWidget* dock : docks())
         dock->hide();
     m_toolBar->hide();
-    for (QWidget* part : std::initializer_list<QWidget*>{m_page, m_findings, m_result, m_recordings,
-                                                         m_historyDock->widget()}) {
+    for (QWidget* part :
+         std::initializer_list<QWidget*>{m_page, m_findings, m_result, m_historyDock->widget()}) {
         part->hide();
         part->disconnect(this);
         delete part;
     }
     m_page = nullptr;
     m_findings = nullptr;
-    m_recordings = nullptr;
     m_result = nullptr;
+    m_findingWanted.reset();
     m_document.reset();
     m_stack->setCurrentIndex(0);
     takeBusy(false);
@@ -350,8 +373,13 @@ void MainWindow::takeResult()
         m_result->setResult(result);
     showResultPart();
     follow();
-    const bool onShow = m_resultStack->currentWidget() == m_result;
-    if (onShow && m_resultDock->isVisible() && isActiveWindow())
+    recordLook();
+}
+
+/// Whoever sees an answer has looked at it, whether it came or was turned to.
+void MainWindow::recordLook()
+{
+    if (m_document && m_document->result() && m_result->showsAnswer() && isActiveWindow())
         m_document->recordLook();
 }
 
@@ -362,13 +390,9 @@ void MainWindow::showResultPart()
     const bool interim =
         result && result->analysis.headline &&
         std::ranges::count(result->analysis.verdict.qualifiers, core::Qualifier::interim) > 0;
-    const char* before = m_document->isBlind()                                     ? "blindPage"
-                         : interim && !m_lookAllowed && !m_document->wasLookedAt() ? "lookFirstPage"
-                                                                                   : nullptr;
-    if (before)
-        m_resultStack->setCurrentWidget(m_resultStack->findChild<QWidget*>(before));
-    else
-        m_resultStack->setCurrentWidget(m_result);
+    m_result->standInstead(m_document->isBlind()                                     ? "blind"
+                           : interim && !m_lookAllowed && !m_document->wasLookedAt() ? "lookFirst"
+                                                                                     : "");
 }
 
 void MainWindow::dressResult()
@@ -428,7 +452,7 @@ bool MainWindow::showPage(const QString& name)
         listRecordings();
     else if (name.startsWith("properties"))
         m_jobs->editProperties(*m_document, name.mid(11));
-    else if (m_result->showPage(name + "Page")) {
+    else if (m_result->showPage(name)) {
         m_resultDock->show();
         m_resultDock->raise();
     } else if (QDockWidget* dock = findChild<QDockWidget*>(name + "Dock")) {

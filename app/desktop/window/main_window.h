@@ -5,10 +5,12 @@
 #include "app/desktop/document/run_draft.h"
 #include "app/desktop/document/study_document.h"
 #include "core/planning/plan.h"
+#include "core/screening/finding.h"
 #include "storage/instruments/rig.h"
 #include "storage/recordings/cut.h"
 
 #include <QMainWindow>
+#include <QPointer>
 
 #include <functional>
 #include <memory>
@@ -99,6 +101,7 @@ private:
     void takeBusy(bool busy);
     void say(const core::Error& error);
     void buildResult();
+    void recordLook();
     void sayNotOpened(const QString& file, const core::Error& error);
     void sayNoSheet(const QString& file, const core::Error& error);
 
@@ -113,9 +116,10 @@ private:
     void build();
     void buildStart();
     void buildDocks();
-    void buildBlindPage();
     void buildStatusBar();
-    QDockWidget* addDock(const char* name, const QString& title, Qt::DockWidgetArea area);
+    enum class Title { whereAlone, whereFloating }; ///< of a dock; in a tab it has none
+    QDockWidget* addDock(const char* name, const QString& title, Qt::DockWidgetArea area,
+                         Title shown = Title::whereAlone);
     QAction* add(QMenu* menu, const char* name, const QString& text, const QKeySequence& keys,
                  const std::function<void()>& job, bool needsStudy = true);
     QAction* addTag(QMenu* menu, const char* name, const QString& text, Qt::Key key,
@@ -126,11 +130,12 @@ private:
     void buildTagMenu(QMenu* menu);
     void buildStudyMenu();
     void buildViewMenu();
+    void addPages(QMenu* menu);
+    void turnTo(const QString& page);
+    void addColours(QMenu* menu);
     void buildHelpMenu();
     void buildToolBar();
     void fillRecent();
-
-    void buildLookFirstPage();
 
     // main_window_jobs.cpp
     void cut();
@@ -162,7 +167,7 @@ private:
     void sayRecovered();
 
     // main_window_recordings.cpp
-    void connectRecordings();
+    [[nodiscard]] QWidget* makeRecordings();
     void chooseRecording();
     void listRecordings();
 
@@ -175,20 +180,19 @@ private:
     std::unique_ptr<StudyDocument> m_document;
     StudyPage* m_page = nullptr;
     FindingsPanel* m_findings = nullptr;
-    RecordingsPanel* m_recordings = nullptr;
+    QPointer<RecordingsPanel> m_recordings;       ///< once somebody looks at them
+    std::optional<core::Finding> m_findingWanted; ///< whose place the recordings show
     ResultTabs* m_result = nullptr;
     RoadsidePage* m_roadside = nullptr;
     MessageBar* m_messages = nullptr;
     ReportDesk* m_reports = nullptr;
     StudyJobs* m_jobs = nullptr;
     QStackedWidget* m_stack = nullptr;
-    QStackedWidget* m_resultStack = nullptr;
     bool m_lookAllowed = false; ///< what a look costs has been said
     bool m_isEnding = false;
     QDockWidget* m_resultDock = nullptr;
     QDockWidget* m_findingsDock = nullptr;
     QDockWidget* m_historyDock = nullptr;
-    QDockWidget* m_recordingsDock = nullptr;
     QMenu* m_recentMenu = nullptr;
     QToolBar* m_toolBar = nullptr;
     QLabel *m_tally = nullptr, *m_recording = nullptr;

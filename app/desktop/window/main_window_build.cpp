@@ -8,7 +8,6 @@
 #include "app/desktop/look/message_bar.h"
 #include "app/desktop/look/preferences.h"
 #include "app/desktop/look/wheel_guard.h"
-#include "app/desktop/pages/look_first_page.h"
 #include "app/desktop/runs/run_tags.h"
 #include "app/desktop/runs/study_page.h"
 #include "app/desktop/window/report_desk.h"
@@ -25,7 +24,6 @@
 #include <QLabel>
 #include <QMenuBar>
 #include <QProgressBar>
-#include <QPushButton>
 #include <QStackedWidget>
 #include <QStatusBar>
 #include <QToolBar>
@@ -33,11 +31,36 @@
 #include <QVBoxLayout>
 
 namespace bothways::app {
+namespace {
+
+/// The middle takes the room that the docks leave; a wish of its own would be taken from theirs.
+class Middle final : public QWidget {
+public:
+    using QWidget::QWidget;
+    QSize sizeHint() const override { return minimumSizeHint(); }
+};
+
+/// A part of the window that is brought to the front has the keyboard, at its first stop.
+void takeKeyboard(QWidget& part)
+{
+    if (part.focusProxy()) {
+        part.setFocus(Qt::ShortcutFocusReason);
+        return;
+    }
+    for (QWidget* next = part.nextInFocusChain(); next != &part; next = next->nextInFocusChain())
+        if (part.isAncestorOf(next) && next->focusPolicy() & Qt::TabFocus &&
+            next->isVisibleTo(&part)) {
+            next->setFocus(Qt::ShortcutFocusReason);
+            return;
+        }
+}
+
+} // namespace
 
 void MainWindow::build()
 {
     qApp->installEventFilter(new WheelGuard(this));
-    auto* centre = new QWidget(this);
+    auto* centre = new Middle(this);
     auto* box = new QVBoxLayout(centre);
     box->setContentsMargins(4, 4, 4, 4);
     box->setSpacing(4);
@@ -54,8 +77,6 @@ void MainWindow::build()
 
     buildStart();
     buildDocks();
-    buildBlindPage();
-    buildLookFirstPage();
     buildStatusBar();
     buildFileMenu();
     buildEditMenu();
@@ -82,9 +103,9 @@ void MainWindow::buildStart()
 
 void MainWindow::buildDocks()
 {
-    m_resultDock = addDock("resultDock", tr("Result"), Qt::RightDockWidgetArea);
-    m_recordingsDock = addDock("recordingsDock", tr("Recordings"), Qt::RightDockWidgetArea);
-    tabifyDockWidget(m_resultDock, m_recordingsDock);
+    // Its row of pages says what it is.
+    m_resultDock =
+        addDock("resultDock", tr("Result"), Qt::RightDockWidgetArea, Title::whereFloating);
     setTabPosition(Qt::RightDockWidgetArea, QTabWidget::North);
     m_findingsDock = addDock("findingsDock", tr("Findings"), Qt::BottomDockWidgetArea);
     m_historyDock = addDock("historyDock", tr("History"), Qt::BottomDockWidgetArea);
@@ -94,48 +115,11 @@ void MainWindow::buildDocks()
     setDockOptions(AnimatedDocks | AllowTabbedDocks | AllowNestedDocks);
 }
 
-/// What stands in the result's place while a study is blind.
-void MainWindow::buildBlindPage()
-{
-    m_resultStack = new QStackedWidget(m_resultDock);
-    auto* blind = new QWidget(m_resultStack);
-    blind->setObjectName("blindPage");
-    auto* blindBox = new QVBoxLayout(blind);
-    auto* words = new QLabel(tr("Consumption and result are hidden, so that the answer cannot "
-                                "choose the runs. Go through the findings, discard what has to "
-                                "go, then show them. That they were hidden, and until when, is in "
-                                "the history."),
-                             blind);
-    words->setWordWrap(true);
-    words->setAlignment(Qt::AlignCenter);
-    auto* reveal = new QPushButton(tr("The discards are settled: show the result"), blind);
-    reveal->setObjectName("reveal");
-    blindBox->addStretch(1);
-    blindBox->addWidget(words);
-    blindBox->addWidget(reveal, 0, Qt::AlignHCenter);
-    blindBox->addStretch(2);
-    m_resultStack->addWidget(blind);
-    m_resultDock->setWidget(m_resultStack);
-    connect(reveal, &QPushButton::clicked, this, [this] { setBlind(false); });
-}
-
-void MainWindow::buildLookFirstPage()
-{
-    auto* page = new LookFirstPage(m_resultStack);
-    m_resultStack->addWidget(page);
-    const auto allow = [this](const char* first) {
-        m_lookAllowed = true;
-        m_result->showPage(QLatin1String(first));
-        takeResult();
-    };
-    connect(page, &LookFirstPage::anyLookWanted, this, [allow] { allow("companionsPage"); });
-    connect(page, &LookFirstPage::verdictWanted, this, [allow] { allow("resultPage"); });
-}
-
 void MainWindow::buildStatusBar()
 {
     m_tally = new QLabel(this);
     m_tally->setObjectName("tally");
+    m_tally->setContentsMargins(0, 0, 8, 0); // the frame of the window is near
     m_recording = new QLabel(this);
     m_recording->setObjectName("recordingState");
     m_recording->hide();
@@ -160,7 +144,8 @@ void MainWindow::buildStatusBar()
     statusBar()->addPermanentWidget(m_tally);
 }
 
-QDockWidget* MainWindow::addDock(const char* name, const QString& title, Qt::DockWidgetArea area)
+QDockWidget* MainWindow::addDock(const char* name, const QString& title, Qt::DockWidgetArea area,
+                                 Title shown)
 {
     auto* dock = new QDockWidget(title, this);
     dock->setObjectName(name);
@@ -170,8 +155,10 @@ QDockWidget* MainWindow::addDock(const char* name, const QString& title, Qt::Doc
     // Where a tab says what it is, a title below it says the same again.
     auto* noTitle = new QWidget(dock);
     noTitle->hide();
-    const auto retitle = [this, dock, noTitle] {
-        QWidget* wanted = tabifiedDockWidgets(dock).isEmpty() ? nullptr : noTitle;
+    const auto retitle = [this, dock, noTitle, shown] {
+        const bool titled = shown == Title::whereFloating ? dock->isFloating()
+                                                          : tabifiedDockWidgets(dock).isEmpty();
+        QWidget* wanted = titled ? nullptr : noTitle;
         if (dock->titleBarWidget() != wanted)
             dock->setTitleBarWidget(wanted);
     };
@@ -356,34 +343,17 @@ void MainWindow::buildViewMenu()
             QKeySequence(QString("Ctrl+%1").arg(key++)), [dock] {
                 dock->show();
                 dock->raise();
-                if (QWidget* inside = dock->widget())
-                    inside->setFocus();
-                if (QWidget* first = dock->widget()->nextInFocusChain();
-                    first && dock->isAncestorOf(first))
-                    first->setFocus(Qt::ShortcutFocusReason);
+                takeKeyboard(*dock->widget());
             });
     }
+    add(menu, "show_recordings", tr("Recordings"), QKeySequence(Qt::CTRL | Qt::Key_5),
+        [this] { turnTo("recordings"); });
+    addPages(menu->addMenu(tr("&Pages of the result")));
     QAction* roadside =
         add(menu, "roadside", tr("R&oadside mode"), tr("F9"), [this] { openRoadside(); });
     roadside->setToolTip(tr("One page for the companion in the passenger seat (F9)"));
     menu->addSeparator();
-    QMenu* colours = menu->addMenu(tr("&Colours"));
-    auto* group = new QActionGroup(this);
-    const std::pair<ThemeChoice, QString> themes[] = {{ThemeChoice::system, tr("As the &system")},
-                                                      {ThemeChoice::light, tr("&Light")},
-                                                      {ThemeChoice::dark, tr("&Dark")}};
-    for (const auto& [theme, text] : themes) {
-        QAction* action = colours->addAction(text);
-        action->setCheckable(true);
-        action->setChecked(m_preferences.theme() == theme);
-        group->addAction(action);
-        connect(action, &QAction::triggered, this,
-                [this, choice = theme] { m_preferences.setTheme(choice); });
-        connect(&m_preferences, &Preferences::appearanceChanged, action,
-                [this, action, choice = theme] {
-                    action->setChecked(m_preferences.theme() == choice);
-                });
-    }
+    addColours(menu->addMenu(tr("&Colours")));
     QAction* large = add(
         menu, "largeTextAction", tr("&Large text"), tr("Ctrl+Shift+L"),
         [this] { m_preferences.setLargeText(!m_preferences.largeText()); }, false);
@@ -394,6 +364,49 @@ void MainWindow::buildViewMenu()
     add(
         menu, "fullScreen", tr("&Full screen"), tr("F11"),
         [this] { isFullScreen() ? showNormal() : showFullScreen(); }, false);
+}
+
+/// Each page by its key, so that no one has to be reached through the row of tabs.
+void MainWindow::addPages(QMenu* menu)
+{
+    int key = 1;
+    for (const auto& [name, title] : ResultTabs::pagesOfAnswer())
+        add(menu, ("show_" + name).toUtf8().constData(), title,
+            QKeySequence(QString("Alt+%1").arg(key++)), [this, page = name] { turnTo(page); });
+    menu->addSeparator();
+    QAction* apart = add(menu, "show_apart", tr("In a &window of its own"), {}, [this] {
+        m_resultDock->show();
+        m_resultDock->setFloating(!m_resultDock->isFloating());
+    });
+    apart->setCheckable(true);
+    connect(m_resultDock, &QDockWidget::topLevelChanged, apart, &QAction::setChecked);
+}
+
+/// As showPage(), with the keyboard.
+void MainWindow::turnTo(const QString& page)
+{
+    if (showPage(page))
+        takeKeyboard(*m_result->currentWidget());
+}
+
+void MainWindow::addColours(QMenu* menu)
+{
+    auto* group = new QActionGroup(this);
+    const std::pair<ThemeChoice, QString> themes[] = {{ThemeChoice::system, tr("As the &system")},
+                                                      {ThemeChoice::light, tr("&Light")},
+                                                      {ThemeChoice::dark, tr("&Dark")}};
+    for (const auto& [theme, text] : themes) {
+        QAction* action = menu->addAction(text);
+        action->setCheckable(true);
+        action->setChecked(m_preferences.theme() == theme);
+        group->addAction(action);
+        connect(action, &QAction::triggered, this,
+                [this, choice = theme] { m_preferences.setTheme(choice); });
+        connect(&m_preferences, &Preferences::appearanceChanged, action,
+                [this, action, choice = theme] {
+                    action->setChecked(m_preferences.theme() == choice);
+                });
+    }
 }
 
 void MainWindow::buildHelpMenu()

@@ -12,7 +12,6 @@
 #include <QAction>
 #include <QDockWidget>
 #include <QLabel>
-#include <QPushButton>
 
 #include <algorithm>
 
@@ -87,10 +86,6 @@ void MainWindow::sayWhyNot()
             action->setStatusTip({});
         }
     }
-    auto* reveal = findChild<QPushButton*>("reveal");
-    reveal->setEnabled(!m_document || !m_document->isReadOnly());
-    reveal->setToolTip(reveal->isEnabled() ? QString()
-                                           : tr("This study is open for reading only."));
 }
 
 QString MainWindow::whyNot(const QString& order) const

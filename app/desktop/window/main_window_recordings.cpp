@@ -15,20 +15,20 @@
 
 #include <QFileDialog>
 
-// What the window does with recordings. Dialogs are children of the panel: they go with the study.
+// What the window does with recordings. Dialogs are children of the runs' page: they go with the
+// study.
 namespace bothways::app {
 
-void MainWindow::connectRecordings()
+/// The panel, at what was chosen before somebody looked at it.
+QWidget* MainWindow::makeRecordings()
 {
-    connect(m_page, &StudyPage::currentRunChanged, m_recordings, &RecordingsPanel::showRun);
+    m_recordings = new RecordingsPanel(*m_document, m_preferences);
     if (const auto chosen = m_page->selectedRuns(); chosen.size() == 1)
         m_recordings->showRun(chosen.front().number);
+    if (m_findingWanted)
+        m_recordings->showFinding(*m_findingWanted);
+    connect(m_page, &StudyPage::currentRunChanged, m_recordings, &RecordingsPanel::showRun);
     connect(m_findings, &FindingsPanel::findingWanted, m_recordings, &RecordingsPanel::showFinding);
-    connect(m_findings, &FindingsPanel::findingActivated, this,
-            [this](const core::Finding& finding) {
-                showPage("recordings");
-                m_recordings->showFinding(finding);
-            });
     connect(m_recordings, &RecordingsPanel::importWanted, this, &MainWindow::chooseRecording);
     connect(m_recordings, &RecordingsPanel::listWanted, this, &MainWindow::listRecordings);
     connect(m_recordings, &RecordingsPanel::runActivated, m_page, &StudyPage::showRun);
@@ -38,6 +38,7 @@ void MainWindow::connectRecordings()
                 showPage("findings");
                 m_findings->showFinding(finding);
             });
+    return m_recordings;
 }
 
 void MainWindow::chooseRecording()
@@ -58,16 +59,15 @@ void MainWindow::importRecording(const QString& file)
     if (!m_document)
         return;
     const std::vector<core::Run> chosen = m_page->selectedRuns();
-    auto* dialog =
-        new RecordingImportDialog(*m_document, m_preferences, file,
-                                  chosen.size() == 1 ? chosen.front().number : 0, m_recordings);
+    auto* dialog = new RecordingImportDialog(
+        *m_document, m_preferences, file, chosen.size() == 1 ? chosen.front().number : 0, m_page);
     connect(dialog, &RecordingImportDialog::cutWanted, this, &MainWindow::cutRecording);
     dialog->show();
 }
 
 void MainWindow::listRecordings()
 {
-    auto* dialog = new RecordingsDialog(*m_document, m_preferences, m_recordings);
+    auto* dialog = new RecordingsDialog(*m_document, m_preferences, m_page);
     connect(dialog, &RecordingsDialog::cutWanted, this, &MainWindow::cutRecording);
     dialog->show();
 }
@@ -76,7 +76,7 @@ void MainWindow::cutRecording(core::RecordingId id)
 {
     for (const storage::RecordingInfo& recording : m_document->recordings())
         if (recording.id == id) {
-            auto* dialog = new CutDialog(*m_document, m_preferences, recording, m_recordings);
+            auto* dialog = new CutDialog(*m_document, m_preferences, recording, m_page);
             connect(dialog, &CutDialog::runsMade, this, [this](int count) {
                 m_messages->say(MessageBar::Kind::news,
                                 tr("%n part(s) of the recording became runs.", nullptr, count));

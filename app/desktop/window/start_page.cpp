@@ -2,14 +2,17 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/window/start_page.h"
 
+#include "app/desktop/look/page_parts.h"
 #include "app/desktop/look/preferences.h"
+#include "app/desktop/look/turning_layout.h"
 
 #include <QCommandLinkButton>
 #include <QDir>
+#include <QEvent>
 #include <QFileInfo>
-#include <QGridLayout>
 #include <QLabel>
 #include <QListWidget>
+#include <QScrollArea>
 #include <QVBoxLayout>
 
 namespace bothways::app {
@@ -35,14 +38,8 @@ StartPage::StartPage(Preferences& preferences, QWidget* parent)
       m_recent(new QListWidget(m_recentBox))
 {
     setObjectName("startPage");
-    auto* column = new QWidget(this);
-    column->setMaximumWidth(900);
-    auto* outer = new QHBoxLayout(this);
-    outer->addStretch(1);
-    outer->addWidget(column, 20);
-    outer->addStretch(1);
-    auto* box = new QVBoxLayout(column);
-    box->setSpacing(10);
+    QWidget* column = this; // until the layout takes them
+    auto* box = new QVBoxLayout;
     box->addStretch(1);
     box->addWidget(paragraph(tr("Does it change the consumption?"), column, 1.9, true));
     box->addWidget(paragraph(
@@ -62,34 +59,59 @@ StartPage::StartPage(Preferences& preferences, QWidget* parent)
            "procedure."),
         column, 0.95));
     box->addStretch(2);
+    QScrollArea* area = parts::scrolled(box); // a small window stays as small as it is
+    area->setFocusPolicy(Qt::NoFocus);
+    area->setMaximumWidth(900);
+    auto* outer = new QHBoxLayout(this);
+    outer->addStretch(1);
+    outer->addWidget(area, 20);
+    outer->addStretch(1);
     connect(&preferences, &Preferences::recentFilesChanged, this, &StartPage::fillRecent);
     fillRecent();
 }
 
 QLayout* StartPage::buildChoices(QWidget* column)
 {
-    auto* grid = new QGridLayout;
-    grid->setSpacing(8);
-    const auto add = [&](int row, int place, const char* name, const QString& title,
-                         const QString& words) {
+    constexpr int kWide = 620; // two beside each other, words and drawings whole
+    auto* rows = new QVBoxLayout;
+    rows->setSpacing(8);
+    QBoxLayout* row = nullptr;
+    const auto add = [&](const char* name, StartDrawing drawing, const QString& title,
+                         const QString& words, void (StartPage::*wanted)()) {
         auto* button = new QCommandLinkButton(title, words, column);
         button->setObjectName(name);
         button->setAccessibleDescription(words);
-        grid->addWidget(button, row, place);
-        return button;
+        button->setIconSize(kStartDrawing);
+        if (m_choices.size() % 2 == 0)
+            rows->addLayout(row = new TurningLayout(kWide));
+        row->addWidget(button, 1);
+        connect(button, &QCommandLinkButton::clicked, this, wanted);
+        m_choices.emplace_back(button, drawing);
     };
-    connect(add(0, 0, "openDemo", tr("&Demo study"),
-                tr("An invented day with a generator on a van's roof")),
-            &QCommandLinkButton::clicked, this, &StartPage::demoWanted);
-    connect(add(0, 1, "newStudy", tr("&New study"),
-                tr("Empty, and ready for the first run; saved as you type")),
-            &QCommandLinkButton::clicked, this, &StartPage::emptyStudyWanted);
-    connect(add(1, 0, "openStudy", tr("&Open a study…"), tr("A file that ends in .bothways")),
-            &QCommandLinkButton::clicked, this, &StartPage::openWanted);
-    connect(add(1, 1, "openSheet", tr("&Import a run sheet…"),
-                tr("A CSV file with a line for each run")),
-            &QCommandLinkButton::clicked, this, &StartPage::sheetWanted);
-    return grid;
+    add("openDemo", StartDrawing::days, tr("&Demo study"),
+        tr("An invented day with a generator on a van's roof"), &StartPage::demoWanted);
+    add("newStudy", StartDrawing::stretch, tr("&New study"),
+        tr("Empty, and ready for the first run; saved as you type"), &StartPage::emptyStudyWanted);
+    add("openStudy", StartDrawing::answer, tr("&Open a study…"),
+        tr("A file that ends in .bothways"), &StartPage::openWanted);
+    add("openSheet", StartDrawing::sheet, tr("&Import a run sheet…"),
+        tr("A spreadsheet or a CSV file with a line for each run"), &StartPage::sheetWanted);
+    draw();
+    return rows;
+}
+
+void StartPage::draw()
+{
+    const Theme theme = Theme::of(palette());
+    for (const auto& [button, drawing] : m_choices)
+        button->setIcon(startDrawing(drawing, theme, devicePixelRatioF()));
+}
+
+void StartPage::changeEvent(QEvent* event)
+{
+    if (event->type() == QEvent::PaletteChange)
+        draw();
+    QWidget::changeEvent(event);
 }
 
 void StartPage::buildRecent()

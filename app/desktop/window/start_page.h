@@ -2,8 +2,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "app/desktop/window/start_drawings.h"
+
 #include <QWidget>
 
+#include <vector>
+
+class QCommandLinkButton;
 class QListWidget;
 
 namespace bothways::app {
@@ -24,14 +29,19 @@ signals:
     void sheetWanted();
     void fileWanted(const QString& file);
 
+protected:
+    void changeEvent(QEvent* event) override;
+
 private:
     [[nodiscard]] QLayout* buildChoices(QWidget* column);
+    void draw();
     void buildRecent();
     void fillRecent();
 
     Preferences& m_preferences;
     QWidget* m_recentBox;
     QListWidget* m_recent;
+    std::vector<std::pair<QCommandLinkButton*, StartDrawing>> m_choices;
 };
 
 } // namespace bothways::app

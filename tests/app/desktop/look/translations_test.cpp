@@ -251,6 +251,7 @@ TEST_F(DesktopTest, AWindowInGermanSaysTheVerdictInGermanAndWritesFilesAsInEngli
     }
     const German german(preferences);
     MainWindow window(preferences, clock());
+    window.show();
     window.openDemo();
     settle(*window.document());
     QStringList menus;
@@ -277,6 +278,7 @@ TEST_F(DesktopTest, NumbersOfAPlotAreSavedWithPointsInGermanToo)
 {
     const German german(preferences);
     MainWindow window(preferences, clock());
+    window.show();
     window.openDemo();
     settle(*window.document());
     auto* page = window.findChild<QWidget*>("resultPage");

@@ -108,6 +108,7 @@ TEST(ResultPageTest, WarnsWhileSpoiledRunsCount)
     ResultPage page;
     page.setResult(result);
     EXPECT_EQ(page.findChild<QLabel*>(QStringLiteral("spoiledRunsText")), nullptr);
+    result = std::make_shared<ResultSet>(*result);
     result->spoiled = {9, 13};
     page.setResult(result);
     const auto* warning = page.findChild<QLabel*>(QStringLiteral("spoiledRunsText"));

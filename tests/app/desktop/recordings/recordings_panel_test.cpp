@@ -15,7 +15,6 @@
 
 #include <gmock/gmock.h>
 
-#include <QDockWidget>
 #include <QLabel>
 #include <QListWidget>
 #include <QTableView>

@@ -9,7 +9,6 @@
 #include <QAccessible>
 #include <QAction>
 #include <QDialog>
-#include <QDockWidget>
 #include <QLineEdit>
 #include <QMessageBox>
 #include <QPushButton>
@@ -108,6 +107,10 @@ protected:
 TEST_F(WindowBlind, NoPartOfTheWindowTellsAConsumption)
 {
     ASSERT_TRUE(everythingSaid(*window).join(' ').contains("8.4237")) << "the walk finds nothing";
+    // Pages that were seen before must not keep what they showed.
+    for (const char* page :
+         {"companions", "checks", "why", "plan", "ledger", "recordings", "history", "result"})
+        ASSERT_TRUE(window->showPage(page));
     press(Qt::Key_B, Qt::ControlModifier);
     ASSERT_TRUE(window->document()->isBlind());
     settle();

@@ -57,11 +57,13 @@ protected:
         EXPECT_NE(field, nullptr) << "nothing in " << page << " takes the keyboard";
         return field ? helpAt(field) : QString();
     }
-    /// The "?" within `part`, by the topics that they open.
-    QStringList questionMarks(const char* part)
+    /// The "?" on a page of the result, by the topics that they open.
+    QStringList questionMarks(const QString& tab)
     {
+        EXPECT_TRUE(window->showPage(tab)); // a page is made when it is first seen
+        const QByteArray part = tab.toUtf8() + "Page";
         QStringList topics;
-        for (QToolButton* button : find(part)->findChildren<QToolButton*>("helpButton"))
+        for (QToolButton* button : find(part.constData())->findChildren<QToolButton*>("helpButton"))
             topics += helpTopicOf(*button);
         return topics;
     }
@@ -105,10 +107,10 @@ TEST_F(WindowHelpTest, F1OnAFindingOpensItsRule)
 
 TEST_F(WindowHelpTest, EveryCheckCompanionAndWordBesideTheVerdictHasItsQuestionMark)
 {
-    const QStringList checks = questionMarks("checksPage");
+    const QStringList checks = questionMarks("checks");
     for (const CheckKind check : kCheckKinds)
         EXPECT_TRUE(checks.contains(helpTopic(check))) << helpTopic(check).toStdString();
-    const QStringList companions = questionMarks("companionsPage");
+    const QStringList companions = questionMarks("companions");
     using core::Companion;
     for (const Companion companion : {Companion::bracket, Companion::runs, Companion::blocks,
                                       Companion::labels, Companion::correlated})
@@ -119,7 +121,7 @@ TEST_F(WindowHelpTest, EveryCheckCompanionAndWordBesideTheVerdictHasItsQuestionM
         expected += "rules";
     for (const core::Qualifier qualifier : verdict.qualifiers)
         expected += helpTopic(qualifier);
-    EXPECT_EQ(questionMarks("resultPage"), expected);
+    EXPECT_EQ(questionMarks("result"), expected);
 }
 
 TEST_F(WindowHelpTest, F1InADialogOpensItsPageAndTheDialogStays)

@@ -394,7 +394,7 @@ TEST_F(WindowTest, WhileScreeningIsBlindNothingShowsConsumptionOrVerdict)
     settle();
     press(Qt::Key_B, Qt::ControlModifier);
     EXPECT_TRUE(window->document()->isBlind());
-    EXPECT_FALSE(find("resultPage")->isVisible());
+    EXPECT_EQ(window->findChild<QWidget*>("resultPage"), nullptr) << "it is not even there";
     EXPECT_FALSE(cell(0, Column::consumptionColumn).contains("8"));
     window->page()->list().setFocus();
     press(Qt::Key_Return);
