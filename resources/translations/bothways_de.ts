@@ -477,6 +477,35 @@ Fahrten %4 und %5: %6</translation>
     </message>
 </context>
 <context>
+    <name>RecordingsFolder</name>
+    <message numerus="yes">
+        <source>%n recording(s) that %1 names are not there.</source>
+        <translation>
+            <numerusform>%n Aufzeichnung, die in %1 steht, ist nicht da.</numerusform>
+            <numerusform>%n Aufzeichnungen, die in %1 stehen, sind nicht da.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n recording(s) are not in %1 either.</source>
+        <translation>
+            <numerusform>%n Aufzeichnung ist auch in %1 nicht.</numerusform>
+            <numerusform>%n Aufzeichnungen sind auch in %1 nicht.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Where are the recordings?</source>
+        <translation>Wo sind die Aufzeichnungen?</translation>
+    </message>
+    <message>
+        <source>&amp;Choose their folder…</source>
+        <translation>Ihren Ordner &amp;wählen…</translation>
+    </message>
+    <message>
+        <source>Folder of the recordings</source>
+        <translation>Ordner der Aufzeichnungen</translation>
+    </message>
+</context>
+<context>
     <name>ResultPage</name>
     <message>
         <source>none</source>
@@ -3419,16 +3448,8 @@ Erstellt mit Qt %1, QCustomPlot, SQLite, SQLiteCpp, Boost, Eigen, fast_float, fm
         <translation>Zum &amp;Lesen öffnen</translation>
     </message>
     <message>
-        <source>%1 is no run sheet, but a logger&apos;s recording.</source>
-        <translation>%1 ist kein Fahrtenblatt, sondern die Aufzeichnung eines Loggers.</translation>
-    </message>
-    <message>
         <source>&amp;Import it as a recording…</source>
         <translation>Als Aufzeichnung &amp;importieren…</translation>
-    </message>
-    <message>
-        <source>%1 is no run sheet, but a logger&apos;s recording. Open the study that it belongs to, then import it there.</source>
-        <translation>%1 ist kein Fahrtenblatt, sondern die Aufzeichnung eines Loggers. Öffnen Sie die Studie, zu der sie gehört, und importieren Sie sie dort.</translation>
     </message>
     <message>
         <source>Rec&amp;ord</source>
@@ -3552,6 +3573,10 @@ Erstellt mit Qt %1, QCustomPlot, SQLite, SQLiteCpp, Boost, Eigen, fast_float, fm
     <message>
         <source>In a &amp;window of its own</source>
         <translation>In einem eigenen &amp;Fenster</translation>
+    </message>
+    <message>
+        <source>&amp;Import it into a new study…</source>
+        <translation>In eine neue Studie &amp;importieren…</translation>
     </message>
 </context>
 <context>

@@ -12,6 +12,23 @@
     </message>
 </context>
 <context>
+    <name>RecordingsFolder</name>
+    <message numerus="yes">
+        <source>%n recording(s) that %1 names are not there.</source>
+        <translation>
+            <numerusform>%n recording that %1 names is not there.</numerusform>
+            <numerusform>%n recordings that %1 names are not there.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n recording(s) are not in %1 either.</source>
+        <translation>
+            <numerusform>%n recording is not in %1 either.</numerusform>
+            <numerusform>%n recordings are not in %1 either.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>RunRowWords</name>
     <message numerus="yes">
         <source>%n pair(s)</source>

@@ -4391,6 +4391,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>ist nicht mehr da, wo sie geöffnet wurde (inzwischen verschoben oder entfernt); nichts wurde geändert</translation>
     </message>
     <message>
+        <source>is no run sheet, but a logger&apos;s recording; expected it behind --trace</source>
+        <translation>ist kein Fahrtenblatt, sondern die Aufzeichnung eines Loggers; sie gehört hinter --trace</translation>
+    </message>
+    <message>
         <source>is no study; expected a file that Bothways made</source>
         <translation>ist keine Studie; erwartet wird eine Datei, die Bothways angelegt hat</translation>
     </message>

@@ -103,6 +103,21 @@ bool namesRecordings(const core::Study& runs)
                        [](const core::Run& run) { return !run.trace.empty(); });
 }
 
+bool isRecordingInstead(const std::filesystem::path& file, std::string_view bytes,
+                        const SheetOptions& options)
+{
+    const auto preview = previewSheet(bytes, file.string(), options, 1);
+    if (preview && preview.value().header_found) {
+        const auto lacks = [&](const char* column) {
+            return std::ranges::find(preview.value().missing, column) !=
+                   preview.value().missing.end();
+        };
+        if (!lacks("configuration") || !lacks("direction"))
+            return false;
+    }
+    return looksLikeRecording(file);
+}
+
 Result<std::vector<ImportedRecording>> importSheet(StudyFile& study, const core::Study& runs,
                                                    const std::filesystem::path& sheet,
                                                    const SheetImportOptions& options)

@@ -31,6 +31,12 @@ struct ImportedRecording {
 
 [[nodiscard]] bool namesRecordings(const core::Study& runs);
 
+/// Whether a file that was taken for a run sheet is a recording of a logger: it looks like one, and
+/// no column of it is known to be a configuration or a direction.
+/// @param bytes  of the file; empty where it could not be read as a sheet
+[[nodiscard]] bool isRecordingInstead(const std::filesystem::path& file, std::string_view bytes,
+                                      const SheetOptions& options = {});
+
 /// All of it, or an Error and a study as it was, whatever happens meanwhile: recordings are read
 /// first and lie in the file unfinished, then runs and recordings become parts of the study in one
 /// commit. What a sudden end leaves of them is removed when the study is opened next. They are

@@ -3,6 +3,7 @@
 #include "storage/recordings/trace_import.h"
 #include "core/study/clock.h"
 #include "storage/loggers/channel_mapping.h"
+#include "storage/loggers/trace_names.h"
 #include "storage/loggers/trace_open.h"
 #include "storage/loggers/trace_report.h"
 #include "storage/recordings/read_recording.h"
@@ -239,6 +240,25 @@ Result<core::Instant> recordingStart(const std::string& words, const core::Study
                                "a time of day"_t,
                                words),
                  {}};
+}
+
+bool looksLikeRecording(const std::filesystem::path& file)
+{
+    const auto seen = previewTrace(file);
+    if (!seen || seen.value().fault)
+        return false;
+    const TracePreview& preview = seen.value();
+    if (preview.format != "csv") // GPX and NMEA are told by their form
+        return true;
+    std::size_t numbers = 0, words = 0;
+    for (const std::vector<std::string>& row : preview.rows)
+        for (std::size_t i = 0; i < std::min(row.size(), preview.columns.size()); ++i)
+            if (!row[i].empty() &&
+                timeName(preview.columns[i], preview.units[i]) == TimeName::none &&
+                plainName(preview.columns[i]) != "mark")
+                ++(isNumber(row[i], preview.decimalComma) ? numbers : words);
+    constexpr std::size_t kFarMore = 3; // what was not measured is written as a word now and then
+    return numbers > kFarMore * words;
 }
 
 Result<TracePreview> previewTrace(const std::filesystem::path& file, const StudyFile* study)

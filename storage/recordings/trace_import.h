@@ -43,6 +43,10 @@ struct TraceImportOptions {
 [[nodiscard]] Result<core::Instant> recordingStart(const std::string& words,
                                                    const core::Study& study);
 
+/// Whether a file is a logger's by its first lines: it names a time, with a clock or without, and
+/// beside it stand numbers.
+[[nodiscard]] bool looksLikeRecording(const std::filesystem::path& file);
+
 /// @param study  for the mapping kept for this header; may be null
 [[nodiscard]] Result<TracePreview> previewTrace(const std::filesystem::path& file,
                                                 const StudyFile* study = nullptr);

@@ -243,6 +243,22 @@ TEST(SheetsWithRecordings, ThatWereMovedAreReadWithTheFolderOfTheRecordings)
     EXPECT_EQ(bothwaysProgram({"undo", again}).code, 2) << "runs and recordings are one step";
 }
 
+TEST(SheetsWithRecordings, ARecordingTakenForASheetIsSaidToBeOne)
+{
+    const TempFolder folder;
+    const std::string study = folder / "day.bothways";
+    ASSERT_EQ(bothwaysProgram({"new", study}).code, 0);
+    std::string rows;
+    for (int s = 0; s < 60; ++s)
+        rows += fmt::format("{},{},0.{:02}\n", s, 80 + s % 5, s);
+    for (const char* header : {"time_s,road_speed_kmh,fuel_used_l\n", "Time (s),Speed,Flow\n"}) {
+        const Ran ran =
+            bothwaysProgram({"import", study, folder.write("logger.csv", header + rows)});
+        EXPECT_EQ(ran.code, 3);
+        EXPECT_THAT(ran.err, HasSubstr("a logger's recording; expected it behind --trace"));
+    }
+}
+
 TEST(UnknownColumns, AreSaidByAnalyseAsByImport)
 {
     const TempFolder folder;

@@ -85,6 +85,11 @@ Outcome importSheet(storage::StudyFile& file, const std::filesystem::path& path,
     options.today = io.today;
     const auto read =
         storage::parseRunSheet(bytes.value(), path.string(), options, &before.value());
+    if (!read && storage::isRecordingInstead(path, bytes.value(), options))
+        return core::Error{
+            core::ErrorCode::badInput,
+            "is no run sheet, but a logger's recording; expected it behind --trace"_t,
+            path.string()};
     if (!read)
         return read.error();
     const storage::RunSheet& sheet = read.value();

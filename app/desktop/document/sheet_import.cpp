@@ -29,7 +29,8 @@ struct SheetImport {
 
 /// Waits, with a dialog and without freezing the window, until the thread has brought all in.
 core::Outcome importByAThread(const std::shared_ptr<storage::StudyFile>& connection,
-                              const core::Study& runs, const QString& sheet, QWidget* parent)
+                              const core::Study& runs, const QString& sheet, QWidget* parent,
+                              const storage::SheetTraces& traces)
 {
     std::stop_source stop;
     QProgressDialog dialog(
@@ -45,6 +46,7 @@ core::Outcome importByAThread(const std::shared_ptr<storage::StudyFile>& connect
 
     storage::SheetImportOptions options;
     options.stop = stop.get_token();
+    options.traces = traces;
     options.progress = [&dialog](const std::string& name, double done, double /*rate*/) {
         QMetaObject::invokeMethod(
             &dialog,
@@ -71,7 +73,7 @@ core::Outcome importByAThread(const std::shared_ptr<storage::StudyFile>& connect
 } // namespace
 
 bool importSheet(StudyDocument& document, const core::Study& runs, const QString& sheet,
-                 QWidget* parent)
+                 QWidget* parent, const storage::SheetTraces& traces)
 {
     if (!storage::namesRecordings(runs))
         return document.importRuns(runs, QFileInfo(sheet).fileName());
@@ -79,11 +81,12 @@ bool importSheet(StudyDocument& document, const core::Study& runs, const QString
     const auto connection = document.anotherConnection();
     if (!connection)
         return false;
-    return document.takeForeignChange(importByAThread(connection, runs, sheet, parent));
+    return document.takeForeignChange(importByAThread(connection, runs, sheet, parent, traces));
 }
 
 StudyDocument::Opened makeStudyFromSheet(const QString& sheet, const QDate& today, QWidget* parent,
-                                         const storage::SheetOptions& said)
+                                         const storage::SheetOptions& said,
+                                         const FindRecordings& where)
 {
     const auto bytes = storage::readSheetBytes(toPath(sheet));
     if (!bytes)
@@ -94,6 +97,9 @@ StudyDocument::Opened makeStudyFromSheet(const QString& sheet, const QDate& toda
     if (!read)
         return read.error();
     const core::Study& runs = read.value().study;
+    const auto traces = where ? where(runs) : storage::SheetTraces();
+    if (!traces)
+        return traces.error();
     const QFileInfo info(sheet);
     const bool besideIt = QFileInfo(info.absolutePath()).isWritable();
     const QString folder = besideIt ? info.absolutePath() : studyFolder();
@@ -105,7 +111,7 @@ StudyDocument::Opened makeStudyFromSheet(const QString& sheet, const QDate& toda
     const auto catcher =
         QObject::connect(document.value().get(), &StudyDocument::failed, document.value().get(),
                          [&imported](const core::Error& error) { imported = error; });
-    const bool done = importSheet(*document.value(), runs, sheet, parent);
+    const bool done = importSheet(*document.value(), runs, sheet, parent, traces.value());
     QObject::disconnect(catcher);
     if (done)
         imported = document.value()->keepColumns(bytes.value(), sheet, options);

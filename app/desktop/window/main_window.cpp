@@ -14,6 +14,7 @@
 #include "app/desktop/look/preferences.h"
 #include "app/desktop/pages/blind_page.h"
 #include "app/desktop/pages/look_first_page.h"
+#include "app/desktop/recordings/recordings_folder.h"
 #include "app/desktop/recordings/recordings_panel.h"
 #include "app/desktop/roadside/roadside_page.h"
 #include "app/desktop/runs/run_form.h"
@@ -27,6 +28,7 @@
 #include "app/desktop/window/result_tabs.h"
 #include "app/desktop/window/study_jobs.h"
 #include "app/wording/desktop_options.h"
+#include "storage/recordings/sheet_import.h"
 
 #include <QAction>
 #include <QApplication>
@@ -95,6 +97,12 @@ bool MainWindow::openFile(const QString& file)
     if (!study) {
         said = sheetOptions(m_clock().date());
         const auto bytes = storage::readSheetBytes(toPath(file));
+        if (storage::isRecordingInstead(toPath(file), bytes ? bytes.value() : std::string())) {
+            m_jobs->offerRecording(file, m_document && !m_document->isReadOnly()
+                                             ? tr("&Import it as a recording…")
+                                             : tr("&Import it into a new study…"));
+            return false;
+        }
         const auto asked =
             bytes ? askColumns(m_preferences.spoken(), bytes.value(), file, said, nullptr, this)
                   : said; // what is wrong is said below
@@ -103,9 +111,13 @@ bool MainWindow::openFile(const QString& file)
         said = *asked;
     }
     StudyDocument::Opened opened =
-        study ? StudyDocument::open(file) : makeStudyFromSheet(file, m_clock().date(), this, said);
+        study
+            ? StudyDocument::open(file)
+            : makeStudyFromSheet(file, m_clock().date(), this, said, [&](const core::Study& runs) {
+                  return askForRecordings(runs, file, m_preferences, *this);
+              });
     if (!opened) {
-        study ? sayNotOpened(file, opened.error()) : sayNoSheet(file, opened.error());
+        study ? sayNotOpened(file, opened.error()) : say(opened.error());
         return false;
     }
     if (m_document)

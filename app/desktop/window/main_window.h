@@ -73,7 +73,8 @@ public:
     /// Of a program that begins where this one is.
     [[nodiscard]] QStringList argumentsToGoOn() const;
     void importSheet(const QString& file);
-    /// Shows what is in a recording's file, to be imported.
+    /// Shows what is in a recording's file, to be imported; without a study that takes it, into a
+    /// new one.
     void importRecording(const QString& file);
     void cutRecording(core::RecordingId id);
     /// Brings a part of the window to the front by its name; see pageNames().
@@ -103,7 +104,6 @@ private:
     void buildResult();
     void recordLook();
     void sayNotOpened(const QString& file, const core::Error& error);
-    void sayNoSheet(const QString& file, const core::Error& error);
 
     // main_window_follow.cpp
     void follow();

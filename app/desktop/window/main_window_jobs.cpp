@@ -115,7 +115,9 @@ void MainWindow::chooseSheet()
 
 void MainWindow::importSheet(const QString& file)
 {
-    if (m_document)
+    if (m_document && m_document->isReadOnly())
+        m_messages->say(MessageBar::Kind::problem, tr("This study is open for reading only."));
+    else if (m_document)
         m_jobs->importSheet(*m_document, file);
     else
         openFile(file);
@@ -186,25 +188,6 @@ void MainWindow::sayNotOpened(const QString& file, const core::Error& error)
                               .arg(name)
                         : tr("%1 may not be changed. It can be opened for reading.").arg(name),
                     tr("&Open for reading"), [this, file] { openForReading(file); });
-}
-
-/// A recording that was taken for a sheet is offered as what it is.
-void MainWindow::sayNoSheet(const QString& file, const core::Error& error)
-{
-    if (!looksLikeRecording(file, error)) {
-        say(error);
-        return;
-    }
-    const QString name = QFileInfo(file).fileName();
-    if (m_document && !m_document->isReadOnly())
-        m_messages->say(MessageBar::Kind::problem,
-                        tr("%1 is no run sheet, but a logger's recording.").arg(name),
-                        tr("&Import it as a recording…"), [this, file] { importRecording(file); });
-    else
-        m_messages->say(MessageBar::Kind::problem,
-                        tr("%1 is no run sheet, but a logger's recording. Open the study that it "
-                           "belongs to, then import it there.")
-                            .arg(name));
 }
 
 void MainWindow::openForReading(const QString& file)

@@ -56,8 +56,13 @@ void MainWindow::chooseRecording()
 
 void MainWindow::importRecording(const QString& file)
 {
-    if (!m_document)
-        return;
+    if (!m_document || m_document->isReadOnly()) {
+        if (m_document && !closeStudy())
+            return;
+        take(makeEmptyStudy(m_clock().date()), {});
+        if (!m_document)
+            return;
+    }
     const std::vector<core::Run> chosen = m_page->selectedRuns();
     auto* dialog = new RecordingImportDialog(
         *m_document, m_preferences, file, chosen.size() == 1 ? chosen.front().number : 0, m_page);

@@ -9,6 +9,7 @@
 #include "app/desktop/look/message_bar.h"
 #include "app/desktop/look/preferences.h"
 #include "app/desktop/look/said.h"
+#include "app/desktop/recordings/recordings_folder.h"
 #include "app/desktop/runs/rename_dialog.h"
 #include "app/desktop/runs/run_list_model.h"
 #include "app/desktop/runs/walk_dialog.h"
@@ -17,7 +18,7 @@
 #include "app/desktop/window/import_problems_dialog.h"
 #include "app/desktop/window/study_properties_dialog.h"
 #include "core/study/properties.h"
-#include "storage/loggers/trace_open.h"
+#include "storage/recordings/sheet_import.h"
 
 #include <QClipboard>
 #include <QFileDialog>
@@ -54,14 +55,6 @@ QString sheetFilter()
     return StudyJobs::tr("Run sheets (*.csv *.tsv *.txt *.xlsx *.ods);;All files (*)");
 }
 
-bool looksLikeRecording(const QString& file, const core::Error& asSheet)
-{
-    if (asSheet.where.line > 1) // its header is a sheet's
-        return false;
-    const auto trace = storage::openTrace(toPath(file));
-    return trace && !trace.value()->channels().empty();
-}
-
 StudyJobs::StudyJobs(QWidget& window, MessageBar& messages, Preferences& preferences, Clock clock)
     : QObject(&window),
       m_window(window),
@@ -83,6 +76,10 @@ void StudyJobs::importSheet(StudyDocument& document, const QString& file)
 {
     const core::Study& study = document.study();
     const auto bytes = storage::readSheetBytes(toPath(file));
+    if (storage::isRecordingInstead(toPath(file), bytes ? bytes.value() : std::string())) {
+        offerRecording(file, tr("&Import it as a recording…"));
+        return;
+    }
     if (!bytes) {
         showSheetFaults(file, bytes.error());
         return;
@@ -108,7 +105,12 @@ void StudyJobs::importSheet(StudyDocument& document, const QString& file)
         return;
     }
     const auto count = static_cast<int>(added.size());
-    if (!app::importSheet(document, sheet.value().study, file, &m_window))
+    const auto traces = askForRecordings(sheet.value().study, file, m_preferences, m_window);
+    if (!traces) {
+        m_messages.say(m_preferences.spoken(), traces.error());
+        return;
+    }
+    if (!app::importSheet(document, sheet.value().study, file, &m_window, traces.value()))
         return;
     if (const core::Outcome kept = document.keepColumns(bytes.value(), file, *options); !kept) {
         m_messages.say(m_preferences.spoken(), kept.error());
@@ -144,6 +146,14 @@ core::Outcome StudyJobs::add(StudyDocument& document, core::Study runs, const QS
     return tried(document, [&] { return document.importRuns(runs, source); });
 }
 
+void StudyJobs::offerRecording(const QString& file, const QString& order)
+{
+    m_messages.say(
+        MessageBar::Kind::problem,
+        tr("%1 is no run sheet, but a logger's recording.").arg(QFileInfo(file).fileName()), order,
+        [this, file] { emit recordingWanted(file); });
+}
+
 void StudyJobs::pasteRuns(StudyDocument& document)
 {
     const QMimeData* data = QGuiApplication::clipboard()->mimeData();
@@ -171,13 +181,6 @@ void StudyJobs::pasteRuns(StudyDocument& document)
 
 void StudyJobs::showSheetFaults(const QString& file, const core::Error& error)
 {
-    if (looksLikeRecording(file, error)) {
-        m_messages.say(
-            MessageBar::Kind::problem,
-            tr("%1 is no run sheet, but a logger's recording.").arg(QFileInfo(file).fileName()),
-            tr("&Import it as a recording…"), [this, file] { emit recordingWanted(file); });
-        return;
-    }
     if (error.others.empty() && error.code != core::ErrorCode::badInput) {
         m_messages.say(m_preferences.spoken(), error);
         return;

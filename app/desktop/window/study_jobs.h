@@ -26,6 +26,9 @@ public:
     StudyJobs(QWidget& window, MessageBar& messages, Preferences& preferences, Clock clock);
 
     void importSheet(StudyDocument& document, const QString& file);
+    /// A recording that was taken for a sheet is offered as what it is.
+    /// @param order  what the button says: recordingWanted() follows
+    void offerRecording(const QString& file, const QString& order);
     /// Runs from the clipboard, copied in a study or in a spreadsheet: all of them or none.
     void pasteRuns(StudyDocument& document);
     void chooseExport(const StudyDocument& document);
@@ -52,8 +55,6 @@ private:
     Clock m_clock;
 };
 
-/// Whether a file that was taken for a run sheet, and is none by its first line, is a logger's.
-[[nodiscard]] bool looksLikeRecording(const QString& file, const core::Error& asSheet);
 /// What files are called in a file dialog.
 [[nodiscard]] QString studyFilter();
 [[nodiscard]] QString sheetFilter();

@@ -37,6 +37,39 @@ inline QByteArray aDrive()
     return csv;
 }
 
+/// Two minutes of the day of aSheet().
+inline QByteArray gpx(bool times)
+{
+    QByteArray text("<?xml version=\"1.0\"?>\n<gpx version=\"1.1\" creator=\"invented\" "
+                    "xmlns=\"http://www.topografix.com/GPX/1/1\"><trk><trkseg>\n");
+    for (int s = 0; s < 120; ++s) {
+        text += "<trkpt lat=\"47.5\" lon=\"" + QByteArray::number(9.4 + s / 3000.0, 'f', 6) + "\">";
+        if (times)
+            text += "<time>" +
+                    QTime(5, 40).addSecs(s).toString("'2026-05-09T'HH:mm:ss'Z'").toUtf8() +
+                    "</time>";
+        text += "</trkpt>\n";
+    }
+    return text + "</trkseg></trk></gpx>\n";
+}
+
+inline QByteArray nmea(bool rightChecksums)
+{
+    QByteArray text;
+    for (int s = 0; s < 120; ++s) {
+        const QByteArray body = "GPRMC," + QTime(5, 40).addSecs(s).toString("HHmmss").toUtf8() +
+                                ".00,A,4730.0000,N,00924." +
+                                QByteArray::number(1000 + s * 20).rightJustified(4, '0') +
+                                ",E,48.6,090.0,090526,,,A";
+        unsigned sum = rightChecksums ? 0 : 1;
+        for (const char c : body)
+            sum ^= static_cast<unsigned char>(c);
+        text += '$' + body + '*' + QByteArray::number(sum, 16).rightJustified(2, '0').toUpper() +
+                "\r\n";
+    }
+    return text;
+}
+
 class RecordingJobsTest : public WindowTest {
 protected:
     RecordingJobsTest()
