@@ -115,17 +115,14 @@ QLayout* FindingsPanel::buildAnswers()
     answers->addLayout(second);
     m_accept = new QPushButton(tr("Accept: discard the run"), this);
     m_accept->setObjectName("acceptFinding");
-    m_accept->setToolTip(tr("Discard the run, with the finding as the reason"));
     m_words = new QLineEdit(this);
     m_words->setObjectName("overruleWords");
     m_words->setPlaceholderText(tr("Why the run counts all the same"));
     m_words->setAccessibleName(tr("Why the run counts all the same"));
     m_overrule = new QPushButton(tr("Overrule"), this);
     m_overrule->setObjectName("overruleFinding");
-    m_overrule->setToolTip(tr("The run counts all the same; your words are kept"));
     m_allOfRule = new QCheckBox(tr("All of this rule"), this);
     m_allOfRule->setObjectName("allOfRule");
-    m_allOfRule->setToolTip(tr("Answer every open finding of the same rule at once"));
     first->addWidget(m_accept);
     first->addWidget(m_words, 1);
     second->addWidget(m_overrule);
@@ -216,7 +213,13 @@ void FindingsPanel::follow()
     m_accept->setEnabled(may && std::any_of(findings.begin(), findings.end(), hasCounted));
     m_words->setEnabled(may && !findings.empty());
     m_overrule->setEnabled(may && !findings.empty() && !m_words->text().trimmed().isEmpty());
-    m_allOfRule->setEnabled(m_view->selectionModel()->hasSelection());
+    m_allOfRule->setEnabled(may && m_view->selectionModel()->hasSelection());
+    const QString whyNot = tr("This study is open for reading only.");
+    m_accept->setToolTip(may ? tr("Discard the run, with the finding as the reason") : whyNot);
+    m_overrule->setToolTip(may ? tr("The run counts all the same; your words are kept") : whyNot);
+    m_words->setToolTip(may ? QString() : whyNot);
+    m_allOfRule->setToolTip(may ? tr("Answer every open finding of the same rule at once")
+                                : whyNot);
     followEvidence();
     const QModelIndex current = m_view->currentIndex();
     const QString topic =

@@ -150,9 +150,6 @@ QBoxLayout* PlanPage::makeAnswer()
     auto* buttons = new QHBoxLayout;
     m_tie = new QPushButton(tr("Tie this plan to the study"));
     m_tie->setObjectName(QStringLiteral("planTie"));
-    m_tie->setToolTip(
-        tr("Until it is fulfilled the verdict says interim, and looks at it are on record."));
-    m_tie->setEnabled(false);
     m_card = new QPushButton(tr("Run card…"));
     m_card->setObjectName(QStringLiteral("planCard"));
     buttons->addWidget(m_tie);
@@ -202,12 +199,27 @@ void PlanPage::setResult(std::shared_ptr<const ResultSet> result)
         return; // what a person typed since stays
     m_result = std::move(result);
     m_noiseOfStudy->setEnabled(m_result && m_result->analysis.headline);
-    m_tie->setEnabled(m_result != nullptr);
+    followTie();
     if (m_result) {
         const core::Limits& limits = m_result->study.properties.limits;
         if (const auto km = limits.find("stretch.km"); km != limits.end())
             m_stretch->setValue(km->second);
     }
+}
+
+void PlanPage::setReadOnly(bool readOnly)
+{
+    m_readOnly = readOnly;
+    followTie();
+}
+
+void PlanPage::followTie()
+{
+    m_tie->setEnabled(m_plan && m_result && !m_readOnly);
+    m_tie->setToolTip(m_readOnly
+                          ? tr("This study is open for reading only.")
+                          : tr("Until it is fulfilled the verdict says interim, and looks at it "
+                               "are on record."));
 }
 
 void PlanPage::setUnits(const UnitsShown& units)
@@ -275,13 +287,12 @@ void PlanPage::recompute()
     m_stop.request_stop();
     m_later->start();
     m_card->setEnabled(static_cast<bool>(plan));
-    m_tie->setEnabled(plan && m_result);
+    m_plan = plan ? std::optional(plan.value()) : std::nullopt;
+    followTie();
     if (!plan) {
-        m_plan.reset();
         showFault(said(m_numbers.units().language, plan.error().message));
         return;
     }
-    m_plan = plan.value();
     showPlan();
 }
 

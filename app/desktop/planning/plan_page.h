@@ -42,6 +42,8 @@ public:
 
     /// The study whose noise, stretch and plan are offered; null: none open.
     void setResult(std::shared_ptr<const ResultSet> result);
+    /// To a study that is open for reading only, no plan is tied.
+    void setReadOnly(bool readOnly);
     void setUnits(const UnitsShown& units);
     void setTheme(const Theme& theme);
 
@@ -70,6 +72,7 @@ private:
     [[nodiscard]] QBoxLayout* makeAnswer();
     void addNoiseFields(QFormLayout& form);
     void recompute();
+    void followTie();
     void showPlan();
     void showFault(const QString& words);
     void startSequences();
@@ -105,6 +108,7 @@ private:
     QLabel* m_known = nullptr; ///< with the noise of earlier days
     QTableWidget* m_sequences = nullptr;
     QPushButton* m_tie = nullptr;
+    bool m_readOnly = false;
     QPushButton* m_card = nullptr;
     QTimer* m_later = nullptr;
     std::stop_source m_stop;

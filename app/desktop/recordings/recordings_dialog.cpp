@@ -148,6 +148,9 @@ void RecordingsDialog::follow()
     m_cut->setEnabled(idle && current());
     m_drop->setEnabled(idle && current());
     m_compact->setEnabled(idle);
+    if (m_document.isReadOnly())
+        for (QPushButton* order : {m_cut, m_drop, m_compact})
+            order->setToolTip(tr("This study is open for reading only."));
     const auto* recording = current();
     parts::setSentence(*m_live, recording
                                     ? liveLine(m_preferences.spoken(), m_document, recording->id)

@@ -66,6 +66,8 @@ void RecordingsPanel::build()
     auto* import = new QPushButton(tr("Import a recording…"), this);
     import->setObjectName("importRecordingButton");
     import->setEnabled(!m_document.isReadOnly());
+    if (m_document.isReadOnly())
+        import->setToolTip(tr("This study is open for reading only."));
     m_list = new QPushButton(tr("All recordings…"), this);
     m_list->setObjectName("listRecordingsButton");
     m_list->setToolTip(tr("Cut a recording into runs, drop one, or shrink the study file"));

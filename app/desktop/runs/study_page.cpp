@@ -211,7 +211,7 @@ bool StudyPage::resumeDraft()
 void StudyPage::discardRuns()
 {
     std::vector<core::Run> runs = selectedRuns();
-    if (runs.empty())
+    if (runs.empty() || !mayChange())
         return;
     std::vector<int> numbers;
     for (const core::Run& run : runs)

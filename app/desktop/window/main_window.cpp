@@ -252,6 +252,7 @@ void MainWindow::connectStudy()
 void MainWindow::buildResult()
 {
     m_result = new ResultTabs(m_resultDock);
+    m_result->setReadOnly(m_document->isReadOnly());
     m_result->addBeside("recordings", tr("Recordings"), [this] { return makeRecordings(); });
     m_result->addInstead("blind", [this] {
         auto* page = new BlindPage(!m_document->isReadOnly());

@@ -73,7 +73,9 @@ void MainWindow::follow()
 /// An order that cannot be given now says why in its tip.
 void MainWindow::sayWhyNot()
 {
-    for (QAction* action : m_studyActions) {
+    QAction* import = action("import"); // without a study it makes one
+    import->setEnabled(true);
+    for (QAction* action : m_studyActions + QList<QAction*>{import}) {
         if (!action->property("tip").isValid())
             action->setProperty("tip", action->toolTip());
         const QString why = whyNot(action->objectName());

@@ -74,6 +74,7 @@ void ResultTabs::addOfAnswer(const char* name, const std::function<void(Page*)>&
 
 void ResultTabs::connectPlan(PlanPage* plan)
 {
+    plan->setReadOnly(m_readOnly);
     connect(plan, &PlanPage::runCardRequested, this, &ResultTabs::runCardRequested);
     connect(plan, &PlanPage::noiseStudiesRequested, this,
             [this, plan] { emit noiseStudiesRequested(plan); });

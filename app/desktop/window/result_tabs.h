@@ -41,6 +41,8 @@ public:
     void forgetResult();
     void setLook(const Theme& theme, const UnitsShown& units);
     void setRecomputing(bool recomputing);
+    /// Nothing in the study can be changed from here. To be said before a page is seen.
+    void setReadOnly(bool readOnly) { m_readOnly = readOnly; }
 
     /// Brings a page to the front: result, companions, checks, why, plan, ledger, or one that was
     /// added. One whose place is taken comes when the place is free. False where there is none.
@@ -84,6 +86,7 @@ private:
     Theme m_theme = Theme::light();
     UnitsShown m_units;
     bool m_recomputing = false;
+    bool m_readOnly = false;
 };
 
 } // namespace bothways::app

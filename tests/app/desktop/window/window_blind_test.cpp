@@ -5,60 +5,20 @@
 #include "app/desktop/runs/run_list_view.h"
 #include "app/desktop/runs/study_page.h"
 #include "tests/app/desktop/support/desktop_fixture.h"
+#include "tests/app/desktop/support/everything_said.h"
 
-#include <QAccessible>
 #include <QAction>
 #include <QDialog>
 #include <QLineEdit>
 #include <QMessageBox>
 #include <QPushButton>
 #include <QRegularExpression>
-#include <QTableView>
 #include <QTest>
-#include <QTextEdit>
+
+#include <set>
 
 namespace bothways::app::tests {
 namespace {
-
-/// Everything that a part says: on the screen, in a tip, to those who cannot see it.
-void gather(QAccessibleInterface* part, QStringList& texts)
-{
-    if (!part || !part->isValid())
-        return;
-    for (const QAccessible::Text kind :
-         {QAccessible::Name, QAccessible::Description, QAccessible::Value, QAccessible::Help})
-        texts += part->text(kind);
-    if (auto* text = part->textInterface())
-        texts += text->text(0, text->characterCount());
-    for (int i = 0; i < part->childCount(); ++i)
-        gather(part->child(i), texts);
-}
-
-QStringList everythingSaid(QWidget& window)
-{
-    QStringList texts;
-    gather(QAccessible::queryAccessibleInterface(&window), texts);
-    QList<QWidget*> parts = window.findChildren<QWidget*>();
-    parts += &window;
-    for (QWidget* part : parts) {
-        texts << part->windowTitle() << part->toolTip() << part->statusTip()
-              << part->accessibleName() << part->accessibleDescription();
-        for (const char* property : {"text", "plainText", "placeholderText", "value", "title"})
-            texts += part->property(property).toString();
-        const auto* view = qobject_cast<QAbstractItemView*>(part);
-        const auto* model = view ? view->model() : nullptr;
-        for (int row = 0; model && row < model->rowCount(); ++row)
-            for (int column = 0; column < model->columnCount(); ++column)
-                for (const int role :
-                     {int(Qt::DisplayRole), int(Qt::EditRole), int(Qt::ToolTipRole),
-                      int(Qt::StatusTipRole), int(Qt::AccessibleTextRole),
-                      int(Qt::AccessibleDescriptionRole)})
-                    texts += model->index(row, column).data(role).toString();
-    }
-    for (const QAction* action : window.findChildren<QAction*>())
-        texts << action->text() << action->toolTip() << action->statusTip();
-    return texts;
-}
 
 /// A study whose every consumption is a number that nothing else could be.
 class WindowBlind : public WindowTest {
@@ -86,13 +46,14 @@ protected:
         EXPECT_TRUE(window->document()->undo());
         settle();
     }
-    void expectNothingTold(const std::string& where)
+    void expectNothingTold(const std::string& where) { expectNothingTold(where, *window); }
+    static void expectNothingTold(const std::string& where, QWidget& part)
     {
         QCoreApplication::processEvents();
         // Ends in 37 with four digits before it: the runs' own; 7.73..: the control's.
         static const QRegularExpression number("8[.,]?\\d?[.,]?\\d?\\d37|7[.,]9\\d37|7[.,]73\\d\\d|"
                                                "\\d[.,]\\d+\\s*(L/100|l/100|mpg|km/L)");
-        for (const QString& text : everythingSaid(*window)) {
+        for (const QString& text : everythingSaid(part)) {
             if (text.contains("8.00 L/100")) // the ledger's, before anything is known
                 continue;
             const auto match = number.match(text);
@@ -115,16 +76,9 @@ TEST_F(WindowBlind, NoPartOfTheWindowTellsAConsumption)
     ASSERT_TRUE(window->document()->isBlind());
     settle();
     QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
-    for (const QString& page : MainWindow::pageNames()) {
-        if (page == "start" || page == "roadside" || page == "help" || page == "preferences")
-            continue;
-        ASSERT_TRUE(window->showPage(page));
-        expectNothingTold(page.toStdString());
-        for (QDialog* dialog : window->findChildren<QDialog*>())
-            dialog->reject();
-        QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
-        window->page()->form().hide();
-    }
+    onEveryPage(*window, [](const QString& page, QWidget& part) {
+        expectNothingTold(page.toStdString(), part);
+    });
     window->page()->list().selectAll();
     window->page()->list().setFocus();
     preferences.setMoreFields(true);
@@ -134,6 +88,48 @@ TEST_F(WindowBlind, NoPartOfTheWindowTellsAConsumption)
     trigger("undo");
     settle();
     expectNothingTold("after undo");
+}
+
+/// The demo has what else could tell: recordings with a rate of fuel, a plan, a long history.
+TEST_F(WindowTest, NoPartOfTheDemoTellsAConsumptionWhileItIsHidden)
+{
+    window->openDemo();
+    settle();
+    std::set<QString> numbers;
+    const UnitsShown units = preferences.units();
+    for (const core::Run& run : study().runs)
+        if (run.consumption)
+            numbers.insert(units.number(run.consumption->value, 2));
+    ASSERT_GT(numbers.size(), 10U);
+    static const QRegularExpression number("(?<![\\d.,])\\d+[.,]\\d{2,}(?!\\d)");
+    std::set<std::string> told;
+    const auto look = [&](const QString& page, QWidget& part) {
+        for (const QString& text : everythingSaid(part)) {
+            auto found = number.globalMatch(text);
+            while (found.hasNext())
+                if (const QString one = found.next().captured(); numbers.contains(one))
+                    told.insert(page.toStdString() + ": " + one.toStdString() + " in '" +
+                                text.left(160).toStdString() + "'");
+        }
+    };
+    look("before", *window);
+    ASSERT_GT(told.size(), 20U) << "the walk finds nothing";
+    told.clear();
+    ASSERT_TRUE(window->document()->setBlind(true));
+    settle();
+    QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+    onEveryPage(*window, look);
+    for (const char* name : {"rename", "keys"}) {
+        trigger(name);
+        look(name, *window);
+        for (QDialog* dialog : window->findChildren<QDialog*>())
+            dialog->reject();
+        QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+    }
+    std::string all;
+    for (const std::string& one : told)
+        all += one + '\n';
+    EXPECT_TRUE(told.empty()) << told.size() << " told:\n" << all;
 }
 
 TEST_F(WindowBlind, WhatWouldTellItIsNotToBeHadAndSaysWhy)
@@ -200,13 +196,26 @@ TEST_F(WindowTest, ASecondWindowOffersTheStudyForReadingAndChangesNothing)
     DesktopTest::settle(*second.document());
     EXPECT_EQ(second.document()->study(), before);
     second.page()->list().selectAll();
-    for (const char* name : {"newRun", "editRun", "discardRuns", "removeRuns", "undo", "rename",
-                             "properties", "blind", "importRecording", "tagTraffic", "roadside"}) {
+    for (const char* name :
+         {"newRun",         "editRun",    "discardRuns", "removeRuns",          "undo",
+          "rename",         "properties", "blind",       "importRecording",     "tagTraffic",
+          "roadside",       "pairRuns",   "unpairRuns",  "countRuns",           "cutRuns",
+          "pasteRuns",      "plan",       "limits",      "switchConfiguration", "tagNotes",
+          "startRecording", "redo",       "import"}) {
         EXPECT_FALSE(second.action(name)->isEnabled()) << name;
         EXPECT_TRUE(second.action(name)->toolTip().contains("for reading")) << name;
     }
     for (const char* name : {"export", "report", "copyStudy", "closeStudy"})
         EXPECT_TRUE(second.action(name)->isEnabled()) << name;
+    second.showPage("plan");
+    for (const char* name :
+         {"planTie", "acceptFinding", "overruleFinding", "allOfRule", "importRecordingButton"}) {
+        const auto* button = second.findChild<QAbstractButton*>(name);
+        EXPECT_FALSE(button->isEnabled()) << name;
+        EXPECT_TRUE(button->toolTip().contains("for reading")) << name;
+    }
+    second.page()->discardRuns();
+    EXPECT_EQ(second.findChild<QDialog*>("discardDialog"), nullptr);
     auto& list = second.page()->list();
     for (int column = 0; column < list.model()->columnCount(); ++column)
         EXPECT_FALSE(list.model()->index(0, column).flags() & Qt::ItemIsEditable);
