@@ -6,6 +6,8 @@
 #include "app/wording/units.h"
 #include "core/recording/trace_consumption.h"
 
+#include <QRegularExpression>
+
 #include <cmath>
 
 namespace bothways::app {
@@ -235,6 +237,29 @@ std::optional<core::Consumption> UnitsShown::parseConsumption(const QString& tex
     if (!typed)
         return std::nullopt;
     return core::Consumption{typed->value, unit, typed->decimals, false};
+}
+
+QString UnitsShown::dateText(const std::string& ofFiles) const
+{
+    static const QRegularExpression form("^(\\d{4})-(\\d\\d)-(\\d\\d)(?:[T ](.+))?$");
+    const QString text = QString::fromStdString(ofFiles);
+    const auto date = form.match(text);
+    if (locale.language() != QLocale::German || !date.hasMatch())
+        return text;
+    const QString day = date.captured(3) + u'.' + date.captured(2) + u'.' + date.captured(1);
+    return date.captured(4).isEmpty() ? day : day + u' ' + date.captured(4);
+}
+
+std::string UnitsShown::dateOfFiles(const QString& typed)
+{
+    static const QRegularExpression form(
+        "^(\\d{1,2})\\.\\s?(\\d{1,2})\\.\\s?(\\d{4})(?:[T ,]+(.+))?$");
+    const auto date = form.match(typed.trimmed());
+    if (!date.hasMatch())
+        return typed.trimmed().toStdString();
+    const QString day = date.captured(3) + u'-' + date.captured(2).rightJustified(2, u'0') + u'-' +
+                        date.captured(1).rightJustified(2, u'0');
+    return (date.captured(4).isEmpty() ? day : day + u'T' + date.captured(4)).toStdString();
 }
 
 QString UnitsShown::fieldText(double value, int mostDecimals) const

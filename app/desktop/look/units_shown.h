@@ -87,6 +87,12 @@ public:
     [[nodiscard]] static std::optional<core::Consumption>
     parseConsumption(const QString& text, core::ConsumptionUnit unit);
 
+    /// A date, or a moment, of files (2026-05-09, 2026-05-09T05:20) as the user's language writes
+    /// it: 09.05.2026 05:20 in German.
+    [[nodiscard]] QString dateText(const std::string& ofFiles) const;
+    /// The same as files have it, where it was typed with points; else as it was typed.
+    [[nodiscard]] static std::string dateOfFiles(const QString& typed);
+
     /// Shortest text of a field, so that what was typed is what stands there: no trailing zeros.
     [[nodiscard]] QString fieldText(double value, int mostDecimals = 3) const;
 

@@ -117,6 +117,7 @@ QComboBox* ChannelMappingTable::unitBox(int row) const
 void ChannelMappingTable::setPreview(const storage::TracePreview& preview, const UnitsShown& units)
 {
     m_given = preview.mapping;
+    m_decimalSign = units.locale.decimalPoint();
     setRowCount(static_cast<int>(m_given.size()));
     for (int row = 0; row < rowCount(); ++row) {
         const auto column = static_cast<std::size_t>(row);
@@ -202,7 +203,7 @@ void ChannelMappingTable::fillUnits(int row, double factor, double offset)
     const bool plain = factor == 1.0 && offset == 0.0;
     if (chosen < 0 && (box->count() == 0 || !plain)) {
         chosen = box->count();
-        box->addItem(plain ? QString() : scaleText(factor, offset));
+        box->addItem(plain ? QString() : scaleText(factor, offset).replace(u'.', m_decimalSign));
     }
     box->setCurrentIndex(chosen);
     box->setEnabled(!channel.empty() && !isTime(channel));
@@ -226,7 +227,8 @@ core::Result<std::vector<storage::ChannelMapping>> ChannelMappingTable::mapping(
         if (!known) {
             if (!text.startsWith(u'*') && !text.startsWith(u'+') && !text.startsWith(u'-'))
                 text.prepend(u'*');
-            const auto typed = storage::parseMapping("x=y" + text.toStdString());
+            const auto typed =
+                storage::parseMapping("x=y" + text.replace(u',', u'.').toStdString());
             if (!typed || typed.value().channel != "y")
                 return unknownUnit(one.column, unitBox(row)->currentText());
             one.factor = typed.value().factor;

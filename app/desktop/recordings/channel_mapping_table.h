@@ -41,6 +41,7 @@ private:
     void fillUnits(int row, double factor, double offset);
 
     std::vector<storage::ChannelMapping> m_given;
+    QString m_decimalSign = QStringLiteral(".");
 };
 
 } // namespace bothways::app

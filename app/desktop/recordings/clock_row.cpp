@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/recordings/clock_row.h"
 
+#include "app/desktop/look/units_shown.h"
+
 #include <QComboBox>
 #include <QDoubleSpinBox>
 #include <QHBoxLayout>
@@ -68,7 +70,7 @@ void ClockRow::addStart(QHBoxLayout& line)
 
 std::string ClockRow::start() const
 {
-    return m_start->text().trimmed().toStdString();
+    return UnitsShown::dateOfFiles(m_start->text());
 }
 
 void ClockRow::setHasClock(bool has)

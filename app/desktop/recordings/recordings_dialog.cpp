@@ -119,7 +119,7 @@ void RecordingsDialog::fill()
         const storage::RecordingInfo& one = recordings[static_cast<std::size_t>(row)];
         const std::vector<int> runs = runsOf(one.id);
         const QStringList texts{nameShown(one.name),
-                                one.first ? QString::fromStdString(core::formatDateTime(*one.first))
+                                one.first ? units.dateText(core::formatDateTime(*one.first))
                                           : tr("no clock"),
                                 lengthText(one.length_s),
                                 units.locale.toString(static_cast<qlonglong>(one.rows)),

@@ -180,7 +180,7 @@ QString writeStart(const QString& text, Run& run)
         run.start.us = midnight_us(run.start) + *clock - offset;
         return {};
     }
-    const auto whole = core::parseDateTime(text.trimmed().toStdString());
+    const auto whole = core::parseDateTime(UnitsShown::dateOfFiles(text));
     if (!whole)
         return RunFields::tr("Expected a time such as 6:40 or 06:40:15, or a date and time such as "
                              "2026-05-09 06:40.");

@@ -239,7 +239,7 @@ QString RunListModel::toolTip(const RunRow& row, int column) const
             recorded != result->recorded.end())
             lines += recordedBeside(row.run, recorded->second, units);
     if (column == startColumn)
-        lines += QString::fromStdString(core::formatDateTime(row.run.start));
+        lines += m_preferences.units().dateText(core::formatDateTime(row.run.start));
     if (column == remarksColumn) {
         lines << reason(row) << nameShown(row.run.notes);
         for (const RunTag& tag : tagsOf(row.run, units))

@@ -43,6 +43,25 @@ QString text(const std::string& s)
     return QString::fromStdString(s);
 }
 
+/// "0.9,21" of properties; "0,9; 21" where the comma is the decimal sign.
+QString numbersText(const std::string& numbers, const UnitsShown& units)
+{
+    if (units.locale.decimalPoint() != QStringLiteral(","))
+        return text(numbers);
+    return text(numbers).replace(u',', QStringLiteral("; ")).replace(u'.', u',');
+}
+
+/// The other way: semicolons part numbers with either decimal sign.
+std::string plainNumbers(const QString& typed)
+{
+    std::string numbers;
+    if (!typed.contains(u';'))
+        return typed.trimmed().toStdString();
+    for (const QString& number : typed.split(u';'))
+        numbers += (numbers.empty() ? "" : ",") + plain(number);
+    return numbers;
+}
+
 /// What a limit means, without its rule.
 QString limitWords(std::string_view name)
 {
@@ -151,7 +170,11 @@ void StudyPropertiesDialog::addField(QFormLayout& form, const QString& label,
     const double stored = QLocale::c().toDouble(text(now));
     QString shown = text(now);
     const bool miles = m_units.distance == DistanceUnit::miles;
-    if (!now.empty() && kind != Kind::text)
+    if (kind == Kind::date)
+        shown = m_units.dateText(now);
+    else if (kind == Kind::numbers)
+        shown = numbersText(now, m_units);
+    else if (!now.empty() && kind != Kind::text)
         shown = m_units.fieldText(
             kind != Kind::number && miles ? stored / core::kKmPerMile : stored, 4);
     editor->setText(shown);
@@ -165,7 +188,7 @@ QWidget* StudyPropertiesDialog::makeStudyPage()
     page->setObjectName("studyPage");
     auto* form = new QFormLayout(page);
     addField(*form, tr("Name"), "name", Kind::text, tr("What the study is called"));
-    addField(*form, tr("Date"), "date", Kind::text,
+    addField(*form, tr("Date"), "date", Kind::date,
              tr("For runs given by time of day: 2026-05-09"));
     addField(*form, tr("Baseline configuration"), "baseline", Kind::text,
              tr("Name of the configuration without the device; empty: A, else that of the first "
@@ -182,7 +205,7 @@ QWidget* StudyPropertiesDialog::makeStudyPage()
     m_fields[4].editor->setPlaceholderText(m_units.number(0.95, 2));
     m_fields[5].editor->setPlaceholderText(tr("none"));
     m_fields[6].editor->setPlaceholderText("30");
-    addField(*form, tr("Known noise of a pair"), "noise", Kind::text,
+    addField(*form, tr("Known noise of a pair"), "noise", Kind::numbers,
              tr("From earlier days with this vehicle: per cent and degrees of freedom, 0.9,21"));
     m_fields.back().editor->setPlaceholderText(tr("like 0.9,21"));
     addField(*form, tr("Known from"), "noise.from", Kind::text, tr("Whence that noise is known"));
@@ -205,7 +228,7 @@ QWidget* StudyPropertiesDialog::makeStretchPage()
              tr("0 north, 90 east; for the wind's part in the air check"));
     addField(*form, tr("Target speed, %1").arg(m_units.speedUnit()), "road_speed.target_kmh",
              Kind::kmh, tr("Cruise speed that was to be held"));
-    addField(*form, tr("Cold start"), "cold_start", Kind::text,
+    addField(*form, tr("Cold start"), "cold_start", Kind::date,
              tr("When the engine was started cold: 2026-05-09T05:20, or 05:20 where the study has "
                 "a date"));
     m_fields.back().editor->setPlaceholderText(tr("like 2026-05-09T05:20"));
@@ -349,6 +372,10 @@ std::string StudyPropertiesDialog::valueOf(const Field& field) const
         return baseText(field.property);
     if (field.kind == Kind::text || typed.trimmed().isEmpty())
         return typed.trimmed().toStdString();
+    if (field.kind == Kind::date)
+        return UnitsShown::dateOfFiles(typed);
+    if (field.kind == Kind::numbers)
+        return plainNumbers(typed);
     const auto number = UnitsShown::parseNumber(typed);
     if (!number || field.kind == Kind::number || m_units.distance != DistanceUnit::miles)
         return plain(typed);

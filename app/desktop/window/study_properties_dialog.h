@@ -40,7 +40,7 @@ public:
     void accept() override;
 
 private:
-    enum class Kind { text, number, km, kmh };
+    enum class Kind { text, date, numbers, number, km, kmh }; ///< `numbers` are a list
     struct Field {
         std::string property;
         Kind kind;

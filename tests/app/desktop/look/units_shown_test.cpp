@@ -20,6 +20,22 @@ UnitsShown german()
     return units;
 }
 
+TEST(UnitsShown, DatesAreWrittenAsTheLanguageHasThemAndReadInBothWays)
+{
+    UnitsShown english;
+    UnitsShown german;
+    german.locale = QLocale(QLocale::German);
+    EXPECT_EQ(english.dateText("2026-05-09"), "2026-05-09");
+    EXPECT_EQ(german.dateText("2026-05-09"), "09.05.2026");
+    EXPECT_EQ(german.dateText("2026-05-09T05:20:00+02:00"), "09.05.2026 05:20:00+02:00");
+    EXPECT_EQ(german.dateText("05:20"), "05:20");
+    EXPECT_EQ(german.dateText(""), "");
+    for (const char* typed : {"9.5.2026 05:20", "09.05.2026, 05:20", "2026-05-09T05:20"})
+        EXPECT_EQ(UnitsShown::dateOfFiles(typed), "2026-05-09T05:20") << typed;
+    EXPECT_EQ(UnitsShown::dateOfFiles(" 9. 5. 2026 "), "2026-05-09");
+    EXPECT_EQ(UnitsShown::dateOfFiles("5:20"), "5:20");
+}
+
 } // namespace
 
 TEST(UnitsShown, ReadsEitherDecimalSignUnderEveryLocale)

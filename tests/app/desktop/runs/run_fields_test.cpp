@@ -57,6 +57,9 @@ TEST(RunFields, AClockTimeIsTypedInAnyUsualWay)
     }
     EXPECT_EQ(wrote(RunField::start, "2026-05-10 07:30", run), "");
     EXPECT_EQ(startOf(run), "2026-05-10T07:30:00");
+    EXPECT_EQ(wrote(RunField::start, "11.5.2026 07:30", run), "");
+    EXPECT_EQ(startOf(run), "2026-05-11T07:30:00");
+    EXPECT_EQ(wrote(RunField::start, "10.05.2026 07:30", run), "");
     for (const char* text : {"25:00", "6", "six", "06:61"})
         EXPECT_NE(wrote(RunField::start, text, run), "") << text;
     EXPECT_EQ(startOf(run), "2026-05-10T07:30:00") << "a refused time changed the run";
