@@ -175,6 +175,7 @@ QBoxLayout* PlanPage::makeAnswer()
     column->addWidget(m_weak);
     m_widths = new WidthsPlot;
     m_widths->setObjectName(QStringLiteral("planWidths"));
+    m_widths->setAccessibleName(WidthsPlot::tr("More switches or more pairs, for the same hours"));
     m_widths->setMinimumHeight(240);
     column->addWidget(m_widths);
     m_widthsWords = parts::sentence(QStringLiteral("planWidthsWords"));

@@ -81,6 +81,7 @@ void TraceView::build()
     m_plot->setObjectName(QStringLiteral("tracePlot"));
     m_scatter = new TraceScatter;
     m_scatter->setObjectName(QStringLiteral("traceScatter"));
+    m_scatter->setAccessibleName(tr("One channel against another"));
     m_axisBox = new QComboBox;
     m_axisBox->setObjectName(QStringLiteral("traceAxis"));
     m_axisBox->addItems({QString(), QString()});

@@ -469,28 +469,6 @@ TEST_F(WindowTest, EveryPageCanBeShownAndPainted)
     EXPECT_FALSE(window->showPage("nowhere"));
 }
 
-TEST_F(WindowTest, EverythingThatTakesTheKeyboardHasANameForThoseWhoCannotSeeIt)
-{
-    ASSERT_TRUE(window->openFile(aSheet()));
-    settle();
-    window->page()->newRun();
-    preferences.setMoreFields(true);
-    for (const QWidget* widget : window->findChildren<QWidget*>()) {
-        if (!(widget->focusPolicy() & Qt::TabFocus) || !widget->isVisible() ||
-            widget->objectName().startsWith("qt_") || qobject_cast<const QTabBar*>(widget) ||
-            qobject_cast<const QLabel*>(widget))
-            continue; // a label's and a tab's text is its name
-        const auto* button = qobject_cast<const QAbstractButton*>(widget);
-        const auto* view = qobject_cast<const QAbstractScrollArea*>(widget);
-        const bool named = !widget->accessibleName().isEmpty() ||
-                           (button && !button->text().isEmpty()) ||
-                           (view && !view->objectName().isEmpty()) ||
-                           !widget->parentWidget()->accessibleName().isEmpty();
-        EXPECT_TRUE(named) << widget->metaObject()->className() << ' '
-                           << widget->objectName().toStdString();
-    }
-}
-
 TEST_F(WindowTest, AWindowWithACommaLocaleReadsAndShowsCommasAndWritesPoints)
 {
     const QLocale before;
