@@ -2265,6 +2265,10 @@ Fahrten %4 und %5: %6</translation>
         <source>Open %1</source>
         <translation>%1 öffnen</translation>
     </message>
+    <message>
+        <source>This study is open for reading only.</source>
+        <translation>Diese Studie ist nur zum Lesen geöffnet.</translation>
+    </message>
 </context>
 <context>
     <name>bothways::app::ForestPlot</name>
@@ -3767,6 +3771,10 @@ Erstellt mit Qt %1, QCustomPlot, SQLite, SQLiteCpp, Boost, Eigen, fast_float, fm
         <source>With this vehicle&apos;s noise known from those days the interval would reach %1 %.</source>
         <translation>Mit dem aus jenen Tagen bekannten Rauschen dieses Fahrzeugs würde das Intervall %1&#xa0;% weit reichen.</translation>
     </message>
+    <message>
+        <source>This study is open for reading only.</source>
+        <translation>Diese Studie ist nur zum Lesen geöffnet.</translation>
+    </message>
 </context>
 <context>
     <name>bothways::app::PlotView</name>
@@ -4116,6 +4124,10 @@ Erstellt mit Qt %1, QCustomPlot, SQLite, SQLiteCpp, Boost, Eigen, fast_float, fm
         <source>Making the study file smaller…</source>
         <translation>Die Studiendatei wird verkleinert…</translation>
     </message>
+    <message>
+        <source>This study is open for reading only.</source>
+        <translation>Diese Studie ist nur zum Lesen geöffnet.</translation>
+    </message>
 </context>
 <context>
     <name>bothways::app::RecordingsPanel</name>
@@ -4147,6 +4159,10 @@ Erstellt mit Qt %1, QCustomPlot, SQLite, SQLiteCpp, Boost, Eigen, fast_float, fm
     <message>
         <source>Channels that tell the consumption are hidden with it.</source>
         <translation>Kanäle, die den Verbrauch verraten, sind mit ihm verborgen.</translation>
+    </message>
+    <message>
+        <source>This study is open for reading only.</source>
+        <translation>Diese Studie ist nur zum Lesen geöffnet.</translation>
     </message>
 </context>
 <context>
@@ -5784,6 +5800,10 @@ Erstellt mit Qt %1, QCustomPlot, SQLite, SQLiteCpp, Boost, Eigen, fast_float, fm
     <message>
         <source>Channel against channel</source>
         <translation>Kanal gegen Kanal</translation>
+    </message>
+    <message>
+        <source>One channel against another</source>
+        <translation>Ein Kanal gegen einen anderen</translation>
     </message>
 </context>
 <context>
