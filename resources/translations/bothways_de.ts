@@ -2369,12 +2369,12 @@ Fahrten %4 und %5: %6</translation>
         <translation>Auf dieser Seite suchen</translation>
     </message>
     <message>
-        <source>▲</source>
-        <translation>▲</translation>
+        <source>Place before</source>
+        <translation>Stelle davor</translation>
     </message>
     <message>
-        <source>▼</source>
-        <translation>▼</translation>
+        <source>Next place</source>
+        <translation>Nächste Stelle</translation>
     </message>
     <message numerus="yes">
         <source>%n place(s)</source>

@@ -61,9 +61,11 @@ HelpWindow::HelpWindow(const QString& language, QWidget* parent)
 HelpWindow::~HelpWindow() = default;
 
 void HelpWindow::addCommand(const char* name, const QString& text, const QList<QKeySequence>& keys,
-                            void (HelpWindow::*job)())
+                            void (HelpWindow::*job)(), const QString& sign)
 {
     auto* action = new QAction(text, this);
+    if (!sign.isEmpty())
+        action->setIconText(sign);
     action->setObjectName(name);
     action->setShortcuts(keys);
     if (!keys.isEmpty())
@@ -72,6 +74,7 @@ void HelpWindow::addCommand(const char* name, const QString& text, const QList<Q
     connect(action, &QAction::triggered, this, job);
     QWidget::addAction(action);
     m_bar->addAction(action);
+    m_bar->widgetForAction(action)->setAccessibleName(text);
 }
 
 void HelpWindow::buildBar()
@@ -89,9 +92,10 @@ void HelpWindow::buildBar()
     m_find->setClearButtonEnabled(true);
     m_find->setMaximumWidth(34 * fontMetrics().averageCharWidth());
     m_bar->addWidget(m_find);
-    addCommand("helpFindBefore", tr("▲"), {QKeySequence(Qt::SHIFT | Qt::Key_F3)},
-               &HelpWindow::findBefore);
-    addCommand("helpFindNext", tr("▼"), {QKeySequence(Qt::Key_F3)}, &HelpWindow::findNext);
+    addCommand("helpFindBefore", tr("Place before"), {QKeySequence(Qt::SHIFT | Qt::Key_F3)},
+               &HelpWindow::findBefore, QString::fromUtf8("▲"));
+    addCommand("helpFindNext", tr("Next place"), {QKeySequence(Qt::Key_F3)}, &HelpWindow::findNext,
+               QString::fromUtf8("▼"));
     m_found = new QLabel;
     m_found->setObjectName("helpFound");
     m_found->setMargin(6);

@@ -47,8 +47,9 @@ private:
 
     void buildBar();
     QWidget* buildSide();
+    /// @param sign  that the button shows in place of its text
     void addCommand(const char* name, const QString& text, const QList<QKeySequence>& keys,
-                    void (HelpWindow::*job)());
+                    void (HelpWindow::*job)(), const QString& sign = {});
     void fillContents();
     void turnTo(const HelpTopic& topic);
     /// One step along the pages visited: `from` gives it, `to` keeps the way back.
