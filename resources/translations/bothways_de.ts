@@ -645,7 +645,7 @@ Fahrten %4 und %5: %6</translation>
     <name>RunFields</name>
     <message>
         <source>Expected a time such as 6:40 or 06:40:15, or a date and time such as 2026-05-09 06:40.</source>
-        <translation>Erwartet wird eine Uhrzeit wie 6:40 oder 06:40:15 oder Datum und Uhrzeit wie 2026-05-09 06:40.</translation>
+        <translation>Erwartet wird eine Uhrzeit wie 6:40 oder 06:40:15 oder Datum und Uhrzeit wie 09.05.2026 06:40.</translation>
     </message>
     <message>
         <source>Expected a whole number from 1.</source>
@@ -761,7 +761,7 @@ Fahrten %4 und %5: %6</translation>
     </message>
     <message>
         <source>When the run began: 6:40, 0640, 06:40:15, or 2026-05-09 06:40.</source>
-        <translation>Wann die Fahrt begann: 6:40, 0640, 06:40:15 oder 2026-05-09 06:40.</translation>
+        <translation>Wann die Fahrt begann: 6:40, 0640, 06:40:15 oder 09.05.2026 06:40.</translation>
     </message>
     <message>
         <source>What was fitted: two names in a study, A and B for instance.</source>
@@ -1438,7 +1438,7 @@ Fahrten %4 und %5: %6</translation>
     </message>
     <message>
         <source>A unit, or factor and offset to ours: *0.5556-17.78</source>
-        <translation>Eine Einheit, oder Faktor und Versatz zu unserer: *0.5556-17.78</translation>
+        <translation>Eine Einheit, oder Faktor und Versatz zu unserer: *0,5556-17,78</translation>
     </message>
 </context>
 <context>
@@ -1521,7 +1521,7 @@ Fahrten %4 und %5: %6</translation>
     </message>
     <message>
         <source>When time 0 of the recording was: a time of day of the study&apos;s date, or date and time like 2026-05-09 05:40</source>
-        <translation>Wann die Zeit 0 der Aufzeichnung war: eine Uhrzeit am Datum der Studie oder Datum und Uhrzeit wie 2026-05-09 05:40</translation>
+        <translation>Wann die Zeit 0 der Aufzeichnung war: eine Uhrzeit am Datum der Studie oder Datum und Uhrzeit wie 09.05.2026 05:40</translation>
     </message>
 </context>
 <context>
@@ -5346,11 +5346,11 @@ Erstellt mit Qt %1, QCustomPlot, SQLite, SQLiteCpp, Boost, Eigen, fast_float, fm
     <name>bothways::app::StudyPropertiesDialog</name>
     <message>
         <source>like 2026-05-09</source>
-        <translation>wie 2026-05-09</translation>
+        <translation>wie 09.05.2026</translation>
     </message>
     <message>
         <source>like 2026-05-09T05:20</source>
-        <translation>wie 2026-05-09T05:20</translation>
+        <translation>wie 09.05.2026 05:20</translation>
     </message>
     <message>
         <source>declared load</source>
@@ -5446,7 +5446,7 @@ Erstellt mit Qt %1, QCustomPlot, SQLite, SQLiteCpp, Boost, Eigen, fast_float, fm
     </message>
     <message>
         <source>For runs given by time of day: 2026-05-09</source>
-        <translation>Für Fahrten, die nur eine Uhrzeit haben: 2026-05-09</translation>
+        <translation>Für Fahrten, die nur eine Uhrzeit haben: 09.05.2026</translation>
     </message>
     <message>
         <source>Baseline configuration</source>
@@ -5514,7 +5514,7 @@ Erstellt mit Qt %1, QCustomPlot, SQLite, SQLiteCpp, Boost, Eigen, fast_float, fm
     </message>
     <message>
         <source>When the engine was started cold: 2026-05-09T05:20, or 05:20 where the study has a date</source>
-        <translation>Wann der Motor kalt gestartet wurde: 2026-05-09T05:20, oder 05:20, wenn die Studie ein Datum hat</translation>
+        <translation>Wann der Motor kalt gestartet wurde: 09.05.2026 05:20, oder 05:20, wenn die Studie ein Datum hat</translation>
     </message>
     <message>
         <source>Share of consumption that goes into the air</source>
@@ -5630,11 +5630,11 @@ Erstellt mit Qt %1, QCustomPlot, SQLite, SQLiteCpp, Boost, Eigen, fast_float, fm
     </message>
     <message>
         <source>From earlier days with this vehicle: per cent and degrees of freedom, 0.9,21</source>
-        <translation>Von früheren Tagen mit diesem Fahrzeug: Prozent und Freiheitsgrade, 0.9,21</translation>
+        <translation>Von früheren Tagen mit diesem Fahrzeug: Prozent und Freiheitsgrade, 0,9; 21</translation>
     </message>
     <message>
         <source>like 0.9,21</source>
-        <translation>wie 0.9,21</translation>
+        <translation>wie 0,9; 21</translation>
     </message>
     <message>
         <source>Known from</source>

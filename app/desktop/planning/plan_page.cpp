@@ -1,5 +1,6 @@
 // Copyright (C) 2026 The Bothways developers
 // SPDX-License-Identifier: GPL-3.0-or-later
+// Long: one page of many fields, each with its label and its range, and all that comes of them.
 #include "app/desktop/planning/plan_page.h"
 
 #include "app/desktop/look/page_parts.h"

@@ -27,6 +27,7 @@ CutPlot::CutPlot(QWidget* parent) : PlotView(parent)
     setObjectName("cutPlot");
     setMouseTracking(true);
     setMinimumHeight(180);
+    setWords(tr("Parts of the recording"), {});
 }
 
 void CutPlot::setSpeed(std::shared_ptr<const core::Samples> speed, const UnitsShown& units)

@@ -207,10 +207,12 @@ TEST_F(WindowTest, ASecondWindowOffersTheStudyForReadingAndChangesNothing)
     }
     for (const char* name : {"export", "report", "copyStudy", "closeStudy"})
         EXPECT_TRUE(second.action(name)->isEnabled()) << name;
-    second.showPage("plan");
+    for (const char* page : {"plan", "recordings"}) // makes them
+        ASSERT_TRUE(second.showPage(page)) << page;
     for (const char* name :
          {"planTie", "acceptFinding", "overruleFinding", "allOfRule", "importRecordingButton"}) {
         const auto* button = second.findChild<QAbstractButton*>(name);
+        ASSERT_NE(button, nullptr) << name;
         EXPECT_FALSE(button->isEnabled()) << name;
         EXPECT_TRUE(button->toolTip().contains("for reading")) << name;
     }

@@ -33,6 +33,13 @@ protected:
         settle();
         file = window->document()->path();
     }
+    /// An end that was ordered comes to its end: no dialog of a later test would stay else.
+    void TearDown() override
+    {
+        QCoreApplication::processEvents();
+        QTimer::singleShot(0, [] { QCoreApplication::exit(); });
+        QApplication::exec();
+    }
 
     [[nodiscard]] QString typedConsumption() const
     {
