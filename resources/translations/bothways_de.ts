@@ -4362,7 +4362,7 @@ Erstellt mit Qt %1, QCustomPlot, SQLite, SQLiteCpp, Boost, Eigen, fast_float, fm
     </message>
     <message>
         <source>Why</source>
-        <translation>Begründung</translation>
+        <translation>Warum</translation>
     </message>
     <message>
         <source>Plan</source>
@@ -4370,7 +4370,7 @@ Erstellt mit Qt %1, QCustomPlot, SQLite, SQLiteCpp, Boost, Eigen, fast_float, fm
     </message>
     <message>
         <source>Ledger</source>
-        <translation>Energiebilanz</translation>
+        <translation>Bilanz</translation>
     </message>
 </context>
 <context>

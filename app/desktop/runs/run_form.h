@@ -15,7 +15,6 @@
 class QAction;
 class QCheckBox;
 class QComboBox;
-class QGridLayout;
 class QLabel;
 class QLineEdit;
 class QPushButton;
@@ -23,6 +22,7 @@ class QToolButton;
 
 namespace bothways::app {
 
+class FieldGrid;
 class Preferences;
 class StudyDocument;
 
@@ -84,7 +84,6 @@ private:
     void buildOnTheRoad();
     void buildAtTheEnd();
     void beginSection(const QString& title);
-    void place(QWidget* label, QWidget* editor, int span);
     void addField(RunField field, bool extra, int span = 1, QWidget* beside = nullptr);
     void enlarge();
     QWidget* makeEditor(RunField field);
@@ -144,8 +143,7 @@ private:
     QHash<int, QWidget*> m_editors, m_labels;
     QHash<int, QAction*> m_signs;
     QList<QWidget*> m_extra;
-    QGridLayout* m_grid = nullptr;
-    int m_row = 0, m_column = 0; ///< the next free place, while building
+    FieldGrid* m_grid = nullptr;
     QComboBox* m_unit = nullptr;
     QCheckBox* m_traffic = nullptr;
     QCheckBox* m_adjusted = nullptr;

@@ -30,7 +30,6 @@ void RunForm::buildAnswer()
     }
     box->addStretch(1);
     m_answer->hide();
-    m_grid->addWidget(m_answer, 1, 2, 1, m_grid->columnCount() - 2);
     const auto press = [this](QPushButton* button, const QString& key, void (RunForm::*job)()) {
         connect(button, &QPushButton::clicked, this, job);
         connect(new QShortcut(QKeySequence(key), button), &QShortcut::activated, this, job);

@@ -6,12 +6,12 @@
 #include "app/desktop/look/access_keys.h"
 #include "app/desktop/look/page_parts.h"
 #include "app/desktop/look/preferences.h"
+#include "app/desktop/runs/field_grid.h"
 #include "app/desktop/runs/run_tags.h"
 
 #include <QCheckBox>
 #include <QComboBox>
 #include <QCompleter>
-#include <QGridLayout>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QLineEdit>
@@ -23,8 +23,6 @@
 
 namespace bothways::app {
 namespace {
-
-constexpr int kColumns = 4;
 
 constexpr core::ConsumptionUnit kEntryUnits[] = {
     core::ConsumptionUnit::lPer100km,   core::ConsumptionUnit::mpgUs,
@@ -45,12 +43,10 @@ void RunForm::build()
 {
     setObjectName("runForm");
     setFrameShape(QFrame::StyledPanel);
-    m_grid = new QGridLayout(this);
+    m_grid = new FieldGrid(this);
     m_grid->setContentsMargins(10, 6, 10, 8);
     m_grid->setHorizontalSpacing(12);
     m_grid->setVerticalSpacing(2);
-    for (int column = 1; column <= kColumns; ++column)
-        m_grid->setColumnStretch(column, 1);
 
     m_title = new QLabel(this);
     m_title->setObjectName("runFormTitle");
@@ -58,8 +54,6 @@ void RunForm::build()
     m_notes->setObjectName("runFormNotes");
     m_notes->setWordWrap(true);
     m_notes->setTextFormat(Qt::PlainText);
-    m_grid->addWidget(m_title, 0, 0, 1, 2);
-    m_grid->addWidget(m_notes, 0, 2, 1, kColumns - 1);
 
     buildBefore();
     buildOnTheRoad();
@@ -68,6 +62,7 @@ void RunForm::build()
     addField(RunField::notes, false, 2);
     buildButtons();
     buildAnswer();
+    m_grid->setTop(m_title, m_notes, m_answer);
     enlarge();
 }
 
@@ -124,25 +119,11 @@ void RunForm::buildAtTheEnd()
 
 void RunForm::beginSection(const QString& title)
 {
-    m_row += 2;
-    m_column = 1;
     auto* heading = new QLabel(title, this);
     QFont bold = heading->font();
     bold.setBold(true);
     heading->setFont(bold);
-    m_grid->addWidget(heading, m_row, 0);
-}
-
-/// A label above its editor, in the next free place of the section.
-void RunForm::place(QWidget* label, QWidget* editor, int span)
-{
-    if (m_column + span > kColumns + 1) {
-        m_row += 2;
-        m_column = 1;
-    }
-    m_grid->addWidget(label, m_row, m_column, 1, span);
-    m_grid->addWidget(editor, m_row + 1, m_column, 1, span);
-    m_column += span;
+    m_grid->beginSection(heading);
 }
 
 /// The consumption is what is typed in the cold: it is large.
@@ -183,7 +164,7 @@ void RunForm::buildButtons()
     buttons->addWidget(m_more);
     buttons->addWidget(close);
     buttons->addWidget(m_save);
-    m_grid->addWidget(row, m_row + 1, m_column, 1, kColumns + 1 - m_column);
+    m_grid->addRest(row);
     connect(m_more, &QToolButton::toggled, this, &RunForm::setMoreFields);
     connect(close, &QPushButton::clicked, this, &RunForm::closeRequested);
     connect(m_save, &QPushButton::clicked, this, &RunForm::enterPressed);
@@ -226,7 +207,7 @@ void RunForm::addField(RunField field, bool extra, int span, QWidget* beside)
         box->addWidget(editor, 1);
         box->addWidget(beside);
     }
-    place(label, placed, span);
+    m_grid->addField(label, placed, span);
     if (extra)
         m_extra << label << editor;
     QLineEdit* edit = line(field);
@@ -248,7 +229,7 @@ void RunForm::buildMarks()
     m_adjusted = new QCheckBox(tr("Adjusted"), this);
     m_adjusted->setObjectName("adjusted");
     m_adjusted->setToolTip(tr("Something was adjusted during the run"));
-    place(m_traffic, m_adjusted, 1);
+    m_grid->addField(m_traffic, m_adjusted, 1);
     connect(m_traffic, &QCheckBox::clicked, this,
             [this](bool there) { commitMark(kTrafficMark, there); });
     connect(m_adjusted, &QCheckBox::clicked, this,
