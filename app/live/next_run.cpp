@@ -213,10 +213,9 @@ UpNext upNext(const core::Study& study, const UsualDirections& directions)
     return next;
 }
 
-bool beginsBlock(const core::Study& study, const UpNext& next, core::Instant now)
+bool beginsBlock(const core::Study& study, std::string_view configuration, core::Instant now)
 {
-    return study.runs.empty() || next.switchFirst ||
-           now.us - study.runs.back().start.us > core::kNewDay_us;
+    return core::beginsBlock(study.runs.empty() ? nullptr : &study.runs.back(), configuration, now);
 }
 
 PairTally pairTally(const core::Study& study)

@@ -41,9 +41,9 @@ struct UpNext {
 /// @param usual  what the two ways are called where the study does not say
 [[nodiscard]] UpNext upNext(const core::Study& study, const UsualDirections& usual);
 
-/// Whether a run that starts now would be the first of its block: so is the first of all, one after
-/// a switch, and one on a new day.
-[[nodiscard]] bool beginsBlock(const core::Study& study, const UpNext& next, core::Instant now);
+/// Whether a run of that configuration that starts now would be the first of its block.
+[[nodiscard]] bool beginsBlock(const core::Study& study, std::string_view configuration,
+                               core::Instant now);
 
 /// The usual name of the way back from `direction`; empty where none is known.
 [[nodiscard]] std::string wayBack(const std::string& direction, const UsualDirections& usual);

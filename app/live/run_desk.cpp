@@ -75,10 +75,8 @@ Result<core::Run> RunDesk::start(const Beginning& beginning)
     if (!walked)
         return walked.error();
     core::putNumbers(run, walked.value());
-    UpNext begun = next;
-    begun.switchFirst = !study.value().runs.empty() &&
-                        !core::sameWord(run.configuration, study.value().runs.back().configuration);
-    m_withoutWeather = m_weather.empty() && beginsBlock(study.value(), begun, run.start);
+    m_withoutWeather =
+        m_weather.empty() && beginsBlock(study.value(), run.configuration, run.start);
     m_withoutWalkRound = core::wouldBeWithoutWalkRound(study.value(), run, walked.value());
     for (const auto& [accessory, on_s] : m_on_s)
         run.accessory_on_s[accessory] = toTenths(on_s - m_start_s);
@@ -100,15 +98,17 @@ Outcome RunDesk::mark(const std::string& word, const std::string& words)
     return Done{};
 }
 
-Outcome RunDesk::noteWeather(std::string_view column, double value)
+void RunDesk::noteWeather(const Weather& noted)
 {
-    return app::noteWeather(m_weather, column, value);
+    for (const auto& [column, value] : noted)
+        m_weather.insert_or_assign(column, value);
 }
 
 bool RunDesk::isWeatherDue(const UpNext& next) const
 {
     const auto study = m_study.study();
-    return study && m_weather.empty() && beginsBlock(study.value(), next, at(m_session.clock_s()));
+    return study && m_weather.empty() &&
+           beginsBlock(study.value(), next.configuration, at(m_session.clock_s()));
 }
 
 Outcome RunDesk::switchOn(const std::string& accessory)

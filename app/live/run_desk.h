@@ -34,7 +34,7 @@ public:
     /// The run under way begins a block, and nothing of its weather was noted.
     [[nodiscard]] bool isWithoutWeather() const { return m_withoutWeather; }
     /// What is asked once a block: for the run under way, or else the next.
-    [[nodiscard]] core::Outcome noteWeather(std::string_view column, double value);
+    void noteWeather(const Weather& noted);
     /// The next run begins a block, and nothing of its weather was noted.
     [[nodiscard]] bool isWeatherDue(const UpNext& next) const;
     [[nodiscard]] bool isUnderWay() const { return m_run.has_value(); }

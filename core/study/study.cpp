@@ -42,6 +42,12 @@ bool sameWord(std::string_view a, std::string_view b)
                       [](char x, char y) { return lower(x) == lower(y); });
 }
 
+bool beginsBlock(const Run* before, std::string_view configuration, Instant start)
+{
+    return before == nullptr || !sameWord(before->configuration, configuration) ||
+           start.us - before->start.us > kNewDay_us;
+}
+
 std::string inSmallLetters(std::string_view word)
 {
     std::string small(word);

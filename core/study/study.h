@@ -162,6 +162,9 @@ struct Study {
 [[nodiscard]] bool sameSetting(std::string_view a, std::string_view b);
 /// Case-blind comparison for ASCII letters; others byte by byte.
 [[nodiscard]] bool sameWord(std::string_view a, std::string_view b);
+/// Whether a run of that configuration and start would begin a block: so does the first of all,
+/// one after a switch, and one on a new day. `before`: the run before it; null: none.
+[[nodiscard]] bool beginsBlock(const Run* before, std::string_view configuration, Instant start);
 /// With small ASCII letters: alike for words that sameWord() calls the same.
 [[nodiscard]] std::string inSmallLetters(std::string_view word);
 

@@ -135,10 +135,9 @@ namespace {
 /// Whether `run` begins a block that nobody walked round for. `before`: the run before it, if any.
 bool isWithoutWalkRound(const Run* before, const Run& run, const std::vector<WalkRound>& made)
 {
-    const bool begins = before == nullptr || !sameWord(before->configuration, run.configuration) ||
-                        run.start.us - before->start.us > kNewDay_us;
     // made for this run, or since the run before and not later than it
-    return begins && std::none_of(made.begin(), made.end(), [&](const WalkRound& round) {
+    return beginsBlock(before, run.configuration, run.start) &&
+           std::none_of(made.begin(), made.end(), [&](const WalkRound& round) {
                return round.run == run.number ||
                       (round.at.us <= run.start.us && (!before || round.at.us > before->start.us));
            });

@@ -106,16 +106,17 @@ bool namesRecordings(const core::Study& runs)
 bool isRecordingInstead(const std::filesystem::path& file, std::string_view bytes,
                         const SheetOptions& options)
 {
+    if (!looksLikeRecording(file))
+        return false;
     const auto preview = previewSheet(bytes, file.string(), options, 1);
     if (preview && preview.value().header_found) {
         const auto lacks = [&](const char* column) {
             return std::ranges::find(preview.value().missing, column) !=
                    preview.value().missing.end();
         };
-        if (!lacks("configuration") || !lacks("direction"))
-            return false;
+        return lacks("configuration") && lacks("direction");
     }
-    return looksLikeRecording(file);
+    return true;
 }
 
 Result<std::vector<ImportedRecording>> importSheet(StudyFile& study, const core::Study& runs,

@@ -26,8 +26,6 @@ using core::Message;
 using core::Run;
 using core::Study;
 
-constexpr std::int64_t kNewDay_us = std::int64_t{6} * 3600 * 1'000'000;
-
 /// Collects the faults of one run.
 class Faults {
 public:
@@ -635,10 +633,8 @@ bool inOneBlock(std::span<const Run* const> sorted, std::size_t a, std::size_t b
 {
     const auto [first, last] = std::minmax(a, b);
     for (std::size_t i = first; i < last; ++i) {
-        const Run& one = *sorted[i];
         const Run& next = *sorted[i + 1];
-        if (!core::sameWord(one.configuration, next.configuration) ||
-            next.start.us - one.start.us > kNewDay_us)
+        if (core::beginsBlock(sorted[i], next.configuration, next.start))
             return false;
     }
     return true;

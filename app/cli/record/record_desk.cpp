@@ -225,9 +225,7 @@ void RecordDesk::weather(const std::vector<std::string>& words)
         if (const Outcome done = app::noteWeather(noted, column, number->value); !done)
             return refuse(done.error());
     }
-    for (const auto& [column, value] : noted)
-        if (const Outcome done = m_desk.noteWeather(column, value); !done)
-            return refuse(done.error());
+    m_desk.noteWeather(noted);
     tell(m_io.language.say("the weather is noted; it goes into the run"_t));
 }
 

@@ -16,6 +16,7 @@
 
 #include <QObject>
 #include <QString>
+#include <QStringList>
 
 #include <functional>
 #include <memory>
@@ -109,7 +110,11 @@ public:
     bool redo();
 
     // study_document_walk.cpp
+    [[nodiscard]] std::vector<core::WalkLine> walkLines() const;
     [[nodiscard]] std::vector<core::WalkRound> walkRounds() const;
+    /// What of a round that is not noted yet is too far from the ones before, in sentences.
+    [[nodiscard]] QStringList walkDifferences(const Language& in,
+                                              const core::WalkRound& round) const;
     bool noteWalkRound(const core::WalkRound& round);
     /// With the numbers of the walk-round that was made for it.
     [[nodiscard]] core::Run withWalkRound(core::Run run) const;

@@ -90,7 +90,8 @@ UpNext RoadsideSession::next() const
         next.direction = *m_direction;
     if (m_setting)
         next.setting = *m_setting;
-    if (!study.runs.empty() && !next.planned_blocks && beginsBlock(study, next, startOfBlock())) {
+    if (!study.runs.empty() && !next.planned_blocks &&
+        beginsBlock(study, next.configuration, startOfBlock())) {
         ++next.block;
         next.pairs_in_block = 0;
     }

@@ -3,7 +3,6 @@
 #include "app/desktop/look/preferences.h"
 #include "app/desktop/look/said.h"
 #include "app/desktop/roadside/roadside_session.h"
-#include "app/wording/runs.h"
 
 /// What is done once a block, before its first run: the walk-round, and the weather.
 namespace bothways::app {
@@ -15,10 +14,7 @@ core::Instant RoadsideSession::startOfBlock() const
 
 std::vector<core::WalkLine> RoadsideSession::walkLines() const
 {
-    if (!m_document)
-        return {};
-    auto lines = core::walkLines(m_document->study().properties.walk_round);
-    return lines ? std::move(lines).take() : std::vector<core::WalkLine>();
+    return m_document ? m_document->walkLines() : std::vector<core::WalkLine>();
 }
 
 bool RoadsideSession::isWalkRoundDue() const
@@ -41,18 +37,14 @@ QString RoadsideSession::noteWalkRound(const core::WalkRound& round)
 {
     if (!m_document)
         return tr("The study is closed.");
-    m_walkDifferences.clear();
-    const Language in = m_preferences.spoken();
-    for (const core::WalkDifference& one :
-         core::differencesOf(walkLines(), m_document->walkRounds(), round))
-        m_walkDifferences += asSentence(shown(wording::walkDifference(in, one)));
+    m_walkDifferences = m_document->walkDifferences(m_preferences.spoken(), round);
     return order([&](StudyDocument& document) { return document.noteWalkRound(round); });
 }
 
 bool RoadsideSession::isWeatherDue() const
 {
     return m_document && !hasRun() && m_draft.weather.empty() &&
-           beginsBlock(m_document->study(), next(), startOfBlock());
+           beginsBlock(m_document->study(), next().configuration, startOfBlock());
 }
 
 QString RoadsideSession::weatherText(RunField field) const

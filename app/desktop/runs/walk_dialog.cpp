@@ -115,9 +115,7 @@ QWidget* WalkDialog::buildList()
 /// The study's list, as rows to be ticked; without one, the list is what comes first.
 void WalkDialog::takeList()
 {
-    const core::Study& study = m_document.study();
-    const auto lines = core::walkLines(study.properties.walk_round);
-    m_lines = lines ? lines.value() : std::vector<core::WalkLine>();
+    m_lines = m_document.walkLines();
     m_rows.clear();
     delete m_rowsHolder->layout();
     for (QWidget* old : m_rowsHolder->findChildren<QWidget*>(Qt::FindDirectChildrenOnly))
@@ -134,7 +132,7 @@ void WalkDialog::takeList()
     grid->setColumnStretch(0, 1);
     m_which->setText(tr("Before run %1. Tick what is in order; what is left open is kept as open. "
                         "The numbers go into the run.")
-                         .arg(nextNumber(study)));
+                         .arg(nextNumber(m_document.study())));
     m_buttons->button(QDialogButtonBox::Ok)->setText(tr("&Note it"));
     m_change->show();
     m_stack->setCurrentWidget(m_round);
@@ -221,10 +219,7 @@ void WalkDialog::follow()
     if (wrong >= 0)
         said += tr("%1: expected a number.")
                     .arg(nameShown(m_lines[static_cast<std::size_t>(wrong)].words));
-    const Language in = m_preferences.spoken();
-    for (const core::WalkDifference& one :
-         core::differencesOf(m_lines, m_document.walkRounds(), round()))
-        said += asSentence(shown(wording::walkDifference(in, one)));
+    said += m_document.walkDifferences(m_preferences.spoken(), round());
     m_problem->setText(said.join(u'\n'));
     m_problem->setVisible(!said.isEmpty());
     m_buttons->button(QDialogButtonBox::Ok)->setEnabled(wrong < 0 && !m_document.isReadOnly());
@@ -265,9 +260,7 @@ void WalkDialog::accept()
     const core::WalkRound made = round();
     const Language in = m_preferences.spoken();
     QStringList said{asSentence(shown(wording::walkRoundMade(in, made)))};
-    for (const core::WalkDifference& one :
-         core::differencesOf(m_lines, m_document.walkRounds(), made))
-        said += asSentence(shown(wording::walkDifference(in, one)));
+    said += m_document.walkDifferences(in, made);
     if (!m_document.noteWalkRound(made))
         return;
     emit noted(said.join(u' '));
