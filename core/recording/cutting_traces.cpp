@@ -1,8 +1,10 @@
 // Copyright (C) 2026 The Bothways developers
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Long: the ways to cut a recording that look at its samples, side by side.
+#include "core/recording/cruise_keeper.h"
 #include "core/recording/cutting.h"
+#include "core/recording/gate_keeper.h"
 #include "core/recording/geodesic.h"
+#include "core/recording/mark_words.h"
 #include "core/statistics/events.h"
 #include "core/statistics/robust.h"
 #include "core/study/limits.h"
@@ -12,61 +14,15 @@
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <charconv>
 #include <cmath>
-#include <limits>
 #include <map>
 
 namespace bothways::core {
 namespace {
 
-/// Between samples further apart it is not known where the vehicle was.
-constexpr double kBlind_s = 10.0;
+constexpr double kBlind_s = GateKeeper::kBlind_s;
 constexpr double kSlowestCruise_kmh = 20.0;
 constexpr double kWidestGate_m = 1000.0;
-constexpr double kOnGate_m = 1.0; ///< finer than receivers tell a place
-constexpr double kNever = -std::numeric_limits<double>::infinity();
-
-std::vector<std::string_view> wordsOf(std::string_view text)
-{
-    std::vector<std::string_view> words;
-    while (!text.empty()) {
-        const std::size_t begin = text.find_first_not_of(" \t,;:");
-        if (begin == std::string_view::npos)
-            break;
-        text.remove_prefix(begin);
-        const std::size_t end = std::min(text.find_first_of(" \t,;:"), text.size());
-        words.push_back(text.substr(0, end));
-        text.remove_prefix(end);
-    }
-    return words;
-}
-
-bool isOneOf(std::string_view word, std::initializer_list<std::string_view> list)
-{
-    return std::any_of(list.begin(), list.end(),
-                       [&](std::string_view other) { return sameWord(word, other); });
-}
-
-/// What the words of a mark say about the run that begins there.
-void readWords(CutProposal& proposal, const std::vector<std::string_view>& words,
-               const std::vector<std::string>& directions)
-{
-    for (const std::string_view word : words) {
-        int number = 0;
-        const auto [end, problem] = std::from_chars(word.data(), word.data() + word.size(), number);
-        if (problem == std::errc() && end == word.data() + word.size() && number > 0)
-            proposal.run = number;
-        for (std::size_t i = 0; i < directions.size(); ++i)
-            if (sameWord(word, directions[i]))
-                proposal.outward = i == 0;
-    }
-}
-
-struct Position {
-    double time_s = 0.0;
-    double lat_deg = 0.0, lon_deg = 0.0;
-};
 
 /// Rows that have both; empty without the channels.
 std::vector<Position> positionsOf(const RunTrace& recording)
@@ -144,100 +100,6 @@ std::optional<double> distanceOf(const RunTrace& recording, const std::vector<Po
     return std::nullopt;
 }
 
-/// Where a vehicle is, seen from the start of the stretch: along it and beside it.
-struct OnStretch {
-    double time_s = 0.0;
-    double along_m = 0.0, beside_m = 0.0;
-};
-
-class GateKeeper {
-public:
-    explicit GateKeeper(const Geofence& fence) : m_fence(fence)
-    {
-        const LocalPosition end = localPosition(fence.start_lat_deg, fence.start_lon_deg,
-                                                fence.end_lat_deg, fence.end_lon_deg);
-        m_length_m = std::hypot(end.east_m, end.north_m);
-        if (m_length_m > 0.0) {
-            m_east = end.east_m / m_length_m;
-            m_north = end.north_m / m_length_m;
-        }
-    }
-    [[nodiscard]] bool hasLength() const { return m_length_m > 0.0; }
-
-    /// The next position. @return  a run that it ends
-    std::optional<CutProposal> pass(const Position& position)
-    {
-        const LocalPosition p = localPosition(m_fence.start_lat_deg, m_fence.start_lon_deg,
-                                              position.lat_deg, position.lon_deg);
-        const OnStretch now{position.time_s, p.east_m * m_east + p.north_m * m_north,
-                            p.north_m * m_east - p.east_m * m_north};
-        std::optional<CutProposal> ended;
-        if (!m_started)
-            beginAt(now);
-        else if (now.time_s - m_before.time_s > kBlind_s)
-            m_outwardSince_s = m_returnSince_s = kNever;
-        else
-            ended = passGates(m_before, now);
-        m_before = now;
-        m_started = true;
-        return ended;
-    }
-
-private:
-    /// A recording that begins on a gate (one was taken from its first part) passes it there.
-    void beginAt(const OnStretch& first)
-    {
-        if (std::abs(first.beside_m) > m_fence.radius_m)
-            return;
-        if (std::abs(first.along_m) <= kOnGate_m)
-            m_outwardSince_s = first.time_s;
-        else if (std::abs(first.along_m - m_length_m) <= kOnGate_m)
-            m_returnSince_s = first.time_s;
-    }
-
-    /// When the line across the road at `gate_m` was passed; nothing where it was not, or too far
-    /// beside the road's end.
-    [[nodiscard]] std::optional<double> passed(const OnStretch& a, const OnStretch& b,
-                                               double gate_m) const
-    {
-        if ((a.along_m < gate_m) == (b.along_m < gate_m))
-            return std::nullopt;
-        const double share = (gate_m - a.along_m) / (b.along_m - a.along_m);
-        const double beside_m = a.beside_m + share * (b.beside_m - a.beside_m);
-        if (std::abs(beside_m) > m_fence.radius_m)
-            return std::nullopt;
-        return a.time_s + share * (b.time_s - a.time_s);
-    }
-
-    std::optional<CutProposal> passGates(const OnStretch& a, const OnStretch& b)
-    {
-        std::optional<CutProposal> ended;
-        const bool ahead = b.along_m > a.along_m;
-        const auto atStart = passed(a, b, 0.0), atEnd = passed(a, b, m_length_m);
-        if (ahead && atStart)
-            m_outwardSince_s = *atStart;
-        if (!ahead && atEnd)
-            m_returnSince_s = *atEnd;
-        if (ahead && atEnd) {
-            if (m_outwardSince_s != kNever)
-                ended = CutProposal{m_outwardSince_s, *atEnd, true, {}, {}, {}};
-            m_outwardSince_s = m_returnSince_s = kNever;
-        }
-        if (!ahead && atStart) {
-            if (m_returnSince_s != kNever)
-                ended = CutProposal{m_returnSince_s, *atStart, false, {}, {}, {}};
-            m_outwardSince_s = m_returnSince_s = kNever;
-        }
-        return ended;
-    }
-
-    Geofence m_fence;
-    double m_length_m = 0.0, m_east = 0.0, m_north = 0.0;
-    bool m_started = false;
-    OnStretch m_before;
-    double m_outwardSince_s = kNever, m_returnSince_s = kNever;
-};
-
 /// The speed around which most time was spent.
 std::optional<double> heldLongest_kmh(const Samples& speed, double tolerance_pct)
 {
@@ -304,18 +166,14 @@ std::vector<CutProposal> cutByMarks(const RunTrace& recording, const Study& stud
         open = false;
     };
     for (const auto& mark : recording.marks()) {
-        const auto words = wordsOf(mark.words);
-        if (words.empty())
+        const auto bound = markOfRun(mark.words, known);
+        if (!bound)
             continue;
-        if (isOneOf(words.front(), {"end", "stop", "finish"})) {
-            endAt(mark.at_s);
-        } else if (isOneOf(words.front(), {"start", "begin"})) {
-            endAt(mark.at_s);
-            CutProposal proposal{mark.at_s, mark.at_s, {}, {}, {}, mark.words};
-            readWords(proposal, words, known);
-            proposals.push_back(std::move(proposal));
-            open = true;
-        }
+        endAt(mark.at_s);
+        if (!bound->begins)
+            continue;
+        proposals.push_back({mark.at_s, mark.at_s, bound->outward, bound->run, {}, mark.words});
+        open = true;
     }
     if (const double last_s = recording.last_s(); open)
         endAt(std::isnan(last_s) ? proposals.back().from_s : last_s);
@@ -385,25 +243,16 @@ std::vector<CutProposal> cutBySpeed(const RunTrace& recording, const CruiseOptio
         options.target_kmh ? options.target_kmh : heldLongest_kmh(*speed, options.tolerance_pct);
     if (!target || !(*target > 0.0))
         return proposals;
-    const double allowed_kmh = *target * options.tolerance_pct / 100.0;
-    double from_s = kNever;
-    double last_s = kNever; // sample that was within
-    const auto endStretch = [&] {
-        if (from_s != kNever && last_s - from_s >= options.shortest_s)
-            proposals.push_back({from_s, last_s, {}, {}, {}, {}});
-        from_s = kNever;
+    CruiseOptions cruise = options;
+    cruise.target_kmh = target;
+    CruiseKeeper keeper(cruise);
+    const auto take = [&](const std::optional<CruiseKeeper::Held>& held) {
+        if (held)
+            proposals.push_back({held->from_s, held->to_s, {}, {}, {}, {}});
     };
-    for (std::size_t i = 0; i < speed->size(); ++i) {
-        const double time_s = speed->time_s[i];
-        if (from_s != kNever && time_s - last_s > options.bridged_s)
-            endStretch();
-        if (std::abs(speed->value[i] - *target) > allowed_kmh)
-            continue;
-        if (from_s == kNever)
-            from_s = time_s;
-        last_s = time_s;
-    }
-    endStretch();
+    for (std::size_t i = 0; i < speed->size(); ++i)
+        take(keeper.pass(speed->time_s[i], speed->value[i]));
+    take(keeper.finish());
     const auto positions = positionsOf(recording);
     tellDirections(proposals, positions);
     for (CutProposal& proposal : proposals)

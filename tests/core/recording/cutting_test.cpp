@@ -263,6 +263,22 @@ TEST(CutByPosition, LeavesOutWhatTurnsBackWithinTheStretch)
     EXPECT_GT(proposals[1].from_s, proposals[0].to_s + 200);
 }
 
+TEST(CutByPosition, ForgetsARunThatWasLeftByAnotherRoadWhenTheNextBegins)
+{
+    const double hundredMetresNorth = 100.0 / 110574.0;
+    // Out; back, but off the road half way; in again at the start, and turned within the stretch.
+    const auto proposals = cutByPosition(Drive()
+                                             .to(0.08, 90)
+                                             .to(0.04, 90)
+                                             .to(0.0, 90, hundredMetresNorth)
+                                             .to(0.04, 90)
+                                             .to(0.0, 90)
+                                             .trace(),
+                                         kStretch);
+    ASSERT_THAT(proposals, SizeIs(1));
+    EXPECT_EQ(proposals[0].outward, true);
+}
+
 TEST(CutByPosition, LeavesOutAnotherRoadAndHolesInTheRecording)
 {
     const double hundredMetresNorth = 100.0 / 110574.0;

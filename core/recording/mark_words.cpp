@@ -1,0 +1,69 @@
+// Copyright (C) 2026 The Bothways developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/recording/mark_words.h"
+
+#include "core/study/study.h"
+
+#include <algorithm>
+#include <charconv>
+#include <initializer_list>
+
+namespace bothways::core {
+namespace {
+
+std::vector<std::string_view> wordsOf(std::string_view text)
+{
+    std::vector<std::string_view> words;
+    while (!text.empty()) {
+        const std::size_t begin = text.find_first_not_of(" \t,;:");
+        if (begin == std::string_view::npos)
+            break;
+        text.remove_prefix(begin);
+        const std::size_t end = std::min(text.find_first_of(" \t,;:"), text.size());
+        words.push_back(text.substr(0, end));
+        text.remove_prefix(end);
+    }
+    return words;
+}
+
+bool isOneOf(std::string_view word, std::initializer_list<std::string_view> list)
+{
+    return std::any_of(list.begin(), list.end(),
+                       [&](std::string_view other) { return sameWord(word, other); });
+}
+
+std::optional<int> numberIn(std::string_view word)
+{
+    int number = 0;
+    const auto [end, problem] = std::from_chars(word.data(), word.data() + word.size(), number);
+    const bool whole = problem == std::errc() && end == word.data() + word.size();
+    return whole && number > 0 ? std::optional(number) : std::nullopt;
+}
+
+} // namespace
+
+std::optional<MarkOfRun> markOfRun(std::string_view text,
+                                   const std::vector<std::string>& directions)
+{
+    const auto words = wordsOf(text);
+    if (words.empty())
+        return std::nullopt;
+    MarkOfRun mark;
+    mark.begins = isOneOf(words.front(), {"start", "begin"});
+    if (!mark.begins && !isOneOf(words.front(), {"end", "stop", "finish"}))
+        return std::nullopt;
+    for (std::size_t i = 1; i < words.size(); ++i) {
+        const auto known =
+            std::find_if(directions.begin(), directions.end(),
+                         [&](const std::string& name) { return sameWord(name, words[i]); });
+        if (const auto number = numberIn(words[i]))
+            mark.run = number;
+        else if (known == directions.end())
+            mark.rest.emplace_back(words[i]);
+        if (known != directions.end())
+            mark.outward = known == directions.begin();
+    }
+    return mark;
+}
+
+} // namespace bothways::core
