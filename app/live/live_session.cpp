@@ -6,6 +6,7 @@
 #include "app/live/channel_strip.h"
 #include "app/live/disk_watch.h"
 #include "core/recording/unreadable_recording.h"
+#include "core/study/limits.h"
 #include "storage/recordings/recordings.h"
 #include "storage/recordings/run_traces.h"
 
@@ -16,6 +17,7 @@
 #include <cstddef>
 #include <deque>
 #include <functional>
+#include <future>
 #include <limits>
 #include <mutex>
 #include <thread>
@@ -44,12 +46,16 @@ struct LiveSession::Private {
         std::string name;
         ChannelStrip strip;
         std::size_t watched = 0; ///< its place in the watcher
-        bool isDistance = false, isSpeed = false;
+        bool isDistance = false, isSpeed = false, isLatitude = false, isLongitude = false;
         std::vector<double> time_s, value; ///< of this tick
     };
 
-    Private(storage::StudyFile file, storage::RigReader instruments, core::Study study)
-        : connection(std::move(file)), reader(std::move(instruments)), watcher(std::move(study))
+    Private(storage::StudyFile file, storage::RigReader instruments, core::Study study,
+            core::RunFinder finds)
+        : connection(std::move(file)),
+          reader(std::move(instruments)),
+          watcher(std::move(study)),
+          finder(std::move(finds))
     {
     }
 
@@ -63,12 +69,15 @@ struct LiveSession::Private {
     std::mutex mutex;
     std::condition_variable wake;
     std::vector<std::function<void()>> orders; ///< done by the worker, in turn
+    std::vector<core::FoundBound> found;       ///< that nobody has taken
     LiveSnapshot shown;
     std::optional<core::RecordingId> recording;
     bool stopping = false;
 
     std::thread worker;
     core::Watcher watcher;
+    core::RunFinder finder;
+    bool isOver = false; ///< the run under way, as was found; nobody has ended it yet
     std::vector<Channel> channels;
     DistanceMeter distance;
     DiskWatch disk;
@@ -89,6 +98,7 @@ struct LiveSession::Private {
     void meetChannels();
     void spread();
     void takeMarks();
+    void tellFound();
     void save();
     void show(double now_s);
     [[nodiscard]] std::vector<storage::LiveCounts> counts() const;
@@ -108,6 +118,8 @@ void LiveSession::Private::meetChannels()
         channel.watched = watcher.channel(channel.name, read[i].channel.unit);
         channel.isDistance = channel.name == "distance_m";
         channel.isSpeed = channel.name == "road_speed_kmh";
+        channel.isLatitude = channel.name == "lat_deg";
+        channel.isLongitude = channel.name == "lon_deg";
         channels.push_back(std::move(channel));
     }
 }
@@ -133,12 +145,22 @@ void LiveSession::Private::prepareWatcher()
     });
 }
 
+void LiveSession::Private::tellFound()
+{
+    const auto news = finder.take();
+    for (const core::FoundBound& bound : news)
+        isOver = isOver || bound.what != core::FoundBound::What::begins;
+    const std::lock_guard lock(mutex);
+    found.insert(found.end(), news.begin(), news.end());
+}
+
 void LiveSession::Private::takeMarks()
 {
     marks.clear();
     reader.takeMarks(marks);
     for (const storage::ReadMark& mark : marks) {
         recorder->mark(mark.time_s, mark.words);
+        finder.mark(mark.time_s, mark.words);
         const std::size_t blank = std::min(mark.words.find(' '), mark.words.size());
         if (watcher.isUnderWay())
             watcher.mark(
@@ -178,8 +200,14 @@ void LiveSession::Private::spread()
         channel.value.push_back(value);
         if (channel.isDistance)
             distance.putDistance(reading.time_s, value);
-        if (channel.isSpeed)
+        if (channel.isSpeed) {
             distance.putSpeed(reading.time_s, value);
+            finder.speed(reading.time_s, value);
+        }
+        if (channel.isLatitude)
+            finder.latitude(reading.time_s, value);
+        if (channel.isLongitude)
+            finder.longitude(reading.time_s, value);
     }
     for (Channel& channel : channels) {
         if (channel.value.empty())
@@ -252,6 +280,8 @@ void LiveSession::Private::tick(int number)
     meetChannels();
     spread();
     takeMarks();
+    finder.passTime(now_s);
+    tellFound();
     std::vector<std::function<void()>> todo;
     {
         const std::lock_guard lock(mutex);
@@ -262,7 +292,9 @@ void LiveSession::Private::tick(int number)
     clocks.push_back(now_s);
     if (clocks.size() > kTicksOfGrace + 1)
         clocks.pop_front();
-    if (number % kTicksALook == 0 || !todo.empty())
+    // What slows down at the end of a run is no fault of it, and whether it ends is known later.
+    const bool isDoubtful = watcher.isUnderWay() && (isOver || end_s || finder.isInDoubt());
+    if ((number % kTicksALook == 0 || !todo.empty()) && !isDoubtful)
         alarms = watcher.look(now_s);
     if (number % kTicksACommit == 0)
         save();
@@ -308,8 +340,15 @@ core::Result<std::unique_ptr<LiveSession>> LiveSession::start(storage::StudyFile
     auto reader = storage::RigReader::start(rig);
     if (!reader)
         return reader.error();
+    const auto target_kmh = core::limitOf(study.value().properties.limits, "road_speed.target_kmh");
+    if (rig.runs.way == core::RunsBy::Way::speed && !target_kmh)
+        return core::Error{core::ErrorCode::badInput,
+                           "runs that begin by speed need the study's target; expected "
+                           "road_speed.target_kmh"_t,
+                           {}};
+    core::RunFinder finder(rig.runs, target_kmh, core::directions(study.value()));
     auto p = std::make_unique<Private>(std::move(connection), std::move(reader).take(),
-                                       std::move(study).take());
+                                       std::move(study).take(), std::move(finder));
     auto recorder = storage::LiveRecorder::begin(p->connection, {name, first, rigText(rig)});
     if (!recorder)
         return recorder.error();
@@ -359,6 +398,7 @@ void LiveSession::begin(const core::RunUnderWay& run)
     d->order([p = d.get(), run] {
         p->endIfDelivered(true);
         p->ended.reset();
+        p->isOver = false;
         p->run_s = run.start_s;
         p->distance.begin(run.start_s);
         p->watcher.begin(run);
@@ -379,6 +419,7 @@ void LiveSession::end(double at_s)
     d->order([p = d.get(), at_s] {
         if (!p->watcher.isUnderWay())
             return;
+        p->isOver = false;
         p->end_s = at_s;
         p->ticksToEnd = static_cast<int>(kTicksOfGrace) + 1;
     });
@@ -388,14 +429,37 @@ void LiveSession::forget()
 {
     d->order([p = d.get()] {
         p->watcher.forget();
+        p->isOver = false;
         p->run_s.reset();
         p->distance.end();
     });
 }
 
+std::vector<core::FoundBound> LiveSession::takeFound()
+{
+    const std::lock_guard lock(d->mutex);
+    return std::exchange(d->found, {});
+}
+
+void LiveSession::finishRuns()
+{
+    if (!d->worker.joinable())
+        return;
+    std::promise<void> done;
+    d->order([p = d.get(), &done] {
+        p->finder.finish(p->clocks.empty() ? 0.0 : p->clocks.back());
+        p->tellFound();
+        done.set_value();
+    });
+    done.get_future().wait();
+}
+
 void LiveSession::setStudy(core::Study study)
 {
-    d->order([p = d.get(), study = std::move(study)] { p->watcher.setStudy(study); });
+    d->order([p = d.get(), study = std::move(study)] {
+        p->finder.setDirections(core::directions(study));
+        p->watcher.setStudy(study);
+    });
 }
 
 core::Outcome LiveSession::stop()

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/watching/run_finder.h"
 #include "core/watching/watcher.h"
 #include "storage/instruments/rig_reader.h"
 #include "storage/live/live_recorder.h"
@@ -52,6 +53,8 @@ public:
     /// @param connection  of its own (StudyFile::another())
     /// @param first       of time 0, by the study's clock
     /// @param name        of the recording
+    /// @return  an Error (badInput) too where runs are to begin by speed (Rig::runs) and the study
+    ///          has no target
     [[nodiscard]] static core::Result<std::unique_ptr<LiveSession>>
     start(storage::StudyFile connection, const storage::Rig& rig, const core::Instant& first,
           const std::string& name);
@@ -68,6 +71,12 @@ public:
     void mark(double at_s, const std::string& word, const std::string& words);
     void end(double at_s);
     void forget(); ///< the run under way does not count
+    /// Where runs begin and end by what is recorded (Rig::runs), since the last call. Who takes
+    /// them does what they say, with begin(), end() and forget(); the session does nothing.
+    [[nodiscard]] std::vector<core::FoundBound> takeFound();
+    /// Nothing will be driven any more: takeFound() has then the end of the run under way, too.
+    /// Waits for it, a moment.
+    void finishRuns();
     /// The study has changed: limits, runs.
     void setStudy(core::Study study);
     /// The recording in the study, from the first sample on: runs are given their part with

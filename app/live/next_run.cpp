@@ -133,6 +133,26 @@ void followPlan(const core::Study& study, const core::PreparedStudy& driven, UpN
 
 } // namespace
 
+BegunAs begunAs(const core::FoundBound& found, const core::Study& study,
+                const UsualDirections& usual)
+{
+    BegunAs begun;
+    if (found.outward) {
+        const auto known = core::directions(study);
+        const std::size_t i = *found.outward ? 0 : 1;
+        begun.direction = i < known.size() ? known[i] : usual[i];
+    }
+    for (const std::string& word : found.words) {
+        for (const std::string& direction : usual) // a study without runs has none of its own
+            if (begun.direction.empty() && core::sameWord(word, direction))
+                begun.direction = direction;
+        for (const std::string& own : {baselineToDrive(study), deviceName(study)})
+            if (core::sameWord(word, own))
+                begun.configuration = own;
+    }
+    return begun;
+}
+
 std::string wayBack(const std::string& direction, const UsualDirections& usual)
 {
     for (const std::size_t way : {0U, 1U})

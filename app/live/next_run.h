@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/study/study.h"
+#include "core/watching/run_finder.h"
 
 #include <array>
 #include <optional>
@@ -44,6 +45,15 @@ struct UpNext {
 /// Whether a run of that configuration that starts now would be the first of its block.
 [[nodiscard]] bool beginsBlock(const core::Study& study, std::string_view configuration,
                                core::Instant now);
+
+/// What the recording says of a run that it begins; empty: nothing.
+struct BegunAs {
+    std::string configuration, direction;
+};
+/// Directions are the study's, else the usual ones. A word of the mark that is one of the
+/// configurations to drive is the run's.
+[[nodiscard]] BegunAs begunAs(const core::FoundBound& found, const core::Study& study,
+                              const UsualDirections& usual);
 
 /// The usual name of the way back from `direction`; empty where none is known.
 [[nodiscard]] std::string wayBack(const std::string& direction, const UsualDirections& usual);

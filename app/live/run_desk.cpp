@@ -69,7 +69,7 @@ Result<core::Run> RunDesk::start(const Beginning& beginning)
     run.setting = !beginning.setting.empty()        ? beginning.setting
                   : beginning.configuration.empty() ? next.setting
                                                     : std::string();
-    m_start_s = toTenths(m_session.clock_s());
+    m_start_s = toTenths(beginning.at_s.value_or(m_session.clock_s()));
     run.start = at(m_start_s);
     const auto walked = storage::walkRounds(m_study);
     if (!walked)
@@ -82,9 +82,21 @@ Result<core::Run> RunDesk::start(const Beginning& beginning)
         run.accessory_on_s[accessory] = toTenths(on_s - m_start_s);
     m_run = run;
     m_session.begin({run, m_start_s, expectedDuration_s(study.value())});
-    m_session.mark(m_start_s, "start",
-                   fmt::format("{} {} {}", run.number, run.configuration, run.direction));
+    m_isMarked = beginning.isMarked;
+    if (!m_isMarked)
+        m_session.mark(m_start_s, "start",
+                       fmt::format("{} {} {}", run.number, run.configuration, run.direction));
     return run;
+}
+
+Result<RunDesk::Beginning> RunDesk::beginningOf(const core::FoundBound& found) const
+{
+    const auto study = m_study.study();
+    if (!study)
+        return study.error();
+    const BegunAs begun = begunAs(found, study.value(), m_usual);
+    Beginning beginning{begun.configuration, begun.direction, {}, found.at_s, !found.words.empty()};
+    return beginning;
 }
 
 Outcome RunDesk::mark(const std::string& word, const std::string& words)
@@ -148,7 +160,8 @@ Result<core::Run> RunDesk::write(core::Run run, double end_s)
         return added.error();
     if (run.counted()) // one that is driven again has the same weather
         m_weather.clear();
-    m_session.mark(end_s, "end", fmt::format("{}", run.number));
+    if (!m_isMarked)
+        m_session.mark(end_s, "end", fmt::format("{}", run.number));
     m_run.reset();
     tellSession();
     const auto study = m_study.study();
@@ -160,13 +173,30 @@ Result<core::Run> RunDesk::write(core::Run run, double end_s)
     return *m_written;
 }
 
-Result<core::Run> RunDesk::end(const std::optional<core::Consumption>& consumption)
+Result<core::Run> RunDesk::end(const std::optional<core::Consumption>& consumption,
+                               std::optional<double> at_s)
 {
     if (!m_run)
         return refused("no run is under way; expected start first"_t);
     core::Run run = *m_run;
     run.consumption = consumption;
-    return write(std::move(run), toTenths(m_session.clock_s()));
+    return write(std::move(run), toTenths(at_s.value_or(m_session.clock_s())));
+}
+
+Result<core::Run> RunDesk::note(const core::Consumption& consumption)
+{
+    if (!m_written)
+        return refused("no run is under way; expected start first"_t);
+    if (m_written->consumption)
+        return refused(
+            core::message("run {} has its consumption; no run is under way"_t, m_written->number));
+    core::Run run = *m_written;
+    run.consumption = consumption;
+    if (const Outcome done = m_study.updateRun(run); !done)
+        return done.error();
+    m_written = run;
+    tellSession();
+    return run;
 }
 
 Result<core::Run> RunDesk::discard(const core::Discard& why)

@@ -26,6 +26,8 @@ public:
     /// What a run is begun with; empty: as it comes next.
     struct Beginning {
         std::string configuration, direction, setting;
+        std::optional<double> at_s; ///< in the recording's time; nothing: now
+        bool isMarked = false;      ///< the recording has a mark of it
     };
     [[nodiscard]] core::Result<UpNext> next() const;
     [[nodiscard]] core::Result<core::Run> start(const Beginning& beginning);
@@ -46,7 +48,14 @@ public:
     [[nodiscard]] core::Outcome switchOn(const std::string& accessory);
     /// Writes the run with its part of the recording. Without a consumption it is taken from the
     /// recording, where that has one.
-    [[nodiscard]] core::Result<core::Run> end(const std::optional<core::Consumption>& consumption);
+    /// @param at_s  in the recording's time; nothing: now
+    [[nodiscard]] core::Result<core::Run> end(const std::optional<core::Consumption>& consumption,
+                                              std::optional<double> at_s = {});
+    /// Where what is recorded says that a run begins (Rig::runs): what it is begun with. A word of
+    /// its mark that is a configuration of the study is its configuration.
+    [[nodiscard]] core::Result<Beginning> beginningOf(const core::FoundBound& found) const;
+    /// The run that was written last had no consumption noted: this is what the display shows.
+    [[nodiscard]] core::Result<core::Run> note(const core::Consumption& consumption);
     /// The run under way is written as discarded, else the last one that was written.
     /// @return  it
     [[nodiscard]] core::Result<core::Run> discard(const core::Discard& why);
@@ -67,6 +76,7 @@ private:
     LiveSession& m_session;
     UsualDirections m_usual;
     std::optional<core::Run> m_run; ///< under way
+    bool m_isMarked = false;        ///< the recording has marks of its start and end
     bool m_withoutWalkRound = false;
     bool m_withoutWeather = false;
     Weather m_weather;      ///< that was noted, and stands in no counted run yet

@@ -157,6 +157,8 @@ std::string rigDescription(const Language& in, const storage::Rig& rig)
                     ? "  " + in.say("whatever comes, under its own name"_t) + "\n"
                     : table.text(2);
     }
+    if (rig.runs.way != core::RunsBy::Way::hand)
+        text += in.say("runs begin and end {}"_t, wording::runsByWords(in, rig.runs.way)) + "\n";
     return text;
 }
 

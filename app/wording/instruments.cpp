@@ -53,4 +53,16 @@ std::string conversionWords(const Language& in, const storage::RigChannel& chann
     return text;
 }
 
+std::string runsByWords(const Language& in, core::RunsBy::Way way)
+{
+    using Way = core::RunsBy::Way;
+    switch (way) {
+    case Way::hand: return in.say("by hand##runs begin and end"_t);
+    case Way::marks: return in.say("by marks that an instrument sends##runs begin and end"_t);
+    case Way::position: return in.say("at the gates##runs begin and end"_t);
+    case Way::speed: return in.say("by the target speed##runs begin and end"_t);
+    }
+    return {};
+}
+
 } // namespace bothways::app::wording

@@ -18,4 +18,7 @@ namespace bothways::app::wording {
 /// "rpm * 0.5 + 3" as a channel's value comes about.
 [[nodiscard]] std::string conversionWords(const Language& in, const storage::RigChannel& channel);
 
+/// What begins and ends the runs of a recording while it is made: "by hand", ...
+[[nodiscard]] std::string runsByWords(const Language& in, core::RunsBy::Way way);
+
 } // namespace bothways::app::wording

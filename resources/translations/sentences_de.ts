@@ -531,10 +531,6 @@
         <translation>Angenommen, da nichts anderes angegeben ist: {}.</translation>
     </message>
     <message>
-        <source>At the end, cut what was recorded into runs: by marks, position or speed</source>
-        <translation>Am Ende das Aufgezeichnete in Fahrten schneiden: nach marks, position oder speed</translation>
-    </message>
-    <message>
         <source>Battery {} V higher than at the start</source>
         <translation>Batterie {} V höher als am Anfang</translation>
     </message>
@@ -549,6 +545,10 @@
     <message>
         <source>Begin a new study.</source>
         <translation>Eine neue Studie beginnen.</translation>
+    </message>
+    <message>
+        <source>Begin and end runs by what is recorded: by marks, position or speed; without road_speed.target_kmh the speed that was held longest cuts at the end</source>
+        <translation>Fahrten durch das beginnen und beenden, was aufgezeichnet wird: durch Marken (marks), Position (position) oder Geschwindigkeit (speed); ohne road_speed.target_kmh schneidet am Ende die am längsten gehaltene Geschwindigkeit</translation>
     </message>
     <message>
         <source>Begin with a run sheet that you have:</source>
@@ -940,8 +940,8 @@ einen Effekt gibt, wie groß er ist und wie sicher. DATEI ist eine Studie
         <translation>Für --cut position: BREITE,LÄNGE,BREITE,LÄNGE[,METER]</translation>
     </message>
     <message>
-        <source>For --cut: of the runs that are new</source>
-        <translation>Für --cut: der neuen Fahrten</translation>
+        <source>For --cut: of all runs; without it, as they come next</source>
+        <translation>Zu --cut: aller Fahrten; ohne dies, wie sie als Nächstes kommen</translation>
     </message>
     <message>
         <source>Fragile: another honest way to the same number disagrees: {}.</source>
@@ -2546,6 +2546,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>Was ein Fahrtag zeigen könnte, bevor er gefahren wird</translation>
     </message>
     <message>
+        <source>What begins and ends runs while it records: marks, position or speed (default: whoever types)</source>
+        <translation>Was Fahrten beginnt und beendet, während aufgezeichnet wird: marks, position oder speed (sonst: wer tippt)</translation>
+    </message>
+    <message>
         <source>What cannot be checked is listed with the reason; it is not passed. &apos;bothways set --help&apos; lists the limits.</source>
         <translation>Was sich nicht prüfen lässt, wird mit dem Grund aufgeführt; es gilt nicht als bestanden. „bothways set --help“ führt die Grenzen auf.</translation>
     </message>
@@ -3196,6 +3200,11 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>höchstens {} Zeilen</translation>
     </message>
     <message>
+        <source>at the gates</source>
+        <comment>runs begin and end</comment>
+        <translation>an den Toren</translation>
+    </message>
+    <message>
         <source>at this pace the disk is full in {} minutes</source>
         <translation>so ist die Platte in {} Minuten voll</translation>
     </message>
@@ -3323,6 +3332,21 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>bracketing</source>
         <translation>Eingabelung</translation>
+    </message>
+    <message>
+        <source>by hand</source>
+        <comment>runs begin and end</comment>
+        <translation>von Hand</translation>
+    </message>
+    <message>
+        <source>by marks that an instrument sends</source>
+        <comment>runs begin and end</comment>
+        <translation>durch Marken, die ein Instrument sendet</translation>
+    </message>
+    <message>
+        <source>by the target speed</source>
+        <comment>runs begin and end</comment>
+        <translation>durch die Zielgeschwindigkeit</translation>
     </message>
     <message>
         <source>cannot be made: the disk is full</source>
@@ -3764,6 +3788,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>expected &quot;channels&quot;: a list</source>
         <translation>erwartet: „channels“ als Liste</translation>
+    </message>
+    <message>
+        <source>expected &quot;gates&quot;: [LAT, LON, LAT, LON, METRES]</source>
+        <translation>erwartet wird &quot;gates&quot;: [BREITE, LÄNGE, BREITE, LÄNGE, METER]</translation>
     </message>
     <message>
         <source>expected &quot;instruments&quot;: a list</source>
@@ -5476,6 +5504,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>Fahrt {} zählt schon</translation>
     </message>
     <message>
+        <source>run {} has its consumption; no run is under way</source>
+        <translation>Fahrt {} hat ihren Verbrauch; es läuft keine Fahrt</translation>
+    </message>
+    <message>
         <source>run {} has no consumption and cannot be counted</source>
         <translation>Fahrt {} hat keinen Verbrauch und kann nicht gewertet werden</translation>
     </message>
@@ -5579,6 +5611,22 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>runs</source>
         <translation>Fahrten</translation>
+    </message>
+    <message>
+        <source>runs begin and end {}</source>
+        <translation>Fahrten beginnen und enden {}</translation>
+    </message>
+    <message>
+        <source>runs do not begin by &apos;{}&apos;; expected hand, marks, position or speed</source>
+        <translation>Fahrten beginnen nicht durch &apos;{}&apos;; erwartet wird hand, marks, position oder speed</translation>
+    </message>
+    <message>
+        <source>runs that begin by position need the gates at the two ends of the stretch</source>
+        <translation>Fahrten, die nach der Position beginnen, brauchen die Tore an den beiden Enden der Strecke</translation>
+    </message>
+    <message>
+        <source>runs that begin by speed need the study&apos;s target; expected road_speed.target_kmh</source>
+        <translation>Fahrten, die nach der Geschwindigkeit beginnen, brauchen das Ziel der Studie; erwartet wird road_speed.target_kmh</translation>
     </message>
     <message>
         <source>runs {}</source>
@@ -5900,6 +5948,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>that spoils the run: &apos;discard&apos;, then turn and drive it again</source>
         <translation>das verdirbt die Fahrt: „discard“, dann wenden und sie noch einmal fahren</translation>
+    </message>
+    <message>
+        <source>that was no run; what was recorded stays</source>
+        <translation>Das war keine Fahrt; was aufgezeichnet ist, bleibt</translation>
     </message>
     <message>
         <source>the accessory&apos;s name after the point</source>

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/base/result.h"
+#include "core/recording/runs_by.h"
 
 #include <cstdint>
 #include <filesystem>
@@ -51,6 +52,7 @@ struct Instrument {
 struct Rig {
     std::string name;
     std::vector<Instrument> instruments;
+    core::RunsBy runs = {}; ///< what begins and ends a run while this rig records
     friend bool operator==(const Rig&, const Rig&) = default;
 };
 
@@ -64,6 +66,10 @@ struct Rig {
 /// "KIND:ADDRESS" of the command line: "lines:serial:/dev/ttyUSB0,9600", "replay:run_01.csv,x20".
 /// An existing kind without a word before it is an Error that names all kinds.
 [[nodiscard]] core::Result<Instrument> instrumentFromText(std::string_view text);
+
+/// "hand", "marks", "position", "speed".
+[[nodiscard]] std::string_view wayName(core::RunsBy::Way way);
+[[nodiscard]] std::optional<core::RunsBy::Way> wayFromName(std::string_view name);
 
 [[nodiscard]] std::string_view kindName(InstrumentKind kind);
 [[nodiscard]] std::optional<InstrumentKind> kindFromName(std::string_view name);

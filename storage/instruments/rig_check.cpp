@@ -101,6 +101,14 @@ Outcome checkChannel(const Instrument& instrument, const RigChannel& channel)
     return Done{};
 }
 
+Outcome checkRuns(const core::RunsBy& runs)
+{
+    if (runs.way == core::RunsBy::Way::position && !runs.gates)
+        return rigFault("runs that begin by position need the gates at the two ends of the "
+                        "stretch"_t);
+    return runs.gates ? core::checkFence(*runs.gates) : Outcome(Done{});
+}
+
 } // namespace
 
 Outcome checkInstrument(const Instrument& instrument)
@@ -146,7 +154,7 @@ Outcome checkRig(const Rig& rig)
             return rigFault("replays of one rig need one speed, or they come apart"_t);
         replay = &instrument;
     }
-    return Done{};
+    return checkRuns(rig.runs);
 }
 
 } // namespace bothways::storage

@@ -44,9 +44,10 @@ public:
                                        version->get<long long>(), kRigVersion));
         if (version->get<long long>() != kRigVersion)
             return fault(core::message("expected \"version\": {}"_t, kRigVersion));
-        if (!knows(json, {"version", "name", "instruments"}))
+        if (!knows(json, {"version", "name", "instruments", "runs", "gates"}))
             return *m_fault;
         take(json, "name", rig.name);
+        takeRuns(json, rig.runs);
         const auto list = json.find("instruments");
         if (list == json.end() || !list->is_array() || list->size() > kMostInstruments)
             return m_fault ? *m_fault : fault("expected \"instruments\": a list"_t);
@@ -66,6 +67,30 @@ public:
     }
 
 private:
+    void takeRuns(const Json& json, core::RunsBy& runs)
+    {
+        std::string way(wayName(runs.way));
+        take(json, "runs", way);
+        if (const auto known = wayFromName(way))
+            runs.way = *known;
+        else
+            fault(core::message("runs do not begin by '{}'; expected hand, marks, position or "
+                                "speed"_t,
+                                way));
+        const auto gates = json.find("gates");
+        if (gates == json.end())
+            return;
+        const bool isList =
+            gates->is_array() && gates->size() == 5 &&
+            std::all_of(gates->begin(), gates->end(), [](const Json& n) { return n.is_number(); });
+        if (!isList) {
+            fault("expected \"gates\": [LAT, LON, LAT, LON, METRES]"_t);
+            return;
+        }
+        const auto number = [&](std::size_t i) { return (*gates)[i].get<double>(); };
+        runs.gates = core::Geofence{number(0), number(1), number(2), number(3), number(4)};
+    }
+
     Instrument instrument(const Json& json)
     {
         Instrument made;
@@ -201,6 +226,11 @@ std::string rigText(const Rig& rig)
     Json json = {{"version", kRigVersion}, {"name", rig.name}, {"instruments", Json::array()}};
     for (const Instrument& instrument : rig.instruments)
         json["instruments"].push_back(jsonOf(instrument));
+    if (rig.runs.way != core::RunsBy::Way::hand)
+        json["runs"] = std::string(wayName(rig.runs.way));
+    if (const auto& gates = rig.runs.gates)
+        json["gates"] = {gates->start_lat_deg, gates->start_lon_deg, gates->end_lat_deg,
+                         gates->end_lon_deg, gates->radius_m};
     return json.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
 }
 

@@ -38,6 +38,9 @@ void takeReplay(std::string_view rest, Instrument& instrument)
         rest.starts_with("file:") ? std::string(rest) : "file:" + std::string(rest);
 }
 
+/// In the order of core::RunsBy::Way.
+constexpr std::string_view kWays[] = {"hand", "marks", "position", "speed"};
+
 } // namespace
 
 std::string_view kindName(InstrumentKind kind)
@@ -54,6 +57,19 @@ std::optional<InstrumentKind> kindFromName(std::string_view name)
         if (word.name == name)
             return word.kind;
     return std::nullopt;
+}
+
+std::string_view wayName(core::RunsBy::Way way)
+{
+    return kWays[static_cast<std::size_t>(way)];
+}
+
+std::optional<core::RunsBy::Way> wayFromName(std::string_view name)
+{
+    const auto found = std::find(std::begin(kWays), std::end(kWays), name);
+    return found == std::end(kWays)
+               ? std::nullopt
+               : std::optional(static_cast<core::RunsBy::Way>(found - std::begin(kWays)));
 }
 
 core::Result<Instrument> instrumentFromText(std::string_view text)

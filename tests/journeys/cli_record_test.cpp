@@ -5,6 +5,7 @@
 #include <fmt/format.h>
 #include <gmock/gmock.h>
 
+#include <algorithm>
 #include <fstream>
 #include <map>
 #include <sstream>
@@ -67,11 +68,85 @@ TEST_F(Record, OfAReplayIsTheImportOfItsFile)
                            "--configuration off < /dev/null");
     ASSERT_EQ(live.code, 0) << live.err;
     EXPECT_THAT(live.out, HasSubstr("recorded 7,800 samples"));
-    EXPECT_THAT(live.out, HasSubstr("into 2 runs"));
+    EXPECT_THAT(live.out, HasSubstr("run 2: off, return, begins"));
+    EXPECT_THAT(live.out, HasSubstr("runs: 2"));
+    EXPECT_THAT(live.err, HasSubstr("rotor at 3,400 rpm from 60.1 s to 63.9 s"))
+        << "while it goes on";
     const Ran screened = shell("bothways screen day.bothways");
     EXPECT_THAT(screened.out, HasSubstr("run 2: rotor at 3,400 rpm from 60.1 s to 63.9 s"));
     EXPECT_THAT(shell("bothways runs day.bothways").out, HasSubstr("return"));
     EXPECT_THAT(shell("bothways history day.bothways").out, HasSubstr("2600 rows, 3 channels"));
+}
+
+/// To and fro over 2.5 km between gates, at 90 km/h between a slow way in and a slow turn.
+std::string gatedDrive()
+{
+    std::string text = "time_s,road_speed_kmh,fuel_rate_l_per_h,lat_deg,lon_deg\n";
+    double lon = 9.39, kmh = 60.0;
+    for (int i = 0; i < 2600; ++i) {
+        const double t = i / 10.0;
+        const bool fast = (t > 10.0 && t < 110.0) || (t > 140.0 && t < 240.0);
+        kmh += std::clamp((fast ? 90.0 : 60.0) - kmh, -0.6, 0.6);
+        lon += (t < 125.0 ? 1.0 : -1.0) * kmh / 3.6 * 0.1 / 75000.0;
+        text += fmt::format("{:.1f},{:.2f},7.6,47.5,{:.7f}\n", t, kmh, lon);
+    }
+    return text;
+}
+
+TEST_F(Record, BeginsAndEndsRunsAtGatesAndByTheTargetSpeedWhileItGoesOn)
+{
+    m_folder.write("drive.csv", gatedDrive());
+    const std::string gates = "--cut position --gates 47.5,9.4,47.5,9.415,50";
+    ASSERT_EQ(shell("bothways import day.bothways --trace drive.csv --start 2026-05-09T05:00:00 "
+                    "--configuration off " +
+                    gates)
+                  .code,
+              0);
+    for (const std::string& way : {gates, std::string("--cut speed")}) {
+        SCOPED_TRACE(way);
+        // The number is typed once the second run has ended by itself.
+        const Ran live =
+            shell("rm -f live.bothways out.txt; touch out.txt; bothways new live.bothways "
+                  "stretch.km=1.13 road_speed.target_kmh=90 && (for i in $(seq 600); do grep -q "
+                  "'return, [0-9]' out.txt && break; sleep 0.1; done; echo 'e 8.4'; sleep 1) | "
+                  "bothways record live.bothways --from replay:drive.csv,x40 " +
+                  way + " > out.txt && cat out.txt");
+        ASSERT_EQ(live.code, 0) << live.err;
+        EXPECT_THAT(live.out, HasSubstr("run 1: A, out, begins"));
+        EXPECT_THAT(live.out, HasSubstr("run 2: A, return, begins"));
+        EXPECT_THAT(live.out, HasSubstr("runs: 2"));
+        EXPECT_THAT(live.err, Not(HasSubstr("Counting began too early")));
+        EXPECT_THAT(live.err, Not(HasSubstr("Road speed"))) << "of what comes after the end";
+        const auto runs = jsonOf({"runs", m_folder / "live.bothways", "--json"})["runs"];
+        ASSERT_EQ(runs.size(), 2U);
+        EXPECT_EQ(runs[1]["l_per_100km"], 8.4) << "typed after the run had ended by itself";
+        if (way != gates)
+            continue;
+        const auto cut = jsonOf({"runs", m_folder / "day.bothways", "--json"})["runs"];
+        for (std::size_t i = 0; i < 2; ++i) {
+            EXPECT_NEAR(runs[i]["duration_s"].get<double>(), cut[i]["duration_s"].get<double>(),
+                        0.11);
+            EXPECT_EQ(runs[i]["direction"], cut[i]["direction"]);
+        }
+    }
+}
+
+TEST_F(Record, GoesByTheGatesOfItsRig)
+{
+    m_folder.write("drive.csv", gatedDrive());
+    ASSERT_EQ(shell("bothways rig new ./gated.json replay:drive.csv,x100 --cut position --gates "
+                    "47.5,9.4,47.5,9.415")
+                  .code,
+              0);
+    EXPECT_THAT(shell("bothways rig show ./gated.json").out, HasSubstr("at the gates"));
+    const Ran live = shell("bothways record day.bothways --rig ./gated.json < /dev/null");
+    EXPECT_EQ(live.code, 0) << live.err;
+    EXPECT_THAT(live.out, HasSubstr("runs: 2"));
+    EXPECT_EQ(shell("bothways rig new ./none.json replay:drive.csv --cut position").code, 2);
+    EXPECT_EQ(shell("bothways rig new ./none.json replay:drive.csv --cut position --gates "
+                    "47.5,9.4,47.5,9.4")
+                  .code,
+              2);
 }
 
 TEST_F(Record, TakesOrdersAndSaysWhatSpoilsTheRun)

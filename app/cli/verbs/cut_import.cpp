@@ -231,6 +231,15 @@ Result<CutOrder> cutOrderFrom(const std::string& way, const std::string& gates,
     return order;
 }
 
+core::RunsBy runsBy(const CutOrder& order)
+{
+    using Way = core::RunsBy::Way;
+    return {order.way == CutWay::marks   ? Way::marks
+            : order.way == CutWay::speed ? Way::speed
+                                         : Way::position,
+            order.gates};
+}
+
 Result<storage::RecordingInfo> recordingNamed(const Language& in, const storage::StudyFile& file,
                                               const std::string& name)
 {

@@ -4,6 +4,7 @@
 
 #include "app/cli/context.h"
 #include "core/recording/cutting.h"
+#include "core/recording/runs_by.h"
 #include "core/study/study.h"
 #include "storage/recordings/cut.h"
 #include "storage/recordings/recordings.h"
@@ -31,6 +32,9 @@ struct CutOrder {
 /// @param gates  "LAT,LON,LAT,LON[,METRES]"; empty: none
 [[nodiscard]] Result<CutOrder> cutOrderFrom(const std::string& way, const std::string& gates,
                                             const std::string& configuration);
+
+/// What does the same while a recording is made. CutWay::times does not.
+[[nodiscard]] core::RunsBy runsBy(const CutOrder& order);
 
 /// What is said about a cut.
 struct CutWords {

@@ -11,6 +11,7 @@
 #include "app/wording/numbers.h"
 #include "core/base/unstoppable.h"
 #include "core/study/clock.h"
+#include "core/study/limits.h"
 #include "storage/instruments/rigs.h"
 
 #include <CLI/CLI.hpp>
@@ -77,7 +78,7 @@ int watch(const RecordOptions& options, storage::StudyFile& file, app::LiveSessi
           Surroundings& io)
 {
     using Clock = std::chrono::steady_clock;
-    RecordDesk desk(file, session, io);
+    RecordDesk desk(file, session, options.configuration, io);
     LineInput input(STDIN_FILENO);
     Clock::time_point shown{};
     while (!desk.isStopping() && !io.stop.stop_requested()) {
@@ -93,11 +94,19 @@ int watch(const RecordOptions& options, storage::StudyFile& file, app::LiveSessi
             shown = Clock::now();
         }
     }
+    desk.finishRuns();
     if (desk.isUnderWay())
         warn(io.language.say("the run under way was not ended: it is in the recording alone, from "
                              "its mark 'start' on"_t),
              io);
     return desk.written();
+}
+
+/// The speed that was held longest is known at the end.
+bool canCutLive(const CutOrder& order, const core::Study& study)
+{
+    return order.way != CutWay::speed ||
+           core::limitOf(study.properties.limits, "road_speed.target_kmh").has_value();
 }
 
 /// The whole recording into runs, as an import does.
@@ -152,7 +161,7 @@ Outcome record(const RecordOptions& options, Surroundings& io)
             return cut.error();
         order = std::move(cut).take();
     }
-    const auto rig = rigOf(options);
+    auto rig = rigOf(options);
     if (!rig)
         return rig.error();
     auto file = openForChange(options.study);
@@ -163,6 +172,10 @@ Outcome record(const RecordOptions& options, Surroundings& io)
     const auto study = file.value().study();
     if (!study)
         return study.error();
+    if (order && canCutLive(*order, study.value())) {
+        rig.value().runs = runsBy(*order);
+        order.reset();
+    }
     auto connection = file.value().another();
     if (!connection)
         return connection.error();
@@ -202,14 +215,16 @@ void describeRecord(CLI::App& verb, Context& context)
     addNumber(in, verb, "--for", options->minutes,
               {0.0, kNoLimit, false, false, "a number of minutes above 0"_t},
               "Ends by itself after so many minutes"_t);
-    verb.add_option("--cut", options->cut,
-                    in.say("At the end, cut what was recorded into runs: by marks, position or "
-                           "speed"_t))
+    verb.add_option(
+            "--cut", options->cut,
+            in.say("Begin and end runs by what is recorded: by marks, position or speed; without "
+                   "road_speed.target_kmh the speed that was held longest cuts at the "
+                   "end"_t))
         ->check(oneOf(in, {"marks", "position", "speed"}));
     verb.add_option("--gates", options->gates,
                     in.say("For --cut position: LAT,LON,LAT,LON[,METRES]"_t));
     verb.add_option("--configuration", options->configuration,
-                    in.say("For --cut: of the runs that are new"_t));
+                    in.say("For --cut: of all runs; without it, as they come next"_t));
     addFooter(in, verb, "  bothways record day.bothways --from replay:logger.csv,x100 --for 4",
               in.say("While it goes on, lines that are typed (or come on standard input) are "
                      "orders:"_t) +

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/cli/help.h"
 #include "app/cli/options.h"
+#include "app/cli/verbs/cut_import.h"
 #include "app/cli/verbs/rig_words.h"
 #include "app/cli/verbs/verbs.h"
 #include "app/output/rig_output.h"
@@ -25,7 +26,7 @@ struct RigOptions {
     std::vector<std::string> words; ///< rigs, KIND:ADDRESS
     std::string name;
     std::vector<std::string> channels, points;
-    std::string channel, fuel;
+    std::string channel, fuel, cut, gates;
     std::optional<double> seconds, poll_s;
     std::optional<std::uint64_t> unit;
     bool json = false, replace = false;
@@ -99,6 +100,12 @@ Outcome newRig(const RigOptions& options, Surroundings& io)
     if (!rig)
         return rig.error();
     rig.value().name = file.value().stem().string();
+    if (!options.cut.empty() || !options.gates.empty()) {
+        const auto order = cutOrderFrom(options.cut, options.gates, {});
+        if (!order)
+            return order.error();
+        rig.value().runs = runsBy(order.value());
+    }
     std::error_code ignored;
     const std::filesystem::path here = std::filesystem::current_path(ignored);
     for (storage::Instrument& instrument : rig.value().instruments) {
@@ -236,6 +243,12 @@ void addNew(CLI::App& verb, Context& context, const std::shared_ptr<RigOptions>&
         "--fuel", options->fuel,
         in.say("obd: petrol, e10 or diesel, for fuel from air mass where the car gives "
                "no fuel rate"_t));
+    task->add_option("--cut", options->cut,
+                     in.say("What begins and ends runs while it records: marks, position or speed "
+                            "(default: whoever types)"_t))
+        ->check(oneOf(in, {"marks", "position", "speed"}));
+    task->add_option("--gates", options->gates,
+                     in.say("For --cut position: LAT,LON,LAT,LON[,METRES]"_t));
     task->add_flag("--replace", options->replace, in.say("Over the rig that is there"_t));
     addFooter(in, *task,
               "  bothways rig new car lines:serial:/dev/ttyUSB0,115200 --channel "

@@ -22,7 +22,8 @@ using testing::HasSubstr;
 
 Rig someRig()
 {
-    Rig rig{"car", {}};
+    Rig rig{
+        "car", {}, {core::RunsBy::Way::position, core::Geofence{47.5, 9.4, -47.125, 9.44, 35.5}}};
     rig.instruments.push_back(
         {"board",
          InstrumentKind::lines,
@@ -84,6 +85,15 @@ TEST(Rigs, ThatMakeNoSenseAreRefusedWithWhatWasExpected)
                 HasSubstr("needs a factor other than 0"));
     EXPECT_THAT(one(R"(,"channels":[{"source":"a","name":"b"},{"source":"c","name":"b"}])"),
                 HasSubstr("two channels are called 'b'"));
+    const auto runs = [&](const std::string& rest) {
+        return refused(R"({"version":1,"instruments":[)" + board + "}]," + rest + "}");
+    };
+    EXPECT_EQ(runs(R"("runs":"speed")"), "taken");
+    EXPECT_THAT(runs(R"("runs":"luck")"), HasSubstr("runs do not begin by 'luck'; expected hand"));
+    EXPECT_THAT(runs(R"("runs":"position")"), HasSubstr("need the gates at the two ends"));
+    EXPECT_THAT(runs(R"("gates":[1,2,3,4])"), HasSubstr("expected \"gates\": [LAT, LON"));
+    EXPECT_THAT(runs(R"("gates":[1,2,3,"4",50])"), HasSubstr("expected \"gates\": [LAT, LON"));
+    EXPECT_THAT(runs(R"("gates":[91,2,3,4,50])"), HasSubstr("the latitude of the start gate"));
     EXPECT_THAT(one("}," + board), HasSubstr("two instruments are called 'b'"));
     EXPECT_THAT(
         refused(R"({"version":1,"instruments":[{"name":"b","kind":"lnes","address":"file:x"}]})"),
