@@ -131,17 +131,29 @@ void followPlan(const core::Study& study, const core::PreparedStudy& driven, UpN
     next.configuration = next.device ? deviceName(study) : baselineToDrive(study);
 }
 
+/// What out and back are called in the study. The first run may have been one back.
+UsualDirections waysOf(const core::Study& study, const UsualDirections& usual)
+{
+    const auto known = core::directions(study);
+    if (known.empty())
+        return usual;
+    const std::string& first = known.front();
+    std::string other = known.size() > 1 ? known[1] : wayBack(first, usual);
+    if (other.empty())
+        other = usual[1];
+    const auto isFirst = [&](std::string_view word) { return core::sameWord(first, word); };
+    const bool isBack = isFirst(usual[1]) || isFirst("return") || isFirst("back");
+    return isBack ? UsualDirections{other, first} : UsualDirections{first, other};
+}
+
 } // namespace
 
 BegunAs begunAs(const core::FoundBound& found, const core::Study& study,
                 const UsualDirections& usual)
 {
     BegunAs begun;
-    if (found.outward) {
-        const auto known = core::directions(study);
-        const std::size_t i = *found.outward ? 0 : 1;
-        begun.direction = i < known.size() ? known[i] : usual[i];
-    }
+    if (found.outward)
+        begun.direction = waysOf(study, usual)[*found.outward ? 0 : 1];
     for (const std::string& word : found.words) {
         for (const std::string& direction : usual) // a study without runs has none of its own
             if (begun.direction.empty() && core::sameWord(word, direction))

@@ -627,6 +627,26 @@ Fahrten %4 und %5: %6</translation>
         <source>There is no other number to take.</source>
         <translation>Es gibt keine andere Zahl, die gemeint sein könnte.</translation>
     </message>
+    <message>
+        <source>The next run has begun. Type the number of run %1; it waits.</source>
+        <translation>Die nächste Fahrt hat begonnen. Geben Sie die Zahl der Fahrt %1 ein; sie wartet.</translation>
+    </message>
+    <message>
+        <source>A run was driven while the number of run %1 was awaited. It is in the recording; cut it there afterwards.</source>
+        <translation>Eine Fahrt wurde gefahren, während die Zahl der Fahrt %1 erwartet wurde. Sie ist in der Aufzeichnung; schneiden Sie sie dort hinterher aus.</translation>
+    </message>
+    <message>
+        <source>Run %1 has ended by what is recorded.</source>
+        <translation>Fahrt %1 hat durch das geendet, was aufgezeichnet wird.</translation>
+    </message>
+    <message>
+        <source>That was no run. What was recorded stays.</source>
+        <translation>Das war keine Fahrt. Was aufgezeichnet ist, bleibt.</translation>
+    </message>
+    <message>
+        <source>Run %1 has begun by what is recorded.</source>
+        <translation>Fahrt %1 hat durch das begonnen, was aufgezeichnet wird.</translation>
+    </message>
 </context>
 <context>
     <name>RunDraft</name>
@@ -4953,6 +4973,10 @@ Erstellt mit Qt %1, QCustomPlot, SQLite, SQLiteCpp, Boost, Eigen, fast_float, fm
         <source>This block began without its walk-round.</source>
         <translation>Dieser Block begann ohne seinen Rundgang.</translation>
     </message>
+    <message>
+        <source>Runs begin and end %1. Start and End do it by hand.</source>
+        <translation>Fahrten beginnen und enden %1. Start und Ende tun es von Hand.</translation>
+    </message>
 </context>
 <context>
     <name>bothways::app::RunForm</name>
@@ -5174,6 +5198,13 @@ Erstellt mit Qt %1, QCustomPlot, SQLite, SQLiteCpp, Boost, Eigen, fast_float, fm
     <message>
         <source>No runs yet. Ctrl+N begins the first; a run sheet can be dropped here.</source>
         <translation>Noch keine Fahrten. Strg+N beginnt die erste; ein Fahrtenblatt lässt sich hier ablegen.</translation>
+    </message>
+</context>
+<context>
+    <name>bothways::app::RunsByForm</name>
+    <message>
+        <source>R&amp;uns begin and end</source>
+        <translation>Fahrten beginnen &amp;und enden</translation>
     </message>
 </context>
 <context>

@@ -64,6 +64,11 @@ UpNext upNext(const core::Study& study)
     return upNext(study, usualWords());
 }
 
+BegunAs begunAs(const core::FoundBound& found, const core::Study& study)
+{
+    return begunAs(found, study, usualWords());
+}
+
 core::Instant nextStartFromNotebook(const core::Study& study)
 {
     if (study.runs.empty())

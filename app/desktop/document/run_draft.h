@@ -26,6 +26,7 @@ using Clock = std::function<QDateTime()>;
 [[nodiscard]] core::Run runAfterLast(const core::Study& study);
 /// Of next_run.h, in the user's language.
 [[nodiscard]] UpNext upNext(const core::Study& study);
+[[nodiscard]] BegunAs begunAs(const core::FoundBound& found, const core::Study& study);
 
 /// The start to propose to someone who types from a notebook: the last start plus the usual gap
 /// between runs.

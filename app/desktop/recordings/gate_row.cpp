@@ -12,6 +12,7 @@
 #include <QRegularExpression>
 
 #include <algorithm>
+#include <utility>
 
 namespace bothways::app {
 namespace {
@@ -55,8 +56,11 @@ GateRow::GateRow(QWidget* parent)
     grid->addWidget(m_radius, 0, 6);
     grid->addWidget(m_fromPart, 1, 5, 1, 2);
     grid->setColumnStretch(7, 1);
-    for (const Field lat : {startLat, endLat})
-        connect(m_fields[lat], &QLineEdit::textChanged, this, [this, lat] { splitPair(lat); });
+    for (const Field lat : {startLat, endLat}) {
+        connect(m_fields[lat], &QLineEdit::textChanged, this,
+                [this, lat](const QString& text) { lookForPair(lat, text); });
+        connect(m_fields[lat], &QLineEdit::editingFinished, this, [this, lat] { splitPair(lat); });
+    }
     for (QLineEdit* field : m_fields)
         connect(field, &QLineEdit::editingFinished, this, &GateRow::look);
     connect(m_radius, &QDoubleSpinBox::valueChanged, this, &GateRow::look);
@@ -77,6 +81,15 @@ void GateRow::addGate(QGridLayout& grid, int row, const QString& label, Field la
         grid.addWidget(field, row, 2 + 2 * which);
     }
     name->setBuddy(m_fields[lat]);
+}
+
+/// What comes at once was pasted; what is typed is whole when somebody leaves the field.
+void GateRow::lookForPair(Field lat, const QString& text)
+{
+    const QString before = std::exchange(m_before[lat], text);
+    const bool isTyped = text.size() == before.size() + 1 && text.startsWith(before);
+    if (!isTyped)
+        splitPair(lat);
 }
 
 /// A place that was copied elsewhere comes as two numbers with points.
@@ -107,6 +120,11 @@ void GateRow::look()
     emit changed();
 }
 
+void GateRow::hideParts()
+{
+    m_fromPart->hide();
+}
+
 void GateRow::setFence(const std::optional<core::Geofence>& fence)
 {
     const QSignalBlocker quiet(this);
@@ -121,8 +139,10 @@ void GateRow::setFence(const std::optional<core::Geofence>& fence)
     m_told = texts();
 }
 
-core::Result<core::Geofence> GateRow::fence() const
+core::Result<core::Geofence> GateRow::fence()
 {
+    for (const Field lat : {startLat, endLat}) // somebody may be in it still
+        splitPair(lat);
     const auto bad = [](core::Message sentence) {
         return core::Error{core::ErrorCode::badInput, std::move(sentence), {}};
     };

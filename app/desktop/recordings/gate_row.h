@@ -28,7 +28,8 @@ public:
     /// Fills the fields in without a word to anybody; nothing: empties them.
     void setFence(const std::optional<core::Geofence>& fence);
     /// As typed; an Error says in the user's language which field is no place.
-    [[nodiscard]] core::Result<core::Geofence> fence() const;
+    [[nodiscard]] core::Result<core::Geofence> fence();
+    void hideParts();                ///< there is no list to take an end from
     void setPartChosen(bool chosen); ///< there is a part whose ends could be taken
 
 signals:
@@ -38,6 +39,7 @@ signals:
 private:
     enum Field { startLat, startLon, endLat, endLon, fields };
     void addGate(QGridLayout& grid, int row, const QString& label, Field lat);
+    void lookForPair(Field lat, const QString& text);
     void splitPair(Field lat);
     void look();
     [[nodiscard]] QStringList texts() const;
@@ -45,7 +47,8 @@ private:
     std::array<QLineEdit*, fields> m_fields{};
     QDoubleSpinBox* m_radius;
     QPushButton* m_fromPart;
-    QStringList m_told; ///< texts that were told of last
+    std::array<QString, fields> m_before; ///< the texts, a key ago
+    QStringList m_told;                   ///< texts that were told of last
 };
 
 } // namespace bothways::app

@@ -61,7 +61,7 @@ RoadsidePage::RoadsidePage(StudyDocument& document, Preferences& preferences, Cl
     connect(&m_ticking, &QTimer::timeout, this, &RoadsidePage::tick);
     connect(&live, &LiveDesk::recordingStarted, this, &RoadsidePage::takeLive);
     connect(&live, &LiveDesk::recordingStopping, this, &RoadsidePage::takeLive);
-    connect(&live, &LiveDesk::looked, this, &RoadsidePage::refreshLive);
+    connect(&live, &LiveDesk::looked, this, &RoadsidePage::lookLive);
     takeLive();
 }
 

@@ -85,8 +85,9 @@ private:
     // roadside_page_live.cpp
     void buildLive(QBoxLayout& box);
     void layOutRunning();
-    void takeLive();    ///< a recording has begun or ended
-    void refreshLive(); ///< it has been looked at
+    void takeLive(); ///< a recording has begun or ended
+    void lookLive(); ///< it has been looked at
+    void refreshLive();
     void discardForFinding();
     /// What spoils the run under way or ended, and is not answered.
     [[nodiscard]] std::optional<core::Finding> spoiling();

@@ -90,6 +90,15 @@ void RoadsidePage::layOutRunning()
         grid.setRowStretch(row, shares[row]);
 }
 
+void RoadsidePage::lookLive()
+{
+    if (const QString said = m_session.takeFound(); !said.isEmpty()) {
+        m_said = said;
+        follow({});
+    }
+    refreshLive();
+}
+
 void RoadsidePage::takeLive()
 {
     const bool live = m_live.isRecording();

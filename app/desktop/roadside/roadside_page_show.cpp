@@ -7,8 +7,10 @@
 #include "app/desktop/look/said.h"
 #include "app/desktop/roadside/roadside_words.h"
 #include "app/desktop/watch/alarm_band.h"
+#include "app/desktop/watch/live_desk.h"
 #include "app/desktop/watch/watch_panel.h"
 #include "app/wording/findings.h"
+#include "app/wording/instruments.h"
 
 #include <algorithm>
 
@@ -93,7 +95,11 @@ void RoadsidePage::refreshReady()
     QStringList below;
     if (const auto expected = m_session.expected_s())
         below += tr("A run takes about %1.").arg(RoadsideWords::clock(*expected));
-    below += tr("Press Start when the meter is reset: when already cruising.");
+    const core::RunsBy::Way way = m_live.rig().runs.way;
+    const bool isFound = m_live.isRecording() && way != core::RunsBy::Way::hand;
+    below += isFound ? tr("Runs begin and end %1. Start and End do it by hand.")
+                           .arg(shown(wording::runsByWords(m_preferences.spoken(), way)))
+                     : tr("Press Start when the meter is reset: when already cruising.");
     m_below->setWords(below.join(u'\n'));
     refreshOnceABlock();
     const QString warning = timerWarning();

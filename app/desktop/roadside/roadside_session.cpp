@@ -130,22 +130,28 @@ QString RoadsideSession::start()
     const std::int64_t moment_ms = now_ms();
     if (m_done_ms != 0 && moment_ms - m_done_ms < kDoublePress_ms)
         return tr("Pressed twice? Press Start once more to begin the next run.");
-    const UpNext next = this->next();
+    begin(moment_ms, next());
+    return {};
+}
+
+/// @param moment_ms  now, or a moment ago
+void RoadsideSession::begin(std::int64_t moment_ms, const UpNext& what)
+{
     remember(tr("Start"));
     RoadsideRun run;
-    run.configuration = next.configuration;
-    run.setting = next.setting;
-    run.direction = next.direction;
-    run.start = instantOf(m_document->study(), m_clock());
+    run.configuration = what.configuration;
+    run.setting = what.setting;
+    run.direction = what.direction;
+    run.start = instantOf(m_document->study(), m_clock().addMSecs(moment_ms - now_ms()));
     run.start_ms = moment_ms;
     run.unit = unit();
     m_draft.run = run;
     m_state = State::running;
     m_setBack = false;
     keep();
+    m_isFound = false;
     m_liveStart_s.reset();
     beginLive();
-    return {};
 }
 
 void RoadsideSession::setLive(LiveSource* live)
@@ -233,6 +239,12 @@ QString RoadsideSession::end()
     const std::int64_t moment_ms = now_ms();
     if (moment_ms - m_draft.run->start_ms < kDoublePress_ms)
         return tr("The run has only just begun.");
+    endAt(moment_ms);
+    return {};
+}
+
+void RoadsideSession::endAt(std::int64_t moment_ms)
+{
     remember(tr("End"));
     m_draft.run->end_ms = moment_ms;
     m_state = State::ended;
@@ -240,7 +252,6 @@ QString RoadsideSession::end()
         m_live->end(*m_liveStart_s + second(moment_ms));
     forgetQuestions();
     keep();
-    return {};
 }
 
 QString RoadsideSession::forget()

@@ -54,6 +54,10 @@ public:
     /// A recording that is being made hears of every step; null: none is made any more. A run under
     /// way is told at once.
     void setLive(LiveSource* live);
+    /// Begins and ends runs where what is recorded says so (Rig::runs): roadside_session_found.cpp.
+    /// A run that begins while the number of the one before is awaited waits for it.
+    /// @return  what is to be said; empty: nothing has changed
+    QString takeFound();
 
     // Before the run.
     void chooseConfiguration(); ///< the other one
@@ -147,6 +151,11 @@ private:
     void askAbout(const core::Run& run);
     void forgetQuestions();
     void remember(const QString& words);
+    void begin(std::int64_t moment_ms, const UpNext& what);
+    void endAt(std::int64_t moment_ms);
+    QString beginFound(const core::FoundBound& found);
+    QString follow(const core::FoundBound& found);
+    [[nodiscard]] std::int64_t momentOf(double at_s);
     void beginLive();
     void followLive(State before);
     void keep();
@@ -169,6 +178,8 @@ private:
     int m_writtenNumber = 0;
     LiveSource* m_live = nullptr;
     std::optional<double> m_liveStart_s;          ///< of the run, in the recording's time
+    std::optional<core::FoundBound> m_waiting;    ///< a run that has begun, not taken yet
+    bool m_isFound = false;                       ///< what is recorded began the run
     std::optional<core::RecordingId> m_recording; ///< that ended before the run was written
     bool m_resumed = false, m_setBack = false;
 };

@@ -8,6 +8,7 @@
 #include <memory>
 #include <optional>
 #include <string>
+#include <vector>
 
 namespace bothways::app {
 
@@ -23,6 +24,8 @@ public:
     virtual void mark(double at_s, const std::string& word, const std::string& words) = 0;
     virtual void end(double at_s) = 0;
     virtual void forget() = 0;
+    /// Where runs begin and end by what is recorded, since the last call.
+    [[nodiscard]] virtual std::vector<core::FoundBound> takeFound() { return {}; }
     virtual void setStudy(core::Study study) = 0;
     /// In the study, from the first sample on.
     [[nodiscard]] virtual std::optional<core::RecordingId> recording() const = 0;

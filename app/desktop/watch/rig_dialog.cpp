@@ -8,6 +8,7 @@
 #include "app/desktop/watch/calibration_dialog.h"
 #include "app/desktop/watch/instrument_form.h"
 #include "app/desktop/watch/rig_trial.h"
+#include "app/desktop/watch/runs_by_form.h"
 
 #include <QComboBox>
 #include <QHBoxLayout>
@@ -43,6 +44,8 @@ void RigDialog::build()
     auto* box = new QVBoxLayout(this);
     box->addLayout(buildNames());
     box->addLayout(buildInstruments(), 3);
+    m_runs = new RunsByForm(m_units.language, this);
+    box->addWidget(m_runs);
     m_trial = new RigTrial(m_units, this);
     m_trial->hide();
     box->addWidget(m_trial, 2);
@@ -201,6 +204,7 @@ void RigDialog::load(const QString& name)
     m_name->setText(name);
     fillNames(name);
     fillInstruments(0);
+    m_runs->setRuns(m_rig.runs);
     say(QString());
 }
 
@@ -212,6 +216,7 @@ void RigDialog::newRig()
     m_name->selectAll();
     fillNames({});
     addInstrument();
+    m_runs->setRuns(m_rig.runs);
     say(tr("Name each instrument, say what it is and where, then try it."));
 }
 
@@ -269,6 +274,12 @@ bool RigDialog::save()
         m_name->setFocus();
         return false;
     }
+    auto runs = m_runs->runs();
+    if (!runs) {
+        say(runs.error());
+        return false;
+    }
+    m_rig.runs = std::move(runs).take();
     if (const core::Outcome written = m_store.write(m_rig); !written) {
         say(written.error());
         return false;

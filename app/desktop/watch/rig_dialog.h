@@ -20,6 +20,7 @@ class CalibrationDialog;
 class InstrumentForm;
 class Preferences;
 class RigTrial;
+class RunsByForm;
 
 /// The instruments of the car: set up, tried, calibrated, kept under a name.
 class RigDialog final : public QDialog {
@@ -61,6 +62,7 @@ private:
     QLineEdit* m_name = nullptr;
     QListWidget* m_list = nullptr;
     InstrumentForm* m_form = nullptr;
+    RunsByForm* m_runs = nullptr;
     RigTrial* m_trial = nullptr;
     QPointer<CalibrationDialog> m_calibration; ///< deletes itself when it is closed
     QPushButton *m_try = nullptr, *m_take = nullptr, *m_calibrate = nullptr, *m_record = nullptr;

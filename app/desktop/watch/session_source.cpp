@@ -18,6 +18,7 @@ public:
     }
     void end(double at_s) override { m_session->end(at_s); }
     void forget() override { m_session->forget(); }
+    std::vector<core::FoundBound> takeFound() override { return m_session->takeFound(); }
     void setStudy(core::Study study) override { m_session->setStudy(std::move(study)); }
     std::optional<core::RecordingId> recording() const override { return m_session->recording(); }
     core::Outcome stop() override { return m_session->stop(); }

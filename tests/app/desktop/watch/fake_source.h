@@ -7,6 +7,7 @@
 #include <cmath>
 #include <memory>
 #include <string>
+#include <utility>
 #include <vector>
 
 namespace bothways::app::tests {
@@ -16,6 +17,7 @@ struct FakeLive {
     LiveSnapshot snapshot;
     std::vector<std::string> told; ///< "begin 3 at 12.0", ...
     std::vector<core::RunUnderWay> begun;
+    std::vector<core::FoundBound> found; ///< to be taken once
     std::optional<core::RecordingId> recording;
     core::Outcome stopped = core::Done{};
     int stops = 0;
@@ -42,6 +44,7 @@ public:
     void end(double at_s) override { tell("end", at_s); }
     void forget() override { m_live->told.emplace_back("forget"); }
     void setStudy(core::Study) override {}
+    std::vector<core::FoundBound> takeFound() override { return std::exchange(m_live->found, {}); }
     std::optional<core::RecordingId> recording() const override { return m_live->recording; }
     core::Outcome stop() override
     {

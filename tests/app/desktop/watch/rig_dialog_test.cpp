@@ -125,6 +125,34 @@ TEST_F(RigDialogTest, ARigIsSetUpTriedCalibratedAndKept)
     RigStore().remove("van");
 }
 
+TEST_F(RigDialogTest, GatesThatBeginAndEndRunsAreKeptWithTheRig)
+{
+    RigDialog* dialog = openRig();
+    ASSERT_NE(dialog, nullptr);
+    replace(in<QLineEdit>(dialog, "rigName"), "gated");
+    replace(in<QComboBox>(dialog, "instrumentAddress")->lineEdit(), "file:" + board.fileName());
+    auto* ways = in<QComboBox>(dialog, "runsBy");
+    EXPECT_FALSE(in<QLineEdit>(dialog, "startLat")->isVisible());
+    ways->setFocus();
+    QTest::keyClick(ways, Qt::Key_Down);
+    QTest::keyClick(ways, Qt::Key_Down);
+    ASSERT_TRUE(in<QLineEdit>(dialog, "startLat")->isVisible());
+    press(dialog, "saveRig");
+    EXPECT_TRUE(in<QLabel>(dialog, "rigWords")->text().contains("gates at the two ends"));
+    EXPECT_FALSE(RigStore().read("gated")) << "nothing is kept without its gates";
+    replace(in<QLineEdit>(dialog, "startLat"), "47.5, 9.4"); // a pair fills both
+    replace(in<QLineEdit>(dialog, "endLat"), "47.5, 9.44");
+    press(dialog, "saveRig");
+    const auto kept = RigStore().read("gated");
+    ASSERT_TRUE(kept);
+    EXPECT_EQ(kept.value().runs.way, core::RunsBy::Way::position);
+    EXPECT_EQ(kept.value().runs.gates, (core::Geofence{47.5, 9.4, 47.5, 9.44, 50.0}));
+    const QString where = qEnvironmentVariable("BOTHWAYS_PICTURES");
+    if (!where.isEmpty())
+        dialog->grab().save(where + "/rig_gates.png");
+    RigStore().remove("gated");
+}
+
 TEST_F(RigDialogTest, WhatIsRecordedStandsInTheStudyWithTheRunThatWasDriven)
 {
     storage::Rig rig;

@@ -37,7 +37,6 @@ protected:
             window->newStudy();
         DesktopTest::settle(*window->document());
         live->snapshot = fakeSnapshot(100.0);
-        storage::Rig rig;
         rig.name = "car";
         ASSERT_TRUE(window->live().start(*window->document(), rig, now));
         trigger("roadside");
@@ -81,6 +80,14 @@ protected:
     }
     int nextRun() const { return page->session().number(); }
 
+    using What = core::FoundBound::What;
+    void found(What what, double at_s, std::optional<bool> outward = {})
+    {
+        live->found.push_back({what, at_s, outward, {}});
+        window->live().look();
+    }
+
+    storage::Rig rig;
     std::shared_ptr<FakeLive> live = std::make_shared<FakeLive>();
     std::vector<core::AlarmLevel> rung;
     RoadsidePage* page = nullptr;
@@ -106,6 +113,62 @@ TEST_F(WatchPageTest, TheRecordingHearsOfEveryStepOfARun)
     key(Qt::Key_S);
     key(Qt::Key_Z);
     EXPECT_EQ(live->told.back(), "forget") << "a start that is taken back is no run";
+}
+
+TEST_F(WatchPageTest, WhatIsRecordedBeginsAndEndsRuns)
+{
+    rig.runs = {core::RunsBy::Way::position, core::Geofence{47.5, 9.4, 47.5, 9.44, 50.0}};
+    open(false);
+    EXPECT_THAT(page->findChild<BigLabel*>("below")->text().toStdString(),
+                testing::HasSubstr("at the gates"));
+    pass(10);
+    found(What::begins, 108.5, false); // 1.5 s ago
+    ASSERT_EQ(page->session().state(), RoadsideSession::State::running);
+    const std::string back = page->session().run()->direction;
+    EXPECT_EQ(page->session().elapsed_s(), 1.5);
+    pass(60);
+    found(What::ends, 169.0);
+    ASSERT_EQ(page->session().state(), RoadsideSession::State::ended);
+    EXPECT_EQ(page->session().elapsed_s(), 60.5);
+    EXPECT_EQ(live->told, (std::vector<std::string>{"begin 1 at 109", "end at 169"}));
+
+    // The next one begins before the number is typed: it waits, and its start is not lost.
+    pass(30);
+    found(What::begins, 200.0, true);
+    EXPECT_EQ(page->session().state(), RoadsideSession::State::ended);
+    EXPECT_THAT(page->notice().toStdString(), testing::HasSubstr("the number of run 1"));
+    QTest::keyClicks(page, "8.41");
+    key(Qt::Key_Return);
+    ASSERT_EQ(study().runs.size(), 1U);
+    EXPECT_EQ(study().runs[0].direction, back);
+    EXPECT_EQ(study().runs[0].duration_s, 60.5);
+    pass(10);
+    ASSERT_EQ(page->session().state(), RoadsideSession::State::running);
+    EXPECT_EQ(page->session().elapsed_s(), 10.0);
+    EXPECT_NE(page->session().run()->direction, back);
+    found(What::wasNone, 200.0);
+    EXPECT_FALSE(page->session().hasRun());
+    EXPECT_EQ(live->told.back(), "forget");
+}
+
+TEST_F(WatchPageTest, WhoPressesStartIsFirstAndARunThatNobodyTookIsSaid)
+{
+    open(false);
+    key(Qt::Key_S);
+    pass(5);
+    found(What::begins, 104.0);
+    found(What::wasNone, 104.0);
+    EXPECT_EQ(page->session().elapsed_s(), 5.0) << "what was begun by hand goes on";
+    pass(60);
+    found(What::ends, 165.0);
+    found(What::begins, 180.0);
+    found(What::ends, 240.0);
+    EXPECT_EQ(page->session().state(), RoadsideSession::State::ended);
+    EXPECT_THAT(page->notice().toStdString(), testing::HasSubstr("cut it there afterwards"));
+    QTest::keyClicks(page, "8.41");
+    key(Qt::Key_Return);
+    pass(5);
+    EXPECT_FALSE(page->session().hasRun());
 }
 
 TEST_F(WatchPageTest, SixChannelsAreSeenAndAPressGivesTheNextOne)

@@ -1,0 +1,78 @@
+// Copyright (C) 2026 The Bothways developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/desktop/roadside/roadside_session.h"
+#include "app/desktop/roadside/roadside_words.h"
+#include "app/desktop/watch/live_source.h"
+
+#include <algorithm>
+#include <cmath>
+
+/// Runs that begin and end by what is recorded: marks of an instrument, gates, the target speed.
+namespace bothways::app {
+
+/// By the session's clock, which never runs backwards.
+std::int64_t RoadsideSession::momentOf(double at_s)
+{
+    return now_ms() - std::llround(1000.0 * std::max(m_live->clock_s() - at_s, 0.0));
+}
+
+QString RoadsideSession::takeFound()
+{
+    if (!m_live || !m_document)
+        return {};
+    QString said;
+    if (m_waiting && !hasRun())
+        said = beginFound(*m_waiting);
+    for (const core::FoundBound& found : m_live->takeFound())
+        if (const QString words = follow(found); !words.isEmpty())
+            said = words;
+    return said;
+}
+
+QString RoadsideSession::follow(const core::FoundBound& found)
+{
+    using What = core::FoundBound::What;
+    const bool running = m_state == State::running;
+    switch (found.what) {
+    case What::begins:
+        if (running) // whoever pressed Start was first
+            return {};
+        if (!hasRun())
+            return beginFound(found);
+        m_waiting = found;
+        return tr("The next run has begun. Type the number of run %1; it waits.").arg(number());
+    case What::ends:
+        if (m_waiting) {
+            m_waiting.reset();
+            return tr("A run was driven while the number of run %1 was awaited. It is in the "
+                      "recording; cut it there afterwards.")
+                .arg(number());
+        }
+        if (!running)
+            return {};
+        endAt(std::max(momentOf(found.at_s), m_draft.run->start_ms));
+        return tr("Run %1 has ended by what is recorded.").arg(number());
+    case What::wasNone:
+        m_waiting.reset();
+        if (!running || !m_isFound)
+            return {};
+        forget();
+        return tr("That was no run. What was recorded stays.");
+    }
+    return {};
+}
+
+QString RoadsideSession::beginFound(const core::FoundBound& found)
+{
+    m_waiting.reset();
+    const BegunAs begun = begunAs(found, m_document->study());
+    if (!begun.configuration.empty())
+        m_configuration = begun.configuration;
+    if (!begun.direction.empty())
+        m_direction = begun.direction;
+    begin(momentOf(found.at_s), next());
+    m_isFound = true;
+    return tr("Run %1 has begun by what is recorded.").arg(number());
+}
+
+} // namespace bothways::app
