@@ -61,14 +61,10 @@ public:
     {
         const std::size_t loneOuts = outs.size() - pairs;
         const std::size_t loneReturns = returns.size() - pairs;
-        std::size_t near = 0, far = 0;
+        const auto reach = returnsInReach(outs, returns, maxGap_ms);
         m_rows.reserve(outs.size());
         for (std::size_t i = 0; i < outs.size(); ++i) {
-            while (near < returns.size() && returns[near].mid_ms < outs[i].mid_ms - maxGap_ms)
-                ++near;
-            far = std::max(far, near);
-            while (far < returns.size() && returns[far].mid_ms <= outs[i].mid_ms + maxGap_ms)
-                ++far;
+            const auto& [near, far] = reach[i];
             Row row;
             row.first = std::max(near, i - std::min(i, loneOuts));
             row.last = std::max(row.first, std::min(far, i + loneReturns));

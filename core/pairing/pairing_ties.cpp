@@ -28,20 +28,13 @@ public:
         : m_outs(outs),
           m_returns(returns),
           m_mateOfOut(outs.size(), kNobody),
-          m_mateOfReturn(returns.size(), kNobody)
+          m_mateOfReturn(returns.size(), kNobody),
+          m_reach(returnsInReach(outs, returns, maxGap_ms))
     {
         for (const auto& [i, j] : pairs)
             marry(i, j);
-        std::size_t near = 0, far = 0;
-        for (std::size_t i = 0; i < outs.size(); ++i) {
-            while (near < returns.size() && returns[near].mid_ms < outs[i].mid_ms - maxGap_ms)
-                ++near;
-            far = std::max(far, near);
-            while (far < returns.size() && returns[far].mid_ms <= outs[i].mid_ms + maxGap_ms)
-                ++far;
-            m_reach.emplace_back(near, far);
+        for (const auto& [near, far] : m_reach)
             m_arcs += far - near;
-        }
     }
 
     [[nodiscard]] std::size_t arcs() const { return m_arcs; }
@@ -247,7 +240,7 @@ private:
 
     Points m_outs, m_returns;
     std::vector<std::size_t> m_mateOfOut, m_mateOfReturn;
-    std::vector<std::pair<std::size_t, std::size_t>> m_reach; ///< returns near enough to an out
+    const std::vector<std::pair<std::size_t, std::size_t>> m_reach;
     std::size_t m_arcs = 0;
     std::vector<PairingCost> m_potential;
     std::vector<std::vector<std::size_t>> m_tightOfOut, m_tightOfReturn;
@@ -256,6 +249,23 @@ private:
 };
 
 } // namespace
+
+std::vector<std::pair<std::size_t, std::size_t>> returnsInReach(Points outs, Points returns,
+                                                                std::int64_t maxGap_ms)
+{
+    std::vector<std::pair<std::size_t, std::size_t>> reach;
+    reach.reserve(outs.size());
+    std::size_t near = 0, far = 0;
+    for (const PairingPoint& out : outs) {
+        while (near < returns.size() && returns[near].mid_ms < out.mid_ms - maxGap_ms)
+            ++near;
+        far = std::max(far, near);
+        while (far < returns.size() && returns[far].mid_ms <= out.mid_ms + maxGap_ms)
+            ++far;
+        reach.emplace_back(near, far);
+    }
+    return reach;
+}
 
 bool breakTies(std::span<const PairingPoint> outs, std::span<const PairingPoint> returns,
                std::int64_t maxGap_ms, std::vector<std::pair<std::size_t, std::size_t>>& pairs)

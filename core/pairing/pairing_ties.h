@@ -37,6 +37,11 @@ struct PairingCost {
     return {-1, gap, gap * gap};
 }
 
+/// For each out the returns that are near enough to it: from `first` on, before `second`.
+[[nodiscard]] std::vector<std::pair<std::size_t, std::size_t>>
+returnsInReach(std::span<const PairingPoint> outs, std::span<const PairingPoint> returns,
+               std::int64_t maxGap_ms);
+
 /// Turns a matching of least cost into the one of least cost whose sorted list of positions is
 /// smallest. Works for any order of positions.
 ///
