@@ -49,11 +49,11 @@ void addNoiseFrom(const Language& in, CLI::App& app, std::vector<std::string>& f
         ->allow_extra_args(false);
 }
 
+namespace {
+
 Outcome borrowNoise(Input& input, const std::vector<std::string>& files, const Overrides& overrides,
                     const Surroundings& io)
 {
-    if (files.empty())
-        return Done{};
     // Names and limits of one study are not those of another; only how times of day are read.
     Overrides forOthers;
     if (const auto date = overrides.given("date"))
@@ -81,6 +81,19 @@ Outcome borrowNoise(Input& input, const std::vector<std::string>& files, const O
     input.study.properties.noise = core::KnownNoise{100.0 * noise.s, noise.df};
     input.study.properties.noise_from = names;
     return Done{};
+}
+
+} // namespace
+
+Result<Input> readWithNoiseFrom(const std::vector<std::string>& files, const std::string& asked,
+                                const Overrides& overrides, const Surroundings& io)
+{
+    auto input = readInput(asked, overrides, io);
+    if (!input || files.empty())
+        return input;
+    if (const Outcome borrowed = borrowNoise(input.value(), files, overrides, io); !borrowed)
+        return borrowed.error();
+    return input;
 }
 
 } // namespace bothways::cli

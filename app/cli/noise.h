@@ -21,7 +21,8 @@ namespace bothways::cli {
 /// --noise-from FILE, once for each: the noise of those studies goes to the one that is asked
 /// about, for this call.
 void addNoiseFrom(const Language& in, CLI::App& app, std::vector<std::string>& files);
-[[nodiscard]] Outcome borrowNoise(Input& input, const std::vector<std::string>& files,
-                                  const Overrides& overrides, const Surroundings& io);
+[[nodiscard]] Result<Input> readWithNoiseFrom(const std::vector<std::string>& files,
+                                              const std::string& asked, const Overrides& overrides,
+                                              const Surroundings& io);
 
 } // namespace bothways::cli

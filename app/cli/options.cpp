@@ -3,6 +3,7 @@
 #include "app/cli/options.h"
 
 #include "core/base/nearest_word.h"
+#include "core/base/number_text.h"
 #include "core/study/properties.h"
 #include "core/study/property_values.h"
 #include "storage/sheet/run_columns.h"
@@ -11,7 +12,6 @@
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <charconv>
 
 namespace bothways::cli {
 namespace {
@@ -128,14 +128,12 @@ CLI::Option* addWhole(const Language& in, CLI::App& app, const std::string& opti
         .add_option_function<std::string>(
             option,
             [&in, &value, low, high, option](const std::string& text) {
-                std::uint64_t number = 0;
-                const char* end = text.data() + text.size();
-                const auto [rest, problem] = std::from_chars(text.data(), end, number);
-                if (problem != std::errc() || rest != end || number < low || number > high)
+                const auto number = core::wholeNumber<std::uint64_t>(text);
+                if (!number || *number < low || *number > high)
                     throw CLI::ValidationError(
                         option, in.say("'{}' is not a whole number from {} to {}"_t, text,
                                        std::to_string(low), std::to_string(high)));
-                value = number;
+                value = *number;
             },
             in.say(description))
         ->type_name("N");
@@ -260,6 +258,20 @@ Result<std::pair<std::string, std::string>> splitAssignment(const std::string& t
     if (equals == std::string::npos || equals == 0)
         return wrongUse(core::message("'{}' is not NAME=VALUE"_t, text));
     return std::pair(text.substr(0, equals), text.substr(equals + 1));
+}
+
+Outcome assignProperties(core::StudyProperties& properties,
+                         const std::vector<std::string>& assignments)
+{
+    for (const std::string& text : assignments) {
+        const auto assignment = splitAssignment(text);
+        if (!assignment)
+            return assignment.error();
+        const auto& [property, value] = assignment.value();
+        if (Outcome set = core::setProperty(properties, property, value); !set)
+            return set;
+    }
+    return Done{};
 }
 
 void onCall(CLI::App& verb, Context& context, std::function<Outcome()> action)

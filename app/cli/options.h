@@ -86,6 +86,9 @@ void addAnalysisOverrides(const Language& in, CLI::App& app, Overrides& override
 
 /// "name=value" in two.
 [[nodiscard]] Result<std::pair<std::string, std::string>> splitAssignment(const std::string& text);
+/// Sets what PROPERTY=VALUE say, up to the first that is wrong.
+[[nodiscard]] Outcome assignProperties(core::StudyProperties& properties,
+                                       const std::vector<std::string>& assignments);
 
 /// What the verb does once its options are read; puts the outcome into the context.
 void onCall(CLI::App& verb, Context& context, std::function<Outcome()> action);

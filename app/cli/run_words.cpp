@@ -1,12 +1,12 @@
 // Copyright (C) 2026 The Bothways developers
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/cli/input.h"
+#include "core/base/number_text.h"
 #include "storage/sheet/run_columns.h"
 
 #include <CLI/CLI.hpp>
 
 #include <algorithm>
-#include <charconv>
 #include <optional>
 #include <string_view>
 
@@ -19,12 +19,8 @@ struct RunRange {
 
 std::optional<int> runNumberFrom(std::string_view text)
 {
-    int number = 0;
-    const char* end = text.data() + text.size();
-    const auto [rest, problem] = std::from_chars(text.data(), end, number);
-    if (problem != std::errc() || rest != end || number < 1 || number > storage::kLargestRunNumber)
-        return std::nullopt;
-    return number;
+    const auto number = core::wholeNumber<int>(text);
+    return number && *number >= 1 && *number <= storage::kLargestRunNumber ? number : std::nullopt;
 }
 
 /// "7" or "7-9", the dash in either of its two lengths.

@@ -2,10 +2,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/recording/mark_words.h"
 
+#include "core/base/number_text.h"
 #include "core/study/study.h"
 
 #include <algorithm>
-#include <charconv>
 #include <initializer_list>
 
 namespace bothways::core {
@@ -32,14 +32,6 @@ bool isOneOf(std::string_view word, std::initializer_list<std::string_view> list
                        [&](std::string_view other) { return sameWord(word, other); });
 }
 
-std::optional<int> numberIn(std::string_view word)
-{
-    int number = 0;
-    const auto [end, problem] = std::from_chars(word.data(), word.data() + word.size(), number);
-    const bool whole = problem == std::errc() && end == word.data() + word.size();
-    return whole && number > 0 ? std::optional(number) : std::nullopt;
-}
-
 } // namespace
 
 std::optional<MarkOfRun> markOfRun(std::string_view text,
@@ -56,7 +48,7 @@ std::optional<MarkOfRun> markOfRun(std::string_view text,
         const auto known =
             std::find_if(directions.begin(), directions.end(),
                          [&](const std::string& name) { return sameWord(name, words[i]); });
-        if (const auto number = numberIn(words[i]))
+        if (const auto number = wholeNumber<int>(words[i]); number && *number > 0)
             mark.run = number;
         else if (known == directions.end())
             mark.rest.emplace_back(words[i]);

@@ -2,9 +2,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/study/clock.h"
 
+#include "core/base/number_text.h"
+
 #include <fmt/format.h>
 
-#include <charconv>
 #include <chrono>
 
 namespace bothways::core {
@@ -12,36 +13,15 @@ namespace {
 
 constexpr std::int64_t kDay_us = 86'400 * kSecond_us;
 
-/// Takes exactly `digits` digits off the front of `text`.
-std::optional<int> takeNumber(std::string_view& text, std::size_t digits)
-{
-    int value = 0;
-    if (text.size() < digits)
-        return std::nullopt;
-    const auto [rest, problem] = std::from_chars(text.data(), text.data() + digits, value);
-    if (problem != std::errc() || rest != text.data() + digits || value < 0 || text.front() == '-')
-        return std::nullopt;
-    text.remove_prefix(digits);
-    return value;
-}
-
-bool take(std::string_view& text, char c)
-{
-    if (text.empty() || text.front() != c)
-        return false;
-    text.remove_prefix(1);
-    return true;
-}
-
 std::optional<std::int64_t> takeDate_us(std::string_view& text)
 {
-    const auto year = takeNumber(text, 4);
+    const auto year = takeDigits(text, 4, 4);
     if (!year || !take(text, '-'))
         return std::nullopt;
-    const auto month = takeNumber(text, 2);
+    const auto month = takeDigits(text, 2, 2);
     if (!month || !take(text, '-'))
         return std::nullopt;
-    const auto day = takeNumber(text, 2);
+    const auto day = takeDigits(text, 2, 2);
     if (!day)
         return std::nullopt;
     const std::chrono::year_month_day date{std::chrono::year{*year},
@@ -57,9 +37,9 @@ std::optional<std::int64_t> takeFraction_us(std::string_view& text)
 {
     std::int64_t us = 0;
     std::int64_t unit = kSecond_us / 10;
-    if (text.empty() || text.front() < '0' || text.front() > '9')
+    if (text.empty() || !isDigit(text.front()))
         return std::nullopt;
-    while (!text.empty() && text.front() >= '0' && text.front() <= '9') {
+    while (!text.empty() && isDigit(text.front())) {
         us += unit * (text.front() - '0');
         unit /= 10;
         text.remove_prefix(1);
@@ -69,16 +49,16 @@ std::optional<std::int64_t> takeFraction_us(std::string_view& text)
 
 std::optional<std::int64_t> takeTimeOfDay_us(std::string_view& text)
 {
-    const auto hour = takeNumber(text, 2);
+    const auto hour = takeDigits(text, 2, 2);
     if (!hour || *hour > 23 || !take(text, ':'))
         return std::nullopt;
-    const auto minute = takeNumber(text, 2);
+    const auto minute = takeDigits(text, 2, 2);
     if (!minute || *minute > 59)
         return std::nullopt;
     std::int64_t us = (*hour * 60 + *minute) * 60 * kSecond_us;
     if (!take(text, ':'))
         return us;
-    const auto second = takeNumber(text, 2);
+    const auto second = takeDigits(text, 2, 2);
     if (!second || *second > 59)
         return std::nullopt;
     us += *second * kSecond_us;
@@ -98,13 +78,13 @@ std::optional<int> takeOffset_min(std::string_view& text)
         return 0;
     const int sign = text.front() == '-' ? -1 : 1;
     text.remove_prefix(1);
-    const auto hours = takeNumber(text, 2);
+    const auto hours = takeDigits(text, 2, 2);
     if (!hours || *hours > 14)
         return std::nullopt;
     if (text.empty())
         return sign * *hours * 60;
     take(text, ':');
-    const auto minutes = takeNumber(text, 2);
+    const auto minutes = takeDigits(text, 2, 2);
     if (!minutes || *minutes > 59)
         return std::nullopt;
     return sign * (*hours * 60 + *minutes);

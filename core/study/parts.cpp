@@ -2,10 +2,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/study/parts.h"
 
-#include <fast_float/fast_float.h>
+#include "core/base/number_text.h"
 
 #include <algorithm>
-#include <cmath>
 
 namespace bothways::core {
 
@@ -50,12 +49,7 @@ std::optional<double> notedNumber(std::string_view text)
     if (digits.find('.') == std::string::npos)
         if (const std::size_t comma = digits.find(','); comma != std::string::npos)
             digits[comma] = '.';
-    double value = 0.0;
-    const char* end = digits.data() + digits.size();
-    const auto [rest, problem] = fast_float::from_chars(digits.data(), end, value);
-    if (problem != std::errc() || rest != end || !std::isfinite(value))
-        return std::nullopt;
-    return value;
+    return finiteNumber(digits);
 }
 
 std::vector<NotedPart> notedParts(const Run& run, std::string_view column)

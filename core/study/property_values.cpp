@@ -2,9 +2,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/study/property_values.h"
 
+#include "core/base/number_text.h"
 #include "core/study/study.h"
 #include "core/study/units.h"
-#include <fast_float/fast_float.h>
 
 #include <array>
 #include <charconv>
@@ -26,12 +26,7 @@ std::optional<double> propertyNumber(std::string_view text)
     text = withoutBlanks(text);
     if (text.starts_with('+'))
         text.remove_prefix(1);
-    double value = 0.0;
-    const char* end = text.data() + text.size();
-    const auto [rest, problem] = fast_float::from_chars(text.data(), end, value);
-    if (problem != std::errc() || rest != end || !std::isfinite(value))
-        return std::nullopt;
-    return value;
+    return finiteNumber(text);
 }
 
 std::string withDecimalPoint(std::string_view text)

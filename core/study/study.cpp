@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/study/study.h"
 
-#include <fast_float/fast_float.h>
+#include "core/base/number_text.h"
 
 #include <algorithm>
 #include <cmath>
@@ -13,16 +13,6 @@ namespace {
 constexpr char lower(char c)
 {
     return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
-}
-
-std::optional<double> wholeNumber(std::string_view text)
-{
-    double value = 0.0;
-    const char* end = text.data() + text.size();
-    const auto [rest, problem] = fast_float::from_chars(text.data(), end, value);
-    if (problem != std::errc() || rest != end || !std::isfinite(value))
-        return std::nullopt;
-    return value;
 }
 
 void addIfNew(std::vector<std::string>& names, const std::string& name)
@@ -57,8 +47,8 @@ std::string inSmallLetters(std::string_view word)
 
 bool sameSetting(std::string_view a, std::string_view b)
 {
-    const auto x = wholeNumber(a);
-    const auto y = wholeNumber(b);
+    const auto x = finiteNumber(a);
+    const auto y = finiteNumber(b);
     return x && y ? *x == *y : sameWord(a, b);
 }
 

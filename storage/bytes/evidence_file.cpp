@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "storage/bytes/evidence_file.h"
 
+#include "core/base/number_text.h"
 #include "core/study/property_values.h"
 #include "storage/bytes/file_bytes.h"
 #include "storage/bytes/sha256.h"
@@ -9,7 +10,6 @@
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <charconv>
 
 namespace bothways::storage {
 namespace {
@@ -24,15 +24,6 @@ struct Bracket {
     std::size_t at = 0;
     EvidenceFile file;
 };
-
-std::optional<std::int64_t> wholeNumber(std::string_view text)
-{
-    std::int64_t number = 0;
-    const auto [end, problem] = std::from_chars(text.data(), text.data() + text.size(), number);
-    if (problem != std::errc() || end != text.data() + text.size() || number < 0)
-        return std::nullopt;
-    return number;
-}
 
 /// "clip.mp4 @ 83.5 s"
 void takeNameAndMoment(std::string_view text, EvidenceFile& file)
@@ -61,9 +52,9 @@ std::optional<Bracket> bracketOf(std::string_view words)
     if (comma == std::string_view::npos || opens == std::string_view::npos ||
         !before.ends_with(kBytesWord))
         return std::nullopt;
-    const auto bytes =
-        wholeNumber(before.substr(comma + 2, before.size() - comma - 2 - kBytesWord.size()));
-    if (!bytes)
+    const auto bytes = core::wholeNumber<std::int64_t>(
+        before.substr(comma + 2, before.size() - comma - 2 - kBytesWord.size()));
+    if (!bytes || *bytes < 0)
         return std::nullopt;
     Bracket bracket;
     bracket.at = opens;

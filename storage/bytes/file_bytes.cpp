@@ -2,9 +2,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "storage/bytes/file_bytes.h"
 
+#include "core/base/number_text.h"
+
 #include <array>
 #include <cerrno>
-#include <charconv>
 #include <string_view>
 #include <system_error>
 #include <utility>
@@ -92,10 +93,8 @@ std::optional<int> handedFile(const std::filesystem::path& file)
     for (const std::string_view folder : {"/dev/fd/", "/proc/self/fd/"}) {
         if (!name.starts_with(folder))
             continue;
-        int number = -1;
-        const char* const end = name.data() + name.size();
-        const auto [rest, problem] = std::from_chars(name.data() + folder.size(), end, number);
-        if (problem == std::errc() && rest == end && number >= 0)
+        const auto number = core::wholeNumber<int>(name.substr(folder.size()));
+        if (number && *number >= 0)
             return number;
     }
     return std::nullopt;

@@ -2,12 +2,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "storage/instruments/address.h"
 
+#include "core/base/number_text.h"
+
 #include <fmt/format.h>
 #include <fmt/ranges.h>
 
 #include <algorithm>
 #include <array>
-#include <charconv>
 #include <optional>
 
 namespace bothways::storage {
@@ -28,15 +29,6 @@ Error noAddress(std::string_view text)
                           "udp:*:PORT or file:PATH"_t,
                           text),
             {}};
-}
-
-std::optional<int> wholeNumber(std::string_view text)
-{
-    int value = 0;
-    const auto [end, problem] = std::from_chars(text.data(), text.data() + text.size(), value);
-    if (problem != std::errc() || end != text.data() + text.size())
-        return std::nullopt;
-    return value;
 }
 
 /// "8N1": data bits, parity, stop bits.
@@ -66,8 +58,9 @@ core::Result<Address> serialAddress(std::string_view text, std::string_view rest
         rest = rest.substr(0, comma);
         comma = rest.rfind(',');
     }
-    const auto baud =
-        comma == std::string_view::npos ? std::nullopt : wholeNumber(rest.substr(comma + 1));
+    const auto baud = comma == std::string_view::npos
+                          ? std::nullopt
+                          : core::wholeNumber<int>(rest.substr(comma + 1));
     if (!baud || comma == 0)
         return noAddress(text);
     if (std::find(kBauds.begin(), kBauds.end(), *baud) == kBauds.end())
@@ -83,8 +76,9 @@ core::Result<Address> serialAddress(std::string_view text, std::string_view rest
 core::Result<Address> netAddress(std::string_view text, std::string_view rest, Address::Kind kind)
 {
     const std::size_t colon = rest.rfind(':');
-    const auto port =
-        colon == std::string_view::npos ? std::nullopt : wholeNumber(rest.substr(colon + 1));
+    const auto port = colon == std::string_view::npos
+                          ? std::nullopt
+                          : core::wholeNumber<int>(rest.substr(colon + 1));
     if (!port || *port < 1 || *port > 65535 || colon == 0)
         return noAddress(text);
     Address address;

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "storage/instruments/line_words.h"
 
+#include "core/base/number_text.h"
 #include "core/base/utf8.h"
 #include "storage/bytes/csv.h"
 
@@ -16,10 +17,6 @@ constexpr char kBlank = ' ';
 bool isBlankChar(char c)
 {
     return c == ' ' || c == '\t';
-}
-bool isDigit(char c)
-{
-    return c >= '0' && c <= '9';
 }
 bool beginsName(char c)
 {
@@ -38,8 +35,8 @@ bool hasNoTextBytes(std::string_view line)
 bool commasAreDecimal(std::string_view line)
 {
     for (std::size_t i = 0; i < line.size(); ++i)
-        if (line[i] == ',' &&
-            (i == 0 || i + 1 == line.size() || !isDigit(line[i - 1]) || !isDigit(line[i + 1])))
+        if (line[i] == ',' && (i == 0 || i + 1 == line.size() || !core::isDigit(line[i - 1]) ||
+                               !core::isDigit(line[i + 1])))
             return false;
     return true;
 }
@@ -169,8 +166,8 @@ bool LineWords::readPairs(std::string_view line)
         std::size_t valueEnd = std::min(line.find_first_of(" \t;", at), line.size());
         // A comma ends the value, unless it is a decimal one: "2,5 w=…", never "2,w=…".
         for (std::size_t i = at; i < valueEnd; ++i)
-            if (line[i] == ',' && !(decimalComma && i > at && isDigit(line[i - 1]) &&
-                                    i + 1 < valueEnd && isDigit(line[i + 1]))) {
+            if (line[i] == ',' && !(decimalComma && i > at && core::isDigit(line[i - 1]) &&
+                                    i + 1 < valueEnd && core::isDigit(line[i + 1]))) {
                 valueEnd = i;
                 break;
             }

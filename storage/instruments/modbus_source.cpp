@@ -2,9 +2,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "storage/instruments/modbus_source.h"
 
+#include "core/base/number_text.h"
+
 #include <algorithm>
 #include <bit>
-#include <charconv>
 #include <cmath>
 #include <numeric>
 #include <optional>
@@ -38,13 +39,8 @@ std::optional<int> registerNumber(std::string_view text)
     const bool hex = text.starts_with("0x") || text.starts_with("0X");
     if (hex)
         text.remove_prefix(2);
-    int value = 0;
-    const auto [end, problem] =
-        std::from_chars(text.data(), text.data() + text.size(), value, hex ? 16 : 10);
-    if (problem != std::errc() || end != text.data() + text.size() || value < 0 ||
-        value >= kRegisters)
-        return std::nullopt;
-    return value;
+    const auto number = core::wholeNumber<int>(text, hex ? 16 : 10);
+    return number && *number >= 0 && *number < kRegisters ? number : std::nullopt;
 }
 
 std::optional<ModbusSource::Type> typeFrom(std::string_view text)

@@ -2,12 +2,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "storage/instruments/obd_table.h"
 
+#include "core/base/number_text.h"
 #include "core/study/study.h"
 
 #include <fmt/format.h>
 
 #include <array>
-#include <charconv>
 
 namespace bothways::storage {
 namespace {
@@ -94,11 +94,8 @@ const ObdPid* obdPid(std::string_view text)
 {
     if (text.starts_with("0x") || text.starts_with("0X"))
         text.remove_prefix(2);
-    unsigned pid = 0;
-    const auto [end, problem] = std::from_chars(text.data(), text.data() + text.size(), pid, 16);
-    if (text.empty() || problem != std::errc() || end != text.data() + text.size() || pid > 0xff)
-        return nullptr;
-    return obdPid(static_cast<std::uint8_t>(pid));
+    const auto pid = core::wholeNumber<std::uint8_t>(text, 16);
+    return pid ? obdPid(*pid) : nullptr;
 }
 
 std::string obdPidName(std::uint8_t pid)

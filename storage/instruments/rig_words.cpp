@@ -1,9 +1,8 @@
 // Copyright (C) 2026 The Bothways developers
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/base/number_text.h"
 #include "storage/instruments/rig.h"
 #include "storage/instruments/rig_check.h"
-
-#include <fast_float/fast_float.h>
 
 #include <array>
 #include <optional>
@@ -25,12 +24,8 @@ void takeReplay(std::string_view rest, Instrument& instrument)
 {
     const std::size_t comma = rest.rfind(",x");
     if (comma != std::string_view::npos) {
-        const std::string_view number = rest.substr(comma + 2);
-        double speed = 0.0;
-        const auto [end, problem] =
-            fast_float::from_chars(number.data(), number.data() + number.size(), speed);
-        if (problem == std::errc() && end == number.data() + number.size()) {
-            instrument.speed = speed;
+        if (const auto speed = core::finiteNumber(rest.substr(comma + 2))) {
+            instrument.speed = *speed;
             rest = rest.substr(0, comma);
         }
     }

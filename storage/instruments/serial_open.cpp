@@ -2,13 +2,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "storage/instruments/serial_open.h"
 
+#include "core/base/number_text.h"
 #include "storage/instruments/folder_entries.h"
 #include "storage/study/process_name.h"
 
 #include <fmt/format.h>
 
 #include <cerrno>
-#include <charconv>
 #include <filesystem>
 #include <optional>
 #include <string>
@@ -66,12 +66,9 @@ std::optional<core::Message> otherUser(int port)
         return std::nullopt;
     std::optional<core::Message> found;
     eachEntry("/proc", [&](const fs::directory_entry& process) {
-        const std::string name = process.path().filename().string();
-        pid_t number = 0;
-        const auto [end, wrong] = std::from_chars(name.data(), name.data() + name.size(), number);
-        if (wrong == std::errc() && end == name.data() + name.size() && number != ::getpid() &&
-            !found && hasOpen(process.path(), device))
-            found = nameOfProcess(number);
+        const auto number = core::wholeNumber<pid_t>(process.path().filename().native());
+        if (number && *number != ::getpid() && !found && hasOpen(process.path(), device))
+            found = nameOfProcess(*number);
     });
     return found;
 }

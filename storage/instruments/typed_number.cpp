@@ -2,10 +2,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "storage/instruments/typed_number.h"
 
+#include "core/base/number_text.h"
 #include "core/study/study.h"
 #include "storage/bytes/decimal.h"
-
-#include <fast_float/fast_float.h>
 
 #include <algorithm>
 #include <cmath>
@@ -27,12 +26,8 @@ std::optional<TypedNumber> nearestNumber(std::string_view text, bool decimalComm
     }
     if (text.starts_with('+'))
         text.remove_prefix(1);
-    double value = 0.0;
-    const auto [end, problem] =
-        fast_float::from_chars(text.data(), text.data() + text.size(), value);
-    if (problem != std::errc() || end != text.data() + text.size() || !std::isfinite(value))
-        return std::nullopt;
-    return oddNumber(value);
+    const auto value = core::finiteNumber(text);
+    return value ? std::optional(oddNumber(*value)) : std::nullopt;
 }
 
 } // namespace

@@ -1,11 +1,10 @@
 // Copyright (C) 2026 The Bothways developers
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/base/number_text.h"
 #include "storage/bytes/csv.h"
 #include "storage/bytes/xml_pull.h"
 #include "storage/loggers/point_trace.h"
 #include "storage/loggers/trace_clock.h"
-
-#include <fast_float/fast_float.h>
 
 #include <cmath>
 
@@ -21,13 +20,8 @@ std::optional<double> degrees(std::optional<std::string_view> text, double large
     std::string_view digits = csv::trimmed(*text);
     if (digits.starts_with('+'))
         digits.remove_prefix(1);
-    double value = 0.0;
-    const auto [end, problem] =
-        fast_float::from_chars(digits.data(), digits.data() + digits.size(), value);
-    if (problem != std::errc() || end != digits.data() + digits.size() ||
-        !(std::abs(value) <= largest))
-        return std::nullopt;
-    return value;
+    const auto value = core::finiteNumber(digits);
+    return value && std::abs(*value) <= largest ? value : std::nullopt;
 }
 
 /// Track points of GPX 1.1 (TopoGrafix, "GPX 1.1 Schema Documentation"; 1.0 has the same ones): the

@@ -2,12 +2,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "storage/loggers/nmea_sentence.h"
 
+#include "core/base/number_text.h"
 #include "core/study/units.h"
 
-#include <fast_float/fast_float.h>
-
 #include <algorithm>
-#include <charconv>
 #include <chrono>
 #include <cmath>
 
@@ -33,15 +31,13 @@ SentenceFault checksumFault(std::string_view body, std::string_view checksum)
 {
     while (!checksum.empty() && (checksum.back() == ' ' || checksum.back() == '\r'))
         checksum.remove_suffix(1);
-    unsigned given = 0;
-    const auto [end, problem] =
-        std::from_chars(checksum.data(), checksum.data() + checksum.size(), given, 16);
-    if (checksum.size() != 2 || problem != std::errc() || end != checksum.data() + 2)
+    const auto given = core::wholeNumber<unsigned>(checksum, 16);
+    if (checksum.size() != 2 || !given)
         return SentenceFault::wrongChecksum;
     unsigned sum = 0;
     for (const char c : body)
         sum ^= static_cast<unsigned char>(c);
-    return sum == given ? SentenceFault::none : SentenceFault::wrongChecksum;
+    return sum == *given ? SentenceFault::none : SentenceFault::wrongChecksum;
 }
 
 } // namespace
@@ -118,13 +114,7 @@ std::optional<std::int64_t> sentenceDate_us(std::string_view field)
 
 std::optional<double> sentenceNumber(std::string_view field)
 {
-    double value = 0.0;
-    const auto [end, problem] =
-        fast_float::from_chars(field.data(), field.data() + field.size(), value);
-    if (field.empty() || problem != std::errc() || end != field.data() + field.size() ||
-        !std::isfinite(value))
-        return std::nullopt;
-    return value;
+    return core::finiteNumber(field);
 }
 
 std::optional<double> sentenceDegrees(std::string_view field, std::string_view hemisphere)

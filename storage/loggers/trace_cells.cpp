@@ -1,14 +1,12 @@
 // Copyright (C) 2026 The Bothways developers
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/base/number_text.h"
 #include "core/study/study.h"
 #include "storage/bytes/csv.h"
 #include "storage/bytes/decimal.h"
 #include "storage/loggers/trace_block.h"
 
-#include <fast_float/fast_float.h>
-
 #include <algorithm>
-#include <cmath>
 
 /// The slow way: cells with quotes, blanks, signs, exponents, many digits, words or nothing.
 namespace bothways::storage {
@@ -135,12 +133,8 @@ void TraceBlockReader::takeNumberText(std::string_view text, Column& column, std
             return;
         }
         const std::string_view digits = text.front() == '+' ? text.substr(1) : text;
-        double value = 0.0;
-        const auto [end, problem] =
-            fast_float::from_chars(digits.data(), digits.data() + digits.size(), value);
-        if (problem == std::errc() && end == digits.data() + digits.size() &&
-            std::isfinite(value)) {
-            column.column->odd.emplace_back(row, value);
+        if (const auto value = core::finiteNumber(digits)) {
+            column.column->odd.emplace_back(row, *value);
             return;
         }
     }

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "storage/loggers/trace_clock.h"
 
+#include "core/base/number_text.h"
 #include "core/study/units.h"
 
 #include <chrono>
@@ -12,32 +13,6 @@ namespace {
 using core::kSecond_us;
 
 constexpr std::int64_t kDay_us = 86'400 * kSecond_us;
-
-bool isDigit(char c)
-{
-    return c >= '0' && c <= '9';
-}
-
-/// Takes `least` to `most` digits off the front.
-std::optional<int> takeDigits(std::string_view& text, std::size_t least, std::size_t most)
-{
-    std::size_t n = 0;
-    int value = 0;
-    while (n < most && n < text.size() && isDigit(text[n]))
-        value = value * 10 + (text[n++] - '0');
-    if (n < least)
-        return std::nullopt;
-    text.remove_prefix(n);
-    return value;
-}
-
-bool take(std::string_view& text, char c)
-{
-    if (text.empty() || text.front() != c)
-        return false;
-    text.remove_prefix(1);
-    return true;
-}
 
 std::optional<std::int64_t> dayFrom(std::optional<int> year, std::optional<int> month,
                                     std::optional<int> day)
@@ -56,21 +31,21 @@ std::optional<std::int64_t> takeDate_us(std::string_view text)
 {
     std::optional<std::int64_t> day;
     if (text.size() == 10 && text[2] == '.' && text[5] == '.') {
-        const auto d = takeDigits(text, 2, 2);
-        take(text, '.');
-        const auto m = takeDigits(text, 2, 2);
-        take(text, '.');
-        day = dayFrom(takeDigits(text, 4, 4), m, d);
+        const auto d = core::takeDigits(text, 2, 2);
+        core::take(text, '.');
+        const auto m = core::takeDigits(text, 2, 2);
+        core::take(text, '.');
+        day = dayFrom(core::takeDigits(text, 4, 4), m, d);
     } else {
-        const auto y = takeDigits(text, 4, 4);
+        const auto y = core::takeDigits(text, 4, 4);
         const char between = text.empty() ? '\0' : text.front();
         const bool parted = between == '-' || between == '/';
         if (parted)
             text.remove_prefix(1);
-        const auto m = takeDigits(text, 2, 2);
-        if (parted && !take(text, between))
+        const auto m = core::takeDigits(text, 2, 2);
+        if (parted && !core::take(text, between))
             return std::nullopt;
-        day = dayFrom(y, m, takeDigits(text, 2, 2));
+        day = dayFrom(y, m, core::takeDigits(text, 2, 2));
     }
     return text.empty() ? day : std::nullopt;
 }
@@ -78,23 +53,23 @@ std::optional<std::int64_t> takeDate_us(std::string_view text)
 /// "H:MM", "HH:MM:SS", "HH:MM:SS.f"; further digits than microseconds are read and let go.
 std::optional<std::int64_t> takeTime_us(std::string_view& text)
 {
-    const auto hour = takeDigits(text, 1, 2);
-    if (!hour || *hour > 23 || !take(text, ':'))
+    const auto hour = core::takeDigits(text, 1, 2);
+    if (!hour || *hour > 23 || !core::take(text, ':'))
         return std::nullopt;
-    const auto minute = takeDigits(text, 2, 2);
+    const auto minute = core::takeDigits(text, 2, 2);
     if (!minute || *minute > 59)
         return std::nullopt;
     std::int64_t us = (*hour * 60 + *minute) * 60 * kSecond_us;
-    if (!take(text, ':'))
+    if (!core::take(text, ':'))
         return us;
-    const auto second = takeDigits(text, 2, 2);
+    const auto second = core::takeDigits(text, 2, 2);
     if (!second || *second > 60) // 60: a leap second
         return std::nullopt;
     us += *second * kSecond_us;
-    if (take(text, '.') || take(text, ',')) {
-        if (text.empty() || !isDigit(text.front()))
+    if (core::take(text, '.') || core::take(text, ',')) {
+        if (text.empty() || !core::isDigit(text.front()))
             return std::nullopt;
-        for (std::int64_t unit = kSecond_us / 10; !text.empty() && isDigit(text.front());
+        for (std::int64_t unit = kSecond_us / 10; !text.empty() && core::isDigit(text.front());
              unit /= 10, text.remove_prefix(1))
             us += unit * (text.front() - '0');
     }
@@ -107,15 +82,15 @@ std::optional<int> takeOffset_min(std::string_view text)
     if (text == "Z" || text == "z")
         return 0;
     const int sign = text.front() == '-' ? -1 : 1;
-    if (!take(text, '+') && !take(text, '-'))
+    if (!core::take(text, '+') && !core::take(text, '-'))
         return std::nullopt;
-    const auto hours = takeDigits(text, 2, 2);
+    const auto hours = core::takeDigits(text, 2, 2);
     if (!hours || *hours > 14)
         return std::nullopt;
     if (text.empty())
         return sign * *hours * 60;
-    take(text, ':');
-    const auto minutes = takeDigits(text, 2, 2);
+    core::take(text, ':');
+    const auto minutes = core::takeDigits(text, 2, 2);
     if (!minutes || *minutes > 59 || !text.empty())
         return std::nullopt;
     return sign * (*hours * 60 + *minutes);
@@ -127,7 +102,7 @@ std::optional<std::int64_t> epoch_us(std::string_view text)
     constexpr std::uint64_t kYear2200_us = 7'258'118'400'000'000;
     std::uint64_t whole = 0;
     std::size_t digits = 0;
-    for (; digits < text.size() && isDigit(text[digits]); ++digits) {
+    for (; digits < text.size() && core::isDigit(text[digits]); ++digits) {
         if (digits == 19)
             return std::nullopt;
         whole = whole * 10 + static_cast<std::uint64_t>(text[digits] - '0');
@@ -147,8 +122,8 @@ std::optional<std::int64_t> epoch_us(std::string_view text)
     std::uint64_t us = whole * unit;
     if (us > kYear2200_us)
         return std::nullopt;
-    if (unit > 1 && (take(text, '.') || take(text, ',')))
-        for (; !text.empty() && isDigit(text.front()); text.remove_prefix(1))
+    if (unit > 1 && (core::take(text, '.') || core::take(text, ',')))
+        for (; !text.empty() && core::isDigit(text.front()); text.remove_prefix(1))
             us += (unit /= 10) * static_cast<std::uint64_t>(text.front() - '0');
     if (!text.empty())
         return std::nullopt;
@@ -176,13 +151,13 @@ std::optional<ClockTime> ClockParser::dateTime(std::string_view cell)
         return std::nullopt;
     const auto day = date_us(cell.substr(0, end));
     cell.remove_prefix(end + 1);
-    while (take(cell, ' ')) {
+    while (core::take(cell, ' ')) {
     }
     const auto time = takeTime_us(cell);
     if (!day || !time)
         return std::nullopt;
     ClockTime result{*day + *time, std::nullopt};
-    while (take(cell, ' ')) {
+    while (core::take(cell, ' ')) {
     }
     if (!cell.empty()) {
         result.utc_offset_min = takeOffset_min(cell);

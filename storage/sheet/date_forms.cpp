@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "storage/sheet/date_forms.h"
 
+#include "core/base/number_text.h"
 #include "core/study/clock.h"
 #include "storage/bytes/csv.h"
 #include "storage/sheet/column_names.h"
@@ -11,7 +12,6 @@
 
 #include <algorithm>
 #include <array>
-#include <charconv>
 #include <vector>
 
 namespace bothways::storage {
@@ -58,11 +58,7 @@ bool isWeekday(std::string_view word)
 
 std::optional<int> smallNumber(std::string_view digits)
 {
-    int value = 0;
-    const auto [end, problem] =
-        std::from_chars(digits.data(), digits.data() + digits.size(), value);
-    const bool whole = problem == std::errc() && end == digits.data() + digits.size();
-    return whole && digits.size() <= 4 ? std::optional(value) : std::nullopt;
+    return digits.size() <= 4 ? core::wholeNumber<int>(digits) : std::nullopt;
 }
 
 /// "26" is 2026.

@@ -3,10 +3,10 @@
 #include "storage/sheet/run_columns.h"
 
 #include "core/base/nearest_word.h"
+#include "core/base/number_text.h"
 #include "core/base/utf8.h"
 #include "storage/bytes/csv.h"
 
-#include <fast_float/fast_float.h>
 #include <fmt/format.h>
 
 #include <algorithm>
@@ -58,11 +58,6 @@ constexpr std::array<std::string_view, 11> kOthers = {"run",
                                                       "consumption_given"};
 
 constexpr std::string_view kOnSuffix = "_on_s";
-
-bool isDigit(char c)
-{
-    return c >= '0' && c <= '9';
-}
 
 /// "31.2 passing_traffic lorry": one mark.
 std::optional<core::Mark> parseMark(std::string_view text, bool decimalComma)
@@ -161,14 +156,11 @@ std::optional<GivenNumber> parseNumber(std::string_view text, bool decimalComma)
     }
     if (text.starts_with('+'))
         text.remove_prefix(1);
-    const std::string_view digits = text.starts_with('-') ? text.substr(1) : text;
-    if (digits.empty() || (!isDigit(digits.front()) && digits.front() != '.'))
-        return std::nullopt; // fast_float would take "nan" and "infinity"
-    GivenNumber number;
-    const char* end = text.data() + text.size();
-    const auto [rest, problem] = fast_float::from_chars(text.data(), end, number.value);
-    if (problem != std::errc() || rest != end || !std::isfinite(number.value))
+    const auto value = core::finiteNumber(text);
+    if (!value)
         return std::nullopt;
+    GivenNumber number;
+    number.value = *value;
     const std::size_t exponentAt = std::min(text.find_first_of("eE"), text.size());
     const std::size_t point = text.find('.');
     if (point < exponentAt)
@@ -176,7 +168,7 @@ std::optional<GivenNumber> parseNumber(std::string_view text, bool decimalComma)
     if (exponentAt < text.size()) {
         int exponent = 0;
         const char* first = text.data() + exponentAt + 1;
-        std::from_chars(*first == '+' ? first + 1 : first, end, exponent);
+        std::from_chars(*first == '+' ? first + 1 : first, text.data() + text.size(), exponent);
         number.decimals = std::clamp(number.decimals - exponent, 0, 1000);
     }
     return number;

@@ -2,10 +2,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "storage/spreadsheet/cell_values.h"
 
+#include "core/base/number_text.h"
 #include "core/study/clock.h"
 #include "core/study/study.h"
 
-#include <fast_float/fast_float.h>
 #include <fmt/format.h>
 
 #include <array>
@@ -20,13 +20,7 @@ constexpr std::int64_t kMsPerDay = std::int64_t{86'400} * 1000;
 
 std::optional<double> numberIn(std::string_view text)
 {
-    double value = 0.0;
-    text = csv::trimmedLines(text);
-    const auto [end, problem] =
-        fast_float::from_chars(text.data(), text.data() + text.size(), value);
-    if (problem != std::errc() || end != text.data() + text.size() || !std::isfinite(value))
-        return std::nullopt;
-    return value;
+    return core::finiteNumber(csv::trimmedLines(text));
 }
 
 std::string shortest(double value)

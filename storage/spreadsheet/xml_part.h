@@ -2,10 +2,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/base/number_text.h"
 #include "storage/bytes/xml_pull.h"
 
 #include <algorithm>
-#include <charconv>
 #include <cstring>
 #include <optional>
 #include <string>
@@ -27,12 +27,7 @@ namespace bothways::storage {
 /// A whole number that an attribute holds.
 [[nodiscard]] inline std::optional<long> wholeIn(std::optional<std::string_view> text)
 {
-    long value = 0;
-    if (!text)
-        return std::nullopt;
-    const auto [end, problem] = std::from_chars(text->data(), text->data() + text->size(), value);
-    return problem == std::errc() && end == text->data() + text->size() ? std::optional(value)
-                                                                        : std::nullopt;
+    return text ? core::wholeNumber<long>(*text) : std::nullopt;
 }
 
 } // namespace bothways::storage

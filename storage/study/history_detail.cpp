@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "storage/study/history_detail.h"
 
+#include "core/base/number_text.h"
+
 #include <fmt/format.h>
 
 #include <charconv>
@@ -116,15 +118,13 @@ private:
             return c;
         }
         constexpr std::size_t kLength = 5; // u001f
-        unsigned code = 0;
         if (m_rest.size() < kLength || m_rest.front() != 'u')
             return std::nullopt;
-        const char* end = m_rest.data() + kLength;
-        const auto [rest, problem] = std::from_chars(m_rest.data() + 1, end, code, 16);
-        if (problem != std::errc() || rest != end || code >= 0x20U)
+        const auto code = core::wholeNumber<unsigned>(m_rest.substr(1, kLength - 1), 16);
+        if (!code || *code >= 0x20U)
             return std::nullopt;
         m_rest.remove_prefix(kLength);
-        return static_cast<char>(code);
+        return static_cast<char>(*code);
     }
 
     bool take(char c)

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "storage/study/process_name.h"
 
+#include "core/base/number_text.h"
 #include "storage/study/study_database.h"
 
 #include <fmt/format.h>
@@ -9,7 +10,6 @@
 #include <sys/stat.h>
 #include <unistd.h>
 
-#include <charconv>
 #include <filesystem>
 #include <fstream>
 #include <iterator>
@@ -37,13 +37,12 @@ long long startOf(pid_t process)
     std::string word;
     for (int i = 0; i < 20; ++i)
         words >> word;
-    long long ticks = 0;
-    const auto [rest, problem] = std::from_chars(word.data(), word.data() + word.size(), ticks);
+    const auto ticks = core::wholeNumber<long long>(word);
     const std::string system = contentOfSmall("/proc/stat");
     const std::size_t boot = system.find("btime ");
-    if (problem != std::errc() || boot == std::string::npos)
+    if (!ticks || boot == std::string::npos)
         return 0;
-    return std::atoll(system.c_str() + boot + 6) + ticks / ::sysconf(_SC_CLK_TCK);
+    return std::atoll(system.c_str() + boot + 6) + *ticks / ::sysconf(_SC_CLK_TCK);
 }
 
 /// True when a line of fdinfo tells of such a lock on the file.
@@ -80,16 +79,14 @@ std::optional<core::Message> nameOfHolder(int descriptor)
         return std::nullopt;
     std::error_code problem;
     for (const auto& process : fs::directory_iterator("/proc", problem)) {
-        const std::string name = process.path().filename();
-        pid_t id = 0;
-        const auto [end, wrong] = std::from_chars(name.data(), name.data() + name.size(), id);
-        if (wrong != std::errc() || end != name.data() + name.size())
+        const auto id = core::wholeNumber<pid_t>(process.path().filename().native());
+        if (!id)
             continue;
         std::error_code none;
         for (fs::directory_iterator at(process.path() / "fdinfo", none), last; !none && at != last;
              at.increment(none))
             if (hasLock(at->path(), file))
-                return nameOfProcess(id);
+                return nameOfProcess(*id);
     }
     return std::nullopt;
 }

@@ -1,6 +1,5 @@
 // Copyright (C) 2026 The Bothways developers
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "app/cli/input.h"
 #include "app/cli/noise.h"
 #include "app/cli/several.h"
 #include "app/cli/verbs/verbs.h"
@@ -67,12 +66,10 @@ std::vector<std::string> warningsOf(const Language& in, const Input& input,
 
 Outcome analyseOne(const AnalyseOptions& options, Surroundings& io)
 {
-    auto input = readInput(options.files.front(), options.overrides, io);
+    auto input =
+        readWithNoiseFrom(options.noise_from, options.files.front(), options.overrides, io);
     if (!input)
         return input.error();
-    if (Outcome borrowed = borrowNoise(input.value(), options.noise_from, options.overrides, io);
-        !borrowed)
-        return borrowed;
     const auto answer = answerOf(input.value(), options, io);
     if (!answer)
         return answer.error();

@@ -2,7 +2,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/cli/input.h"
 #include "app/cli/verbs/verbs.h"
-#include "core/study/properties.h"
 
 #include <CLI/CLI.hpp>
 
@@ -20,14 +19,8 @@ struct NewOptions {
 Outcome makeStudy(const NewOptions& options, Surroundings& io)
 {
     core::StudyProperties properties;
-    for (const std::string& text : options.properties) {
-        auto assignment = splitAssignment(text);
-        if (!assignment)
-            return assignment.error();
-        const auto& [property, value] = assignment.value();
-        if (Outcome set = core::setProperty(properties, property, value); !set)
-            return set;
-    }
+    if (Outcome set = assignProperties(properties, options.properties); !set)
+        return set;
     auto file = storage::StudyFile::create(options.study, properties);
     if (!file)
         return file.error();

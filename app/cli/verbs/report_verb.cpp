@@ -1,6 +1,5 @@
 // Copyright (C) 2026 The Bothways developers
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "app/cli/input.h"
 #include "app/cli/noise.h"
 #include "app/cli/output.h"
 #include "app/cli/several.h"
@@ -69,12 +68,10 @@ Outcome writeReport(const ReportOptions& options, const std::string& html, const
 
 Outcome reportOne(const ReportOptions& options, Surroundings& io)
 {
-    auto input = readInput(options.files.front(), options.overrides, io);
+    auto input =
+        readWithNoiseFrom(options.noise_from, options.files.front(), options.overrides, io);
     if (!input)
         return input.error();
-    if (Outcome borrowed = borrowNoise(input.value(), options.noise_from, options.overrides, io);
-        !borrowed)
-        return borrowed;
     const auto answered = answerWithProgress(input.value(), io);
     if (!answered)
         return answered.error();

@@ -3,12 +3,11 @@
 #include "app/cli/verbs/rig_words.h"
 
 #include "app/cli/options.h"
+#include "core/base/number_text.h"
 #include "storage/bytes/csv.h"
 #include "storage/instruments/rigs.h"
 #include "storage/loggers/channel_mapping.h"
 #include "storage/loggers/trace_names.h"
-
-#include <fast_float/fast_float.h>
 
 #include <algorithm>
 #include <cmath>
@@ -53,13 +52,7 @@ std::string takeUnit(std::string& text)
 
 std::optional<double> numberOf(std::string_view text)
 {
-    text = storage::csv::trimmed(text);
-    double value = 0.0;
-    const auto [end, problem] =
-        fast_float::from_chars(text.data(), text.data() + text.size(), value);
-    if (problem != std::errc() || end != text.data() + text.size() || !std::isfinite(value))
-        return std::nullopt;
-    return value;
+    return core::finiteNumber(storage::csv::trimmed(text));
 }
 
 } // namespace

@@ -69,14 +69,8 @@ Outcome setProperties(const SetOptions& options, Surroundings& io)
         return study.error();
     core::StudyProperties& properties = study.value().properties;
     const core::StudyProperties before = properties;
-    for (const std::string& text : options.properties) {
-        auto assignment = splitAssignment(text);
-        if (!assignment)
-            return assignment.error();
-        const auto& [property, value] = assignment.value();
-        if (Outcome set = core::setProperty(properties, property, value); !set)
-            return set;
-    }
+    if (Outcome set = assignProperties(properties, options.properties); !set)
+        return set;
     if (properties.baseline != before.baseline)
         if (const Outcome known = core::checkBaseline(study.value()); !known)
             return wrongUse(known.error().message, options.study);

@@ -10,6 +10,7 @@
 #include "app/wording/numbers.h"
 #include "app/wording/runs.h"
 #include "app/wording/visible_text.h"
+#include "core/base/number_text.h"
 #include "core/study/clock.h"
 #include "core/study/properties.h"
 #include "core/study/property_values.h"
@@ -19,7 +20,6 @@
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <charconv>
 #include <memory>
 #include <ostream>
 
@@ -42,12 +42,9 @@ Error noLine(const std::string& word, const Lines& lines)
 
 std::optional<std::size_t> lineNumber(std::string_view text, const Lines& lines)
 {
-    std::size_t number = 0;
-    const auto [end, problem] = std::from_chars(text.data(), text.data() + text.size(), number);
-    if (problem != std::errc() || end != text.data() + text.size() || number < 1 ||
-        number > lines.size())
-        return std::nullopt;
-    return number - 1;
+    const auto number = core::wholeNumber<std::size_t>(text);
+    return number && *number >= 1 && *number <= lines.size() ? std::optional(*number - 1)
+                                                             : std::nullopt;
 }
 
 /// "3=230": a number for a line that asks for one.
