@@ -3,6 +3,7 @@
 #include "storage/bytes/written_file.h"
 
 #include "storage/study/study_file.h"
+#include "tests/support/plain_disk.h"
 
 #include <gmock/gmock.h>
 
@@ -67,6 +68,27 @@ protected:
         rules.replace = true;
         rules.inputs = std::move(inputs);
         return rules;
+    }
+
+    void expectTooLargeLeavesWhatWasThere() const
+    {
+        given("old.csv", "old");
+        const pid_t child = fork();
+        ASSERT_GE(child, 0);
+        if (child == 0) {
+            std::signal(SIGXFSZ, SIG_IGN);
+            const rlimit most{4096, 4096};
+            setrlimit(RLIMIT_FSIZE, &most);
+            const std::string text(100'000, 'x');
+            const bool old = static_cast<bool>(writeWholeFile(at("old.csv"), text, replacing()));
+            const bool fresh = static_cast<bool>(writeWholeFile(at("new.csv"), text));
+            _exit(old || fresh ? 1 : 0);
+        }
+        int status = -1;
+        ASSERT_EQ(waitpid(child, &status, 0), child);
+        EXPECT_EQ(status, 0) << "an error, no signal";
+        EXPECT_EQ(textOf(at("old.csv")), "old");
+        EXPECT_EQ(filesHere(), 1U);
     }
 
 private:
@@ -202,23 +224,7 @@ TEST_F(WrittenFiles, OfSeveralWritersTheLastWholeOneStands)
 
 TEST_F(WrittenFiles, ThatGrowTooLargeLeaveWhatWasThere)
 {
-    given("old.csv", "old");
-    const pid_t child = fork();
-    ASSERT_GE(child, 0);
-    if (child == 0) {
-        std::signal(SIGXFSZ, SIG_IGN);
-        const rlimit most{4096, 4096};
-        setrlimit(RLIMIT_FSIZE, &most);
-        const std::string text(100'000, 'x');
-        const bool old = static_cast<bool>(writeWholeFile(at("old.csv"), text, replacing()));
-        const bool fresh = static_cast<bool>(writeWholeFile(at("new.csv"), text));
-        _exit(old || fresh ? 1 : 0);
-    }
-    int status = -1;
-    ASSERT_EQ(waitpid(child, &status, 0), child);
-    EXPECT_EQ(status, 0) << "an error, no signal";
-    EXPECT_EQ(textOf(at("old.csv")), "old");
-    EXPECT_EQ(filesHere(), 1U);
+    expectTooLargeLeavesWhatWasThere();
 }
 
 TEST_F(WrittenFiles, MayBePipesWhereThatIsWanted)
@@ -237,6 +243,25 @@ TEST_F(WrittenFiles, MayBePipesWhereThatIsWanted)
     const core::Outcome full = writeWholeFile("/dev/full", "away", rules);
     ASSERT_FALSE(full);
     EXPECT_THAT(full.error().message.english(), HasSubstr("No space left"));
+}
+
+TEST_F(WrittenFiles, OnAPlainDiskAreWholeAndLeaveNothingBesideThem)
+{
+    const tests::PlainDisk disk;
+    const std::string text(3'000'000, 'x');
+    ASSERT_TRUE(writeWholeFile(at("a.csv"), text));
+    EXPECT_EQ(textOf(at("a.csv")), text);
+    EXPECT_THAT(refusalOf(at("a.csv")), HasSubstr("there is such a file already"));
+    EXPECT_EQ(textOf(at("a.csv")), text);
+    ASSERT_TRUE(writeWholeFile(at("a.csv"), "short", replacing()));
+    EXPECT_EQ(textOf(at("a.csv")), "short");
+    EXPECT_EQ(filesHere(), 1U);
+}
+
+TEST_F(WrittenFiles, OnAPlainDiskThatIsFullLeaveWhatWasThere)
+{
+    const tests::PlainDisk disk;
+    expectTooLargeLeavesWhatWasThere();
 }
 
 } // namespace

@@ -4,6 +4,7 @@
 #include "tests/storage/study/forged_study.h"
 #include "tests/storage/study/other_program.h"
 #include "tests/storage/study/study_builders.h"
+#include "tests/support/plain_disk.h"
 
 #include <SQLiteCpp/Database.h>
 #include <SQLiteCpp/Statement.h>
@@ -43,6 +44,27 @@ struct Held : testing::Test {
         return static_cast<std::size_t>(
             std::distance(std::filesystem::directory_iterator(folder.path()),
                           std::filesystem::directory_iterator()));
+    }
+    void expectNewOnAFullDiskLeavesNothing() const
+    {
+        const auto made = folder / "new.bothways";
+        for (const rlim_t size : {0, 1, 4096, 50'000}) {
+            const pid_t child = ::fork();
+            if (child == 0) {
+                std::signal(SIGXFSZ, SIG_IGN);
+                const rlimit limit{size, size};
+                ::setrlimit(RLIMIT_FSIZE, &limit);
+                const auto refused = StudyFile::create(made);
+                _exit(!refused && refused.error().message.english() ==
+                                      "cannot be made: the disk is full"
+                          ? 0
+                          : 1);
+            }
+            int status = 0;
+            ::waitpid(child, &status, 0);
+            EXPECT_TRUE(WIFEXITED(status) && WEXITSTATUS(status) == 0) << size;
+            EXPECT_EQ(filesInFolder(), 1u) << "an empty journal, or half a study";
+        }
     }
     /// Another program that reads the study for a while; with SQLite's own lock alone.
     void readFor(milliseconds time, const std::function<void()>& ready) const
@@ -217,22 +239,18 @@ TEST_F(Held, OfManyNewAtOnceOneWinsAndNobodyRemovesIt)
 
 TEST_F(Held, NewOnAFullDiskLeavesNothing)
 {
+    expectNewOnAFullDiskLeavesNothing();
+}
+
+TEST_F(Held, NewOnAPlainDiskMakesAStudyAndReplacesNone)
+{
+    const tests::PlainDisk disk;
     const auto made = folder / "new.bothways";
-    for (const rlim_t size : {0, 1, 4096, 50'000}) {
-        const pid_t child = ::fork();
-        if (child == 0) {
-            std::signal(SIGXFSZ, SIG_IGN);
-            const rlimit limit{size, size};
-            ::setrlimit(RLIMIT_FSIZE, &limit);
-            const auto refused = StudyFile::create(made);
-            _exit(!refused &&
-                          refused.error().message.english() == "cannot be made: the disk is full"
-                      ? 0
-                      : 1);
-        }
-        int status = 0;
-        ::waitpid(child, &status, 0);
-        EXPECT_TRUE(WIFEXITED(status) && WEXITSTATUS(status) == 0) << size;
-        EXPECT_EQ(filesInFolder(), 1u) << "an empty journal, or half a study";
-    }
+    taken(taken(StudyFile::create(made)).addRun(aRun()));
+    const auto refused = StudyFile::create(made);
+    ASSERT_FALSE(refused);
+    EXPECT_EQ(refused.error().message.english(), "exists already; expected a name that is free");
+    EXPECT_EQ(taken(taken(StudyFile::open(made)).study()).runs.size(), 1u);
+    std::filesystem::remove(made);
+    expectNewOnAFullDiskLeavesNothing();
 }

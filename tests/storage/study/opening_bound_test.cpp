@@ -13,6 +13,7 @@
 #include <fmt/format.h>
 #include <gtest/gtest.h>
 
+#include <malloc.h>
 #include <sys/resource.h>
 #include <sys/wait.h>
 #include <unistd.h>
@@ -69,6 +70,7 @@ Needed neededToOpen(const fs::path& file, bool readOnly)
         // Nobody waits for long; the kernel ends what does not end.
         const rlimit cpu{30, 30};
         ::setrlimit(RLIMIT_CPU, &cpu);
+        ::malloc_trim(0); // what earlier tests gave back would be taken again without growing
         std::ofstream("/proc/self/clear_refs") << 5; // the peak begins here
         const long before = statusOf("VmRSS");
         const bool opened = readWhole(file, readOnly);
