@@ -68,6 +68,17 @@ TEST(NumberLines, WhatABoardSaysWhenItStartsIsNoHeader)
     EXPECT_EQ(saidOf("# rpm w\n1 2\n"), "rpm=1 w=2\n") << "a header behind '#'";
 }
 
+TEST(NumberLines, NamesOfAHeaderAreMadeWhole)
+{
+    ParsedText parsed(makeNumbersParser);
+    parsed.feed("\xef\xbb\xbf"
+                "shaft [1/min] w (W)\n1 2\n");
+    EXPECT_EQ(parsed.text(), "shaft [1/min]=1 w (W)=2\n");
+    EXPECT_THAT(parsed.units(), ElementsAre("1/min", "W"));
+    EXPECT_EQ(saidOf("rpm w\n[1/min] [W]\n1 2\n"), "rpm=1 w=2\n") << "units under the names";
+    EXPECT_EQ(saidOf("a,,a,a\n1,2,3,4\n"), "a=1 2=2 a_2=3 a_3=4\n");
+}
+
 TEST(NumberLines, AHeaderThatChangesIsFollowedAndSaid)
 {
     ParsedText parsed(makeNumbersParser);
@@ -130,6 +141,7 @@ TEST(NumberLines, ALineOfAMegabyteIsCountedAndForgotten)
 TEST(NumberLines, AColumnOfMarksGivesWords)
 {
     EXPECT_EQ(saidOf("rpm,mark\n1,\n2,lorry passed\n"), "rpm=1\nrpm=2 mark: lorry passed\n");
+    EXPECT_EQ(saidOf("rpm=1 mark=lorry\n"), "rpm=1 mark: lorry\n");
 }
 
 TEST(NumberLines, TheSourcesOwnClockIsKeptAsAChannelAndHandedOn)
@@ -139,6 +151,11 @@ TEST(NumberLines, TheSourcesOwnClockIsKeptAsAChannelAndHandedOn)
     EXPECT_EQ(parsed.text(), "millis=1000 rpm=5\n");
     EXPECT_EQ(parsed.last().own, 1000.0);
     EXPECT_EQ(parsed.last().unit_s, 1e-3);
+    parsed.feed("time_s,rpm\n12.5,5\n");
+    EXPECT_EQ(parsed.last().own, 12.5);
+    EXPECT_EQ(parsed.last().unit_s, 1.0);
+    parsed.feed("micros,rpm\n7,5\n");
+    EXPECT_EQ(parsed.last().unit_s, 1e-6);
     ParsedText unknown(makeNumbersParser);
     unknown.feed("t=12 w=1\n");
     EXPECT_EQ(unknown.last().own, 12.0);
@@ -176,6 +193,7 @@ TEST(TypedNumbers, KeepEveryDigitThatFits)
     EXPECT_EQ(typedNumber("+7"), (storage::TypedNumber{7, 0, 0.0}));
     EXPECT_EQ(typedNumber("3,5", true), (storage::TypedNumber{35, 1, 0.0}));
     EXPECT_EQ(typedNumber("1.5e3")->value(), 1500.0);
+    EXPECT_EQ(typedNumber("+2,5e-1", true)->value(), 0.25);
     EXPECT_EQ(typedNumber("0.12345678901234567890")->value(), 0.12345678901234567890);
     EXPECT_EQ(typedNumber("123456789012345678901")->value(), 123456789012345678901.0);
     for (const char* none : {"", "-", ".", "e5", "1e", "1e999", "0x10", "1 2", "nan", "inf", "--1"})

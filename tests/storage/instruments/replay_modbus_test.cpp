@@ -126,6 +126,8 @@ public:
         m_map->tab_registers[3] = 2950;
         m_map->tab_registers[4] = 0xE979; // 123.456, low word first
         m_map->tab_registers[5] = 0x42F6;
+        m_map->tab_registers[6] =
+            0x7FC0; // "not a number", by which devices say that they have none
         m_map->tab_input_registers[0] = 0xffff;
         m_thread = std::thread([this] { serve(); });
     }
@@ -140,7 +142,7 @@ public:
     ModbusDevice& operator=(const ModbusDevice&) = delete;
     [[nodiscard]] int port() const { return m_server.port; }
     std::atomic<int> requests = 0;
-    std::atomic<bool> silent = false;
+    std::atomic<bool> silent = false, hangsUp = false;
 
 private:
     static bool comes(int socket)
@@ -169,7 +171,7 @@ private:
             if (!comes(caller))
                 continue;
             const int size = modbus_receive(m_context, query);
-            if (size < 0)
+            if (size < 0 || hangsUp)
                 return;
             ++requests;
             if (!silent)
@@ -235,6 +237,61 @@ TEST(ModbusDevices, ThatFallSilentAreSaidAndCalledAgain)
     const std::size_t before = rig.readings.size();
     EXPECT_TRUE(rig.untilReadings(before + 2)) << rig.trouble();
     EXPECT_EQ(rig.state().is, Is::reading);
+}
+
+TEST(ModbusDevices, ThatCannotBeReachedAreSaidWithTheirName)
+{
+    ModbusDevice device;
+    LoopbackServer server;
+    ::shutdown(server.listener(), SHUT_RDWR); // nobody listens any more
+    const std::string there = fmt::format("modbus:tcp:127.0.0.1:{}", device.port());
+    std::vector<Instrument> all = {instrument(fmt::format("modbus:tcp:127.0.0.1:{}", server.port)),
+                                   instrument(there),
+                                   instrument("modbus:serial:/dev/no_such_port,9600,8E1")};
+    all[1].unit = 252; // of the addresses that the specification keeps for itself
+    for (std::size_t i = 0; i < all.size(); ++i) {
+        all[i].name = std::to_string(i);
+        all[i].channels = {{"holding:3:u16", all[i].name, "W", 1.0, 0.0}};
+    }
+    ReadingRig rig(all);
+    EXPECT_TRUE(rig.untilTrouble(
+        fmt::format("127.0.0.1 port {} cannot be reached: Connection refused", server.port), 0))
+        << rig.trouble(0);
+    EXPECT_TRUE(rig.untilTrouble("unit 252 is no number of a Modbus device", 1)) << rig.trouble(1);
+    EXPECT_TRUE(rig.untilTrouble("there is no /dev/no_such_port", 2)) << rig.trouble(2);
+    for (std::size_t i = 0; i < all.size(); ++i)
+        EXPECT_EQ(rig.state(i).is, Is::failed) << i;
+    EXPECT_EQ(device.requests, 0);
+}
+
+TEST(ModbusDevices, ThatHangUpAreCalledAgain)
+{
+    ModbusDevice device;
+    Instrument meter = instrument(fmt::format("modbus:tcp:127.0.0.1:{}", device.port()));
+    meter.poll_s = 0.0;
+    meter.channels = {{"holding:3:u16", "output_w", "W", 1.0, 0.0}};
+    ReadingRig rig({meter});
+    ASSERT_TRUE(rig.untilReadings(2)) << rig.trouble();
+    device.hangsUp = true;
+    EXPECT_TRUE(rig.untilTrouble("the connection was lost")) << rig.trouble();
+    device.hangsUp = false;
+    const std::size_t before = rig.readings.size();
+    EXPECT_TRUE(rig.untilReadings(before + 2)) << rig.trouble();
+    EXPECT_TRUE(rig.until([&] { return rig.trouble().empty(); })) << rig.trouble();
+    EXPECT_GE(rig.state().reconnects, 1);
+}
+
+TEST(ModbusDevices, AValueThatIsNoNumberIsLeftOut)
+{
+    ModbusDevice device;
+    Instrument meter = instrument(fmt::format("modbus:tcp:127.0.0.1:{}", device.port()));
+    meter.poll_s = 0.0;
+    meter.channels = {{"holding:6:f32", "no_number", "", 1.0, 0.0},
+                      {"holding:3:u16", "output_w", "W", 1.0, 0.0}};
+    ReadingRig rig({meter});
+    ASSERT_TRUE(rig.until([&] { return rig.values("output_w").size() >= 2; })) << rig.trouble();
+    EXPECT_TRUE(rig.values("no_number").empty());
+    EXPECT_EQ(rig.trouble(), "");
 }
 
 /// The adapter's end of a serial port: each request that comes is answered from a list.

@@ -1,15 +1,21 @@
 // Copyright (C) 2026 The Bothways developers
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "storage/instruments/address.h"
 #include "storage/instruments/calibration.h"
 #include "storage/instruments/rig.h"
+#include "storage/instruments/rig_check.h"
 #include "storage/instruments/rig_reader.h"
 #include "storage/instruments/rigs.h"
 
+#include <fmt/format.h>
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
+#include <array>
+#include <cstdlib>
 #include <filesystem>
 #include <fstream>
+#include <optional>
 #include <string>
 
 #include <unistd.h>
@@ -102,6 +108,33 @@ TEST(Rigs, ThatMakeNoSenseAreRefusedWithWhatWasExpected)
         refused(R"({"version":1,"instruments":[{"name":"b","kind":"modbus","address":"file:x"}]})"),
         HasSubstr("'file:x' is no address for modbus"));
     EXPECT_THAT(refused(std::string(100'000, '[')), HasSubstr("this is no JSON"));
+    EXPECT_THAT(refused(std::string(1'100'000, ' ')), HasSubstr("too large for a rig"));
+    EXPECT_THAT(refused(R"({"version":0})"), HasSubstr("expected \"version\": 1"));
+    EXPECT_THAT(refused(R"({"version":1})"), HasSubstr("expected \"instruments\": a list"));
+    EXPECT_THAT(refused(R"({"version":1,"instruments":[3]})"),
+                HasSubstr("expected an instrument in braces"));
+    EXPECT_THAT(one(R"(,"channels":3)"), HasSubstr("expected \"channels\": a list"));
+    EXPECT_THAT(one(R"(,"fuel":3)"), HasSubstr("\"fuel\" is no text"));
+    EXPECT_THAT(one(R"(,"poll_s":-1)"), HasSubstr("poll_s is -1; expected 0 to 3600 s"));
+    EXPECT_THAT(one(R"(,"channels":[{"source":"","name":"b"}])"),
+                HasSubstr("a channel needs a source and a name of ordinary characters"));
+    const auto of = [&](const char* kind, const char* address, const char* rest) {
+        return refused(fmt::format(
+            R"({{"version":1,"instruments":[{{"name":"i","kind":"{}","address":"{}"{}}}]}})", kind,
+            address, rest));
+    };
+    EXPECT_THAT(of("replay", "tcp:host:1", ""),
+                HasSubstr("'tcp:host:1' is no address for replay; expected file:PATH"));
+    EXPECT_THAT(of("modbus", "tcp:host:1", ""), HasSubstr("which registers are read?"));
+    EXPECT_THAT(
+        of("obd", "tcp:host:1", R"(,"channels":[{"source":"odometer","name":"b"}])"),
+        HasSubstr("'odometer' is no value of service 01 that is read; expected one of 04, 05"));
+    Instrument given{"b", InstrumentKind::lines, "file:x", 300, 0.25, 1.0, "", {}};
+    EXPECT_EQ(checkInstrument(given).error().message.english(),
+              "instrument 'b': unit is 300; expected the device's number, 0 to 255");
+    given.name = "b\n";
+    EXPECT_EQ(checkInstrument(given).error().message.english(),
+              "an instrument needs a name of ordinary characters");
 }
 
 TEST(Rigs, AddressesSayWhatWasExpected)
@@ -113,7 +146,8 @@ TEST(Rigs, AddressesSayWhatWasExpected)
         EXPECT_TRUE(instrumentFromText(good)) << good;
     for (const char* bad :
          {"lines:serial:/dev/ttyUSB0", "lines:serial:,9600", "lines:tcp:host", "lines:tcp:host:0",
-          "lines:tcp:host:65536", "lines:udp::5", "lines:pipe:x", "lines:file:", "lines:"}) {
+          "lines:tcp:host:65536", "lines:tcp:host:2o", "lines:serial:/dev/a,9600,8X1",
+          "lines:udp::5", "lines:pipe:x", "lines:file:", "lines:"}) {
         const auto made = instrumentFromText(bad);
         ASSERT_FALSE(made) << bad;
         EXPECT_THAT(made.error().message.english(),
@@ -127,6 +161,15 @@ TEST(Rigs, AddressesSayWhatWasExpected)
                 HasSubstr("expected KIND:ADDRESS"));
     EXPECT_THAT(instrumentFromText("replay:a.csv,x1000").error().message.english(),
                 HasSubstr("expected 1 to 100 times"));
+    const auto odd = parseAddress("serial:/dev/a,b,19200,8o2");
+    ASSERT_TRUE(odd);
+    EXPECT_EQ(odd.value().path, "/dev/a,b");
+    EXPECT_EQ(odd.value().parity, Address::Parity::odd);
+    EXPECT_EQ(odd.value().stop_bits, 2);
+    EXPECT_EQ(parseAddress("serial:/dev/a,9600,8n1").value().parity, Address::Parity::none);
+    EXPECT_EQ(withWholePath("file:logs/../run.csv", "/home"), "file:/home/run.csv");
+    EXPECT_EQ(withWholePath("serial:ttyUSB0,9600", "/dev"), "serial:/dev/ttyUSB0,9600");
+    EXPECT_EQ(withWholePath("tcp:host:2000", "/home"), "tcp:host:2000");
     const auto replay = instrumentFromText("replay:file:run,x1.csv,x20");
     ASSERT_TRUE(replay);
     EXPECT_EQ(replay.value().address, "file:run,x1.csv");
@@ -173,7 +216,42 @@ TEST(Rigs, AreKeptWithTheUserByName)
     EXPECT_TRUE(saveRig(file.value(), other, true));
     for (const char* bad : {"", "../x", ".hidden", "a\nb"})
         EXPECT_FALSE(rigFile(folder, bad)) << bad;
+    Rig nameless = someRig();
+    nameless.name.clear();
+    const fs::path elsewhere = folder / "of a friend.json";
+    ASSERT_TRUE(saveRig(elsewhere, nameless, false));
+    EXPECT_EQ(rigByWord({}, elsewhere.string()).value().name, "of a friend");
+    EXPECT_THAT(rigByWord({}, (folder / "none.json").string()).error().message.english(),
+                HasSubstr("there is no such file"));
+    EXPECT_THAT(core::describe(saveRig(elsewhere / "in" / "a.json", nameless, false).error()),
+                HasSubstr("this folder cannot be made: Not a directory"));
+    EXPECT_THAT(rigByWord({}, "car").error().message.english(), HasSubstr("expected HOME"));
     fs::remove_all(folder.parent_path());
+}
+
+TEST(Rigs, StandInTheFolderForSettingsThatTheUserHas)
+{
+    const auto folderWith = [](const char* settings, const char* home) {
+        const auto set = [](const char* name, const char* value) {
+            return value ? ::setenv(name, value, 1) : ::unsetenv(name);
+        };
+        const std::array names = {"XDG_CONFIG_HOME", "HOME"};
+        std::array<std::optional<std::string>, 2> before;
+        for (std::size_t i = 0; i < names.size(); ++i)
+            if (const char* value = std::getenv(names[i]))
+                before[i] = value;
+        set(names[0], settings);
+        set(names[1], home);
+        const std::string folder = rigsFolder().string();
+        for (std::size_t i = 0; i < names.size(); ++i)
+            set(names[i], before[i] ? before[i]->c_str() : nullptr);
+        return folder;
+    };
+    EXPECT_EQ(folderWith("/settings", "/home/a"), "/settings/bothways/rigs");
+    EXPECT_EQ(folderWith("settings", "/home/a"), "/home/a/.config/bothways/rigs")
+        << "what is not absolute is to be ignored";
+    EXPECT_EQ(folderWith(nullptr, "/home/a"), "/home/a/.config/bothways/rigs");
+    EXPECT_EQ(folderWith(nullptr, nullptr), "");
 }
 
 TEST(SerialPorts, AreNamedByWhatStaysTheSame)

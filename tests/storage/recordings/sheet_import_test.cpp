@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "storage/recordings/sheet_import.h"
 
+#include "storage/recordings/recording_room.h"
 #include "storage/recordings/run_traces.h"
 #include "storage/sheet/run_sheet.h"
 #include "storage/study/history_message.h"
@@ -99,8 +100,10 @@ TEST(SheetImport, BringsRunsAndRecordingsInAsOneStepOfUndo)
         EXPECT_THAT(taken(study.study()).runs, IsEmpty());
         EXPECT_THAT(taken(recordings(study)), IsEmpty());
         EXPECT_FALSE(study.canUndo());
+        EXPECT_GT(taken(freeableBytes(study)), 0) << "what undo took is kept for redo";
         ASSERT_TRUE(study.redo());
         EXPECT_FALSE(study.canRedo());
+        EXPECT_EQ(taken(freeableBytes(study)), 0);
         EXPECT_THAT(taken(study.study()).runs, SizeIs(3));
         EXPECT_THAT(taken(assignedTraces(study)), SizeIs(3));
     }
@@ -131,6 +134,68 @@ TEST(SheetImport, FindsRecordingsThatWereMovedAndNamesEveryOneThatIsNotThere)
     old.runs[0].trace = "/nowhere/logs/run1.csv";
     EXPECT_EQ(taken(traceFiles(old, bench.file(), {elsewhere})).at(1), elsewhere / "run1.csv");
     EXPECT_TRUE(taken(tracesOfSheet(bench.file(), old, {}, {elsewhere}))(old.runs[0]));
+}
+
+TEST(SheetImport, APartOfARecordingHasTheZeroThatIsAskedFor)
+{
+    const SheetBench bench;
+    StudyFile study = taken(StudyFile::open(bench.study()));
+    taken(importSheet(study, bench.sheet, bench.file()));
+    const auto part = taken(openPart(study, taken(recordings(study)).at(0).id, 100.0, 90.0, 120.0));
+    const auto samples = part->samples("n");
+    ASSERT_TRUE(samples);
+    EXPECT_EQ(samples->size(), 31U);
+    EXPECT_EQ(samples->time_s[0], -10.0);
+    EXPECT_EQ(samples->value[0], static_cast<double>((90 * 7919 + 104'729) % 100'003));
+}
+
+TEST(SheetImport, TellsASheetFromARecordingThatWasTakenForOne)
+{
+    const SheetBench bench;
+    const auto at = [&](const char* name) { return bench.file().parent_path() / name; };
+    const auto isRecording = [&](const char* name) {
+        const auto bytes = readSheetBytes(at(name));
+        return isRecordingInstead(at(name), bytes ? bytes.value() : std::string());
+    };
+    bench.write("walk.gpx", "<gpx><trk><trkseg><trkpt lat=\"1\" lon=\"2\"><time>"
+                            "2026-05-09T05:40:00Z</time></trkpt></trkseg></trk></gpx>");
+    bench.write("columns.csv", "configuration,direction,time_s,n\n1,2,3,4\n");
+    bench.write("words.csv", "time_s,weather\n0,dry\n1,wet\n");
+    EXPECT_TRUE(isRecording("run1.csv"));
+    EXPECT_TRUE(isRecording("walk.gpx"));
+    EXPECT_FALSE(isRecording("sheet.csv"));
+    EXPECT_FALSE(isRecording("columns.csv")) << "its columns are those of runs";
+    EXPECT_FALSE(isRecording("words.csv")) << "nothing in it was measured";
+    EXPECT_FALSE(isRecording("none.csv"));
+    EXPECT_TRUE(namesRecordings(bench.sheet));
+    core::Study without = bench.sheet;
+    for (core::Run& run : without.runs)
+        run.trace.clear();
+    EXPECT_FALSE(namesRecordings(without));
+}
+
+TEST(SheetImport, KeepsWhatWasSaidOfColumnsAndDatesForTheNextSheetOfThatHeader)
+{
+    const SheetBench bench;
+    StudyFile study = taken(StudyFile::open(bench.study()));
+    const std::string text = "Variante,Richtung,Start,Verbrauch\nA,hin,5/9/2026 05:40,8.4\n";
+    SheetOptions said;
+    said.columns = {{"Verbrauch", "l_per_100km"}};
+    said.dates = DateOrder::monthFirst;
+    ASSERT_TRUE(keepColumns(study, text, "may.csv", said));
+    const SheetOptions kept = withKeptColumns(study, text + "B,hin,5/9/2026 06:40,8\n", "x", {});
+    ASSERT_THAT(kept.columns, SizeIs(1));
+    EXPECT_EQ(kept.columns[0].column, "Verbrauch");
+    EXPECT_EQ(kept.columns[0].ours, "l_per_100km");
+    EXPECT_EQ(kept.dates, DateOrder::monthFirst);
+    said.columns[0].ours = "km_per_l";
+    said.dates = DateOrder::dayFirst;
+    const SheetOptions now = withKeptColumns(study, text, "x", said);
+    ASSERT_THAT(now.columns, SizeIs(1));
+    EXPECT_EQ(now.columns[0].ours, "km_per_l") << "what is said now comes first";
+    EXPECT_EQ(now.dates, DateOrder::dayFirst);
+    EXPECT_THAT(withKeptColumns(study, "a,b\n1,2\n", "x", {}).columns, IsEmpty());
+    ASSERT_TRUE(keepColumns(study, "no header", "y", said)) << "nothing to keep it by";
 }
 
 TEST(SheetImport, WithAFaultInItsLastRecordingLeavesTheStudyAsItWas)

@@ -219,6 +219,17 @@ TEST(RunSheet, ADiscardedRunMayHaveNoConsumption)
     EXPECT_EQ(sheet.study.runs.at(1).discard, (core::Discard{"other", "a bee"}));
 }
 
+TEST(RunSheet, HumidityMayHaveItsSign)
+{
+    const auto read = parseRunSheet("configuration,direction,start,l_per_100km,Humidity\n"
+                                    "A,out,2026-05-09T05:40,8.4,65 %\n"
+                                    "A,return,2026-05-09T05:47,8.1,66.5\xC2\xA0%\n",
+                                    "x.csv");
+    ASSERT_TRUE(read) << core::describe(read.error());
+    EXPECT_EQ(read.value().study.runs[0].humidity_pct, 65.0);
+    EXPECT_EQ(read.value().study.runs[1].humidity_pct, 66.5);
+}
+
 TEST(RunSheet, SettingsStayTextButNumbersGetAPoint)
 {
     const RunSheet sheet = read("configuration;direction;start;l_per_100km;setting;notes\n"

@@ -99,6 +99,43 @@ TEST_F(DamagedRows, ThatTheirTableForbidsAreFoundAsBrokenPages)
     }
 }
 
+// Where a file is only read SQLite does not look at what its tables forbid.
+TEST_F(DamagedRows, ThatTheirTableForbidsAreNamedWhereTheFileIsOnlyRead)
+{
+    const std::pair<const char*, const char*> rows[] = {
+        {"UPDATE run SET consumption = -1 WHERE run = 9", "consumption of run 9 in table run"},
+        {"UPDATE run SET consumption_source = 'guess' WHERE run = 9",
+         "consumption_source of run 9"},
+        {"UPDATE run SET consumption_unit = 'barrels' WHERE run = 9", "consumption_unit of run 9"},
+        {"UPDATE run SET consumption_unit = 'fuel_l', distance_km = NULL WHERE run = 9",
+         "consumption of run 9"},
+        {"UPDATE run SET consumption = NULL, trace = '', status = 'counted' WHERE run = 9",
+         "consumption of run 9"},
+        {"UPDATE run SET direction = ' ' WHERE run = 9", "direction of run 9"},
+        {"UPDATE run SET status = 'maybe' WHERE run = 9", "status of run 9"},
+        {"UPDATE run SET status = 'discarded', reason = 'other', evidence = ' ' WHERE run = 9",
+         "evidence of run 9"},
+        {"UPDATE mark SET words = CAST(x'c328' AS TEXT)", "words of run 9 in table mark"},
+        {"UPDATE accessory_on SET accessory = '' WHERE rowid = (SELECT min(rowid) FROM "
+         "accessory_on)",
+         "accessory of run 9 in table accessory_on"},
+        {"UPDATE extra SET name = '' WHERE rowid = (SELECT min(rowid) FROM extra)",
+         "name of run 9 in table extra"}};
+    for (const auto& [statement, named] : rows) {
+        SetUp();
+        tests::forge(path, statement);
+        const auto file = StudyFile::open(path, true);
+        ASSERT_FALSE(file) << statement;
+        EXPECT_THAT(file.error().message.english(), HasSubstr(named)) << statement;
+    }
+}
+
+TEST_F(DamagedRows, AConfidenceThatEarlierVersionsTookIsTheHighest)
+{
+    tests::forge(path, "INSERT INTO property VALUES ('confidence', '0.9999999999999999')");
+    EXPECT_EQ(taken(taken(StudyFile::open(path)).study()).properties.confidence, 0.9999);
+}
+
 TEST_F(DamagedRows, MoreRunsThanAStudyCanHave)
 {
     std::string rows;

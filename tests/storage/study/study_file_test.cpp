@@ -1,6 +1,7 @@
 // Copyright (C) 2026 The Bothways developers
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "storage/study/history_message.h"
+#include "storage/study/study_database.h"
 #include "storage/study/study_file.h"
 
 #include "tests/storage/study/study_builders.h"
@@ -9,6 +10,7 @@
 #include <SQLiteCpp/Statement.h>
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
+#include <sqlite3.h>
 
 using namespace bothways;
 using core::RunId;
@@ -51,6 +53,17 @@ TEST_F(AStudy, GivesRunsWithoutANumberTheNextOne)
     add(aRun().number(4).at_min(0));
     add(aRun().returning().at_min(7));
     EXPECT_EQ(study().runs.back().number, 5);
+}
+
+TEST_F(AStudy, OverrulesAndLetsStandWhatThereIs)
+{
+    add(aRun().number(1));
+    ASSERT_TRUE(file.overrule({1, "overspeed", "wrong counter"}));
+    ASSERT_TRUE(file.letStand({{1, "overspeed", ""}}));
+    EXPECT_EQ(file.letStand({{1, "overspeed", ""}}).error().message.english(),
+              "the finding overspeed of run 1 was not overruled");
+    EXPECT_EQ(file.overrule({1, "whim", "words"}).error().message.english(), "'whim' is no rule");
+    EXPECT_EQ(taken(file.history()).size(), 4u) << "made, added, overruled, let stand";
 }
 
 TEST_F(AStudy, RefusesARunThatASheetCouldNotHold)
@@ -265,4 +278,22 @@ TEST_F(AStudy, SaysWhatUndoAndRedoWouldDo)
     ASSERT_TRUE(file.undo());
     EXPECT_FALSE(file.nextUndo());
     EXPECT_EQ(file.nextRedo()->kind, "add_run");
+}
+
+TEST(Faults, OfSqliteAreSaidInWordsOfStudies)
+{
+    const auto said = [](int code) {
+        return storage::explain(SQLite::Exception("its words", code), "day.bothways")
+            .message.english();
+    };
+    EXPECT_EQ(said(SQLITE_FULL), "the disk is full; nothing was changed");
+    EXPECT_EQ(said(SQLITE_LOCKED), "is being written by another program; nothing was changed");
+    EXPECT_EQ(said(SQLITE_TOOBIG), "the change is too large for a study; nothing was changed");
+    EXPECT_EQ(said(SQLITE_NOMEM), "the memory is full; nothing was changed");
+    EXPECT_EQ(said(SQLITE_READONLY), "is read-only; nothing was changed");
+    EXPECT_EQ(said(SQLITE_NOTADB), "is damaged (its words); restore it from a copy");
+    EXPECT_EQ(said(SQLITE_IOERR), "cannot be read or written (its words); nothing was changed");
+    EXPECT_EQ(said(SQLITE_CONSTRAINT),
+              "does not take this change (its words); nothing was changed");
+    EXPECT_EQ(said(SQLITE_ERROR), "its words; nothing was changed");
 }
