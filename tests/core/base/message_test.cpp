@@ -10,6 +10,7 @@
 #include <cerrno>
 #include <string>
 #include <string_view>
+#include <system_error>
 #include <type_traits>
 
 using namespace bothways;
@@ -81,7 +82,9 @@ TEST(Messages, AreEmptyUntilTheySaySomething)
 
 TEST(Messages, CallSystemProblemsByTheirNames)
 {
-    EXPECT_EQ(core::systemProblem(ENOSPC).english(), "No space left on device");
+    for (const int problem :
+         {ENOENT, EACCES, ENOSPC, EROFS, EIO, EISDIR, EFBIG, EDQUOT, EPIPE, ENAMETOOLONG, ENOTDIR})
+        EXPECT_EQ(core::systemProblem(problem).english(), std::generic_category().message(problem));
     EXPECT_STREQ(core::systemProblem(ENOSPC).key, "No space left on device") << "translatable";
     EXPECT_FALSE(core::systemProblem(EDOM).english().empty()) << "in the system's words";
 }

@@ -1,5 +1,6 @@
 // Copyright (C) 2026 The Bothways developers
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/watching/own_usual.h"
 #include "core/watching/watcher.h"
 #include "tests/core/recording/trace_builders.h"
 #include "tests/core/screening/screening_builders.h"
@@ -230,4 +231,27 @@ TEST(WatcherAlarms, ReadsTheRunBackFromWhoRecordedItAndKeepsLittle)
     EXPECT_EQ(asked, 1);
     EXPECT_EQ(findingsOf(said, Rule::overspeed).size(), 1u);
     EXPECT_FALSE(car.watcher().isUnderWay());
+}
+
+TEST(OwnUsual, OfALongRunIsThinnedOutAndStaysItsMedian)
+{
+    OwnUsual own;
+    double end_s = 0.0;
+    for (int part = 0; part < 4; ++part) {
+        std::vector<double> time_s, value;
+        for (int i = 0; i < 3000; ++i) {
+            time_s.push_back(end_s += 0.5);
+            value.push_back(500.0 + end_s / 100.0);
+        }
+        own.add("output_w", Samples{SampleTimes(time_s), value}, 0.0);
+        own.add("road_speed_kmh", Samples{SampleTimes(time_s), value}, 0.0);
+    }
+    const core::Run run = aRun(3).device();
+    rules::UsualValues early, usual;
+    own.join(run, 20.0, early);
+    EXPECT_FALSE(early.of(run, "output_w")) << "the first half minute may be unlike the rest";
+    own.join(run, end_s, usual);
+    ASSERT_TRUE(usual.of(run, "output_w"));
+    EXPECT_NEAR(*usual.of(run, "output_w"), 500.0 + end_s / 200.0, 0.1) << "a raster of 4 s";
+    EXPECT_FALSE(usual.of(run, "road_speed_kmh")) << "not the device's";
 }
