@@ -4,12 +4,12 @@
 
 #include "app/desktop/document/study_document.h"
 #include "app/desktop/findings/findings_model.h"
+#include "app/desktop/findings/grade_delegate.h"
 #include "app/desktop/findings/not_checked_dialog.h"
 #include "app/desktop/look/help_topics.h"
 #include "app/desktop/look/hinted_table_view.h"
 #include "app/desktop/look/preferences.h"
 #include "app/desktop/look/said.h"
-#include "app/desktop/look/turning_layout.h"
 #include "app/desktop/look/words.h"
 #include "app/wording/runs.h"
 
@@ -19,6 +19,7 @@
 #include <QLineEdit>
 #include <QMenu>
 #include <QPushButton>
+#include <QStyleOptionToolButton>
 #include <QToolButton>
 #include <QVBoxLayout>
 
@@ -26,6 +27,23 @@
 #include <set>
 
 namespace bothways::app {
+namespace {
+
+/// A button that shows as much of its words as it has room for.
+class ElidedButton final : public QToolButton {
+public:
+    using QToolButton::QToolButton;
+
+protected:
+    void initStyleOption(QStyleOptionToolButton* option) const override
+    {
+        constexpr int kFrame = 10;
+        QToolButton::initStyleOption(option);
+        option->text = fontMetrics().elidedText(text(), Qt::ElideRight, width() - kFrame);
+    }
+};
+
+} // namespace
 
 FindingsPanel::FindingsPanel(StudyDocument& document, Preferences& preferences, QWidget* parent)
     : QWidget(parent),
@@ -69,13 +87,19 @@ void FindingsPanel::build()
     m_view->setHint(tr("Nothing was found."));
     m_view->horizontalHeader()->setSectionResizeMode(FindingsModel::runColumn,
                                                      QHeaderView::ResizeToContents);
+    m_view->setWordWrap(true);
+    m_view->setItemDelegateForColumn(FindingsModel::gradeColumn, new GradeDelegate(m_view));
     m_view->horizontalHeader()->setSectionResizeMode(FindingsModel::gradeColumn,
-                                                     QHeaderView::ResizeToContents);
+                                                     QHeaderView::Fixed);
     m_view->horizontalHeader()->setSectionResizeMode(FindingsModel::findingColumn,
                                                      QHeaderView::Stretch);
     m_view->horizontalHeader()->setSectionResizeMode(FindingsModel::answerColumn,
                                                      QHeaderView::Fixed);
     m_view->horizontalHeader()->setMaximumSectionSize(600);
+    // Queued: a scroll bar that comes with the higher rows makes the column narrower meanwhile.
+    connect(
+        m_view->horizontalHeader(), &QHeaderView::sectionResized, m_view,
+        [this] { m_view->resizeRowsToContents(); }, Qt::QueuedConnection);
     box->addWidget(m_view, 1);
 
     box->addLayout(buildAnswers());
@@ -86,19 +110,6 @@ void FindingsPanel::build()
     m_pattern->setObjectName("pattern");
     m_pattern->setWordWrap(true);
     box->addWidget(m_pattern);
-    m_notChecked = new QToolButton(this);
-    m_notChecked->setObjectName("notChecked");
-    m_notChecked->setAutoRaise(true);
-    m_notChecked->setSizePolicy(QSizePolicy::Maximum, QSizePolicy::Fixed);
-    m_notChecked->setMinimumWidth(1);
-    m_notChecked->setToolTip(tr("Which rule said nothing about which run, and why"));
-    box->addWidget(m_notChecked);
-    connect(m_notChecked, &QToolButton::clicked, this, [this] {
-        auto* dialog = new NotCheckedDialog(m_document.result()->screening.not_checked,
-                                            m_preferences.units(), this);
-        dialog->show();
-    });
-
     connect(m_accept, &QPushButton::clicked, this, &FindingsPanel::accept);
     connect(m_overrule, &QPushButton::clicked, this, &FindingsPanel::overrule);
     connect(m_words, &QLineEdit::returnPressed, this, &FindingsPanel::overrule);
@@ -107,11 +118,10 @@ void FindingsPanel::build()
 
 QLayout* FindingsPanel::buildAnswers()
 {
-    // In a narrow window the buttons stand in two rows.
-    auto* answers = new TurningLayout(fontMetrics().averageCharWidth() * 95);
+    auto* answers = new QVBoxLayout;
     auto* first = new QHBoxLayout;
     auto* second = new QHBoxLayout;
-    answers->addLayout(first, 1);
+    answers->addLayout(first);
     answers->addLayout(second);
     m_accept = new QPushButton(tr("Accept: discard the run"), this);
     m_accept->setObjectName("acceptFinding");
@@ -125,22 +135,41 @@ QLayout* FindingsPanel::buildAnswers()
     m_allOfRule->setObjectName("allOfRule");
     first->addWidget(m_accept);
     first->addWidget(m_words, 1);
-    second->addWidget(m_overrule);
+    first->addWidget(m_overrule);
     second->addWidget(m_allOfRule);
     m_evidence = new QPushButton(this);
     m_evidence->setObjectName("openFindingEvidence");
     m_evidence->hide();
     connect(m_evidence, &QPushButton::clicked, this, &FindingsPanel::openEvidence);
     second->addWidget(m_evidence);
+    m_notChecked = new ElidedButton(this);
+    m_notChecked->setObjectName("notChecked");
+    m_notChecked->setAutoRaise(true);
+    m_notChecked->setMinimumWidth(1);
+    m_notChecked->setToolTip(tr("Which rule said nothing about which run, and why"));
+    second->addWidget(m_notChecked, 1, Qt::AlignLeft);
+    connect(m_notChecked, &QToolButton::clicked, this, [this] {
+        auto* dialog = new NotCheckedDialog(m_document.result()->screening.not_checked,
+                                            m_preferences.units(), this);
+        dialog->show();
+    });
     m_help = helpButton({}, tr("the rule of this finding"));
     second->addWidget(m_help);
     return answers;
 }
 
-/// The answers have a quarter at most: what was found is what is read.
+/// What was found is what is read: it has the width that the others leave, and as many lines as it
+/// needs. The answers have a quarter at most, and where there is little the grade is its sign.
 void FindingsPanel::fitColumns()
 {
     QHeaderView* header = m_view->horizontalHeader();
+    const int width = m_view->viewport()->width();
+    const int readable = fontMetrics().averageCharWidth() * 90;
+    if (width < readable)
+        header->resizeSection(FindingsModel::gradeColumn,
+                              header->sectionSizeHint(FindingsModel::gradeColumn));
+    else
+        m_view->resizeColumnToContents(FindingsModel::gradeColumn);
     constexpr int kAir = 24;
     int wanted = header->sectionSizeHint(FindingsModel::answerColumn);
     for (int row = 0; row < m_model->rowCount(); ++row)
@@ -148,11 +177,9 @@ void FindingsPanel::fitColumns()
                           m_view->fontMetrics().horizontalAdvance(
                               m_model->index(row, FindingsModel::answerColumn).data().toString()) +
                               kAir);
-    header->resizeSection(FindingsModel::answerColumn,
-                          std::min(wanted, m_view->viewport()->width() / 4));
-    constexpr int kFrame = 20;
-    m_notChecked->setText(fontMetrics().elidedText(m_notChecked->accessibleName(), Qt::ElideRight,
-                                                   std::max(width() - kFrame, 100)));
+    header->resizeSection(FindingsModel::answerColumn, std::min(wanted, width / 4));
+    m_view->verticalHeader()->setMinimumSectionSize(m_view->verticalHeader()->defaultSectionSize());
+    m_view->resizeRowsToContents();
 }
 
 void FindingsPanel::resizeEvent(QResizeEvent* event)
@@ -175,7 +202,7 @@ void FindingsPanel::takeResult()
     const QString words = tr("%n rule(s) not checked on some or all runs, which is not the same as "
                              "passed…",
                              nullptr, static_cast<int>(rules.size()));
-    m_notChecked->setAccessibleName(words);
+    m_notChecked->setText(words);
     fitColumns();
     follow();
 }

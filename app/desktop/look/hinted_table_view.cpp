@@ -15,13 +15,13 @@
 namespace bothways::app {
 namespace {
 
-/// Columns that fit their text exactly run into one another.
+/// Columns that fit their text exactly run into one another, and so do rows of several lines.
 class RoomyDelegate final : public QStyledItemDelegate {
 public:
     using QStyledItemDelegate::QStyledItemDelegate;
     QSize sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const override
     {
-        return QStyledItemDelegate::sizeHint(option, index) + QSize(14, 0);
+        return QStyledItemDelegate::sizeHint(option, index) + QSize(14, 6);
     }
 };
 

@@ -24,30 +24,16 @@ int leastWidth(const QWidget* widget)
 
 FieldGrid::FieldGrid(QWidget* parent) : QGridLayout(parent) {}
 
-void FieldGrid::setTop(QWidget* title, QWidget* words, QWidget* belowWords)
-{
-    m_title = title;
-    m_words = words;
-    m_belowWords = belowWords;
-    m_columns = 0;
-}
-
 void FieldGrid::beginSection(QWidget* heading)
 {
     m_sections.push_back({heading, {}});
-    m_columns = 0;
+    m_now = {0, false};
 }
 
 void FieldGrid::addField(QWidget* label, QWidget* editor, int span)
 {
-    m_sections.back().fields.push_back({label, editor, span, false});
-    m_columns = 0;
-}
-
-void FieldGrid::addRest(QWidget* rest)
-{
-    m_sections.back().fields.push_back({nullptr, rest, 2, true});
-    m_columns = 0;
+    m_sections.back().fields.push_back({label, editor, span});
+    m_now = {0, false};
 }
 
 std::vector<FieldGrid::Place> FieldGrid::placesOf(const Section& section, int columns)
@@ -59,69 +45,73 @@ std::vector<FieldGrid::Place> FieldGrid::placesOf(const Section& section, int co
             ++row;
             column = 1;
         }
-        places.push_back({row, column, field.toTheEdge ? columns + 1 - column : field.span});
+        places.push_back({row, column});
         column += field.span;
     }
     return places;
 }
 
-int FieldGrid::needed(int columns) const
+int FieldGrid::needed(Arrangement arrangement) const
 {
+    const auto& [columns, headings] = arrangement;
     const int gap = horizontalSpacing();
     std::vector<int> widths(static_cast<std::size_t>(columns) + 1, 0);
     for (const bool wide : {false, true}) // first each for itself, then those that take several
         for (const Section& section : m_sections) {
-            widths[0] = std::max(widths[0], leastWidth(section.heading));
+            if (headings)
+                widths[0] = std::max(widths[0], section.heading->minimumSizeHint().width());
             const std::vector<Place> places = placesOf(section, columns);
             for (std::size_t i = 0; i < places.size(); ++i) {
-                if ((places[i].span > 1) != wide)
-                    continue;
                 const Field& field = section.fields[i];
+                if ((field.span > 1) != wide)
+                    continue;
                 const int wanted = std::max(leastWidth(field.label), leastWidth(field.editor));
                 const auto first = widths.begin() + places[i].column;
-                const auto end = first + places[i].span;
-                const int had = std::accumulate(first, end, gap * (places[i].span - 1));
+                const auto end = first + field.span;
+                const int had = std::accumulate(first, end, gap * (field.span - 1));
                 *(end - 1) += std::max(0, wanted - had);
             }
         }
     const QMargins around = contentsMargins();
-    return std::accumulate(widths.begin(), widths.end(), gap * columns) + around.left() +
-           around.right();
+    return std::accumulate(widths.begin(), widths.end(), gap * (headings ? columns : columns - 1)) +
+           around.left() + around.right();
 }
 
-void FieldGrid::arrange(int columns)
+void FieldGrid::arrange(Arrangement arrangement)
 {
-    m_columns = columns;
+    m_now = arrangement;
     while (QLayoutItem* item = takeAt(0))
         delete item;
-    for (int column = 1; column <= kMostColumns; ++column)
-        setColumnStretch(column, column <= columns ? 1 : 0);
-    addWidget(m_title, 0, 0, 1, 2);
-    addWidget(m_words, 0, 2, 1, columns - 1);
-    addWidget(m_belowWords, 1, 2, 1, columns - 1);
-    int row = 2; // a row of labels, and one of editors
+    const int shift = arrangement.headings ? 0 : -1;
+    for (int column = 0; column <= kMostColumns; ++column)
+        setColumnStretch(column, column >= 1 + shift && column <= arrangement.columns + shift);
+    int row = 0; // one of labels, and one of editors
     for (const Section& section : m_sections) {
-        addWidget(section.heading, row, 0);
-        const std::vector<Place> places = placesOf(section, columns);
+        if (arrangement.headings)
+            addWidget(section.heading, row, 0);
+        const std::vector<Place> places = placesOf(section, arrangement.columns);
         for (std::size_t i = 0; i < places.size(); ++i) {
-            const auto& [down, column, span] = places[i];
             const Field& field = section.fields[i];
-            if (field.label)
-                addWidget(field.label, row + 2 * down, column, 1, span);
-            addWidget(field.editor, row + 2 * down + 1, column, 1, span);
+            const int down = row + 2 * places[i].row, column = places[i].column + shift;
+            addWidget(field.label, down, column, 1, field.span);
+            addWidget(field.editor, down + 1, column, 1, field.span);
         }
         row += places.empty() ? 2 : 2 * (places.back().row + 1);
     }
+    for (const Section& section : m_sections) // last: what is shown lays out, and may turn, at once
+        section.heading->setVisible(m_now.headings);
 }
 
 /// Asked how high it is, a layout may have to turn, as when it is placed.
 void FieldGrid::arrangeFor(int width) const
 {
-    int columns = kMostColumns;
-    while (columns > kFewestColumns && needed(columns) > width)
-        --columns;
-    if (columns != m_columns)
-        const_cast<FieldGrid*>(this)->arrange(columns);
+    Arrangement wanted{kMostColumns, true};
+    if (needed(wanted) > width)
+        wanted.headings = false;
+    while (wanted.columns > kFewestColumns && needed(wanted) > width)
+        --wanted.columns;
+    if (wanted != m_now)
+        const_cast<FieldGrid*>(this)->arrange(wanted);
 }
 
 void FieldGrid::setGeometry(const QRect& rect)
@@ -132,19 +122,19 @@ void FieldGrid::setGeometry(const QRect& rect)
 
 QSize FieldGrid::minimumSize() const
 {
-    return {needed(kFewestColumns), QGridLayout::minimumSize().height()};
+    return {needed({kFewestColumns, false}), QGridLayout::minimumSize().height()};
 }
 
 int FieldGrid::heightForWidth(int width) const
 {
     arrangeFor(width);
-    return QGridLayout::heightForWidth(width);
+    return QGridLayout::sizeHint().height();
 }
 
 int FieldGrid::minimumHeightForWidth(int width) const
 {
     arrangeFor(width);
-    return QGridLayout::minimumHeightForWidth(width);
+    return QGridLayout::minimumSize().height();
 }
 
 } // namespace bothways::app

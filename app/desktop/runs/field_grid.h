@@ -8,52 +8,51 @@
 
 namespace bothways::app {
 
-/// Sections of fields, each field below its label: up to four beside each other, and fewer where
-/// that many do not fit, so that a narrow panel is read downwards and not sideways.
+/// Sections of fields, each field below its label: four beside each other with the section's
+/// heading before them. Where that does not fit the headings go first, and then columns: a narrow
+/// panel is read downwards and not sideways.
 class FieldGrid final : public QGridLayout {
 public:
     explicit FieldGrid(QWidget* parent);
 
-    /// What stands above the sections: a title, words beside it, and something below the words.
-    void setTop(QWidget* title, QWidget* words, QWidget* belowWords);
     void beginSection(QWidget* heading);
     /// @param span  so many columns wide
     void addField(QWidget* label, QWidget* editor, int span);
-    /// What ends a section: from the last field on to the edge, or below it.
-    void addRest(QWidget* rest);
 
     void setGeometry(const QRect& rect) override;
+    [[nodiscard]] bool hasHeightForWidth() const override { return true; }
     [[nodiscard]] QSize minimumSize() const override;
     [[nodiscard]] int heightForWidth(int width) const override;
     [[nodiscard]] int minimumHeightForWidth(int width) const override;
 
 private:
     struct Field {
-        QWidget* label; ///< null: none
+        QWidget* label;
         QWidget* editor;
         int span;
-        bool toTheEdge;
     };
     struct Section {
         QWidget* heading;
         std::vector<Field> fields;
     };
     struct Place {
-        int row, column, span;
+        int row, column;
+    };
+    struct Arrangement {
+        int columns;
+        bool headings;
+        bool operator==(const Arrangement&) const = default;
     };
 
     /// Where the fields of a section stand, its rows counted from 0.
     [[nodiscard]] static std::vector<Place> placesOf(const Section& section, int columns);
-    /// The least width with so many columns.
-    [[nodiscard]] int needed(int columns) const;
+    /// The least width that they take so.
+    [[nodiscard]] int needed(Arrangement arrangement) const;
     void arrangeFor(int width) const;
-    void arrange(int columns);
+    void arrange(Arrangement arrangement);
 
-    QWidget* m_title = nullptr;
-    QWidget* m_words = nullptr;
-    QWidget* m_belowWords = nullptr;
     std::vector<Section> m_sections;
-    int m_columns = 0; ///< as they stand now; 0: not yet
+    Arrangement m_now{0, false}; ///< as they stand; no columns: not yet
 };
 
 } // namespace bothways::app

@@ -16,6 +16,7 @@ class QAction;
 class QCheckBox;
 class QComboBox;
 class QLabel;
+class QLayout;
 class QLineEdit;
 class QPushButton;
 class QToolButton;
@@ -86,9 +87,15 @@ private:
     void beginSection(const QString& title);
     void addField(RunField field, bool extra, int span = 1, QWidget* beside = nullptr);
     void enlarge();
-    QWidget* makeEditor(RunField field);
+    QWidget* makeEditor(RunField field, QWidget* parent);
+    struct Field {
+        QWidget* label;
+        QWidget* editor;
+    };
+    Field makeField(RunField field, QWidget* parent);
     void buildMarks();
-    void buildButtons();
+    [[nodiscard]] QLayout* buildTop();
+    [[nodiscard]] QLayout* buildBelow(); ///< the notes, and the buttons beside them
     void buildAnswer();
     void retitle();
     void setMoreFields(bool more);
@@ -143,6 +150,7 @@ private:
     QHash<int, QWidget*> m_editors, m_labels;
     QHash<int, QAction*> m_signs;
     QList<QWidget*> m_extra;
+    QWidget* m_fields = nullptr; ///< all but the notes
     FieldGrid* m_grid = nullptr;
     QComboBox* m_unit = nullptr;
     QCheckBox* m_traffic = nullptr;

@@ -7,17 +7,20 @@
 #include "app/desktop/look/page_parts.h"
 #include "app/desktop/look/preferences.h"
 #include "app/desktop/runs/field_grid.h"
+#include "app/desktop/runs/form_area.h"
 #include "app/desktop/runs/run_tags.h"
 
 #include <QCheckBox>
 #include <QComboBox>
 #include <QCompleter>
+#include <QGridLayout>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
 #include <QShortcut>
 #include <QToolButton>
+#include <QVBoxLayout>
 
 #include <algorithm>
 
@@ -38,38 +41,53 @@ bool isChoice(RunField field)
 
 } // namespace
 
-/// Rows in driving order, and so is the Tab key: before, on the road, at the end.
+/// Rows in driving order, and so is the Tab key: before, on the road, at the end. Where there is
+/// little height these scroll; what is asked, the notes and the buttons stay in sight.
 void RunForm::build()
 {
     setObjectName("runForm");
     setFrameShape(QFrame::StyledPanel);
-    m_grid = new FieldGrid(this);
-    m_grid->setContentsMargins(10, 6, 10, 8);
+    auto* box = new QVBoxLayout(this);
+    box->setContentsMargins(10, 6, 10, 8);
+    box->setSpacing(2);
+    m_fields = new QWidget(this);
+    m_grid = new FieldGrid(m_fields);
+    m_grid->setContentsMargins(0, 0, 0, 0);
     m_grid->setHorizontalSpacing(12);
     m_grid->setVerticalSpacing(2);
+    buildBefore();
+    buildOnTheRoad();
+    buildAtTheEnd();
+    auto* below = buildBelow();
+    buildAnswer();
+    box->addLayout(buildTop());
+    box->addWidget(new FormArea(m_fields, this), 1);
+    box->addLayout(below);
+    enlarge();
+}
 
+QLayout* RunForm::buildTop()
+{
     m_title = new QLabel(this);
     m_title->setObjectName("runFormTitle");
     m_notes = new QLabel(this);
     m_notes->setObjectName("runFormNotes");
     m_notes->setWordWrap(true);
     m_notes->setTextFormat(Qt::PlainText);
-
-    buildBefore();
-    buildOnTheRoad();
-    buildAtTheEnd();
-    beginSection({});
-    addField(RunField::notes, false, 2);
-    buildButtons();
-    buildAnswer();
-    m_grid->setTop(m_title, m_notes, m_answer);
-    enlarge();
+    auto* top = new QGridLayout;
+    top->setHorizontalSpacing(24);
+    top->setVerticalSpacing(0);
+    top->setColumnStretch(1, 1);
+    top->addWidget(m_title, 0, 0, Qt::AlignTop);
+    top->addWidget(m_notes, 0, 1);
+    top->addWidget(m_answer, 1, 0, 1, 2);
+    return top;
 }
 
 void RunForm::buildBefore()
 {
     beginSection(tr("Before"));
-    m_startNow = new QPushButton(tr("Now"), this);
+    m_startNow = new QPushButton(tr("Now"), m_fields);
     m_startNow->setObjectName("startNow");
     m_startNow->setAccessibleName(tr("The run starts now"));
     m_startNow->setToolTip(tr("The run starts now (Ctrl+N)"));
@@ -100,7 +118,7 @@ void RunForm::buildOnTheRoad()
 void RunForm::buildAtTheEnd()
 {
     beginSection(tr("At the end"));
-    m_unit = new QComboBox(this);
+    m_unit = new QComboBox(m_fields);
     m_unit->setObjectName("consumptionUnit");
     m_unit->setAccessibleName(tr("Unit of the consumption"));
     const UnitsShown units = m_preferences.units();
@@ -119,7 +137,7 @@ void RunForm::buildAtTheEnd()
 
 void RunForm::beginSection(const QString& title)
 {
-    auto* heading = new QLabel(title, this);
+    auto* heading = new QLabel(title, m_fields);
     QFont bold = heading->font();
     bold.setBold(true);
     heading->setFont(bold);
@@ -143,11 +161,9 @@ void RunForm::enlarge()
     line(RunField::start)->setMinimumWidth(fontMetrics().horizontalAdvance("00:00:00") + 34);
 }
 
-void RunForm::buildButtons()
+QLayout* RunForm::buildBelow()
 {
-    auto* row = new QWidget(this);
-    auto* buttons = new QHBoxLayout(row);
-    buttons->setContentsMargins(0, 0, 0, 0);
+    const auto [label, notes] = makeField(RunField::notes, this);
     m_more = new QToolButton(this);
     m_more->setObjectName("moreFields");
     m_more->setCheckable(true);
@@ -160,11 +176,14 @@ void RunForm::buildButtons()
     m_save->setObjectName("saveRun");
     m_save->setToolTip(tr("Save the run and prepare the next (Enter)"));
     m_save->setAutoDefault(true);
-    buttons->addStretch(1);
-    buttons->addWidget(m_more);
-    buttons->addWidget(close);
-    buttons->addWidget(m_save);
-    m_grid->addRest(row);
+    auto* row = new QGridLayout;
+    row->setVerticalSpacing(2);
+    row->setColumnStretch(0, 1);
+    row->addWidget(label, 0, 0);
+    row->addWidget(notes, 1, 0);
+    for (QWidget* button : {static_cast<QWidget*>(m_more), static_cast<QWidget*>(close),
+                            static_cast<QWidget*>(m_save)})
+        row->addWidget(button, 1, row->columnCount());
     connect(m_more, &QToolButton::toggled, this, &RunForm::setMoreFields);
     connect(close, &QPushButton::clicked, this, &RunForm::closeRequested);
     connect(m_save, &QPushButton::clicked, this, &RunForm::enterPressed);
@@ -173,43 +192,32 @@ void RunForm::buildButtons()
         m_preferences.setEntryUnit(unit());
         m_isNew ? review() : commitEdit(RunField::consumption);
     });
+    return row;
 }
 
-QWidget* RunForm::makeEditor(RunField field)
+QWidget* RunForm::makeEditor(RunField field, QWidget* parent)
 {
     if (isChoice(field)) {
-        auto* box = new QComboBox(this);
+        auto* box = new QComboBox(parent);
         box->setEditable(true);
         box->setInsertPolicy(QComboBox::NoInsert);
         box->lineEdit()->setObjectName(fieldName(field) + "_text");
         return box;
     }
-    return new QLineEdit(this);
+    return new QLineEdit(parent);
 }
 
-void RunForm::addField(RunField field, bool extra, int span, QWidget* beside)
+RunForm::Field RunForm::makeField(RunField field, QWidget* parent)
 {
     const int key = static_cast<int>(field);
-    QWidget* editor = makeEditor(field);
+    QWidget* editor = makeEditor(field, parent);
     editor->setObjectName(fieldName(field));
     editor->setToolTip(fieldHelp(field));
     editor->setMinimumWidth(fontMetrics().averageCharWidth() * 8);
-    auto* label = new QLabel(this);
+    auto* label = new QLabel(parent);
     label->setBuddy(editor);
     m_editors[key] = editor;
     m_labels[key] = label;
-    QWidget* placed = editor;
-    if (beside) {
-        placed = new QWidget(this);
-        auto* box = new QHBoxLayout(placed);
-        box->setContentsMargins(0, 0, 0, 0);
-        box->setSpacing(4);
-        box->addWidget(editor, 1);
-        box->addWidget(beside);
-    }
-    m_grid->addField(label, placed, span);
-    if (extra)
-        m_extra << label << editor;
     QLineEdit* edit = line(field);
     connect(edit, &QLineEdit::textEdited, this, &RunForm::review);
     connect(edit, &QLineEdit::editingFinished, this, [this, field] { commitEdit(field); });
@@ -220,13 +228,31 @@ void RunForm::addField(RunField field, bool extra, int span, QWidget* beside)
             review();
             commitEdit(field);
         });
+    return {label, editor};
+}
+
+void RunForm::addField(RunField field, bool extra, int span, QWidget* beside)
+{
+    const auto [label, editor] = makeField(field, m_fields);
+    QWidget* placed = editor;
+    if (beside) {
+        placed = new QWidget(m_fields);
+        auto* box = new QHBoxLayout(placed);
+        box->setContentsMargins(0, 0, 0, 0);
+        box->setSpacing(4);
+        box->addWidget(editor, 1);
+        box->addWidget(beside);
+    }
+    m_grid->addField(label, placed, span);
+    if (extra)
+        m_extra << label << editor;
 }
 
 void RunForm::buildMarks()
 {
-    m_traffic = new QCheckBox(tr("Passing traffic"), this);
+    m_traffic = new QCheckBox(tr("Passing traffic"), m_fields);
     m_traffic->setObjectName("passingTraffic");
-    m_adjusted = new QCheckBox(tr("Adjusted"), this);
+    m_adjusted = new QCheckBox(tr("Adjusted"), m_fields);
     m_adjusted->setObjectName("adjusted");
     m_adjusted->setToolTip(tr("Something was adjusted during the run"));
     m_grid->addField(m_traffic, m_adjusted, 1);

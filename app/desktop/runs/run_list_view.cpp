@@ -11,6 +11,7 @@
 #include <QKeyEvent>
 #include <QMenu>
 #include <QMimeData>
+#include <QScrollBar>
 
 #include <algorithm>
 
@@ -62,6 +63,15 @@ void RunListView::fitColumns()
     horizontalHeader()->setMinimumSectionSize(fontMetrics().averageCharWidth() * 4);
     horizontalHeader()->setSectionResizeMode(RunListModel::remarksColumn, QHeaderView::Fixed);
     resizeEvent(nullptr);
+}
+
+QSize RunListView::minimumSizeHint() const
+{
+    constexpr int kRows = 4;
+    const int height = horizontalHeader()->sizeHint().height() +
+                       kRows * verticalHeader()->defaultSectionSize() +
+                       horizontalScrollBar()->sizeHint().height() + 2 * frameWidth();
+    return {HintedTableView::minimumSizeHint().width(), height};
 }
 
 void RunListView::fitRows()

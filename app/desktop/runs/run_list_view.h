@@ -26,6 +26,8 @@ public:
     void fitColumns();
     /// The selected runs into the clipboard: as text for a spreadsheet, and whole for pasteRuns().
     void copySelection() const override;
+    /// A few runs stay in sight whatever stands below them.
+    [[nodiscard]] QSize minimumSizeHint() const override;
 
 signals:
     void selectedRunsChanged();

@@ -6,7 +6,6 @@
 #include "app/desktop/document/study_document.h"
 #include "app/desktop/look/preferences.h"
 #include "app/desktop/runs/discard_dialog.h"
-#include "app/desktop/runs/form_area.h"
 #include "app/desktop/runs/run_form.h"
 #include "app/desktop/runs/run_list_model.h"
 #include "app/desktop/runs/run_list_view.h"
@@ -73,7 +72,7 @@ StudyPage::StudyPage(StudyDocument& document, Preferences& preferences, Clock cl
     box->addWidget(m_common);
     box->addWidget(m_list, 1);
     m_form->hide();
-    box->addWidget(new FormArea(m_form, this));
+    box->addWidget(m_form);
     m_list->setRuns(m_model);
     const auto sayCommon = [this](const QString& words) {
         m_common->setText(words);

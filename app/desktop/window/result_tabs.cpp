@@ -9,19 +9,39 @@
 #include "app/desktop/planning/ledger_page.h"
 #include "app/desktop/planning/plan_page.h"
 
+#include <QProxyStyle>
 #include <QScrollArea>
+#include <QTabBar>
 
 #include <algorithm>
 #include <cassert>
 #include <type_traits>
 
 namespace bothways::app {
+namespace {
+
+/// Less air beside the names, so that the row of pages fits a small screen in either language.
+class CloseTabs final : public QProxyStyle {
+public:
+    int pixelMetric(PixelMetric metric, const QStyleOption* option,
+                    const QWidget* widget) const override
+    {
+        constexpr int kBeside = 16;
+        const int usual = QProxyStyle::pixelMetric(metric, option, widget);
+        return metric == PM_TabBarTabHSpace ? std::min(usual, kBeside) : usual;
+    }
+};
+
+} // namespace
 
 ResultTabs::ResultTabs(QWidget* parent) : QTabWidget(parent)
 {
     setObjectName("resultTabs");
     setAccessibleName(tr("Result"));
     setDocumentMode(true);
+    auto* style = new CloseTabs;
+    style->setParent(this);
+    tabBar()->setStyle(style);
     const auto leads = [this](ResultView* view) {
         connect(view, &ResultView::runActivated, this, &ResultTabs::runActivated);
     };

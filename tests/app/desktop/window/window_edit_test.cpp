@@ -364,15 +364,13 @@ TEST_F(WindowTest, TheEntryIsReadDownwardsWhereItsFieldsDoNotFitBesideEachOther)
     window->openDemo();
     settle();
     trigger("newRun");
-    const auto* area =
-        qobject_cast<QScrollArea*>(window->page()->form().parentWidget()->parentWidget());
-    ASSERT_NE(area, nullptr);
+    const auto* area = find<QScrollArea>("formArea");
     const auto rowOf = [&](const char* field) {
         const auto* editor = find<QWidget>(field);
         return editor->mapTo(&window->page()->form(), QPoint()).y();
     };
     for (const auto& [size, besides] :
-         {std::pair{QSize(1600, 900), true}, {QSize(1024, 768), false}, {QSize(1600, 900), true}}) {
+         {std::pair{QSize(1600, 900), true}, {QSize(800, 768), false}, {QSize(1600, 900), true}}) {
         window->resize(size);
         EXPECT_TRUE(waitFor([&] { // all four of the first section beside each other, or not
             return (rowOf("direction") == rowOf("configuration")) == besides;

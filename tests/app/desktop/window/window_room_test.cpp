@@ -1,0 +1,100 @@
+// Copyright (C) 2026 The Bothways developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/desktop/look/hinted_table_view.h"
+#include "app/desktop/runs/run_form.h"
+#include "app/desktop/runs/run_list_view.h"
+#include "app/desktop/runs/study_page.h"
+#include "tests/app/desktop/support/desktop_fixture.h"
+#include "tests/app/desktop/support/german.h"
+
+#include <QFontMetrics>
+
+#include <QHeaderView>
+#include <QTabBar>
+
+/// A small screen: what is worked with is in sight, and what is said can be read.
+namespace bothways::app::tests {
+namespace {
+
+constexpr QSize kSmall(1024, 768);
+
+bool isWholeInSight(const QWidget* widget)
+{
+    return widget->visibleRegion() == QRegion(widget->rect());
+}
+
+} // namespace
+
+class SmallWindowTest : public WindowTest, public testing::WithParamInterface<bool> {
+protected:
+    void openDemo()
+    {
+        if (GetParam()) {
+            german = std::make_unique<German>(preferences);
+            window = std::make_unique<MainWindow>(preferences, clock());
+            window->show();
+        }
+        window->resize(kSmall);
+        window->openDemo();
+        settle();
+        ASSERT_EQ(window->size(), kSmall);
+    }
+    std::unique_ptr<German> german;
+};
+
+TEST_P(SmallWindowTest, TheEntryLeavesRunsInSightAndHasItsButtonsAndItsFieldThere)
+{
+    openDemo();
+    const RunListView& list = window->page()->list();
+    for (const bool more : {false, true}) {
+        trigger("newRun");
+        if (more)
+            click("moreFields");
+        EXPECT_TRUE(waitFor([&] {
+            return list.viewport()->height() >= 4 * list.rowHeight(0) &&
+                   isWholeInSight(find("saveRun")) && isWholeInSight(find("consumption")) &&
+                   isWholeInSight(find("notes"));
+        })) << "more fields: "
+            << more << ", list " << list.viewport()->height();
+        EXPECT_EQ(window->size(), kSmall); // not by a higher window
+        keyboard();                        // makes the window active
+        find("setting")->setFocus();
+        EXPECT_TRUE(waitFor([&] { return isWholeInSight(find("setting")); })) << more;
+        press(Qt::Key_Escape);
+    }
+}
+
+TEST_P(SmallWindowTest, AFindingIsReadToItsEnd)
+{
+    openDemo();
+    const auto* list = find<HintedTableView>("findingsList");
+    ASSERT_GT(list->model()->rowCount(), 5);
+    const auto isRead = [&](int row, int column) {
+        const QModelIndex index = list->model()->index(row, column);
+        const QRect cell = list->visualRect(index).adjusted(2, 0, -2, 0);
+        const QRect needed = list->fontMetrics().boundingRect(
+            QRect(0, 0, cell.width(), 1), Qt::TextWordWrap, index.data().toString());
+        return needed.height() <= cell.height() && needed.width() <= cell.width();
+    };
+    for (int row = 0; row < list->model()->rowCount(); ++row)
+        for (const int column : {2, 3})
+            EXPECT_TRUE(isRead(row, column)) << row << ' ' << column;
+    EXPECT_GE(list->viewport()->height(), 3 * list->verticalHeader()->defaultSectionSize());
+    for (const char* part : {"acceptFinding", "overruleWords", "overruleFinding", "allOfRule"})
+        EXPECT_TRUE(isWholeInSight(find(part))) << part;
+}
+
+TEST_P(SmallWindowTest, TheNamesOfAllPagesAreInSight)
+{
+    openDemo();
+    const auto* tabs = find<QTabWidget>("resultTabs")->tabBar();
+    ASSERT_GE(tabs->count(), 7);
+    for (int i = 0; i < tabs->count(); ++i)
+        EXPECT_TRUE(!tabs->isTabVisible(i) || tabs->rect().contains(tabs->tabRect(i)))
+            << tabs->tabText(i).toStdString();
+}
+
+INSTANTIATE_TEST_SUITE_P(InBothLanguages, SmallWindowTest, testing::Bool(),
+                         [](const auto& given) { return given.param ? "German" : "English"; });
+
+} // namespace bothways::app::tests
