@@ -5319,12 +5319,16 @@ Erstellt mit Qt %1, QCustomPlot, SQLite, SQLiteCpp, Boost, Eigen, fast_float, fm
         <translation>In der Zwischenablage steht kein Text. Kopierbar sind Fahrten einer Studie oder Zeilen einer Tabellenkalkulation samt Kopfzeile.</translation>
     </message>
     <message>
-        <source>%1 is no run sheet, but a logger&apos;s recording.</source>
-        <translation>%1 ist kein Fahrtenblatt, sondern die Aufzeichnung eines Loggers.</translation>
-    </message>
-    <message>
         <source>&amp;Import it as a recording…</source>
         <translation>Als Aufzeichnung &amp;importieren…</translation>
+    </message>
+    <message>
+        <source>%1 looks like a logger&apos;s recording and not like a run sheet.</source>
+        <translation>%1 sieht nach der Aufzeichnung eines Loggers aus und nicht nach einem Fahrtenblatt.</translation>
+    </message>
+    <message>
+        <source>It is a &amp;run sheet…</source>
+        <translation>Es ist ein &amp;Fahrtenblatt…</translation>
     </message>
 </context>
 <context>

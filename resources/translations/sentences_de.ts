@@ -4419,8 +4419,8 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>ist nicht mehr da, wo sie geöffnet wurde (inzwischen verschoben oder entfernt); nichts wurde geändert</translation>
     </message>
     <message>
-        <source>is no run sheet, but a logger&apos;s recording; expected it behind --trace</source>
-        <translation>ist kein Fahrtenblatt, sondern die Aufzeichnung eines Loggers; sie gehört hinter --trace</translation>
+        <source>is no run sheet, but a logger&apos;s recording by its look; expected it behind --trace, or to be told what its columns are: --column &apos;HEADER=configuration&apos;</source>
+        <translation>ist dem Aussehen nach kein Fahrtenblatt, sondern die Aufzeichnung eines Loggers; erwartet wird sie hinter --trace, oder die Angabe, was ihre Spalten sind: --column &apos;ÜBERSCHRIFT=configuration&apos;</translation>
     </message>
     <message>
         <source>is no study; expected a file that Bothways made</source>

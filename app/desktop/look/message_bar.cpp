@@ -37,7 +37,8 @@ MessageBar::MessageBar(QWidget* parent)
     : QFrame(parent),
       m_sign(new QLabel(this)),
       m_sentence(new QLabel(this)),
-      m_action(new QPushButton(this))
+      m_offer(new QPushButton(this)),
+      m_otherwise(new QPushButton(this))
 {
     setObjectName("messageBar");
     setFrameShape(QFrame::StyledPanel);
@@ -46,7 +47,8 @@ MessageBar::MessageBar(QWidget* parent)
     m_sentence->setWordWrap(true);
     m_sentence->setTextFormat(Qt::PlainText);
     m_sentence->setTextInteractionFlags(Qt::TextSelectableByMouse);
-    m_action->setObjectName("messageAction");
+    m_offer->setObjectName("messageAction");
+    m_otherwise->setObjectName("messageOtherwise");
     auto* close = new QToolButton(this);
     close->setObjectName("messageClose");
     close->setText(tr("Close"));
@@ -56,36 +58,38 @@ MessageBar::MessageBar(QWidget* parent)
     box->setContentsMargins(10, 4, 6, 4);
     box->addWidget(m_sign);
     box->addWidget(m_sentence, 1);
-    box->addWidget(m_action);
+    box->addWidget(m_offer);
+    box->addWidget(m_otherwise);
     box->addWidget(close);
     connect(close, &QToolButton::clicked, this, &QWidget::hide);
-    connect(m_action, &QPushButton::clicked, this, [this] {
-        hide();
-        if (m_done)
-            m_done();
-    });
     hide();
 }
 
-void MessageBar::say(Kind kind, const QString& sentence)
-{
-    say(kind, sentence, {}, {});
-}
-
-void MessageBar::say(Kind kind, const QString& sentence, const QString& action,
-                     const std::function<void()>& done)
+void MessageBar::say(Kind kind, const QString& sentence, const Offer& offer, const Offer& otherwise)
 {
     m_kind = kind;
-    m_done = done;
     const QString visible = nameShown(sentence.toStdString()); // paths and names stand in it
     m_sentence->setText(visible);
     m_sentence->setAccessibleName(visible);
-    m_action->setText(action);
-    m_action->setVisible(!action.isEmpty());
+    put(m_offer, offer);
+    put(m_otherwise, otherwise);
     restyle();
     show();
     QAccessibleEvent event(m_sentence, QAccessible::Alert);
     QAccessible::updateAccessibility(&event);
+}
+
+void MessageBar::put(QPushButton* button, const Offer& offer)
+{
+    button->setText(offer.words);
+    button->setVisible(!offer.words.isEmpty());
+    button->disconnect(this);
+    connect(button, &QPushButton::clicked, this, [this, done = offer.done] {
+        hide();
+        const auto now = done; // which may say the next thing here
+        if (now)
+            now();
+    });
 }
 
 void MessageBar::say(const Language& in, const core::Error& error)

@@ -20,12 +20,16 @@ class MessageBar final : public QFrame {
 public:
     enum class Kind { news, problem };
 
+    /// A button beside the sentence; without words there is none.
+    struct Offer {
+        QString words;
+        std::function<void()> done;
+    };
+
     explicit MessageBar(QWidget* parent = nullptr);
 
-    void say(Kind kind, const QString& sentence);
-    /// The same with a button; `done` is called when it is pressed.
-    void say(Kind kind, const QString& sentence, const QString& action,
-             const std::function<void()>& done);
+    void say(Kind kind, const QString& sentence, const Offer& offer = {},
+             const Offer& otherwise = {});
     /// What went wrong, where, and how much more of it there is.
     void say(const Language& in, const core::Error& error);
     [[nodiscard]] QString sentence() const;
@@ -35,12 +39,13 @@ protected:
 
 private:
     void restyle();
+    void put(QPushButton* button, const Offer& offer);
 
     Kind m_kind = Kind::news;
     QLabel* m_sign;
     QLabel* m_sentence;
-    QPushButton* m_action;
-    std::function<void()> m_done;
+    QPushButton* m_offer;
+    QPushButton* m_otherwise;
 };
 
 } // namespace bothways::app

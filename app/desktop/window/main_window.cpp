@@ -26,7 +26,6 @@
 #include "app/desktop/window/history_panel.h"
 #include "app/desktop/window/report_desk.h"
 #include "app/desktop/window/result_tabs.h"
-#include "app/desktop/window/study_jobs.h"
 #include "app/wording/desktop_options.h"
 #include "storage/recordings/sheet_import.h"
 
@@ -85,11 +84,11 @@ MainWindow::~MainWindow()
     leaveStudy();
 }
 
-bool MainWindow::openFile(const QString& file)
+bool MainWindow::openFile(const QString& file, FileIs is)
 {
     if (m_document && QFileInfo(file) == QFileInfo(m_document->path()))
         return true;
-    if (!isFreeFor([this, file] { openFile(file); }) || (m_document && !m_page->settle()))
+    if (!isFreeFor([this, file, is] { openFile(file, is); }) || (m_document && !m_page->settle()))
         return false;
     // First the new one, then away with the old: a wrong file closes nothing.
     const bool study = storage::StudyFile::isStudyFile(toPath(file));
@@ -97,10 +96,13 @@ bool MainWindow::openFile(const QString& file)
     if (!study) {
         said = sheetOptions(m_clock().date());
         const auto bytes = storage::readSheetBytes(toPath(file));
-        if (storage::isRecordingInstead(toPath(file), bytes ? bytes.value() : std::string())) {
-            m_jobs->offerRecording(file, m_document && !m_document->isReadOnly()
-                                             ? tr("&Import it as a recording…")
-                                             : tr("&Import it into a new study…"));
+        if (is == FileIs::unknown &&
+            storage::isRecordingInstead(toPath(file), bytes ? bytes.value() : std::string())) {
+            m_jobs->offerRecording(file,
+                                   m_document && !m_document->isReadOnly()
+                                       ? tr("&Import it as a recording…")
+                                       : tr("&Import it into a new study…"),
+                                   [this, file] { openFile(file, FileIs::sheet); });
             return false;
         }
         const auto asked =

@@ -4,6 +4,7 @@
 
 #include "app/desktop/document/run_draft.h"
 #include "app/desktop/document/study_document.h"
+#include "app/desktop/window/study_jobs.h"
 #include "core/planning/plan.h"
 #include "core/screening/finding.h"
 #include "storage/instruments/rig.h"
@@ -34,7 +35,6 @@ class RecordingsPanel;
 class ReportDesk;
 class ResultTabs;
 class RoadsidePage;
-class StudyJobs;
 class StudyPage;
 
 /// The window: the start page, or one open study with its list, result, findings and history.
@@ -55,7 +55,7 @@ public:
 
     /// Opens a study, or makes one from a run sheet. False, with the reason on show, where it
     /// cannot; what was open then stays open.
-    bool openFile(const QString& file);
+    bool openFile(const QString& file, FileIs is = FileIs::unknown);
     void openDemo();
     void newStudy();
     /// The roadside mode, in front of everything.
@@ -72,7 +72,7 @@ public:
     void keepForNextTime();
     /// Of a program that begins where this one is.
     [[nodiscard]] QStringList argumentsToGoOn() const;
-    void importSheet(const QString& file);
+    void importSheet(const QString& file, FileIs is = FileIs::unknown);
     /// Shows what is in a recording's file, to be imported; without a study that takes it, into a
     /// new one.
     void importRecording(const QString& file);

@@ -109,18 +109,19 @@ void MainWindow::chooseSheet()
 {
     QFileDialog* dialog = makeDialog(this, m_preferences, tr("Import a run sheet"), sheetFilter());
     dialog->setFileMode(QFileDialog::ExistingFile);
-    connect(dialog, &QFileDialog::fileSelected, this, &MainWindow::importSheet);
+    connect(dialog, &QFileDialog::fileSelected, this,
+            [this](const QString& file) { importSheet(file); });
     dialog->open();
 }
 
-void MainWindow::importSheet(const QString& file)
+void MainWindow::importSheet(const QString& file, FileIs is)
 {
     if (m_document && m_document->isReadOnly())
         m_messages->say(MessageBar::Kind::problem, tr("This study is open for reading only."));
     else if (m_document)
-        m_jobs->importSheet(*m_document, file);
+        m_jobs->importSheet(*m_document, file, is);
     else
-        openFile(file);
+        openFile(file, is);
 }
 
 void MainWindow::editPreferences()
@@ -187,7 +188,7 @@ void MainWindow::sayNotOpened(const QString& file, const core::Error& error)
                              "it there, or open it for reading here.")
                               .arg(name)
                         : tr("%1 may not be changed. It can be opened for reading.").arg(name),
-                    tr("&Open for reading"), [this, file] { openForReading(file); });
+                    {tr("&Open for reading"), [this, file] { openForReading(file); }});
 }
 
 void MainWindow::openForReading(const QString& file)
@@ -239,7 +240,7 @@ void MainWindow::offerRoadside()
     if (draft && draft->run)
         m_messages->say(MessageBar::Kind::news,
                         tr("A run was under way at the roadside when this study was closed."),
-                        tr("Go on with it"), [this] { openRoadside(); });
+                        {tr("Go on with it"), [this] { openRoadside(); }});
 }
 
 void MainWindow::showKeys()

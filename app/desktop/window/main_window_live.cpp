@@ -88,7 +88,7 @@ void MainWindow::startRecording()
                         names.isEmpty() ? tr("No rig is set up yet: say which instruments the car "
                                              "has, and try them.")
                                         : tr("Choose the rig to record with."),
-                        tr("&Rig…"), [this] { editRig(); });
+                        {tr("&Rig…"), [this] { editRig(); }});
         return;
     }
     const auto rig = rigs.read(name);
@@ -110,7 +110,7 @@ bool MainWindow::record(const storage::Rig& rig, const QDateTime& first)
     m_messages->say(MessageBar::Kind::news,
                     tr("Recording with the rig “%1”. Whatever is recorded is in the study at once.")
                         .arg(nameShown(rig.name)),
-                    tr("&Watch it"), [this] { openRoadside(); });
+                    {tr("&Watch it"), [this] { openRoadside(); }});
     return true;
 }
 

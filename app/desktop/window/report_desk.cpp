@@ -80,8 +80,9 @@ void ReportDesk::writeWhole(const QString& path, const QByteArray& bytes, const 
                        tr("%1 cannot be written: %2.")
                            .arg(path, whyNotWritten(m_preferences.spoken(), written.error())));
     else
-        m_messages.say(MessageBar::Kind::news, news.arg(path), tr("&Open it"),
-                       [path] { QDesktopServices::openUrl(QUrl::fromLocalFile(path)); });
+        m_messages.say(
+            MessageBar::Kind::news, news.arg(path),
+            {tr("&Open it"), [path] { QDesktopServices::openUrl(QUrl::fromLocalFile(path)); }});
 }
 
 void ReportDesk::writePage(const QString& title, const QString& name, const QByteArray& html,

@@ -72,12 +72,14 @@ void StudyJobs::say(const core::Outcome& outcome, const QString& news)
         m_messages.say(MessageBar::Kind::news, news);
 }
 
-void StudyJobs::importSheet(StudyDocument& document, const QString& file)
+void StudyJobs::importSheet(StudyDocument& document, const QString& file, FileIs is)
 {
     const core::Study& study = document.study();
     const auto bytes = storage::readSheetBytes(toPath(file));
-    if (storage::isRecordingInstead(toPath(file), bytes ? bytes.value() : std::string())) {
-        offerRecording(file, tr("&Import it as a recording…"));
+    if (is == FileIs::unknown &&
+        storage::isRecordingInstead(toPath(file), bytes ? bytes.value() : std::string())) {
+        offerRecording(file, tr("&Import it as a recording…"),
+                       [this, file] { emit importWanted(file, FileIs::sheet); });
         return;
     }
     if (!bytes) {
@@ -146,12 +148,14 @@ core::Outcome StudyJobs::add(StudyDocument& document, core::Study runs, const QS
     return tried(document, [&] { return document.importRuns(runs, source); });
 }
 
-void StudyJobs::offerRecording(const QString& file, const QString& order)
+void StudyJobs::offerRecording(const QString& file, const QString& order,
+                               const std::function<void()>& asSheet)
 {
-    m_messages.say(
-        MessageBar::Kind::problem,
-        tr("%1 is no run sheet, but a logger's recording.").arg(QFileInfo(file).fileName()), order,
-        [this, file] { emit recordingWanted(file); });
+    m_messages.say(MessageBar::Kind::problem,
+                   tr("%1 looks like a logger's recording and not like a run sheet.")
+                       .arg(QFileInfo(file).fileName()),
+                   {order, [this, file] { emit recordingWanted(file); }},
+                   {tr("It is a &run sheet…"), asSheet});
 }
 
 void StudyJobs::pasteRuns(StudyDocument& document)
@@ -186,7 +190,8 @@ void StudyJobs::showSheetFaults(const QString& file, const core::Error& error)
         return;
     }
     auto* dialog = new ImportProblemsDialog(m_preferences.spoken(), file, error, &m_window);
-    connect(dialog, &ImportProblemsDialog::importAgain, this, &StudyJobs::importWanted);
+    connect(dialog, &ImportProblemsDialog::importAgain, this,
+            [this](const QString& mended) { emit importWanted(mended, FileIs::unknown); });
     dialog->show();
 }
 

@@ -17,6 +17,9 @@ class MessageBar;
 class Preferences;
 class StudyDocument;
 
+/// What someone said about a file: a sheet of numbers alone may look like a recording.
+enum class FileIs { unknown, sheet };
+
 /// Jobs on an open study that ask something first: run sheets in and out, copies, its properties,
 /// its names, other studies beside it. Says what became of them.
 class StudyJobs final : public QObject {
@@ -25,10 +28,12 @@ class StudyJobs final : public QObject {
 public:
     StudyJobs(QWidget& window, MessageBar& messages, Preferences& preferences, Clock clock);
 
-    void importSheet(StudyDocument& document, const QString& file);
-    /// A recording that was taken for a sheet is offered as what it is.
-    /// @param order  what the button says: recordingWanted() follows
-    void offerRecording(const QString& file, const QString& order);
+    void importSheet(StudyDocument& document, const QString& file, FileIs is = FileIs::unknown);
+    /// A file that was taken for a sheet and looks like a recording is offered as what it is.
+    /// @param order    what the button says: recordingWanted() follows
+    /// @param asSheet  what is done where it is a sheet all the same
+    void offerRecording(const QString& file, const QString& order,
+                        const std::function<void()>& asSheet);
     /// Runs from the clipboard, copied in a study or in a spreadsheet: all of them or none.
     void pasteRuns(StudyDocument& document);
     void chooseExport(const StudyDocument& document);
@@ -40,7 +45,8 @@ public:
     void compare(const StudyDocument& document);
 
 signals:
-    void importWanted(const QString& file); ///< of a sheet that was mended
+    /// Of a sheet that was mended, or that is one whatever it looks like.
+    void importWanted(const QString& file, bothways::app::FileIs is);
     void recordingWanted(const QString& file);
 
 private:

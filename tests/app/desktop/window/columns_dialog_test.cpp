@@ -32,6 +32,12 @@ protected:
     /// Imports, and lets a person answer each dialog that opens.
     int answered(const QString& file, const std::function<void(ColumnsDialog&)>& person)
     {
+        return answered(
+            file, [&] { window->importSheet(file); }, person);
+    }
+    int answered(const QString& file, const std::function<void()>& import,
+                 const std::function<void(ColumnsDialog&)>& person)
+    {
         int times = 0;
         QTimer watch;
         QObject::connect(&watch, &QTimer::timeout, &watch, [&] {
@@ -45,7 +51,7 @@ protected:
             }
         });
         watch.start(10);
-        window->importSheet(file);
+        import();
         return times;
     }
     static void reject(ColumnsDialog& dialog) { QTest::keyClick(&dialog, Qt::Key_Escape); }
@@ -65,8 +71,45 @@ protected:
                 return qobject_cast<QComboBox*>(table->cellWidget(0, place));
         return nullptr;
     }
+    /// With the keyboard, in the box of a column.
+    static void choose(const ColumnsDialog& dialog, const QString& header, const QString& column)
+    {
+        QComboBox* box = choice(dialog, header);
+        ASSERT_NE(box, nullptr) << header.toStdString();
+        box->setFocus();
+        for (int i = 0; i < box->count() && box->currentData().toString() != column; ++i)
+            QTest::keyClick(box, Qt::Key_Down);
+        EXPECT_EQ(box->currentData().toString(), column);
+        QCoreApplication::processEvents(); // the table may be made anew
+    }
     [[nodiscard]] std::size_t runs() const { return window->document()->study().runs.size(); }
 };
+
+/// Numbers alone, and neither the configuration nor the direction under a name that is known.
+constexpr const char* kNumbersAlone = "Test;Weg;time;l_per_100km;km\n"
+                                      "1;1;2026-05-09T07:00;8,41;5,0\n"
+                                      "1;2;2026-05-09T07:07;8,25;5,0\n"
+                                      "2;1;2026-05-09T07:20;8,11;5,0\n"
+                                      "2;2;2026-05-09T07:27;8,02;5,0\n";
+
+TEST_F(ColumnsDialogTest, ASheetOfNumbersAloneIsOfferedAsASheetBesideARecording)
+{
+    const QString file = write("zahlen.csv", kNumbersAlone);
+    EXPECT_EQ(answered(file, reject), 0);
+    EXPECT_TRUE(message().contains("looks like a logger's recording")) << message().toStdString();
+    ASSERT_TRUE(find<QPushButton>("messageAction")->isVisible());
+    const int times = answered(
+        file, [&] { click("messageOtherwise"); },
+        [&](ColumnsDialog& dialog) {
+            choose(dialog, "Test", "configuration");
+            choose(dialog, "Weg", "direction");
+            ASSERT_TRUE(QTest::qWaitFor([&] { return mayImport(dialog); }))
+                << missing(dialog).toStdString();
+            QTest::mouseClick(dialog.findChild<QPushButton*>("importColumns"), Qt::LeftButton);
+        });
+    EXPECT_EQ(times, 1);
+    EXPECT_EQ(runs(), 4U) << message().toStdString();
+}
 
 TEST_F(ColumnsDialogTest, AsksOnceWhatAColumnIsAndKeepsItForTheHeader)
 {
@@ -77,10 +120,7 @@ TEST_F(ColumnsDialogTest, AsksOnceWhatAColumnIsAndKeepsItForTheHeader)
         QComboBox* unit = choice(dialog, "Verbrauch");
         ASSERT_NE(unit, nullptr);
         EXPECT_EQ(choice(dialog, "Uhrzeit")->currentData().toString(), "start");
-        unit->setFocus();
-        for (int i = 0; i < unit->count() && unit->currentData().toString() != "l_per_100km"; ++i)
-            QTest::keyClick(unit, Qt::Key_Down);
-        QCoreApplication::processEvents();
+        choose(dialog, "Verbrauch", "l_per_100km");
         EXPECT_TRUE(mayImport(dialog)) << missing(dialog).toStdString();
         QTest::keyClick(&dialog, Qt::Key_I, Qt::AltModifier);
     });
