@@ -19,8 +19,8 @@ core::Outcome GivenRuns::take(const Input& input, core::Message& remark)
                                "is given twice; expected each file once"_t, input.path.string()};
         const std::size_t same = shared(before, now);
         if (!now.sha256.empty() && now.sha256 == before.sha256 && !now.runs.empty())
-            remark = core::message("{} holds the same as {}, and counts twice"_t,
-                                   input.path.string(), before.path.string());
+            remark =
+                core::message("{} holds the same as {}, and counts twice"_t, now.name, before.name);
         else if (same > 0)
             remark = core::message("{}: {} of its {} runs are runs of {}, too, and count twice"_t,
                                    now.name, same, now.runs.size(), before.name);

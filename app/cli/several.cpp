@@ -67,7 +67,9 @@ readSeveral(const std::vector<std::string>& files, const Overrides& overrides,
         if (!answered)
             return answered.error();
         const core::Analysis& analysis = answered.value()->analysis;
-        app::StudyRow row{input.name(), {}, analysis.verdict.cls, {}, analysis.electric};
+        app::StudyRow row{
+            input.name(),   {}, analysis.verdict.cls, {}, analysis.electric, analysis.baseline,
+            analysis.device};
         if (analysis.headline) {
             row.baseline_l_per_100km = analysis.headline->baseline_l_per_100km;
             row.effect = core::studyEffectOf(row.name, *analysis.headline);

@@ -63,7 +63,8 @@ struct StudyRow {
     std::optional<core::StudyEffect> effect;
     core::VerdictClass cls = core::VerdictClass::none;
     std::optional<double> baseline_l_per_100km = {};
-    bool electric = false; ///< the litres are kWh
+    bool electric = false;                  ///< the litres are kWh
+    std::string baseline = {}, device = {}; ///< the configurations; empty where there are not two
     /// "8.31 L/100 km" without the device and with it; "-" where there is no effect.
     [[nodiscard]] std::pair<std::string, std::string> consumptions(const Language& in,
                                                                    wording::ShownUnit unit) const;

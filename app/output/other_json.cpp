@@ -219,6 +219,8 @@ std::string pooledJson(std::span<const StudyRow> studies, const std::optional<co
         const bool has = row.effect.has_value();
         json["studies"].push_back(
             {{"name", row.name},
+             {"baseline", row.baseline},
+             {"device", row.device},
              {"effect_log", has ? Json(row.effect->effect_log) : Json(nullptr)},
              {"se_log", has ? Json(row.effect->se_log) : Json(nullptr)},
              {"df", has ? Json(row.effect->df) : Json(nullptr)},

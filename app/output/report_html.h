@@ -47,6 +47,8 @@ struct SeveralInput {
     std::vector<std::string> checksums; ///< of what was analysed, a study each
     std::optional<core::Pooled> pooled;
     PooledAsked asked;
+    /// What a reader has to know about single ones: runs that count twice, or although spoiled.
+    std::vector<std::string> remarks = {};
     std::string madeBy = ReportInput::programAndLibraries({});
     Language language = {};
 };

@@ -16,6 +16,8 @@ Table studiesTable(const Language& in, const SeveralInput& given)
 {
     Table table{in.say("The studies"_t),
                 {{in.say("study"_t), Column::words},
+                 {in.say("device"_t), Column::words},
+                 {in.say("baseline"_t), Column::words},
                  {in.say("effect"_t), Column::number},
                  {in.say("interval"_t)},
                  {in.say("df##degrees of freedom"_t), Column::number},
@@ -29,7 +31,8 @@ Table studiesTable(const Language& in, const SeveralInput& given)
         const std::string sum = i < given.checksums.size() ? given.checksums[i].substr(0, 12) : "";
         if (!study.effect) {
             addRow(table,
-                   {study.name, "-", "-", "-", "-", "-", wording::classWords(in, study.cls), sum},
+                   {study.name, study.device, study.baseline, "-", "-", "-", "-", "-",
+                    wording::classWords(in, study.cls), sum},
                    RowTone::quiet);
             continue;
         }
@@ -40,7 +43,8 @@ Table studiesTable(const Language& in, const SeveralInput& given)
         const double low = core::pctFromLog(effect.effect_log - half);
         const double high = core::pctFromLog(effect.effect_log + half);
         const int decimals = decimalsFor(0.5 * (high - low));
-        addRow(table, {study.name, change(in, core::pctFromLog(effect.effect_log), decimals),
+        addRow(table, {study.name, study.device, study.baseline,
+                       change(in, core::pctFromLog(effect.effect_log), decimals),
                        changeRange(in, low, high, decimals), shortest(in, effect.df), without, with,
                        wording::classWords(in, study.cls), sum});
     }
@@ -58,6 +62,8 @@ Report makeReportOfSeveral(const SeveralInput& given)
     page.paragraph(
         wording::pooledVerdict(in, given.pooled, given.asked.confidence, given.asked.margin_pct));
     page.paragraph(wording::pooledCaution(in, given.pooled));
+    for (const std::string& remark : given.remarks)
+        page.paragraph(remark);
     page.figure(studiesPicture(in, given.studies, given.pooled, given.asked.confidence),
                 in.say("Each study with its {} interval, and what they say together."_t,
                        intervalPercent(in, given.asked.confidence)));

@@ -115,8 +115,15 @@ std::string passingTraffic(const Language& in, const Finding& finding)
 {
     if (!finding.value)
         return in.say("passing traffic noted{}{}"_t, span(in, finding), noted(finding));
-    return in.say("a gust or a passing vehicle{}: {} times the usual scatter{}"_t,
-                  span(in, finding), size(in, finding.value), noted(finding));
+    Finding seen = finding; // the rule names the channels that show it, before what was noted
+    const auto call = [&seen](std::string_view channel, const std::string& name) {
+        if (const auto at = seen.detail.find(channel); at != std::string::npos)
+            seen.detail.replace(at, channel.size(), name);
+    };
+    call("wind_ms", in.say("wind"_t));
+    call("yaw_deg_per_s", in.say("yaw rate"_t));
+    return in.say("a gust or a passing vehicle{}: {} times the usual scatter{}"_t, span(in, seen),
+                  size(in, seen.value), noted(seen));
 }
 
 /// "no samples of wind_ms and 2 more channels", "output_w did not move".

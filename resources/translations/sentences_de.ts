@@ -3213,6 +3213,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>Striche</translation>
     </message>
     <message>
+        <source>baseline</source>
+        <translation>Referenz</translation>
+    </message>
+    <message>
         <source>baseline (A)</source>
         <translation>Referenz (A)</translation>
     </message>
@@ -3625,6 +3629,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>default {}</source>
         <translation>Vorgabe {}</translation>
+    </message>
+    <message>
+        <source>device</source>
+        <translation>Gerät</translation>
     </message>
     <message>
         <source>device (B)</source>
@@ -6718,6 +6726,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>größte Lücke in einem Paar</translation>
     </message>
     <message>
+        <source>wind</source>
+        <translation>Wind</translation>
+    </message>
+    <message>
         <source>wind (m/s)</source>
         <comment>column</comment>
         <translation>Wind (m/s)</translation>
@@ -6776,6 +6788,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>wrote {} runs to {}</source>
         <translation>{} Fahrten nach {} geschrieben</translation>
+    </message>
+    <message>
+        <source>yaw rate</source>
+        <translation>Gierrate</translation>
     </message>
     <message>
         <source>zero, and a margin of {} %</source>

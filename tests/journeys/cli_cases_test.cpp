@@ -6,6 +6,7 @@
 #include <gtest/gtest.h>
 
 #include <cmath>
+#include <filesystem>
 #include <sstream>
 
 // Situations that really happen, as a user would meet them: a claim, borrowed noise, a look after
@@ -156,6 +157,11 @@ TEST(CliSeveral, AreReportedOnOnePage)
     for (const char* words :
          {"3 studies together", "One effect for all studies", "morning", "two_days", "<svg"})
         EXPECT_THAT(html, HasSubstr(words));
+    const std::string copy = folder / "copy.csv";
+    std::filesystem::copy_file(sheets[0], copy);
+    ASSERT_EQ(bothwaysProgram({"report", sheets[0], copy, "--to", page}).code, 0);
+    EXPECT_THAT(readFile(page),
+                HasSubstr("copy.csv holds the same as morning.csv, and counts twice."));
     const auto json = jsonOf({"analyse", sheets[0], sheets[1], sheets[2], "--json"})["pooled"];
     for (const char* key : {"effect_pct", "low_pct", "high_pct", "df", "p"})
         EXPECT_TRUE(json["common"][key].is_number()) << key;

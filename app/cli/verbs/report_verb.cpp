@@ -1,5 +1,7 @@
 // Copyright (C) 2026 The Bothways developers
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/answer/same_runs.h"
+#include "app/cli/input.h"
 #include "app/cli/noise.h"
 #include "app/cli/output.h"
 #include "app/cli/several.h"
@@ -110,11 +112,20 @@ Outcome reportSeveral(const ReportOptions& options, Surroundings& io)
     given.madeBy = app::ReportInput::programAndLibraries(storage::libraryVersions());
     std::vector<std::pair<Input, std::shared_ptr<const app::ResultSet>>> read;
     Paths inputs;
+    app::GivenRuns known;
     auto several = readSeveral(
         options.files, options.overrides, io,
         [&](const Input& input) { return answerWithProgress(input, io); },
         [&](Input&& input, const std::shared_ptr<const app::ResultSet>& answer) {
             given.checksums.push_back(input.sha256);
+            core::Message twice;
+            if (known.take(input, twice) && !twice.empty())
+                given.remarks.push_back(io.language.say(twice) + ".");
+            const std::string spoiled = app::wording::spoiledRunsSentence(
+                io.language, answer->analysis,
+                storage::withoutOverruled(answer->screening, input.overruled));
+            if (!spoiled.empty())
+                given.remarks.push_back(input.name() + ": " + spoiled);
             const Paths files = input.filesRead();
             inputs.insert(inputs.end(), files.begin(), files.end());
             read.emplace_back(std::move(input), answer);

@@ -104,20 +104,33 @@ void ComparePage::pool()
     m_pooled = core::pool(effects, confidence);
 }
 
-QString ComparePage::pooledSentence() const
+core::AnalysisOptions ComparePage::asked() const
 {
     const auto first = std::find_if(m_studies.begin(), m_studies.end(), hasHeadline);
-    const double confidence = first == m_studies.end()
-                                  ? core::AnalysisOptions().confidence
-                                  : first->result->analysis.headline->confidence;
-    return shown(wording::pooledSentence(m_units.language, m_pooled, confidence));
+    return first == m_studies.end() ? core::AnalysisOptions() : first->result->analysis.options;
+}
+
+QString ComparePage::pooledSentence() const
+{
+    return shown(wording::pooledSentence(m_units.language, m_pooled, asked().confidence));
+}
+
+/// What they say together, and what to keep in mind about it.
+QString ComparePage::pooledCaveat() const
+{
+    const core::AnalysisOptions options = asked();
+    const QStringList sentences{
+        shown(wording::pooledVerdict(m_units.language, m_pooled, options.confidence,
+                                     options.margin_pct)),
+        shown(wording::pooledCaution(m_units.language, m_pooled))};
+    return sentences.join(u'\n').trimmed();
 }
 
 void ComparePage::refresh()
 {
     parts::enlarge(*m_sentence, 1.25, true);
     parts::setSentence(*m_sentence, pooledSentence());
-    parts::setSentence(*m_caveat, shown(wording::pooledCaution(m_units.language, m_pooled)));
+    parts::setSentence(*m_caveat, pooledCaveat());
     m_add->setText(tr("&Add a study…"));
     m_remove->setText(tr("&Take it off the list"));
     m_remove->setEnabled(!m_table->selectedItems().isEmpty());

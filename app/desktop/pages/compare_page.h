@@ -53,7 +53,9 @@ private:
     void pool();
     void showTable();
     void showForest();
+    [[nodiscard]] core::AnalysisOptions asked() const; ///< of the first that has an effect
     [[nodiscard]] QString pooledSentence() const;
+    [[nodiscard]] QString pooledCaveat() const;
 
     std::vector<ComparedStudy> m_studies;
     std::optional<core::Pooled> m_pooled;

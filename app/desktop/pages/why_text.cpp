@@ -74,10 +74,13 @@ private:
         m_html += QLatin1String("</tr>\n");
         for (const QStringList& row : rows) {
             m_html += QLatin1String("<tr>");
-            for (const QString& cell : row)
-                m_html += QStringLiteral("<td align=\"%1\">%2</td>")
-                              .arg(isNumber(cell) ? QLatin1String("right") : QLatin1String("left"),
-                                   cell.toHtmlEscaped());
+            for (const QString& cell : row) // a number stays in one piece
+                m_html +=
+                    QStringLiteral("<td %1>%2</td>")
+                        .arg(isNumber(cell)
+                                 ? QLatin1String("align=\"right\" style=\"white-space:nowrap\"")
+                                 : QLatin1String("align=\"left\""),
+                             cell.toHtmlEscaped());
             m_html += QLatin1String("</tr>\n");
         }
         m_html += QLatin1String("</table>\n");

@@ -208,12 +208,19 @@ TEST(FindingsJson, SaysWhyARuleWasNotChecked)
 
 TEST(PooledJson, ListsAStudyWithoutAVerdictWithNulls)
 {
-    const std::vector<StudyRow> rows = {
-        {"one", core::StudyEffect{"one", 0.01, 0.002, 6.0}, VerdictClass::more},
-        {"two", std::nullopt, VerdictClass::none}};
+    const std::vector<StudyRow> rows = {{"one",
+                                         core::StudyEffect{"one", 0.01, 0.002, 6.0},
+                                         VerdictClass::more,
+                                         {},
+                                         false,
+                                         "A",
+                                         "B"},
+                                        {"two", std::nullopt, VerdictClass::none}};
     const Json json = Json::parse(pooledJson(rows, std::nullopt));
     EXPECT_EQ(json["studies"].size(), 2U);
     EXPECT_TRUE(json["studies"][1]["effect_log"].is_null());
+    EXPECT_EQ(json["studies"][0]["baseline"], "A");
+    EXPECT_EQ(json["studies"][0]["device"], "B");
     EXPECT_TRUE(json["pooled"]["effect_pct"].is_null());
 }
 

@@ -284,3 +284,15 @@ TEST(Report, PutsSeveralDaysSideBySide)
     EXPECT_THAT(html, HasSubstr("pairs in order of time, days side by side"));
     EXPECT_THAT(html, HasSubstr("2 days"));
 }
+
+TEST(ReportOfSeveral, SaysWhatEachComparesAndWhichCountsTwice)
+{
+    app::SeveralInput given;
+    given.studies = {{"may", core::StudyEffect{"may", 0.01, 0.002, 6.0}, core::VerdictClass::more,
+                      8.4, false, "bare roof", "roof box"},
+                     {"june", std::nullopt, core::VerdictClass::none}};
+    given.remarks = {"june.csv holds the same as may.csv, and counts twice."};
+    const std::string html = app::reportOfSeveralHtml(given);
+    for (const char* words : {">roof box<", ">bare roof<", "as may.csv, and counts twice."})
+        EXPECT_THAT(html, HasSubstr(words));
+}

@@ -151,6 +151,9 @@ TEST(ComparePageTest, DrawsThreeStudiesAndThePooledOne)
             page, theme.dark ? QStringLiteral("compare_dark") : QStringLiteral("compare_light"),
             QSize(1100, 560));
         EXPECT_TRUE(page.pooled());
+        EXPECT_TRUE(page.findChild<QLabel*>(QStringLiteral("pooledCaveat"))
+                        ->text()
+                        .startsWith(QStringLiteral("Together they say")));
         EXPECT_FALSE(test::hasNonsense(test::allTexts(page)));
     }
 }
