@@ -78,7 +78,7 @@ TEST_P(SmallWindowTest, AFindingIsReadToItsEnd)
     };
     for (int row = 0; row < list->model()->rowCount(); ++row)
         for (const int column : {2, 3})
-            EXPECT_TRUE(isRead(row, column)) << row << ' ' << column;
+            EXPECT_TRUE(waitFor([&] { return isRead(row, column); })) << row << ' ' << column;
     EXPECT_GE(list->viewport()->height(), 3 * list->verticalHeader()->defaultSectionSize());
     for (const char* part : {"acceptFinding", "overruleWords", "overruleFinding", "allOfRule"})
         EXPECT_TRUE(isWholeInSight(find(part))) << part;
