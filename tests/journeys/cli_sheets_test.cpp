@@ -255,7 +255,8 @@ TEST(SheetsWithRecordings, ARecordingTakenForASheetIsSaidToBeOne)
         const Ran ran =
             bothwaysProgram({"import", study, folder.write("logger.csv", header + rows)});
         EXPECT_EQ(ran.code, 3);
-        EXPECT_THAT(ran.err, HasSubstr("a logger's recording; expected it behind --trace"));
+        EXPECT_THAT(ran.err,
+                    HasSubstr("a logger's recording by its look; expected it behind --trace"));
     }
 }
 

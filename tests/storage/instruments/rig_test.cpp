@@ -68,6 +68,7 @@ TEST(Rigs, AreReadAsTheyWereWritten)
     EXPECT_EQ(again.value(), someRig());
 }
 
+// Long: a refusal a line.
 TEST(Rigs, ThatMakeNoSenseAreRefusedWithWhatWasExpected)
 {
     const std::string board = R"({"name":"b","kind":"lines","address":"file:x")";
