@@ -36,6 +36,20 @@ constexpr int kTicksACommit = 5; ///< and so is the disk
 constexpr std::size_t kTicksOfGrace = 3;
 /// Of the time before a run that rules ask for.
 constexpr double kApproach_s = 60.0;
+constexpr int kTicksToObey = 10; ///< who takes what was found does it by then
+
+std::optional<double> targetOf(const core::Study& study)
+{
+    return core::limitOf(study.properties.limits, "road_speed.target_kmh");
+}
+
+/// What slows down at the end of a run is no fault of it.
+bool isOfSlowingDown(const core::Alarm& alarm)
+{
+    return alarm.kind == core::Alarm::Kind::finding &&
+           (alarm.finding.rule == core::Rule::roadSpeed ||
+            alarm.finding.rule == core::Rule::interrupted);
+}
 } // namespace
 
 // The worker alone touches what stands below `worker`; the mutex guards the rest.
@@ -77,7 +91,7 @@ struct LiveSession::Private {
     std::thread worker;
     core::Watcher watcher;
     core::RunFinder finder;
-    bool isOver = false; ///< the run under way, as was found; nobody has ended it yet
+    int ticksOver = 0; ///< the run under way is over, as was found: until somebody has ended it
     std::vector<Channel> channels;
     DistanceMeter distance;
     DiskWatch disk;
@@ -149,7 +163,8 @@ void LiveSession::Private::tellFound()
 {
     const auto news = finder.take();
     for (const core::FoundBound& bound : news)
-        isOver = isOver || bound.what != core::FoundBound::What::begins;
+        if (bound.what != core::FoundBound::What::begins)
+            ticksOver = kTicksToObey;
     const std::lock_guard lock(mutex);
     found.insert(found.end(), news.begin(), news.end());
 }
@@ -292,10 +307,12 @@ void LiveSession::Private::tick(int number)
     clocks.push_back(now_s);
     if (clocks.size() > kTicksOfGrace + 1)
         clocks.pop_front();
-    // What slows down at the end of a run is no fault of it, and whether it ends is known later.
-    const bool isDoubtful = watcher.isUnderWay() && (isOver || end_s || finder.isInDoubt());
-    if ((number % kTicksALook == 0 || !todo.empty()) && !isDoubtful)
+    ticksOver = std::max(ticksOver - 1, 0);
+    if (number % kTicksALook == 0 || !todo.empty())
         alarms = watcher.look(now_s);
+    // Whether it ends is known later: until then nothing is said of it. It is found again, if not.
+    if (ticksOver > 0 || end_s || finder.isInDoubt())
+        std::erase_if(alarms, isOfSlowingDown);
     if (number % kTicksACommit == 0)
         save();
     endIfDelivered(false);
@@ -340,7 +357,7 @@ core::Result<std::unique_ptr<LiveSession>> LiveSession::start(storage::StudyFile
     auto reader = storage::RigReader::start(rig);
     if (!reader)
         return reader.error();
-    const auto target_kmh = core::limitOf(study.value().properties.limits, "road_speed.target_kmh");
+    const auto target_kmh = targetOf(study.value());
     if (rig.runs.way == core::RunsBy::Way::speed && !target_kmh)
         return core::Error{core::ErrorCode::badInput,
                            "runs that begin by speed need the study's target; expected "
@@ -398,7 +415,7 @@ void LiveSession::begin(const core::RunUnderWay& run)
     d->order([p = d.get(), run] {
         p->endIfDelivered(true);
         p->ended.reset();
-        p->isOver = false;
+        p->ticksOver = 0;
         p->run_s = run.start_s;
         p->distance.begin(run.start_s);
         p->watcher.begin(run);
@@ -419,7 +436,6 @@ void LiveSession::end(double at_s)
     d->order([p = d.get(), at_s] {
         if (!p->watcher.isUnderWay())
             return;
-        p->isOver = false;
         p->end_s = at_s;
         p->ticksToEnd = static_cast<int>(kTicksOfGrace) + 1;
     });
@@ -429,7 +445,6 @@ void LiveSession::forget()
 {
     d->order([p = d.get()] {
         p->watcher.forget();
-        p->isOver = false;
         p->run_s.reset();
         p->distance.end();
     });
@@ -447,7 +462,7 @@ void LiveSession::finishRuns()
         return;
     std::promise<void> done;
     d->order([p = d.get(), &done] {
-        p->finder.finish(p->clocks.empty() ? 0.0 : p->clocks.back());
+        p->finder.finish(p->reader.clock_s());
         p->tellFound();
         done.set_value();
     });
@@ -457,7 +472,7 @@ void LiveSession::finishRuns()
 void LiveSession::setStudy(core::Study study)
 {
     d->order([p = d.get(), study = std::move(study)] {
-        p->finder.setDirections(core::directions(study));
+        p->finder.setStudy(targetOf(study), core::directions(study));
         p->watcher.setStudy(study);
     });
 }

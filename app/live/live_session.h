@@ -15,7 +15,8 @@
 #include <vector>
 
 /// Instruments, recorder and watcher as one: what `bothways record` and the window's watch page
-/// both drive. Works in a thread of its own; every call returns at once.
+/// both drive. Works in a thread of its own; every call but finishRuns() and stop() returns at
+/// once.
 namespace bothways::app {
 
 /// One channel as it is now.

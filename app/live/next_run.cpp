@@ -152,13 +152,17 @@ BegunAs begunAs(const core::FoundBound& found, const core::Study& study,
                 const UsualDirections& usual)
 {
     BegunAs begun;
+    begun.direction = found.direction;
     if (found.outward)
         begun.direction = waysOf(study, usual)[*found.outward ? 0 : 1];
+    auto ours = core::configurations(study);
+    ours.push_back(baselineToDrive(study)); // of a study without runs
+    ours.push_back(deviceName(study));
     for (const std::string& word : found.words) {
         for (const std::string& direction : usual) // a study without runs has none of its own
             if (begun.direction.empty() && core::sameWord(word, direction))
                 begun.direction = direction;
-        for (const std::string& own : {baselineToDrive(study), deviceName(study)})
+        for (const std::string& own : ours)
             if (core::sameWord(word, own))
                 begun.configuration = own;
     }

@@ -51,7 +51,7 @@ struct BegunAs {
     std::string configuration, direction;
 };
 /// Directions are the study's, else the usual ones. A word of the mark that is one of the
-/// configurations to drive is the run's.
+/// configurations is the run's.
 [[nodiscard]] BegunAs begunAs(const core::FoundBound& found, const core::Study& study,
                               const UsualDirections& usual);
 

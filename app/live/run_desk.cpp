@@ -53,6 +53,19 @@ core::Instant RunDesk::at(double time_s) const
     return instant;
 }
 
+/// As it comes next; of another configuration, that with which it was driven last.
+std::string RunDesk::settingOf(const UpNext& next, const core::Study& study,
+                               const std::string& configuration)
+{
+    if (core::sameWord(configuration, next.configuration))
+        return next.setting;
+    std::string setting;
+    for (const core::Run& run : study.runs)
+        if (core::sameWord(run.configuration, configuration))
+            setting = run.setting;
+    return setting;
+}
+
 Result<core::Run> RunDesk::start(const Beginning& beginning)
 {
     if (m_run)
@@ -66,9 +79,8 @@ Result<core::Run> RunDesk::start(const Beginning& beginning)
     run.configuration =
         beginning.configuration.empty() ? next.configuration : beginning.configuration;
     run.direction = beginning.direction.empty() ? next.direction : beginning.direction;
-    run.setting = !beginning.setting.empty()        ? beginning.setting
-                  : beginning.configuration.empty() ? next.setting
-                                                    : std::string();
+    run.setting = beginning.setting.empty() ? settingOf(next, study.value(), run.configuration)
+                                            : beginning.setting;
     m_start_s = toTenths(beginning.at_s.value_or(m_session.clock_s()));
     run.start = at(m_start_s);
     const auto walked = storage::walkRounds(m_study);
@@ -82,8 +94,7 @@ Result<core::Run> RunDesk::start(const Beginning& beginning)
         run.accessory_on_s[accessory] = toTenths(on_s - m_start_s);
     m_run = run;
     m_session.begin({run, m_start_s, expectedDuration_s(study.value())});
-    m_isMarked = beginning.isMarked;
-    if (!m_isMarked)
+    if (!beginning.isMarked)
         m_session.mark(m_start_s, "start",
                        fmt::format("{} {} {}", run.number, run.configuration, run.direction));
     return run;
@@ -95,8 +106,7 @@ Result<RunDesk::Beginning> RunDesk::beginningOf(const core::FoundBound& found) c
     if (!study)
         return study.error();
     const BegunAs begun = begunAs(found, study.value(), m_usual);
-    Beginning beginning{begun.configuration, begun.direction, {}, found.at_s, !found.words.empty()};
-    return beginning;
+    return Beginning{begun.configuration, begun.direction, {}, found.at_s, found.isMarked};
 }
 
 Outcome RunDesk::mark(const std::string& word, const std::string& words)
@@ -140,11 +150,11 @@ Outcome RunDesk::switchOn(const std::string& accessory)
     return Done{};
 }
 
-Result<core::Run> RunDesk::write(core::Run run, double end_s)
+Result<core::Run> RunDesk::write(core::Run run, const Ending& ending)
 {
+    const double end_s = toTenths(ending.at_s.value_or(m_session.clock_s()));
     run.duration_s = toTenths(end_s - m_start_s);
     putWeather(run, m_weather);
-    m_session.end(end_s);
     const auto recording = m_session.recording();
     Outcome added = Done{};
     if (recording) {
@@ -158,9 +168,10 @@ Result<core::Run> RunDesk::write(core::Run run, double end_s)
     }
     if (!added)
         return added.error();
+    m_session.end(end_s);
     if (run.counted()) // one that is driven again has the same weather
         m_weather.clear();
-    if (!m_isMarked)
+    if (!ending.isMarked)
         m_session.mark(end_s, "end", fmt::format("{}", run.number));
     m_run.reset();
     tellSession();
@@ -174,13 +185,13 @@ Result<core::Run> RunDesk::write(core::Run run, double end_s)
 }
 
 Result<core::Run> RunDesk::end(const std::optional<core::Consumption>& consumption,
-                               std::optional<double> at_s)
+                               const Ending& ending)
 {
     if (!m_run)
         return refused("no run is under way; expected start first"_t);
     core::Run run = *m_run;
     run.consumption = consumption;
-    return write(std::move(run), toTenths(at_s.value_or(m_session.clock_s())));
+    return write(std::move(run), ending);
 }
 
 Result<core::Run> RunDesk::note(const core::Consumption& consumption)
@@ -204,7 +215,7 @@ Result<core::Run> RunDesk::discard(const core::Discard& why)
     if (m_run) {
         core::Run run = *m_run;
         run.discard = why;
-        return write(std::move(run), toTenths(m_session.clock_s()));
+        return write(std::move(run), {});
     }
     if (!m_written)
         return refused("there is no run to discard yet"_t);

@@ -29,6 +29,11 @@ public:
         std::optional<double> at_s; ///< in the recording's time; nothing: now
         bool isMarked = false;      ///< the recording has a mark of it
     };
+    /// When a run ended.
+    struct Ending {
+        std::optional<double> at_s; ///< in the recording's time; nothing: now
+        bool isMarked = false;      ///< the recording has a mark of it
+    };
     [[nodiscard]] core::Result<UpNext> next() const;
     [[nodiscard]] core::Result<core::Run> start(const Beginning& beginning);
     /// The run under way begins a block that nobody walked round for: a note, nothing that spoils.
@@ -40,6 +45,7 @@ public:
     /// The next run begins a block, and nothing of its weather was noted.
     [[nodiscard]] bool isWeatherDue(const UpNext& next) const;
     [[nodiscard]] bool isUnderWay() const { return m_run.has_value(); }
+    [[nodiscard]] double start_s() const { return m_start_s; } ///< of it, in the recording's time
     [[nodiscard]] const core::Run* underWay() const { return m_run ? &*m_run : nullptr; }
 
     /// @param word  a rule's name or anything else
@@ -48,9 +54,12 @@ public:
     [[nodiscard]] core::Outcome switchOn(const std::string& accessory);
     /// Writes the run with its part of the recording. Without a consumption it is taken from the
     /// recording, where that has one.
-    /// @param at_s  in the recording's time; nothing: now
     [[nodiscard]] core::Result<core::Run> end(const std::optional<core::Consumption>& consumption,
-                                              std::optional<double> at_s = {});
+                                              const Ending& ending);
+    [[nodiscard]] core::Result<core::Run> end(const std::optional<core::Consumption>& consumption)
+    {
+        return end(consumption, Ending());
+    }
     /// Where what is recorded says that a run begins (Rig::runs): what it is begun with. A word of
     /// its mark that is a configuration of the study is its configuration.
     [[nodiscard]] core::Result<Beginning> beginningOf(const core::FoundBound& found) const;
@@ -69,14 +78,15 @@ public:
 
 private:
     [[nodiscard]] core::Instant at(double time_s) const;
-    [[nodiscard]] core::Result<core::Run> write(core::Run run, double end_s);
+    [[nodiscard]] core::Result<core::Run> write(core::Run run, const Ending& ending);
+    [[nodiscard]] static std::string settingOf(const UpNext& next, const core::Study& study,
+                                               const std::string& configuration);
     void tellSession();
 
     storage::StudyFile& m_study;
     LiveSession& m_session;
     UsualDirections m_usual;
     std::optional<core::Run> m_run; ///< under way
-    bool m_isMarked = false;        ///< the recording has marks of its start and end
     bool m_withoutWalkRound = false;
     bool m_withoutWeather = false;
     Weather m_weather;      ///< that was noted, and stands in no counted run yet

@@ -52,8 +52,10 @@ std::optional<MarkOfRun> markOfRun(std::string_view text,
             mark.run = number;
         else if (known == directions.end())
             mark.rest.emplace_back(words[i]);
-        if (known != directions.end())
+        if (known != directions.end()) {
+            mark.direction = *known;
             mark.outward = known == directions.begin();
+        }
     }
     return mark;
 }

@@ -14,6 +14,7 @@ namespace bothways::core {
 struct MarkOfRun {
     bool begins = false;
     std::optional<int> run;        ///< a number above 0 among the words
+    std::string direction;         ///< the word that is one
     std::optional<bool> outward;   ///< a word that is a direction; false: the return
     std::vector<std::string> rest; ///< the other words
 };

@@ -50,8 +50,9 @@ void LiveChannel::forgetBefore(double time_s)
 {
     std::size_t gone = firstFrom(time_s);
     gone = std::min(gone > 0 ? gone - 1 : 0, m_next);
-    // Seldom, so that the rest is not moved along at each look.
-    if (gone < 1024 || 2 * gone < m_time.size())
+    // Seldom, so that the rest is not moved along at each look; but not so late that as much again
+    // is kept of what nobody asks for.
+    if (gone < 1024 || 8 * gone < m_time.size())
         return;
     keepStart();
     m_time.erase(m_time.begin(), m_time.begin() + static_cast<std::ptrdiff_t>(gone));

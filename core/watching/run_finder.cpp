@@ -16,16 +16,24 @@ RunFinder::RunFinder(const RunsBy& by, std::optional<double> target_kmh,
 {
     if (by.way == RunsBy::Way::position && by.gates)
         m_gates.emplace(*by.gates);
-    if (by.way == RunsBy::Way::speed && target_kmh && *target_kmh > 0.0) {
-        m_cruise.target_kmh = target_kmh;
-        m_held.emplace(m_cruise);
-    }
+    setStudy(target_kmh, m_directions);
 }
 
-void RunFinder::begins(double at_s, std::optional<bool> outward, std::vector<std::string> words)
+void RunFinder::setStudy(std::optional<double> target_kmh, std::vector<std::string> directions)
+{
+    m_directions = std::move(directions);
+    const bool isSpeed = m_by.way == RunsBy::Way::speed && target_kmh && *target_kmh > 0.0;
+    if (!isSpeed || m_begun_s || m_cruise.target_kmh == target_kmh)
+        return;
+    m_cruise.target_kmh = target_kmh;
+    m_cruises_s.reset();
+    m_held.emplace(m_cruise);
+}
+
+void RunFinder::begins(double at_s, std::optional<bool> outward)
 {
     m_begun_s = at_s;
-    m_found.push_back({FoundBound::What::begins, at_s, outward, std::move(words)});
+    m_found.push_back({FoundBound::What::begins, at_s, outward, false, {}, {}});
 }
 
 void RunFinder::ends(double at_s)
@@ -33,7 +41,8 @@ void RunFinder::ends(double at_s)
     if (!m_begun_s)
         return;
     if (at_s > *m_begun_s)
-        m_found.push_back({FoundBound::What::ends, at_s, {}, {}});
+        m_found.push_back(
+            {FoundBound::What::ends, at_s, {}, m_by.way == RunsBy::Way::marks, {}, {}});
     else
         wasNone();
     m_begun_s.reset();
@@ -41,25 +50,32 @@ void RunFinder::ends(double at_s)
 
 void RunFinder::wasNone()
 {
-    m_found.push_back({FoundBound::What::wasNone, *m_begun_s, {}, {}});
+    m_found.push_back({FoundBound::What::wasNone, *m_begun_s, {}, false, {}, {}});
     m_begun_s.reset();
 }
 
 void RunFinder::mark(double at_s, std::string_view words)
 {
-    if (m_by.way != RunsBy::Way::marks)
+    if (m_by.way != RunsBy::Way::marks || m_isFinished)
         return;
     auto bound = markOfRun(words, m_directions);
     if (!bound)
         return;
     ends(at_s);
-    if (bound->begins)
-        begins(at_s, bound->outward, std::move(bound->rest));
+    if (!bound->begins)
+        return;
+    m_begun_s = at_s;
+    m_found.push_back({FoundBound::What::begins,
+                       at_s,
+                       {},
+                       true,
+                       std::move(bound->direction),
+                       std::move(bound->rest)});
 }
 
 void RunFinder::speed(double time_s, double kmh)
 {
-    if (!m_held)
+    if (!m_held || m_isFinished)
         return;
     endCruise(m_held->pass(time_s, kmh));
     const double target_kmh = *m_cruise.target_kmh;
@@ -75,7 +91,7 @@ void RunFinder::speed(double time_s, double kmh)
 
 void RunFinder::passTime(double now_s)
 {
-    if (m_held)
+    if (m_held && !m_isFinished)
         endCruise(m_held->passTime(now_s));
 }
 
@@ -87,6 +103,7 @@ void RunFinder::finish(double last_s)
         ends(last_s);
     if (m_begun_s)
         wasNone();
+    m_isFinished = true;
 }
 
 void RunFinder::endCruise(const std::optional<CruiseKeeper::Held>& ended)
@@ -112,7 +129,7 @@ void RunFinder::longitude(double time_s, double deg)
 
 void RunFinder::takePosition()
 {
-    if (!m_gates || !m_lat || !m_lon || m_lat->time_s != m_lon->time_s)
+    if (!m_gates || m_isFinished || !m_lat || !m_lon || m_lat->time_s != m_lon->time_s)
         return;
     const auto before = m_gates->open();
     const auto ended = m_gates->pass({m_lat->time_s, m_lat->deg, m_lon->deg});

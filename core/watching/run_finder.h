@@ -23,8 +23,10 @@ struct FoundBound {
     };
     What what = What::begins;
     double at_s = 0.0;              ///< in the recording's time
-    std::optional<bool> outward;    ///< of what begins, where it can be told
-    std::vector<std::string> words; ///< of the mark that begins it, without what is said above
+    std::optional<bool> outward;    ///< of what begins between gates
+    bool isMarked = false;          ///< by a mark, which is in the recording
+    std::string direction;          ///< that the mark names
+    std::vector<std::string> words; ///< the mark's others, but for a number
 };
 
 /// Finds the runs of a recording while it is made, by the ways that cut one afterwards: the bounds
@@ -42,11 +44,8 @@ public:
     RunFinder(const RunsBy& by, std::optional<double> target_kmh,
               std::vector<std::string> directions);
 
-    /// The study has other directions now.
-    void setDirections(std::vector<std::string> directions)
-    {
-        m_directions = std::move(directions);
-    }
+    /// The study has others now. A run under way keeps its target.
+    void setStudy(std::optional<double> target_kmh, std::vector<std::string> directions);
 
     void mark(double at_s, std::string_view words);
     void speed(double time_s, double kmh);
@@ -55,7 +54,8 @@ public:
     void longitude(double time_s, double deg);
     /// Everything up to then was given.
     void passTime(double now_s);
-    /// Nothing comes any more: a run under way ends with the recording, but for one between gates.
+    /// Nothing comes any more, and nothing is found any more: a run under way ends with the
+    /// recording, but for one between gates.
     void finish(double last_s);
 
     /// What was found since the last call, in its order.
@@ -68,7 +68,7 @@ private:
         double time_s = 0.0, deg = 0.0;
     };
 
-    void begins(double at_s, std::optional<bool> outward, std::vector<std::string> words = {});
+    void begins(double at_s, std::optional<bool> outward);
     void ends(double at_s);
     void wasNone();
     void takePosition();
@@ -84,6 +84,7 @@ private:
     std::optional<double> m_cruises_s;  ///< since when the target is kept
     std::optional<double> m_heldFrom_s; ///< of the stretch on which the run began
     std::vector<FoundBound> m_found;
+    bool m_isFinished = false;
 };
 
 } // namespace bothways::core

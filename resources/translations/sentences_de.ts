@@ -940,10 +940,6 @@ einen Effekt gibt, wie groß er ist und wie sicher. DATEI ist eine Studie
         <translation>Für --cut position: BREITE,LÄNGE,BREITE,LÄNGE[,METER]</translation>
     </message>
     <message>
-        <source>For --cut: of all runs; without it, as they come next</source>
-        <translation>Zu --cut: aller Fahrten; ohne dies, wie sie als Nächstes kommen</translation>
-    </message>
-    <message>
         <source>Fragile: another honest way to the same number disagrees: {}.</source>
         <translation>Nicht robust: Ein anderer ehrlicher Weg zur selben Zahl widerspricht: {}.</translation>
     </message>
@@ -1492,6 +1488,10 @@ accessory_timer.NAME=WATT,MINUTEN und die Grenzen der Sichtungsregeln:</translat
     <message>
         <source>Of the rig; or a file, NAME.json</source>
         <translation>Der Messausrüstung; oder eine Datei, NAME.json</translation>
+    </message>
+    <message>
+        <source>Of the runs that the recording begins; without it, as they come next</source>
+        <translation>Der Fahrten, die die Aufzeichnung beginnt; ohne dies, wie sie als Nächstes kommen</translation>
     </message>
     <message>
         <source>Of {} run that reached {} W, {} oversped ({} to {} % of such runs, at the study&apos;s confidence).</source>

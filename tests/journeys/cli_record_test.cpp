@@ -131,6 +131,37 @@ TEST_F(Record, BeginsAndEndsRunsAtGatesAndByTheTargetSpeedWhileItGoesOn)
     }
 }
 
+/// The first run is one back, and the second begins with the mark that ends it.
+TEST_F(Record, GivesTheNumberToTheRunThatHasEndedWhenTheNextHasBegunByItsMark)
+{
+    std::string drive = "time_s,road_speed_kmh,mark\n";
+    for (int i = 0; i < 1500; ++i)
+        drive += fmt::format("{:.1f},90.00,{}\n", i / 10.0,
+                             i == 100    ? "start return"
+                             : i == 600  ? "start out"
+                             : i == 1100 ? "end"
+                                         : "");
+    m_folder.write("drive.csv", drive);
+    const Ran live =
+        shell("touch out.txt; (for i in $(seq 600); do grep -q 'run 2: A, out, begins' "
+              "out.txt && break; sleep 0.1; done; echo 'e 8.4') | bothways record "
+              "day.bothways --from replay:drive.csv,x10 --cut marks > out.txt; "
+              "code=$?; cat out.txt; exit $code");
+    ASSERT_EQ(live.code, 0) << live.err;
+    const auto runs = jsonOf({"runs", m_folder / "day.bothways", "--json"})["runs"];
+    ASSERT_EQ(runs.size(), 2U) << live.out;
+    EXPECT_EQ(runs[0]["direction"], "return");
+    EXPECT_EQ(runs[0]["l_per_100km"], 8.4);
+    EXPECT_NEAR(runs[0]["duration_s"].get<double>(), 50.0, 0.11);
+    EXPECT_EQ(runs[1]["direction"], "out");
+    EXPECT_TRUE(runs[1]["consumption_l_per_100km"].is_null());
+    EXPECT_NEAR(runs[1]["duration_s"].get<double>(), 50.0, 0.11);
+    // The marks of the recording are its own, once each: it can be cut by them again.
+    const Ran again = shell("bothways import day.bothways --recording \"$(sed -n "
+                            "\"s/^recording '\\(.*\\)'; .*/\\1/p\" out.txt)\" --cut marks");
+    EXPECT_THAT(again.out + again.err, HasSubstr("2 given their part"));
+}
+
 TEST_F(Record, GoesByTheGatesOfItsRig)
 {
     m_folder.write("drive.csv", gatedDrive());

@@ -96,6 +96,7 @@ void RecordDesk::start(const std::vector<std::string>& words)
         beginning.direction = words[1];
     beginning.setting = joinedFrom(words, 2);
     begin(beginning);
+    m_isFound = false;
 }
 
 void RecordDesk::begin(const app::RunDesk::Beginning& beginning)
@@ -146,13 +147,16 @@ void RecordDesk::end(const std::vector<std::string>& words)
     const auto consumption = consumptionFrom(words);
     if (!consumption)
         return m_voice.refuse(consumption.error());
-    const bool isNoted = consumption.value() && !m_desk.isUnderWay();
+    // The next one may have begun by itself before the number is typed.
+    const bool isNoted =
+        consumption.value() && (!m_desk.isUnderWay() || (m_isFound && m_awaitsNumber));
     const auto run = isNoted ? m_desk.note(*consumption.value()) : m_desk.end(consumption.value());
     if (!run)
         return m_voice.refuse(run.error());
     if (!isNoted)
         ++m_written;
     m_waitsForEnd = m_waitsForEnd || !isNoted;
+    m_awaitsNumber = false;
     sayEnd(run.value());
 }
 
@@ -172,46 +176,72 @@ void RecordDesk::sayEnd(const core::Run& run)
 
 void RecordDesk::finishRuns()
 {
-    constexpr int kMostLooks = 20;
+    constexpr int kMostLooks = 100;
     constexpr std::chrono::milliseconds kLook(100);
     m_session.finishRuns();
-    followFound();
-    for (int i = 0; i < kMostLooks && m_waitsForEnd; ++i) {
+    announce();
+    for (int i = 0; i < kMostLooks && (m_waitsForEnd || !m_found.empty()); ++i) {
         std::this_thread::sleep_for(kLook);
         announce();
     }
 }
 
+/// A run begins once it is said what was found in the one before, but for at most two seconds.
 void RecordDesk::followFound()
 {
+    constexpr int kMostWaits = 20;
     for (const core::FoundBound& found : m_session.takeFound())
-        follow(found);
+        m_found.push_back(found);
+    for (; !m_found.empty(); m_found.pop_front()) {
+        const bool begins = m_found.front().what == core::FoundBound::What::begins;
+        if (begins && m_waitsForEnd && m_waits++ < kMostWaits)
+            return;
+        m_waits = 0;
+        follow(m_found.front());
+    }
 }
 
 void RecordDesk::follow(const core::FoundBound& found)
 {
     using What = core::FoundBound::What;
-    if (found.what == What::begins) {
-        auto beginning = m_desk.beginningOf(found);
-        if (!beginning)
-            return m_voice.refuse(beginning.error());
-        if (beginning.value().configuration.empty())
-            beginning.value().configuration = m_configuration;
-        return begin(beginning.value());
-    }
+    if (found.what == What::begins)
+        return beginFound(found);
     if (!m_desk.isUnderWay()) // whoever types was first
         return;
-    if (found.what == What::wasNone) {
-        if (const Outcome done = m_desk.forget(); !done)
-            return m_voice.refuse(done.error());
-        return m_voice.tell(m_io.language.say("that was no run; what was recorded stays"_t));
+    const bool isNone = found.what == What::wasNone || found.at_s <= m_desk.start_s();
+    if (isNone && !m_isFound)
+        return;
+    if (isNone)
+        return dropFound();
+    const auto run = m_desk.end({}, {found.at_s, found.isMarked});
+    if (!run) { // the next one shall not be kept from beginning
+        m_voice.refuse(run.error());
+        return dropFound();
     }
-    const auto run = m_desk.end({}, found.at_s);
-    if (!run)
-        return m_voice.refuse(run.error());
     ++m_written;
     m_waitsForEnd = true;
+    m_awaitsNumber = true;
     sayEnd(run.value());
+}
+
+void RecordDesk::beginFound(const core::FoundBound& found)
+{
+    if (m_desk.isUnderWay())
+        return;
+    auto beginning = m_desk.beginningOf(found);
+    if (!beginning)
+        return m_voice.refuse(beginning.error());
+    if (beginning.value().configuration.empty())
+        beginning.value().configuration = m_configuration;
+    begin(beginning.value());
+    m_isFound = m_desk.isUnderWay();
+}
+
+void RecordDesk::dropFound()
+{
+    if (const Outcome done = m_desk.forget(); !done)
+        return m_voice.refuse(done.error());
+    m_voice.tell(m_io.language.say("that was no run; what was recorded stays"_t));
 }
 
 void RecordDesk::mark(const std::vector<std::string>& words)

@@ -7,6 +7,7 @@
 #include "app/cli/record/record_voice.h"
 #include "app/live/run_desk.h"
 
+#include <deque>
 #include <optional>
 #include <string>
 #include <vector>
@@ -39,6 +40,8 @@ private:
     void begin(const app::RunDesk::Beginning& beginning);
     void followFound();
     void follow(const core::FoundBound& found);
+    void beginFound(const core::FoundBound& found);
+    void dropFound();
     void end(const std::vector<std::string>& words);
     void sayEnd(const core::Run& run);
     void mark(const std::vector<std::string>& words);
@@ -55,8 +58,12 @@ private:
     app::LiveSession& m_session;
     storage::StudyFile& m_study;
     app::RunDesk m_desk;
-    std::string m_configuration; ///< of runs that the recording begins
-    bool m_waitsForEnd = false;  ///< a run was written, and screening has not said yet
+    std::string m_configuration;          ///< of runs that the recording begins
+    bool m_waitsForEnd = false;           ///< a run was written, and screening has not said yet
+    std::deque<core::FoundBound> m_found; ///< not followed yet
+    int m_waits = 0;                      ///< looks that the foremost has waited
+    bool m_isFound = false;               ///< what is recorded began the run under way
+    bool m_awaitsNumber = false; ///< the run written last ended by itself; none was typed for it
     bool m_stopping = false;
     int m_written = 0;
 };

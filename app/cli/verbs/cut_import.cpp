@@ -221,7 +221,7 @@ Result<CutOrder> cutOrderFrom(const std::string& way, const std::string& gates,
                 : way == "position" ? CutWay::position
                                     : CutWay::speed;
     if ((order.way == CutWay::position) != !gates.empty())
-        return wrongUse("--cut position and --gates go together"_t, "bothways import");
+        return wrongUse("--cut position and --gates go together"_t, "--cut");
     if (gates.empty())
         return order;
     const auto fence = gatesFrom(gates);

@@ -155,7 +155,7 @@ Error nothingRecorded(const app::LiveSnapshot& last, const std::string& study)
 Outcome record(const RecordOptions& options, Surroundings& io)
 {
     std::optional<CutOrder> order;
-    if (!options.cut.empty()) {
+    if (!options.cut.empty() || !options.gates.empty()) {
         auto cut = cutOrderFrom(options.cut, options.gates, options.configuration);
         if (!cut)
             return cut.error();
@@ -172,9 +172,11 @@ Outcome record(const RecordOptions& options, Surroundings& io)
     const auto study = file.value().study();
     if (!study)
         return study.error();
-    if (order && canCutLive(*order, study.value())) {
-        rig.value().runs = runsBy(*order);
-        order.reset();
+    if (order) {
+        const bool isLive = canCutLive(*order, study.value());
+        rig.value().runs = isLive ? runsBy(*order) : core::RunsBy{};
+        if (isLive)
+            order.reset();
     }
     auto connection = file.value().another();
     if (!connection)
@@ -223,8 +225,9 @@ void describeRecord(CLI::App& verb, Context& context)
         ->check(oneOf(in, {"marks", "position", "speed"}));
     verb.add_option("--gates", options->gates,
                     in.say("For --cut position: LAT,LON,LAT,LON[,METRES]"_t));
-    verb.add_option("--configuration", options->configuration,
-                    in.say("For --cut: of all runs; without it, as they come next"_t));
+    verb.add_option(
+        "--configuration", options->configuration,
+        in.say("Of the runs that the recording begins; without it, as they come next"_t));
     addFooter(in, verb, "  bothways record day.bothways --from replay:logger.csv,x100 --for 4",
               in.say("While it goes on, lines that are typed (or come on standard input) are "
                      "orders:"_t) +

@@ -88,7 +88,8 @@ Outcome importSheet(storage::StudyFile& file, const std::filesystem::path& path,
     if (!read && storage::isRecordingInstead(path, bytes.value(), options))
         return core::Error{
             core::ErrorCode::badInput,
-            "is no run sheet, but a logger's recording by its look; expected it behind --trace, or to be told what its columns are: --column 'HEADER=configuration'"_t,
+            "is no run sheet, but a logger's recording by its look; expected it behind --trace, or "
+            "to be told what its columns are: --column 'HEADER=configuration'"_t,
             path.string()};
     if (!read)
         return read.error();

@@ -10,23 +10,24 @@
 
 namespace bothways::app {
 
-bool fits(const QString& text, const QFont& font, const QSize& room, int px)
+bool fits(const QString& text, const QFont& font, const QSize& room, int px, Lines lines)
 {
     QFont sized = font;
     sized.setPixelSize(px);
     const QFontMetrics metrics(sized);
-    const QRect taken = metrics.boundingRect(QRect(0, 0, room.width(), 100'000),
-                                             Qt::AlignLeft | Qt::TextWordWrap, text);
+    const QRect taken = metrics.boundingRect(
+        QRect(0, 0, room.width(), 100'000),
+        Qt::AlignLeft | (lines == Lines::one ? Qt::TextSingleLine : Qt::TextWordWrap), text);
     return taken.width() <= room.width() && taken.height() <= room.height();
 }
 
-int fittingPx(const QString& text, const QFont& font, const QSize& room, int most)
+int fittingPx(const QString& text, const QFont& font, const QSize& room, int most, Lines lines)
 {
     int low = kLeastPx;
     int high = std::max(most, kLeastPx);
     while (low < high) {
         const int middle = (low + high + 1) / 2;
-        if (fits(text, font, room, middle))
+        if (fits(text, font, room, middle, lines))
             low = middle;
         else
             high = middle - 1;

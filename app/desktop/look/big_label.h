@@ -8,12 +8,16 @@ class QFont;
 
 namespace bothways::app {
 
+/// Whether lines may break as they are drawn: Qt does so behind a stroke, too ("km/h").
+enum class Lines { several, one };
 /// Pixel size of the largest font, `most` at most, in which `text` fits into `room`, broken between
 /// words only. At least kLeastPx, fitting or not.
 inline constexpr int kLeastPx = 11;
-[[nodiscard]] int fittingPx(const QString& text, const QFont& font, const QSize& room, int most);
+[[nodiscard]] int fittingPx(const QString& text, const QFont& font, const QSize& room, int most,
+                            Lines lines = Lines::several);
 /// Whether it does fit in that size.
-[[nodiscard]] bool fits(const QString& text, const QFont& font, const QSize& room, int px);
+[[nodiscard]] bool fits(const QString& text, const QFont& font, const QSize& room, int px,
+                        Lines lines = Lines::several);
 
 /// Words that fill the room they are given, in the largest type that fits.
 class BigLabel final : public QLabel {

@@ -87,7 +87,8 @@ void GateRow::addGate(QGridLayout& grid, int row, const QString& label, Field la
 void GateRow::lookForPair(Field lat, const QString& text)
 {
     const QString before = std::exchange(m_before[lat], text);
-    const bool isTyped = text.size() == before.size() + 1 && text.startsWith(before);
+    const bool isTyped = (text.size() == before.size() + 1 && text.startsWith(before)) ||
+                         (text.size() + 1 == before.size() && before.startsWith(text));
     if (!isTyped)
         splitPair(lat);
 }

@@ -137,6 +137,7 @@ QString RoadsideSession::start()
 /// @param moment_ms  now, or a moment ago
 void RoadsideSession::begin(std::int64_t moment_ms, const UpNext& what)
 {
+    m_waiting.reset();
     remember(tr("Start"));
     RoadsideRun run;
     run.configuration = what.configuration;
@@ -161,6 +162,7 @@ void RoadsideSession::setLive(LiveSource* live)
     if (m_live)
         m_recording = m_live->recording(); // a run that was ended is written into it later
     m_live = live;
+    m_waiting.reset();
     if (!live)
         return;
     m_recording.reset();
@@ -573,6 +575,7 @@ QString RoadsideSession::undo()
     m_steps.pop_back();
     const State before = m_state;
     m_liveStart_s = step.liveStart_s;
+    m_isFound = step.isFound;
     const std::int64_t seen_ms = m_draft.seen_ms, shift_ms = m_draft.shift_ms;
     m_draft = step.draft;
     m_draft.seen_ms = seen_ms; // time goes on
@@ -644,7 +647,7 @@ void RoadsideSession::remember(const QString& words)
 {
     if (m_steps.size() == kMostSteps)
         m_steps.erase(m_steps.begin());
-    m_steps.push_back({words, m_state, m_draft, {}, m_writtenNumber, m_liveStart_s});
+    m_steps.push_back({words, m_state, m_draft, {}, m_writtenNumber, m_liveStart_s, m_isFound});
 }
 
 void RoadsideSession::keep()

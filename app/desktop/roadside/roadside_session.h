@@ -141,6 +141,7 @@ private:
         std::optional<std::int64_t> history; ///< line of the study's history to be taken back
         int writtenNumber = 0;
         std::optional<double> liveStart_s;
+        bool isFound = false;
     };
 
     [[nodiscard]] core::Instant startOfBlock() const;
@@ -154,6 +155,7 @@ private:
     void begin(std::int64_t moment_ms, const UpNext& what);
     void endAt(std::int64_t moment_ms);
     QString beginFound(const core::FoundBound& found);
+    QString dropFound();
     QString follow(const core::FoundBound& found);
     [[nodiscard]] std::int64_t momentOf(double at_s);
     void beginLive();
@@ -179,6 +181,7 @@ private:
     LiveSource* m_live = nullptr;
     std::optional<double> m_liveStart_s;          ///< of the run, in the recording's time
     std::optional<core::FoundBound> m_waiting;    ///< a run that has begun, not taken yet
+    std::size_t m_stepsBefore = 0;                ///< so many steps were there when it did
     bool m_isFound = false;                       ///< what is recorded began the run
     std::optional<core::RecordingId> m_recording; ///< that ended before the run was written
     bool m_resumed = false, m_setBack = false;

@@ -42,34 +42,47 @@ QString RoadsideSession::follow(const core::FoundBound& found)
         m_waiting = found;
         return tr("The next run has begun. Type the number of run %1; it waits.").arg(number());
     case What::ends:
-        if (m_waiting) {
-            m_waiting.reset();
-            return tr("A run was driven while the number of run %1 was awaited. It is in the "
-                      "recording; cut it there afterwards.")
-                .arg(number());
+        if (running && momentOf(found.at_s) <= m_draft.run->start_ms)
+            return m_isFound ? dropFound() : QString();
+        if (running) {
+            endAt(momentOf(found.at_s));
+            return tr("Run %1 has ended by what is recorded.").arg(number());
         }
-        if (!running)
+        if (!m_waiting)
             return {};
-        endAt(std::max(momentOf(found.at_s), m_draft.run->start_ms));
-        return tr("Run %1 has ended by what is recorded.").arg(number());
-    case What::wasNone:
         m_waiting.reset();
-        if (!running || !m_isFound)
-            return {};
-        forget();
-        return tr("That was no run. What was recorded stays.");
+        return tr("A run was driven while the number of run %1 was awaited. It is in the "
+                  "recording; cut it there afterwards.")
+            .arg(number());
+    case What::wasNone: m_waiting.reset(); return running && m_isFound ? dropFound() : QString();
     }
     return {};
+}
+
+/// As if it had not begun: what was done before can still be taken back.
+QString RoadsideSession::dropFound()
+{
+    std::vector<Step> before = std::move(m_steps);
+    const auto kept = std::min(before.size(), m_stepsBefore);
+    before.erase(before.begin() + static_cast<std::ptrdiff_t>(kept), before.end());
+    forget();
+    m_steps = std::move(before);
+    m_configuration.reset();
+    m_direction.reset();
+    return tr("That was no run. What was recorded stays.");
 }
 
 QString RoadsideSession::beginFound(const core::FoundBound& found)
 {
     m_waiting.reset();
     const BegunAs begun = begunAs(found, m_document->study());
-    if (!begun.configuration.empty())
+    if (!begun.configuration.empty()) {
         m_configuration = begun.configuration;
+        m_setting.reset();
+    }
     if (!begun.direction.empty())
         m_direction = begun.direction;
+    m_stepsBefore = m_steps.size();
     begin(momentOf(found.at_s), next());
     m_isFound = true;
     return tr("Run %1 has begun by what is recorded.").arg(number());

@@ -142,7 +142,7 @@ void ChannelTile::paintEvent(QPaintEvent*)
     const QString caption = m_shown.stale ? tr("%1: silent").arg(m_shown.name) : m_shown.name;
     painter.setFont(tileFont(fittingPx(caption, QApplication::font(),
                                        room.caption.size() - QSize(room.caption.height(), 0),
-                                       room.caption.height() - 2),
+                                       room.caption.height() - 2, Lines::one),
                              false));
     painter.drawText(room.caption, Qt::AlignLeft | Qt::AlignVCenter, caption);
     painter.setRenderHint(QPainter::Antialiasing);
@@ -160,20 +160,23 @@ void ChannelTile::paintNumber(QPainter& painter, const Room& room, const Look& l
 {
     // A narrow tile has no room for the band in words; its strip shows the limits.
     const bool noBand = m_shown.bandWords.isEmpty() || width() < kNarrow;
-    const int unitWidth = m_shown.unit.isEmpty() ? 0 : room.number.width() * 24 / 100;
+    const int least = QFontMetrics(tileFont(kLeastPx, false)).horizontalAdvance(m_shown.unit) + 2;
+    const int unitWidth =
+        m_shown.unit.isEmpty() ? 0 : std::max(room.number.width() * 24 / 100, least);
     const QRect digits = room.number.adjusted(0, 0, -unitWidth - (unitWidth > 0 ? 4 : 0), 0);
     painter.setPen(look.ink);
     const QFont bold = tileFont(kLeastPx, true);
-    painter.setFont(tileFont(fittingPx(m_shown.value, bold, digits.size(), digits.height()), true));
+    painter.setFont(
+        tileFont(fittingPx(m_shown.value, bold, digits.size(), digits.height(), Lines::one), true));
     painter.drawText(digits, Qt::AlignRight | Qt::AlignVCenter, m_shown.value);
     if (unitWidth == 0)
         return;
     const QRect unit(room.number.right() - unitWidth + 1, room.number.top(), unitWidth,
                      room.number.height() / (noBand ? 1 : 2));
     painter.setPen(look.faint);
-    painter.setFont(tileFont(
-        fittingPx(m_shown.unit, QApplication::font(), unit.size(), room.number.height() * 2 / 5),
-        false));
+    painter.setFont(tileFont(fittingPx(m_shown.unit, QApplication::font(), unit.size(),
+                                       room.number.height() * 2 / 5, Lines::one),
+                             false));
     painter.drawText(unit, Qt::AlignLeft | Qt::AlignVCenter, m_shown.unit);
     if (noBand)
         return;

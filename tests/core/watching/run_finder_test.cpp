@@ -52,7 +52,10 @@ std::vector<Part> partsOf(const RunTrace& drive, const RunsBy& by, std::optional
             EXPECT_EQ(open, found.what != What::begins) << found.at_s;
             open = found.what == What::begins;
             if (open)
-                parts.push_back({found.at_s, found.at_s, found.outward});
+                parts.push_back({found.at_s, found.at_s,
+                                 found.direction.empty()
+                                     ? found.outward
+                                     : std::optional(found.direction == directions.front())});
             else if (found.what == What::ends)
                 parts.back().to_s = found.at_s;
             else
@@ -202,7 +205,8 @@ TEST(RunFinder, TellsABeginningAtOnceOrOnceItIsSure)
     marks.mark(5.0, "start: B return, calm");
     const auto begun = marks.take();
     ASSERT_EQ(begun.size(), 1U);
-    EXPECT_EQ(begun[0].outward, false);
+    EXPECT_EQ(begun[0].direction, "return");
+    EXPECT_TRUE(begun[0].isMarked);
     EXPECT_THAT(begun[0].words, testing::ElementsAre("B", "calm"));
 }
 

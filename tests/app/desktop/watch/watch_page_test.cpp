@@ -84,7 +84,7 @@ protected:
     using What = core::FoundBound::What;
     void found(What what, double at_s, std::optional<bool> outward = {})
     {
-        live->found.push_back({what, at_s, outward, {}});
+        live->found.push_back({what, at_s, outward, false, {}, {}});
         window->live().look();
     }
 
@@ -150,6 +150,25 @@ TEST_F(WatchPageTest, WhatIsRecordedBeginsAndEndsRuns)
     found(What::wasNone, 200.0);
     EXPECT_FALSE(page->session().hasRun());
     EXPECT_EQ(live->told.back(), "forget");
+    EXPECT_THAT(page->session().undoWords().toStdString(), testing::HasSubstr("run 1 written"))
+        << "what was done before can still be taken back";
+}
+
+TEST_F(WatchPageTest, ARunThatWaitsIsForgottenWithItsRecording)
+{
+    open(false);
+    key(Qt::Key_S);
+    pass(60);
+    key(Qt::Key_E);
+    found(What::begins, 160.0);
+    window->live().stopAndWait();
+    QTest::keyClicks(page, "8.41");
+    key(Qt::Key_Return);
+    ASSERT_EQ(study().runs.size(), 1U);
+    live->snapshot = fakeSnapshot(5.0);
+    ASSERT_TRUE(window->live().start(*window->document(), rig, now));
+    window->live().look();
+    EXPECT_FALSE(page->session().hasRun());
 }
 
 TEST_F(WatchPageTest, WhoPressesStartIsFirstAndARunThatNobodyTookIsSaid)
@@ -189,6 +208,17 @@ TEST_F(WatchPageTest, SixChannelsAreSeenAndAPressGivesTheNextOne)
     key(Qt::Key_S);
     EXPECT_EQ(tiles().size(), 6U);
     EXPECT_FALSE(before.contains(tiles()[2]->accessibleName())) << "it is kept";
+}
+
+TEST_F(WatchPageTest, AUnitIsNeverCutAtItsStroke)
+{
+    // "km/h" broken in two was as narrow as "km/", and drawn in one line it read "km/l".
+    const QFont font = QApplication::font();
+    const QSize room(QFontMetrics(font).horizontalAdvance("km/") + 2, 200);
+    const int px = QFontInfo(font).pixelSize();
+    EXPECT_FALSE(fits("km/h", font, room, px, Lines::one));
+    for (const char* unit : {"km/h", "L/100 km", "m/s²"})
+        EXPECT_GE(px, fittingPx(unit, font, room, 40, Lines::one)) << unit;
 }
 
 TEST_F(WatchPageTest, TheStripsOfTwoPartsAreToldApart)
