@@ -4,6 +4,7 @@
 
 #include "core/effect/effect_model.h"
 #include "core/effect/headline.h"
+#include "core/effect/verdict.h"
 #include "core/statistics/distributions.h"
 
 #include <algorithm>

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "storage/instruments/address.h"
 #include "storage/instruments/instrument_output.h"
 #include "storage/instruments/reader_clock.h"
 
