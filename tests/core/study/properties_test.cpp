@@ -25,7 +25,7 @@ StudyProperties with(std::initializer_list<std::pair<const char*, const char*>> 
 
 TEST(Properties, TakeADecimalCommaAndMiles)
 {
-    core::StudyProperties properties;
+    StudyProperties properties;
     EXPECT_TRUE(setProperty(properties, "margin", "1,5"));
     EXPECT_EQ(properties.margin_pct, 1.5);
     EXPECT_TRUE(setProperty(properties, "claim", "-1,5"));
