@@ -162,6 +162,8 @@ void LiveSession::Private::prepareWatcher()
 void LiveSession::Private::tellFound()
 {
     const auto news = finder.take();
+    if (news.empty())
+        return;
     for (const core::FoundBound& bound : news)
         if (bound.what != core::FoundBound::What::begins)
             ticksOver = kTicksToObey;
@@ -339,6 +341,11 @@ void LiveSession::Private::order(std::function<void()> what)
     orders.push_back(std::move(what));
 }
 
+bool lacksTarget(const core::RunsBy& runs, const core::Study& study)
+{
+    return runs.way == core::RunsBy::Way::speed && !targetOf(study);
+}
+
 LiveSession::LiveSession(std::unique_ptr<Private> p) : d(std::move(p)) {}
 
 LiveSession::~LiveSession()
@@ -357,13 +364,12 @@ core::Result<std::unique_ptr<LiveSession>> LiveSession::start(storage::StudyFile
     auto reader = storage::RigReader::start(rig);
     if (!reader)
         return reader.error();
-    const auto target_kmh = targetOf(study.value());
-    if (rig.runs.way == core::RunsBy::Way::speed && !target_kmh)
+    if (lacksTarget(rig.runs, study.value()))
         return core::Error{core::ErrorCode::badInput,
                            "runs that begin by speed need the study's target; expected "
                            "road_speed.target_kmh"_t,
                            {}};
-    core::RunFinder finder(rig.runs, target_kmh, core::directions(study.value()));
+    core::RunFinder finder(rig.runs, targetOf(study.value()), core::directions(study.value()));
     auto p = std::make_unique<Private>(std::move(connection), std::move(reader).take(),
                                        std::move(study).take(), std::move(finder));
     auto recorder = storage::LiveRecorder::begin(p->connection, {name, first, rigText(rig)});

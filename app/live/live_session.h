@@ -49,6 +49,9 @@ struct LiveSnapshot {
     bool finished = false;               ///< stopped, or all replays have ended
 };
 
+/// Runs are to begin by speed, and the study has no target.
+[[nodiscard]] bool lacksTarget(const core::RunsBy& runs, const core::Study& study);
+
 class LiveSession {
 public:
     /// @param connection  of its own (StudyFile::another())

@@ -153,11 +153,18 @@ void RecordDesk::end(const std::vector<std::string>& words)
     const auto run = isNoted ? m_desk.note(*consumption.value()) : m_desk.end(consumption.value());
     if (!run)
         return m_voice.refuse(run.error());
-    if (!isNoted)
-        ++m_written;
-    m_waitsForEnd = m_waitsForEnd || !isNoted;
+    if (isNoted)
+        sayEnd(run.value());
+    else
+        written(run.value());
     m_awaitsNumber = false;
-    sayEnd(run.value());
+}
+
+void RecordDesk::written(const core::Run& run)
+{
+    ++m_written;
+    m_waitsForEnd = true;
+    sayEnd(run);
 }
 
 void RecordDesk::sayEnd(const core::Run& run)
@@ -218,10 +225,8 @@ void RecordDesk::follow(const core::FoundBound& found)
         m_voice.refuse(run.error());
         return dropFound();
     }
-    ++m_written;
-    m_waitsForEnd = true;
+    written(run.value());
     m_awaitsNumber = true;
-    sayEnd(run.value());
 }
 
 void RecordDesk::beginFound(const core::FoundBound& found)

@@ -43,6 +43,7 @@ private:
     void beginFound(const core::FoundBound& found);
     void dropFound();
     void end(const std::vector<std::string>& words);
+    void written(const core::Run& run);
     void sayEnd(const core::Run& run);
     void mark(const std::vector<std::string>& words);
     void weather(const std::vector<std::string>& words);

@@ -12,6 +12,7 @@
 #include "storage/recordings/recordings.h"
 #include "storage/sheet/run_columns.h"
 
+#include <CLI/CLI.hpp>
 #include <fmt/format.h>
 
 #include <algorithm>
@@ -234,10 +235,20 @@ Result<CutOrder> cutOrderFrom(const std::string& way, const std::string& gates,
 core::RunsBy runsBy(const CutOrder& order)
 {
     using Way = core::RunsBy::Way;
-    return {order.way == CutWay::marks   ? Way::marks
-            : order.way == CutWay::speed ? Way::speed
-                                         : Way::position,
-            order.gates};
+    switch (order.way) {
+    case CutWay::times: break;
+    case CutWay::marks: return {Way::marks, {}};
+    case CutWay::position: return {Way::position, order.gates};
+    case CutWay::speed: return {Way::speed, {}};
+    }
+    return {};
+}
+
+void addLiveCut(const Language& in, CLI::App& verb, std::string& way, std::string& gates,
+                core::Text<0> what)
+{
+    verb.add_option("--cut", way, in.say(what))->check(oneOf(in, {"marks", "position", "speed"}));
+    verb.add_option("--gates", gates, in.say("For --cut position: LAT,LON,LAT,LON[,METRES]"_t));
 }
 
 Result<storage::RecordingInfo> recordingNamed(const Language& in, const storage::StudyFile& file,

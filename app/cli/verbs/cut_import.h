@@ -36,6 +36,10 @@ struct CutOrder {
 /// What does the same while a recording is made. CutWay::times does not.
 [[nodiscard]] core::RunsBy runsBy(const CutOrder& order);
 
+/// --cut and --gates of a verb that cuts while it records; cutOrderFrom() reads them.
+void addLiveCut(const Language& in, CLI::App& verb, std::string& way, std::string& gates,
+                core::Text<0> what);
+
 /// What is said about a cut.
 struct CutWords {
     std::ostringstream parts; ///< that were found, also where the cut is refused

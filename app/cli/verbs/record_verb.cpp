@@ -11,7 +11,6 @@
 #include "app/wording/numbers.h"
 #include "core/base/unstoppable.h"
 #include "core/study/clock.h"
-#include "core/study/limits.h"
 #include "storage/instruments/rigs.h"
 
 #include <CLI/CLI.hpp>
@@ -102,13 +101,6 @@ int watch(const RecordOptions& options, storage::StudyFile& file, app::LiveSessi
     return desk.written();
 }
 
-/// The speed that was held longest is known at the end.
-bool canCutLive(const CutOrder& order, const core::Study& study)
-{
-    return order.way != CutWay::speed ||
-           core::limitOf(study.properties.limits, "road_speed.target_kmh").has_value();
-}
-
 /// The whole recording into runs, as an import does.
 Outcome cutWhole(const CutOrder& order, storage::StudyFile& file, const std::string& name,
                  Surroundings& io)
@@ -173,9 +165,10 @@ Outcome record(const RecordOptions& options, Surroundings& io)
     if (!study)
         return study.error();
     if (order) {
-        const bool isLive = canCutLive(*order, study.value());
-        rig.value().runs = isLive ? runsBy(*order) : core::RunsBy{};
-        if (isLive)
+        rig.value().runs = runsBy(*order);
+        if (app::lacksTarget(rig.value().runs, study.value()))
+            rig.value().runs = {}; // the speed that was held longest is known at the end
+        else
             order.reset();
     }
     auto connection = file.value().another();
@@ -217,14 +210,9 @@ void describeRecord(CLI::App& verb, Context& context)
     addNumber(in, verb, "--for", options->minutes,
               {0.0, kNoLimit, false, false, "a number of minutes above 0"_t},
               "Ends by itself after so many minutes"_t);
-    verb.add_option(
-            "--cut", options->cut,
-            in.say("Begin and end runs by what is recorded: by marks, position or speed; without "
-                   "road_speed.target_kmh the speed that was held longest cuts at the "
-                   "end"_t))
-        ->check(oneOf(in, {"marks", "position", "speed"}));
-    verb.add_option("--gates", options->gates,
-                    in.say("For --cut position: LAT,LON,LAT,LON[,METRES]"_t));
+    addLiveCut(in, verb, options->cut, options->gates,
+               "Begin and end runs by what is recorded: by marks, position or speed; without "
+               "road_speed.target_kmh the speed that was held longest cuts at the end"_t);
     verb.add_option(
         "--configuration", options->configuration,
         in.say("Of the runs that the recording begins; without it, as they come next"_t));

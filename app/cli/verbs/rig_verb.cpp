@@ -243,12 +243,9 @@ void addNew(CLI::App& verb, Context& context, const std::shared_ptr<RigOptions>&
         "--fuel", options->fuel,
         in.say("obd: petrol, e10 or diesel, for fuel from air mass where the car gives "
                "no fuel rate"_t));
-    task->add_option("--cut", options->cut,
-                     in.say("What begins and ends runs while it records: marks, position or speed "
-                            "(default: whoever types)"_t))
-        ->check(oneOf(in, {"marks", "position", "speed"}));
-    task->add_option("--gates", options->gates,
-                     in.say("For --cut position: LAT,LON,LAT,LON[,METRES]"_t));
+    addLiveCut(in, *task, options->cut, options->gates,
+               "What begins and ends runs while it records: marks, position or speed (default: "
+               "whoever types)"_t);
     task->add_flag("--replace", options->replace, in.say("Over the rig that is there"_t));
     addFooter(in, *task,
               "  bothways rig new car lines:serial:/dev/ttyUSB0,115200 --channel "

@@ -155,6 +155,7 @@ private:
     void begin(std::int64_t moment_ms, const UpNext& what);
     void endAt(std::int64_t moment_ms);
     QString beginFound(const core::FoundBound& found);
+    QString endFound(std::int64_t moment_ms);
     QString dropFound();
     QString follow(const core::FoundBound& found);
     [[nodiscard]] std::int64_t momentOf(double at_s);

@@ -42,12 +42,8 @@ QString RoadsideSession::follow(const core::FoundBound& found)
         m_waiting = found;
         return tr("The next run has begun. Type the number of run %1; it waits.").arg(number());
     case What::ends:
-        if (running && momentOf(found.at_s) <= m_draft.run->start_ms)
-            return m_isFound ? dropFound() : QString();
-        if (running) {
-            endAt(momentOf(found.at_s));
-            return tr("Run %1 has ended by what is recorded.").arg(number());
-        }
+        if (running)
+            return endFound(momentOf(found.at_s));
         if (!m_waiting)
             return {};
         m_waiting.reset();
@@ -57,6 +53,14 @@ QString RoadsideSession::follow(const core::FoundBound& found)
     case What::wasNone: m_waiting.reset(); return running && m_isFound ? dropFound() : QString();
     }
     return {};
+}
+
+QString RoadsideSession::endFound(std::int64_t moment_ms)
+{
+    if (moment_ms <= m_draft.run->start_ms)
+        return m_isFound ? dropFound() : QString();
+    endAt(moment_ms);
+    return tr("Run %1 has ended by what is recorded.").arg(number());
 }
 
 /// As if it had not begun: what was done before can still be taken back.

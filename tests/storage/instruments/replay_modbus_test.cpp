@@ -221,13 +221,19 @@ TEST(ModbusDevices, ARegisterThatIsNotThereIsSaidAndTheOthersGoOn)
     EXPECT_GE(rig.values("a").size(), 2u);
 }
 
-TEST(ModbusDevices, ThatFallSilentAreSaidAndCalledAgain)
+/// Asked without a pause.
+Instrument powerMeter(const ModbusDevice& device)
 {
-    ModbusDevice device;
     Instrument meter = instrument(fmt::format("modbus:tcp:127.0.0.1:{}", device.port()));
     meter.poll_s = 0.0;
     meter.channels = {{"holding:3:u16", "output_w", "W", 1.0, 0.0}};
-    ReadingRig rig({meter});
+    return meter;
+}
+
+TEST(ModbusDevices, ThatFallSilentAreSaidAndCalledAgain)
+{
+    ModbusDevice device;
+    ReadingRig rig({powerMeter(device)});
     ASSERT_TRUE(rig.untilReadings(1)) << rig.trouble();
     device.silent = true;
     ASSERT_TRUE(rig.until([&] { return rig.state().is == Is::silent; })) << rig.trouble();
@@ -267,10 +273,7 @@ TEST(ModbusDevices, ThatCannotBeReachedAreSaidWithTheirName)
 TEST(ModbusDevices, ThatHangUpAreCalledAgain)
 {
     ModbusDevice device;
-    Instrument meter = instrument(fmt::format("modbus:tcp:127.0.0.1:{}", device.port()));
-    meter.poll_s = 0.0;
-    meter.channels = {{"holding:3:u16", "output_w", "W", 1.0, 0.0}};
-    ReadingRig rig({meter});
+    ReadingRig rig({powerMeter(device)});
     ASSERT_TRUE(rig.untilReadings(2)) << rig.trouble();
     device.hangsUp = true;
     EXPECT_TRUE(rig.untilTrouble("the connection was lost")) << rig.trouble();
