@@ -2,7 +2,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/recording/trace.h"
 #include "core/study/rule.h"
+#include "core/study/study.h"
 
 #include <cstdint>
 #include <map>

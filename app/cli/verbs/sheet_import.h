@@ -3,6 +3,7 @@
 #pragma once
 
 #include "app/cli/context.h"
+#include "storage/recordings/run_traces.h"
 #include "storage/sheet/run_sheet.h"
 #include "storage/study/study_file.h"
 

@@ -4,6 +4,7 @@
 
 #include "app/desktop/document/study_document.h"
 #include "app/desktop/look/preferences.h"
+#include "core/recording/trace_consumption.h"
 
 #include <QGridLayout>
 #include <QHBoxLayout>

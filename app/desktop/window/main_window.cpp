@@ -14,6 +14,7 @@
 #include "app/desktop/look/preferences.h"
 #include "app/desktop/pages/blind_page.h"
 #include "app/desktop/pages/look_first_page.h"
+#include "app/desktop/planning/plan_page.h"
 #include "app/desktop/recordings/recordings_folder.h"
 #include "app/desktop/recordings/recordings_panel.h"
 #include "app/desktop/roadside/roadside_page.h"

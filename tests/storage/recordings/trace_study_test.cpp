@@ -1,5 +1,6 @@
 // Copyright (C) 2026 The Bothways developers
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/study/clock.h"
 #include "storage/recordings/recordings.h"
 #include "storage/recordings/run_traces.h"
 #include "storage/recordings/trace_import.h"
@@ -367,7 +368,6 @@ TEST(TraceStudy, ComesInWithTheClockOfItsRecorderSetRight)
 TEST(TraceStudy, WithoutAClockIsToldWhenItBegan)
 {
     TraceBench bench("time_s,v\n0,1\n1,2\n");
-    const core::Study study = taken(bench.m_study.study());
     TraceImportOptions options;
     options.start = "2026-05-09 05:40";
     const auto report = taken(importTrace(bench.m_study, bench.m_file, options));
@@ -376,7 +376,7 @@ TEST(TraceStudy, WithoutAClockIsToldWhenItBegan)
     options.start = "05:40:30";
     const auto later = taken(importTrace(bench.m_study, bench.m_file, options));
     EXPECT_EQ(core::formatDateTime(*later.first),
-              core::formatDate(study.runs.front().start) + "T05:41:30");
+              core::formatDate(taken(bench.m_study.study()).runs.front().start) + "T05:41:30");
     options.start.clear();
     EXPECT_FALSE(importTrace(bench.m_study, bench.m_file, options)) << "no clock to set right";
     options = {};

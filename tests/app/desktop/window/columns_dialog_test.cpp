@@ -1,6 +1,7 @@
 // Copyright (C) 2026 The Bothways developers
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/window/columns_dialog.h"
+#include "core/study/clock.h"
 #include "tests/app/desktop/support/desktop_fixture.h"
 
 #include <QApplication>
