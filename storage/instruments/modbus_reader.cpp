@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "storage/instruments/instrument_reader.h"
 #include "storage/instruments/modbus_source.h"
+#include "storage/instruments/reader_thread.h"
 #include "storage/instruments/serial_open.h"
 
 #include <fmt/format.h>
@@ -10,13 +11,13 @@
 #include <cerrno>
 #include <chrono>
 #include <cmath>
-#include <condition_variable>
 #include <stop_token>
 #include <string>
-#include <thread>
 
 namespace bothways::storage {
 namespace {
+
+using Seconds = std::chrono::duration<double>;
 
 constexpr std::uint32_t kAnswer_us = 300'000;
 constexpr std::uint32_t kConnect_us = 800'000; ///< stopping waits for it
@@ -50,13 +51,9 @@ public:
     ~ModbusReader() override { stop(); }
     void start() override
     {
-        m_thread = std::jthread([this](const std::stop_token& token) { run(token); });
+        m_thread.begin([this](const std::stop_token& token) { run(token); });
     }
-    void stop() override
-    {
-        m_thread.request_stop();
-        m_wake.notify_all();
-    }
+    void stop() override { m_thread.stop(); }
 
 private:
     enum class Answer { values, declined, none, broken };
@@ -70,7 +67,6 @@ private:
     void failed(core::Message why);
     void lost(core::Message why);
     std::string sourceNames(const ModbusRequest& request) const;
-    bool waitFor(double seconds, const std::stop_token& token);
 
     const ReaderClock& m_clock;
     InstrumentOutput& m_output;
@@ -84,17 +80,8 @@ private:
     int m_silentRounds = 0;
     bool m_wasOpen = false, m_isNew = false; ///< connected again, and has not answered yet
     std::int64_t m_last_us = -1;
-    std::mutex m_mutex;
-    std::condition_variable_any m_wake;
-    std::jthread m_thread; ///< the last: it uses all of the above
+    ReaderThread m_thread; ///< the last: it uses all of the above
 };
-
-bool ModbusReader::waitFor(double seconds, const std::stop_token& token)
-{
-    std::unique_lock lock(m_mutex);
-    m_wake.wait_for(lock, token, std::chrono::duration<double>(seconds), [] { return false; });
-    return !token.stop_requested();
-}
 
 void ModbusReader::failed(core::Message why)
 {
@@ -166,7 +153,7 @@ void ModbusReader::run(const std::stop_token& token)
     double next_s = m_clock.elapsed_s();
     while (!token.stop_requested()) {
         if (!m_context && !connect()) {
-            if (!waitFor(m_pace.try_again_s, token))
+            if (!m_thread.pause(Seconds(m_pace.try_again_s), token))
                 return;
             continue;
         }
@@ -175,7 +162,7 @@ void ModbusReader::run(const std::stop_token& token)
             continue;
         next_s = std::max(next_s + m_instrument.poll_s, m_clock.elapsed_s());
         if (const double wait_s = next_s - m_clock.elapsed_s();
-            wait_s > 0.0 && !waitFor(wait_s, token))
+            wait_s > 0.0 && !m_thread.pause(Seconds(wait_s), token))
             return;
     }
 }

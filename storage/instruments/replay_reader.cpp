@@ -1,14 +1,13 @@
 // Copyright (C) 2026 The Bothways developers
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "storage/instruments/instrument_reader.h"
+#include "storage/instruments/reader_thread.h"
 #include "storage/loggers/trace_open.h"
 
 #include <algorithm>
 #include <chrono>
 #include <cmath>
-#include <condition_variable>
 #include <stop_token>
-#include <thread>
 
 namespace bothways::storage {
 namespace {
@@ -33,13 +32,9 @@ public:
     ~ReplayReader() override { stop(); }
     void start() override
     {
-        m_thread = std::jthread([this](const std::stop_token& token) { run(token); });
+        m_thread.begin([this](const std::stop_token& token) { run(token); });
     }
-    void stop() override
-    {
-        m_thread.request_stop();
-        m_wake.notify_all();
-    }
+    void stop() override { m_thread.stop(); }
 
 private:
     struct Column {
@@ -54,7 +49,6 @@ private:
     void takeRow(const TraceBlock& block, std::uint32_t row, double at_s);
     bool handOver(const std::stop_token& token);
     bool waitUntil(double at_s, const std::stop_token& token);
-    bool pause(const std::stop_token& token);
     void end(core::Message why, InstrumentState::Is is);
 
     const ReaderClock& m_clock;
@@ -73,17 +67,8 @@ private:
     double m_lead_s = 0.0; ///< in a rig with others: when the replays began by the reader's clock
     std::int64_t m_last_us = -1;
     bool m_isReady = false;
-    std::mutex m_mutex;
-    std::condition_variable_any m_wake;
-    std::jthread m_thread; ///< the last: it uses all of the above
+    ReaderThread m_thread; ///< the last: it uses all of the above
 };
-
-bool ReplayReader::pause(const std::stop_token& token)
-{
-    std::unique_lock lock(m_mutex);
-    m_wake.wait_for(lock, token, kStep, [] { return false; });
-    return !token.stop_requested();
-}
 
 /// In the common time of the replays.
 bool ReplayReader::waitUntil(double at_s, const std::stop_token& token)
@@ -95,7 +80,7 @@ bool ReplayReader::waitUntil(double at_s, const std::stop_token& token)
         if (!handOver(token))
             return false;
         m_start.reached(m_replay, due_s, false);
-        if (!pause(token))
+        if (!m_thread.pause(kStep, token))
             return false;
     }
 }
@@ -105,7 +90,7 @@ bool ReplayReader::handOver(const std::stop_token& token)
     std::span<const Reading> rest(m_readings);
     while (!rest.empty()) {
         rest = rest.subspan(m_output.put(rest));
-        if (!rest.empty() && !pause(token))
+        if (!rest.empty() && !m_thread.pause(kStep, token))
             return false;
     }
     m_readings.clear();
@@ -175,7 +160,7 @@ core::Outcome ReplayReader::takeBlock(const TraceFile& trace, const TraceBlock& 
         m_start.ready(m_replay, clock_s);
         m_isReady = true;
         while (!m_start.begun())
-            if (!pause(token))
+            if (!m_thread.pause(kStep, token))
                 return stopped;
         m_offset_s = m_start.offset_s(m_replay);
         m_lead_s = m_clock.elapsed_s() - m_start.due_s() / m_start.speed();

@@ -50,6 +50,19 @@ QString numbersBeside(const std::optional<double>& effect, const std::optional<d
                                             numbers.signedRange(*low, *high, decimals));
 }
 
+/// Name, kind and effect of a row, as they are drawn.
+template <class Row>
+ForestRow lineOf(const Row& row)
+{
+    ForestRow line;
+    line.name = row.name;
+    line.kind = row.kind;
+    line.effect_pct = pct(row.effect_log);
+    line.low_pct = pct(row.low_log);
+    line.high_pct = pct(row.high_log);
+    return line;
+}
+
 } // namespace
 
 std::vector<CompanionRow> companionRows(const core::Analysis& analysis, const Words& words)
@@ -129,14 +142,9 @@ std::vector<ForestRow> forestRows(const std::vector<CompanionRow>& rows, const W
     const NumberWords& numbers = words.numbers();
     std::vector<ForestRow> forest;
     for (const CompanionRow& row : rows) {
-        ForestRow line;
+        ForestRow line = lineOf(row);
         line.id = row.id;
-        line.name = row.name;
-        line.kind = row.kind;
         line.differs = row.differs;
-        line.effect_pct = pct(row.effect_log);
-        line.low_pct = pct(row.low_log);
-        line.high_pct = pct(row.high_log);
         line.wide_low_pct = pct(row.wide_low_log);
         line.wide_high_pct = pct(row.wide_high_log);
         line.text = row.effect_log
@@ -204,13 +212,8 @@ std::vector<ForestRow> forestRows(const std::vector<RestoredRow>& rows,
     const NumberWords& numbers = words.numbers();
     std::vector<ForestRow> forest;
     for (const RestoredRow& row : rows) {
-        ForestRow line;
-        line.name = row.name;
-        line.kind = row.kind;
+        ForestRow line = lineOf(row);
         line.key = row.run;
-        line.effect_pct = pct(row.effect_log);
-        line.low_pct = pct(row.low_log);
-        line.high_pct = pct(row.high_log);
         line.differs = row.effect_log && row.cls != analysis.verdict.cls;
         line.text = row.effect_log
                         ? numbersBeside(row.effect_log, row.low_log, row.high_log, numbers)
