@@ -14,6 +14,7 @@
 
 #include <fmt/format.h>
 
+#include <poll.h>
 #include <sys/wait.h>
 #include <unistd.h>
 
@@ -107,7 +108,7 @@ void doSomething(RandomEdits& edits, StudyFile& file, const fs::path& folder)
         const std::string line = fmt::format("{} {}\n", state.lines, state.digest);
         if (::write(acknowledged, line.data(), line.size()) < 0)
             _exit(1);
-        if (taken(file.study()).runs.size() > 1500)
+        if (taken(file.study()).runs.size() > 450)
             _exit(0);
     }
 }
@@ -134,8 +135,14 @@ std::optional<State> lastOf(const std::string& text)
                  text.substr(blank + 1, end - blank - 1)};
 }
 
-/// Starts the editor, kills it after `wait_us`, and gives what it acknowledged.
-std::string runAndKill(const fs::path& path, std::uint32_t seed, int wait_us)
+/// When the editor is killed.
+struct Kill {
+    bool afterCommit; ///< counted from its first acknowledgement, else from its start
+    int wait_us;
+};
+
+/// Starts the editor, kills it, and gives what it acknowledged.
+std::string runAndKill(const fs::path& path, std::uint32_t seed, const Kill& kill)
 {
     int ends[2] = {};
     if (::pipe(ends) != 0)
@@ -146,7 +153,12 @@ std::string runAndKill(const fs::path& path, std::uint32_t seed, int wait_us)
         edit(path, seed, ends[1]);
     }
     ::close(ends[1]);
-    const timespec wait{wait_us / 1'000'000, 1000L * (wait_us % 1'000'000)};
+    if (kill.afterCommit) {
+        constexpr int kTooLong_ms = 60'000;
+        pollfd first{ends[0], POLLIN, 0};
+        ::poll(&first, 1, kTooLong_ms);
+    }
+    const timespec wait{kill.wait_us / 1'000'000, 1000L * (kill.wait_us % 1'000'000)};
     ::nanosleep(&wait, nullptr);
     ::kill(child, SIGKILL);
     ::waitpid(child, nullptr, 0);
@@ -205,8 +217,9 @@ KillReport killRounds(int rounds, std::uint32_t seed, const fs::path& folder, in
     writeRecording(folder);
     State expected = stateOf(taken(StudyFile::create(path)));
     for (; report.rounds < rounds && report.failure.empty(); ++report.rounds) {
-        const std::string acknowledged = runAndKill(
-            path, seed + static_cast<std::uint32_t>(report.rounds), 1000 + random.below(most_us));
+        const std::string acknowledged =
+            runAndKill(path, seed + static_cast<std::uint32_t>(report.rounds),
+                       {report.rounds % 2 == 1, 1000 + random.below(most_us)});
         report.commits +=
             static_cast<int>(std::count(acknowledged.begin(), acknowledged.end(), '\n'));
         report.rolledBack += hasJournal(path) ? 1 : 0;
@@ -222,7 +235,7 @@ KillReport killRounds(int rounds, std::uint32_t seed, const fs::path& folder, in
         }
         report.failure += wrong(file.value(), expected, report);
         expected = stateOf(file.value());
-        if (taken(file.value().study()).runs.size() > 1000) {
+        if (taken(file.value().study()).runs.size() > 300) {
             file = core::Error{};
             fs::remove(path);
             expected = stateOf(taken(StudyFile::create(path)));

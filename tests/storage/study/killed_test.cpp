@@ -17,16 +17,11 @@ using tests::taken;
 // The long form, 10,000 rounds on a real disk, is the target storage_kill_stress.
 TEST(Killed, AStudyHoldsTheLastCommitThatWasAcknowledged)
 {
-    tests::KillReport report;
-    // On a machine that is busy the first commit may come later: the kills, too, then.
-    for (int latest_us = 60'000; report.commits == 0 && latest_us <= 1'000'000; latest_us *= 4) {
-        const tests::TemporaryFolder folder;
-        report = tests::killRounds(200, 20260509, folder.path(), latest_us);
-        ASSERT_EQ(report.failure, "");
-    }
+    const tests::TemporaryFolder folder;
+    const tests::KillReport report = tests::killRounds(200, 20260509, folder.path(), 25'000);
     EXPECT_EQ(report.failure, "");
     EXPECT_EQ(report.rounds, 200);
-    EXPECT_GT(report.commits, 0);
+    EXPECT_GE(report.commits, 100);
 }
 
 TEST(Holder, IsNamedAndItsDeathLocksNobodyOut)
