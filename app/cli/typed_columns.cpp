@@ -6,6 +6,7 @@
 #include "app/cli/warnings.h"
 #include "core/study/property_values.h"
 #include "core/study/units.h"
+#include "storage/sheet/column_names.h"
 #include "storage/sheet/run_columns.h"
 
 #include <algorithm>
@@ -22,6 +23,28 @@ bool isNumberColumn(const std::string& canonical)
            });
 }
 
+/// A column that the study keeps without a meaning, by the name that it was given.
+bool isOwnColumn(const core::Study& study, const std::string& name)
+{
+    return std::ranges::any_of(study.runs, [&](const core::Run& run) {
+        return std::ranges::any_of(
+            run.extra, [&](const auto& own) { return core::sameWord(own.first, name); });
+    });
+}
+
+/// "consumption" alone says what is meant, not in which unit.
+Error needsUnit(const std::string& name, const storage::ColumnMeaning& meaning)
+{
+    std::string ours = meaning.column;
+    for (const std::string_view one : meaning.candidates)
+        ours += (ours.empty() ? "" : ", ") + std::string(one);
+    core::Place where;
+    where.column = name;
+    return {core::ErrorCode::badInput,
+            core::message("does not name a unit that can be taken here; expected {}"_t, ours),
+            std::move(where)};
+}
+
 } // namespace
 
 Result<Assignments> assignmentsFrom(const std::vector<std::string>& words)
@@ -31,12 +54,26 @@ Result<Assignments> assignmentsFrom(const std::vector<std::string>& words)
         auto assignment = splitAssignment(text);
         if (!assignment)
             return assignment.error();
-        auto& [column, value] = assignment.value();
-        if (isNumberColumn(storage::canonicalColumn(column)))
-            value = core::withDecimalPoint(value);
         columns.push_back(std::move(assignment.value()));
     }
     return columns;
+}
+
+Result<Assignments> asColumns(Assignments typed, const core::Study& study)
+{
+    for (auto& [column, value] : typed) {
+        if (!storage::isKnownColumn(storage::canonicalColumn(column)) &&
+            !isOwnColumn(study, column)) {
+            const storage::ColumnMeaning meaning = storage::meaningOf(column);
+            if (meaning.mentioned() && (!meaning.known() || meaning.converts()))
+                return needsUnit(column, meaning);
+            if (meaning.known())
+                column = meaning.column;
+        }
+        if (isNumberColumn(storage::canonicalColumn(column)))
+            value = core::withDecimalPoint(value);
+    }
+    return typed;
 }
 
 std::string csvCell(const std::string& cell)

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "app/cli/context.h"
+#include "core/study/study.h"
 
 #include <string>
 #include <utility>
@@ -14,8 +15,13 @@ namespace bothways::cli {
 
 using Assignments = std::vector<std::pair<std::string, std::string>>;
 
-/// Each "column=value" in two. A decimal comma in a column of numbers becomes a point.
+/// Each "column=value" in two.
 [[nodiscard]] Result<Assignments> assignmentsFrom(const std::vector<std::string>& words);
+
+/// What was typed by the names of a run sheet's columns, which may be other names of them
+/// ("richtung"), as in a spreadsheet; names of columns that the study keeps as its own stay. A
+/// decimal comma in a column of numbers becomes a point. Fails where a name leaves its unit open.
+[[nodiscard]] Result<Assignments> asColumns(Assignments typed, const core::Study& study);
 
 /// In quotes.
 [[nodiscard]] std::string csvCell(const std::string& cell);

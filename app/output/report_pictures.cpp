@@ -4,6 +4,7 @@
 
 #include "app/output/report_drawing.h"
 #include "app/wording/companions.h"
+#include "app/wording/pooled.h"
 #include "core/companions/companions.h"
 #include "core/statistics/distributions.h"
 
@@ -200,18 +201,19 @@ Picture forestPicture(const Language& in, const Analysis& analysis)
 }
 
 Picture studiesPicture(const Language& in, std::span<const StudyRow> studies,
-                       const std::optional<core::Pooled>& pooled, double confidence)
+                       const std::optional<core::Pooled>& pooled, double confidence,
+                       double margin_pct)
 {
     std::vector<ForestRow> rows;
     if (pooled && pooled->common)
-        rows.push_back({in.say("one effect for all"_t),
+        rows.push_back({wording::commonEffectName(in),
                         pooled->common->effect_log,
                         pooled->common->low_log,
                         pooled->common->high_log,
                         {},
                         {}});
     if (pooled)
-        rows.push_back({in.say("mean of their own"_t),
+        rows.push_back({wording::meanEffectName(in, *pooled),
                         pooled->effect_log,
                         pooled->low_log,
                         pooled->high_log,
@@ -229,7 +231,7 @@ Picture studiesPicture(const Language& in, std::span<const StudyRow> studies,
                         {},
                         {}});
     }
-    return rows.empty() ? Picture{} : forestOf(in, rows, 0.0);
+    return rows.empty() ? Picture{} : forestOf(in, rows, margin_pct);
 }
 
 Picture leaveOneOutPicture(const Language& in, const Analysis& analysis)

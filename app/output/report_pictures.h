@@ -30,7 +30,8 @@ namespace bothways::app::report {
 
 /// The pooled effects and the studies, one under the other. Empty without any effect.
 [[nodiscard]] Picture studiesPicture(const Language& in, std::span<const StudyRow> studies,
-                                     const std::optional<core::Pooled>& pooled, double confidence);
+                                     const std::optional<core::Pooled>& pooled, double confidence,
+                                     double margin_pct);
 
 /// The effect with each pair left out in turn. Empty without a headline.
 [[nodiscard]] Picture leaveOneOutPicture(const Language& in, const core::Analysis& analysis);

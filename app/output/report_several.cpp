@@ -64,8 +64,10 @@ Report makeReportOfSeveral(const SeveralInput& given)
     page.paragraph(wording::pooledCaution(in, given.pooled));
     for (const std::string& remark : given.remarks)
         page.paragraph(remark);
-    page.figure(studiesPicture(in, given.studies, given.pooled, given.asked.confidence),
-                in.say("Each study with its {} interval, and what they say together."_t,
+    page.figure(studiesPicture(in, given.studies, given.pooled, given.asked.confidence,
+                               given.asked.margin_pct),
+                in.say("Each study with its {} interval, and what they say together. Grey band: "
+                       "the margin. Line: no effect."_t,
                        intervalPercent(in, given.asked.confidence)));
     page.heading(in.say("The studies"_t));
     page.table(studiesTable(in, given));

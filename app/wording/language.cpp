@@ -101,12 +101,18 @@ std::string Language::place(const core::Place& place) const
 
 namespace {
 
-/// Faults that differ in their line, or in their run, alone.
+/// Faults that differ in their line, or in their run, alone; or, where they are many, in what was
+/// found there.
 struct AlikeFaults {
     std::string words; ///< the message, said
-    const core::Place* first = nullptr;
+    const core::Error* first = nullptr;
     std::vector<int> lines, runs;
+    std::size_t more = 0; ///< that say something else than `words`
 };
+
+/// So many faults of one kind are worth a line each: what is wrong in one cell is mended there.
+/// More of them have one cause, like a column of dates in a form that is not known.
+constexpr std::size_t kFaultsToldApart = 5;
 
 bool alike(const core::Place& a, const core::Place& b)
 {
@@ -118,15 +124,77 @@ void gather(const Language& in, const core::Error& error, std::vector<AlikeFault
 {
     const std::string words = in.say(error.message);
     auto known = std::find_if(all.begin(), all.end(), [&](const AlikeFaults& one) {
-        return one.words == words && alike(*one.first, error.where) &&
+        return one.words == words && alike(one.first->where, error.where) &&
                (error.where.line != 0 || error.where.run != 0);
     });
     if (known == all.end())
-        known = all.insert(all.end(), {words, &error.where, {}, {}});
-    known->lines.push_back(static_cast<int>(error.where.line));
-    known->runs.push_back(error.where.run);
+        known = all.insert(all.end(), {words, &error, {}, {}});
+    if (error.where.line != 0)
+        known->lines.push_back(static_cast<int>(error.where.line));
+    else if (error.where.run != 0)
+        known->runs.push_back(error.where.run);
     for (const core::Error& other : error.others)
         gather(in, other, all);
+}
+
+/// The same sentence, sentences within it too, whatever else its values are.
+bool sameSentence(const core::Message& a, const core::Message& b)
+{
+    const auto nested = [](const core::Value& value) {
+        const auto* message = std::get_if<std::shared_ptr<const core::Message>>(&value.get());
+        return message ? message->get() : nullptr;
+    };
+    return std::strcmp(a.key, b.key) == 0 &&
+           std::equal(a.values.begin(), a.values.end(), b.values.begin(), b.values.end(),
+                      [&](const core::Value& one, const core::Value& other) {
+                          const core::Message* const inOne = nested(one);
+                          const core::Message* const inOther = nested(other);
+                          return inOne && inOther ? sameSentence(*inOne, *inOther)
+                                                  : !inOne && !inOther;
+                      });
+}
+
+/// In lines of one column, or of files that are whole.
+bool ofOneKind(const core::Error& a, const core::Error& b)
+{
+    core::Place other = b.where;
+    if (a.where.line == 0 && a.where.run == 0)
+        other.file = a.where.file;
+    return alike(a.where, other) && sameSentence(a.message, b.message);
+}
+
+/// Many faults of one kind become the first of them, with the lines of all.
+std::vector<AlikeFaults> withoutFloods(std::vector<AlikeFaults> all)
+{
+    struct Kind {
+        const core::Error* first;
+        std::size_t faults = 0;
+        std::optional<std::size_t> kept = {};
+    };
+    std::vector<Kind> kinds;
+    std::vector<std::size_t> kindOf;
+    for (const AlikeFaults& one : all) {
+        auto known = std::ranges::find_if(
+            kinds, [&](const Kind& kind) { return ofOneKind(*kind.first, *one.first); });
+        if (known == kinds.end())
+            known = kinds.insert(kinds.end(), {one.first});
+        ++known->faults;
+        kindOf.push_back(static_cast<std::size_t>(known - kinds.begin()));
+    }
+    std::vector<AlikeFaults> kept;
+    for (std::size_t i = 0; i < all.size(); ++i) {
+        Kind& kind = kinds[kindOf[i]];
+        if (kind.faults <= kFaultsToldApart || !kind.kept) {
+            kind.kept = kept.size();
+            kept.push_back(std::move(all[i]));
+            continue;
+        }
+        AlikeFaults& first = kept[*kind.kept];
+        ++first.more;
+        first.lines.insert(first.lines.end(), all[i].lines.begin(), all[i].lines.end());
+        first.runs.insert(first.runs.end(), all[i].runs.begin(), all[i].runs.end());
+    }
+    return kept;
 }
 
 } // namespace
@@ -136,13 +204,13 @@ std::string Language::describe(const core::Error& error) const
     std::vector<AlikeFaults> all;
     gather(*this, error, all);
     std::string text;
-    for (const AlikeFaults& one : all) {
-        core::Place where = *one.first;
+    for (const AlikeFaults& one : withoutFloods(std::move(all))) {
+        core::Place where = one.first->where;
         std::string runs;
-        if (one.lines.size() > 1) {
+        if (one.lines.size() > 1 || one.runs.size() > 1) {
             if (where.file == storage::kStandardInput)
                 where.file = say("standard input"_t);
-            if (where.line != 0)
+            if (!one.lines.empty())
                 where.file += (where.file.empty() ? "" : ":") + wording::runList(one.lines);
             else
                 runs = wording::runsWords(*this, one.runs);
@@ -160,6 +228,9 @@ std::string Language::describe(const core::Error& error) const
             runs = place(where);
         }
         text += (text.empty() ? "" : "\n") + (runs.empty() ? "" : runs + ": ") + one.words;
+        if (one.more > 0)
+            text += sayCount(static_cast<long long>(one.more), " (and {} more like it)"_t,
+                             " (and {} more like it)"_t, one.more);
     }
     return text;
 }

@@ -80,6 +80,16 @@ std::string pooledVerdict(const Language& in, const std::optional<core::Pooled>&
                   shortest(in, margin_pct));
 }
 
+std::string commonEffectName(const Language& in)
+{
+    return in.say("one effect for all"_t);
+}
+
+std::string meanEffectName(const Language& in, const core::Pooled& pooled)
+{
+    return in.say(pooled.common ? "mean of their effects"_t : "together"_t);
+}
+
 std::string pooledCaution(const Language& in, const std::optional<core::Pooled>& pooled)
 {
     if (!pooled)

@@ -18,6 +18,10 @@ pooledSentence(const Language& in, const std::optional<core::Pooled>& pooled, do
 [[nodiscard]] std::string pooledVerdict(const Language& in,
                                         const std::optional<core::Pooled>& pooled,
                                         double confidence, double margin_pct);
+/// What a row of a picture is called: the one effect, if the device did the same in all studies.
+[[nodiscard]] std::string commonEffectName(const Language& in);
+/// And the mean, if each has an effect of its own.
+[[nodiscard]] std::string meanEffectName(const Language& in, const core::Pooled& pooled);
 /// How far the studies differ, and what a reader should keep in mind; empty where nothing was
 /// pooled.
 [[nodiscard]] std::string pooledCaution(const Language& in,

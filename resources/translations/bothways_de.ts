@@ -1783,10 +1783,6 @@ Fahrten %4 und %5: %6</translation>
         <translation>%1: %2</translation>
     </message>
     <message>
-        <source>together</source>
-        <translation>zusammen</translation>
-    </message>
-    <message>
         <source>study</source>
         <translation>Studie</translation>
     </message>
@@ -1825,14 +1821,6 @@ Fahrten %4 und %5: %6</translation>
     <message>
         <source>–</source>
         <translation>–</translation>
-    </message>
-    <message>
-        <source>one effect for all</source>
-        <translation>ein Effekt für alle</translation>
-    </message>
-    <message>
-        <source>mean of their effects</source>
-        <translation>Mittel ihrer Effekte</translation>
     </message>
 </context>
 <context>

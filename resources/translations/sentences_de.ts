@@ -16,6 +16,10 @@
         <translation>  Rauschen bekannt</translation>
     </message>
     <message>
+        <source> (and {} more like it)</source>
+        <translation> (und {} weitere dieser Art)</translation>
+    </message>
+    <message>
         <source> (limit {} {})</source>
         <translation> (Grenze {} {})</translation>
     </message>
@@ -816,8 +820,8 @@ einen Effekt gibt, wie groß er ist und wie sicher. DATEI ist eine Studie
         <translation>Jedes Paar. Blaue Kreise: Referenz; orange Quadrate: Gerät; hohl: verworfene Fahrten; grün: das Modell.</translation>
     </message>
     <message>
-        <source>Each study with its {} interval, and what they say together.</source>
-        <translation>Jede Studie mit ihrem {}-Intervall und was sie zusammen sagen.</translation>
+        <source>Each study with its {} interval, and what they say together. Grey band: the margin. Line: no effect.</source>
+        <translation>Jede Studie mit ihrem {}-Intervall und was sie zusammen sagen. Graues Band: die Relevanzschwelle. Linie: kein Effekt.</translation>
     </message>
     <message>
         <source>Each time just above that output: that hints at a slipping drive or a current limit. It is a hint, not a fact.</source>
@@ -3701,6 +3705,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>Strecke (km)</translation>
     </message>
     <message>
+        <source>does not name a unit that can be taken here; expected {}</source>
+        <translation>nennt keine Einheit, die hier genommen werden kann; erwartet wurde {}</translation>
+    </message>
+    <message>
         <source>does not take this change ({}); nothing was changed</source>
         <translation>nimmt diese Änderung nicht an ({}); nichts wurde geändert</translation>
     </message>
@@ -4774,8 +4782,8 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>Marken</translation>
     </message>
     <message>
-        <source>mean of their own</source>
-        <translation>Mittel eigener Effekte</translation>
+        <source>mean of their effects</source>
+        <translation>Mittel ihrer Effekte</translation>
     </message>
     <message>
         <source>mean output, W</source>
@@ -6458,6 +6466,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>die Datei gibt es nicht; erwartet wird eine Studie</translation>
     </message>
     <message>
+        <source>there is no such file; expected the recording where its sheet has it, or to be told its folder: --traces FOLDER</source>
+        <translation>keine solche Datei; erwartet wurde die Aufzeichnung dort, wo ihr Blatt sie hat, oder die Angabe ihres Ordners: --traces ORDNER</translation>
+    </message>
+    <message>
         <source>there is no such file; expected {}</source>
         <translation>die Datei gibt es nicht; erwartet wird {}</translation>
     </message>
@@ -6552,6 +6564,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>to replace it, give {} {} --replace</source>
         <translation>ersetzt wird sie mit {} {} --replace</translation>
+    </message>
+    <message>
+        <source>together</source>
+        <translation>zusammen</translation>
     </message>
     <message>
         <source>too large for a rig; expected a rig in JSON, 1 MB at most</source>

@@ -157,7 +157,8 @@ core::Error notThere(const std::string& trace, const std::filesystem::path& shee
 {
     return {core::ErrorCode::badInput,
             where.folder.empty()
-                ? core::Message("there is no such file"_t)
+                ? core::Message("there is no such file; expected the recording where its sheet has "
+                                "it, or to be told its folder: --traces FOLDER"_t)
                 : core::message("there is no such file, and none of this name in {}"_t,
                                 where.folder.string()),
             (sheet.parent_path() / trace).string()};

@@ -4,6 +4,7 @@
 
 #include <gmock/gmock.h>
 
+#include <algorithm>
 #include <ostream>
 
 #include <unistd.h>
@@ -254,6 +255,56 @@ TEST(ReadOnlyStudy, IsReadButNotChanged)
     std::filesystem::permissions(study, std::filesystem::perms::owner_read);
     EXPECT_EQ(bothwaysProgram({"runs", study}).code, 0);
     EXPECT_EQ(bothwaysProgram({"set", study, "margin=2"}).code, 4);
+}
+
+TEST(CliFaults, OfOneCauseAreOneLine)
+{
+    const TempFolder folder;
+    std::string sheet = "configuration,direction,start,l_per_100km\n";
+    for (int i = 0; i < 12; ++i)
+        sheet += std::string(i == 0  ? "wihtout"
+                             : i < 6 ? "without"
+                                     : "with") +
+                 "," + (i % 2 == 0 ? "out" : "back") + ",2026-05-09T" + (i < 10 ? "0" : "") +
+                 std::to_string(i) + ":00,8.1\n";
+    const Ran typo = bothwaysProgram({"analyse", folder.write("typo.csv", sheet)});
+    EXPECT_EQ(typo.code, 3);
+    EXPECT_THAT(typo.err, HasSubstr("typo.csv:2: column 'configuration': 'wihtout' is a third"));
+    EXPECT_EQ(std::count(typo.err.begin(), typo.err.end(), '\n'), 1);
+    std::string bad = "configuration,direction,start,l_per_100km\n";
+    for (int i = 0; i < 9; ++i)
+        bad += std::string("A,out,2026-05-09T0") + std::to_string(i) + ":00," +
+               (i == 4 ? "8.1" : "much") + "\n";
+    const Ran many = bothwaysProgram({"analyse", folder.write("bad.csv", bad)});
+    EXPECT_THAT(many.err, HasSubstr("bad.csv:2–5, 7–10: column 'l_per_100km': 'much' is not"));
+    EXPECT_EQ(std::count(many.err.begin(), many.err.end(), '\n'), 1);
+    // A date in no known form differs in each line, and is one fault all the same.
+    std::string dates = "configuration,direction,start,l_per_100km\n";
+    for (int i = 0; i < 9; ++i)
+        dates += "A,out,13/6/20x6 0" + std::to_string(i) + ":00,8.1\n";
+    const Ran flood = bothwaysProgram({"analyse", folder.write("dates.csv", dates)});
+    EXPECT_THAT(flood.err, HasSubstr("dates.csv:2–10: column 'start': '13/6/20x6 00:00' is no "));
+    EXPECT_THAT(flood.err, HasSubstr("(and 8 more like it)"));
+    EXPECT_EQ(std::count(flood.err.begin(), flood.err.end(), '\n'), 1);
+    // A few are a line each: what is wrong in a cell is mended in that cell.
+    dates.resize(dates.size() - 4 * std::string("A,out,13/6/20x6 00:00,8.1\n").size());
+    const Ran few = bothwaysProgram({"analyse", folder.write("few.csv", dates)});
+    EXPECT_EQ(std::count(few.err.begin(), few.err.end(), '\n'), 5);
+}
+
+TEST(CliFaults, OfManyRecordingsThatAreNotThereAreOneLineWithAWayOn)
+{
+    const TempFolder folder;
+    std::string sheet = "configuration,direction,start,l_per_100km,trace\n";
+    for (int i = 0; i < 9; ++i)
+        sheet += "A,out,2026-05-09T0" + std::to_string(i) + ":00,8.1,logs/run_" +
+                 std::to_string(i) + ".csv\n";
+    const Ran gone = bothwaysProgram({"analyse", folder.write("day.csv", sheet)});
+    EXPECT_EQ(gone.code, 3);
+    EXPECT_THAT(gone.err, HasSubstr("run_0.csv: there is no such file"));
+    EXPECT_THAT(gone.err, HasSubstr("--traces FOLDER"));
+    EXPECT_THAT(gone.err, HasSubstr("(and 8 more like it)"));
+    EXPECT_EQ(std::count(gone.err.begin(), gone.err.end(), '\n'), 1);
 }
 
 } // namespace

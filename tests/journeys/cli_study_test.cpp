@@ -212,12 +212,12 @@ TEST_F(CliStudy, ScreensAppliesAndSaysWhatItLeftOut)
     ASSERT_EQ(bothwaysProgram({"import", m_study, demoFile("levee_generator.csv")}).code, 0);
     const Ran applied = call({"screen", "--apply"});
     ASSERT_EQ(applied.code, 0);
-    EXPECT_THAT(applied.err, HasSubstr("discarded run 20: overspeed"));
+    EXPECT_THAT(applied.err, HasSubstr("discarded run 20: over-speed"));
     EXPECT_THAT(done({"runs"}), HasSubstr("discarded: accessory load changed"));
     EXPECT_THAT(call({"screen", "--apply"}).err, HasSubstr("nothing to discard"));
     done({"undo"}); // all of it is one change
     EXPECT_THAT(done({"runs"}), Not(HasSubstr("discarded: accessory load changed")));
-    EXPECT_THAT(call({"screen", "--apply"}).err, HasSubstr("discarded run 20: overspeed"));
+    EXPECT_THAT(call({"screen", "--apply"}).err, HasSubstr("discarded run 20: over-speed"));
 }
 
 TEST_F(CliStudy, ListsThePropertiesThatWereSet)

@@ -136,7 +136,7 @@ TEST_F(CliVerbs, PairAndUnpairTakeRunsAsOthersDo)
 TEST_F(CliVerbs, TakeRangesOfRuns)
 {
     EXPECT_THAT(call({"discard", "1-3,12", "15", "--reason", "warming_up"}).out,
-                HasSubstr("discarded runs 1–3, 12, 15: warming_up"));
+                HasSubstr("discarded runs 1–3, 12, 15: warming up"));
     const Ran counted = call({"count", "1–4"});
     EXPECT_THAT(counted.out, HasSubstr("counting runs 1–3 again"));
     EXPECT_THAT(counted.out, HasSubstr("run 4 counts already"));
@@ -301,27 +301,30 @@ TEST(CliNumbers, AreTakenWithADecimalCommaOrPointAndInMiles)
         EXPECT_EQ(bothwaysProgram({"set", study, wrong}).code, 2) << wrong;
 }
 
-TEST(CliFaults, OfOneCauseAreOneLine)
+TEST(CliEdit, TakesOtherNamesOfColumnsAndAsksForAUnit)
 {
     const TempFolder folder;
-    std::string sheet = "configuration,direction,start,l_per_100km\n";
-    for (int i = 0; i < 12; ++i)
-        sheet += std::string(i == 0  ? "wihtout"
-                             : i < 6 ? "without"
-                                     : "with") +
-                 "," + (i % 2 == 0 ? "out" : "back") + ",2026-05-09T" + (i < 10 ? "0" : "") +
-                 std::to_string(i) + ":00,8.1\n";
-    const Ran typo = bothwaysProgram({"analyse", folder.write("typo.csv", sheet)});
-    EXPECT_EQ(typo.code, 3);
-    EXPECT_THAT(typo.err, HasSubstr("typo.csv:2: column 'configuration': 'wihtout' is a third"));
-    EXPECT_EQ(std::count(typo.err.begin(), typo.err.end(), '\n'), 1);
-    std::string bad = "configuration,direction,start,l_per_100km\n";
-    for (int i = 0; i < 9; ++i)
-        bad += std::string("A,out,2026-05-09T0") + std::to_string(i) + ":00," +
-               (i == 4 ? "8.1" : "much") + "\n";
-    const Ran many = bothwaysProgram({"analyse", folder.write("bad.csv", bad)});
-    EXPECT_THAT(many.err, HasSubstr("bad.csv:2–5, 7–10: column 'l_per_100km': 'much' is not"));
-    EXPECT_EQ(std::count(many.err.begin(), many.err.end(), '\n'), 1);
+    const std::string study = folder / "day.bothways";
+    ASSERT_EQ(bothwaysProgram({"new", study}).code, 0);
+    ASSERT_EQ(bothwaysProgram({"add", study, "Konfiguration=A", "Richtung=out",
+                               "start=2026-05-09T06:00", "l_per_100km=8.1", "Fahrer=Kim"})
+                  .code,
+              0);
+    EXPECT_THAT(bothwaysProgram({"edit", study, "1", "Bemerkungen=wet"}).out,
+                HasSubstr("changed run 1: notes=wet"));
+    EXPECT_THAT(bothwaysProgram({"edit", study, "1", "L/100km=8,25"}).out,
+                HasSubstr("changed run 1: l_per_100km=8.25"));
+    EXPECT_EQ(bothwaysProgram({"edit", study, "1", "Fahrer=Jo"}).code, 0); // a column of their own
+    for (const char* without : {"consumption=8", "Verbrauch=8", "Dauer (min)=3"}) {
+        const Ran asked = bothwaysProgram({"edit", study, "1", without});
+        EXPECT_EQ(asked.code, 3) << without;
+        EXPECT_THAT(asked.err, HasSubstr("unit")) << without;
+    }
+    const std::string now = bothwaysProgram({"export", study}).out;
+    EXPECT_THAT(now, HasSubstr("8.25"));
+    EXPECT_THAT(now, HasSubstr("Fahrer"));
+    EXPECT_THAT(now, HasSubstr("Jo"));
+    EXPECT_THAT(now, ::testing::Not(HasSubstr("Bemerkungen")));
 }
 
 TEST(CliElectric, LitresAndKilowattHoursNeverMeet)

@@ -91,14 +91,17 @@ Outcome addRun(const AddOptions& options, Surroundings& io)
     auto typed = assignmentsFrom(options.columns);
     if (!typed)
         return typed.error();
-    Assignments columns = std::move(typed).take();
-    const Assignments asTyped = columns;
     auto file = openForChange(options.study);
     if (!file)
         return file.error();
     const auto study = file.value().study();
     if (!study)
         return study.error();
+    auto meant = asColumns(std::move(typed).take(), study.value());
+    if (!meant)
+        return meant.error();
+    Assignments columns = std::move(meant).take();
+    const Assignments asTyped = columns;
     fillIn(columns, study.value());
     if (Outcome needed = checkNeeded(columns); !needed)
         return needed;

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/cli/input.h"
 #include "app/cli/verbs/verbs.h"
+#include "app/wording/findings.h"
 #include "app/wording/runs.h"
 #include "core/study/rule.h"
 
@@ -67,7 +68,8 @@ Outcome discard(const DiscardOptions& options, Surroundings& io)
                    });
     if (!discarded)
         return discarded;
-    const std::string reason = why.reason + (why.evidence.empty() ? "" : ", ") + why.evidence;
+    const std::string reason = app::wording::reasonWord(io.language, why.reason) +
+                               (why.evidence.empty() ? "" : ", ") + why.evidence;
     io.told() << io.language.sayCount(static_cast<long long>(numbers.size()),
                                       "discarded run {}: {}"_t, "discarded runs {}: {}"_t,
                                       app::wording::runList(numbers), reason)

@@ -274,10 +274,14 @@ Outcome edit(const EditOptions& options, Surroundings& io)
     const auto parts = partsOf(options);
     if (!parts)
         return parts.error();
-    const auto& [words, columns] = parts.value();
+    const auto& [words, typed] = parts.value();
     return changeRuns(
         options.study, words,
         [&](storage::StudyFile& file, const core::Study& study, const RunPointers& runs) {
+            const auto meant = asColumns(typed, study);
+            if (!meant)
+                return Outcome(meant.error());
+            const Assignments& columns = meant.value();
             if (Outcome possible = checkColumns(columns, runs); !possible)
                 return possible;
             const auto changed = edited(study, runs, columns, io.today);

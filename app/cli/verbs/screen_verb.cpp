@@ -4,6 +4,7 @@
 #include "app/cli/verbs/verbs.h"
 #include "app/output/analysis_json.h"
 #include "app/output/analysis_text.h"
+#include "app/wording/findings.h"
 #include "core/screening/screening.h"
 
 #include <CLI/CLI.hpp>
@@ -39,7 +40,9 @@ Outcome discardSpoiled(const Input& input, const core::Screening& screening, Sur
         if (std::find(spoiled.begin(), spoiled.end(), run.number) == spoiled.end())
             continue;
         discards.emplace_back(run.id, *run.discard);
-        words += io.language.say("discarded run {}: {}"_t, run.number, run.discard->reason) + "\n";
+        words += io.language.say("discarded run {}: {}"_t, run.number,
+                                 app::wording::reasonWord(io.language, run.discard->reason)) +
+                 "\n";
     }
     if (Outcome done = file.value().discardEach(discards); !done) // all of them, or none
         return done;

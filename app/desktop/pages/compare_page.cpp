@@ -153,6 +153,7 @@ void ComparePage::showForest()
     ForestPlot::Content content;
     content.title = tr("Studies side by side");
     content.sentence = m_sentence->text();
+    content.margin_pct = asked().margin_pct;
     content.axisLabel = tr("change of consumption with the device, in per cent");
     for (std::size_t i = 0; i < m_studies.size(); ++i) {
         ForestRow row;
@@ -186,9 +187,10 @@ void ComparePage::showForest()
         content.rows.push_back(row);
     };
     if (m_pooled && m_pooled->common)
-        addTogether("common", tr("one effect for all"), *m_pooled->common);
+        addTogether("common", shown(wording::commonEffectName(m_units.language)),
+                    *m_pooled->common);
     if (m_pooled)
-        addTogether("pooled", m_pooled->common ? tr("mean of their effects") : tr("together"),
+        addTogether("pooled", shown(wording::meanEffectName(m_units.language, *m_pooled)),
                     *m_pooled);
     m_forest->show(content);
 }

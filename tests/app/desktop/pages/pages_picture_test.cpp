@@ -5,6 +5,7 @@
 #include "app/desktop/pages/compare_page.h"
 #include "app/desktop/pages/result_page.h"
 #include "app/desktop/pages/why_page.h"
+#include "app/desktop/plots/forest_plot.h"
 #include "tests/app/desktop/support/page_fixture.h"
 #include "tests/support/study_builder.h"
 
@@ -154,6 +155,15 @@ TEST(ComparePageTest, DrawsThreeStudiesAndThePooledOne)
         EXPECT_TRUE(page.findChild<QLabel*>(QStringLiteral("pooledCaveat"))
                         ->text()
                         .startsWith(QStringLiteral("Together they say")));
+        // The margin that decides is in the picture, as wide as on the other pages.
+        auto* forest = page.findChild<ForestPlot*>();
+        ASSERT_NE(forest, nullptr);
+        const QCPItemRect* band = nullptr;
+        for (int i = 0; i < forest->itemCount() && !band; ++i)
+            band = qobject_cast<QCPItemRect*>(forest->item(i));
+        ASSERT_NE(band, nullptr);
+        EXPECT_EQ(band->topLeft->coords().x(), -1.0);
+        EXPECT_EQ(band->bottomRight->coords().x(), 1.0);
         EXPECT_FALSE(test::hasNonsense(test::allTexts(page)));
     }
 }
