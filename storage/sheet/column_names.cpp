@@ -3,6 +3,7 @@
 #include "storage/sheet/column_names.h"
 
 #include "core/base/utf8.h"
+#include "core/study/units.h"
 #include "storage/bytes/csv.h"
 #include "storage/sheet/run_columns.h"
 
@@ -191,6 +192,46 @@ std::optional<ColumnMeaning> byNameAndUnit(std::string_view name, std::string_vi
     return unclear(found->second, asUnit);
 }
 
+/// "Ø-Verbrauch", "Average temp": the name without the word that says how it was measured.
+std::string withoutMean(std::string_view name)
+{
+    static constexpr std::array<std::string_view, 17> kMeans = {"o",          "avg",
+                                                                "average",    "mean",
+                                                                "measured",   "durchschnittlicher",
+                                                                "gemessener", "durchschnittliche",
+                                                                "mittlerer",  "mittlere",
+                                                                "gemessene",  "moyen",
+                                                                "moyenne",    "mesuree",
+                                                                "medio",      "media",
+                                                                "promedio"};
+    const std::string folded = foldedName(name);
+    for (const std::string_view mean : kMeans) {
+        if (folded.size() <= mean.size() + 1)
+            continue;
+        const std::size_t rest = folded.size() - mean.size();
+        if (folded.starts_with(mean) && folded[mean.size()] == ' ')
+            return folded.substr(mean.size() + 1);
+        if (mean.size() > 1 && folded.ends_with(mean) && folded[rest - 1] == ' ')
+            return folded.substr(0, rest - 1);
+    }
+    return {};
+}
+
+/// What is left to go by where the table knows no such name.
+std::optional<ColumnMeaning> guessed(std::string_view name, std::string_view unit)
+{
+    std::optional<ColumnMeaning> meaning;
+    if (const std::string plain = withoutMean(name); !plain.empty())
+        meaning = byNameAndUnit(plain, unit, true);
+    // "Display (L/100 km)": no other quantity has such a unit.
+    const UnitForm* form = NameIndex::get().aloneAs(foldedUnit(unit));
+    if (!meaning && form && core::unitFromName(form->column))
+        meaning = meaningBy(*form, unit);
+    if (meaning)
+        meaning->guessed = true;
+    return meaning;
+}
+
 /// "Speed in km/h", "Strecke/km", "Fuel l": name and unit with nothing but a sign between them.
 std::optional<ColumnMeaning> bySplitting(std::string_view written)
 {
@@ -260,18 +301,23 @@ ColumnMeaning meaningOf(std::string_view header, std::string_view unit)
         }
         if (const auto found = byNameAndUnit(name, inside, true))
             return *found;
+        if (const auto found = guessed(name, inside))
+            return *found;
     }
     if (!unit.empty()) {
         const std::string line = std::string(csv::trimmed(unit));
         const bool bracket = line.size() > 2 && (line[0] == '[' || line[0] == '(');
-        const auto found =
-            byNameAndUnit(written, bracket ? line.substr(1, line.size() - 2) : line, true);
-        if (found)
+        const std::string inside = bracket ? line.substr(1, line.size() - 2) : line;
+        if (const auto found = byNameAndUnit(written, inside, true))
+            return *found;
+        if (const auto found = guessed(written, inside))
             return *found;
     }
     if (const auto found = byNameAndUnit(written, {}, true))
         return *found;
     if (const auto found = bySplitting(written))
+        return *found;
+    if (const auto found = guessed(written, {}))
         return *found;
     return meaning;
 }

@@ -43,6 +43,9 @@ struct ColumnMeaning {
     /// The quantity is known, its unit is not: these are the columns that it could be.
     std::vector<std::string_view> candidates;
     std::string unit; ///< as written, for words: "min"
+    /// The name itself is in no table: a word like "average" was left out of it, or its unit alone
+    /// says what it is. A column of a known name goes before it.
+    bool guessed = false;
     [[nodiscard]] bool known() const { return !column.empty(); }
     [[nodiscard]] bool mentioned() const { return known() || !candidates.empty(); }
     [[nodiscard]] bool converts() const { return before != 0.0 || times != by; }

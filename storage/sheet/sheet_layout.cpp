@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "storage/sheet/sheet_layout.h"
 
+#include "core/study/units.h"
 #include "storage/sheet/date_forms.h"
 #include "storage/sheet/number_forms.h"
 #include "storage/sheet/run_columns.h"
@@ -194,13 +195,23 @@ void nameColumns(const Table& table, const SheetOptions& options, SheetLayout& l
     }
 }
 
-/// Where several columns mean the same, the one whose name is ours, or that a person named, is it.
+/// The same quantity: any two consumptions are.
+bool meanTheSame(const ColumnMeaning& a, const ColumnMeaning& b)
+{
+    return a.column == b.column || ((a.guessed || b.guessed) && core::unitFromName(a.column) &&
+                                    core::unitFromName(b.column));
+}
+
+/// Where several columns mean the same, the one whose name is ours, or that a person named, is it;
+/// one whose name is in no table is it last.
 void settleTwins(SheetLayout& layout, const std::string& name, int line)
 {
-    const auto strength = [](const LaidColumn& c) { return c.mapped ? 2 : c.canonical() ? 1 : 0; };
+    const auto strength = [](const LaidColumn& c) {
+        return c.mapped ? 3 : c.canonical() ? 2 : c.meaning.guessed ? 0 : 1;
+    };
     for (LaidColumn& column : layout.columns)
         for (const LaidColumn& other : layout.columns) {
-            if (&other == &column || column.own() || other.meaning.column != column.meaning.column)
+            if (&other == &column || column.own() || !meanTheSame(other.meaning, column.meaning))
                 continue;
             if (strength(column) < strength(other)) {
                 column.meaning = {};

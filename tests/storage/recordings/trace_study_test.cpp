@@ -389,7 +389,7 @@ TEST(TraceStudy, WithoutAClockIsToldWhenItBegan)
     const auto own = importTrace(bench.m_study, bench.m_folder / "both.csv", options);
     ASSERT_FALSE(own);
     EXPECT_THAT(own.error().message.english(), HasSubstr("a clock of its own"));
-    core::Study twoDays = study;
+    core::Study twoDays = taken(bench.m_study.study());
     twoDays.properties.date.clear();
     twoDays.runs.back().start.us += std::int64_t{86'400} * 1'000'000;
     EXPECT_FALSE(recordingStart("05:40", twoDays));

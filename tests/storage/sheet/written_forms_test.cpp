@@ -5,6 +5,7 @@
 #include "storage/sheet/date_forms.h"
 #include "storage/sheet/number_forms.h"
 #include "storage/sheet/run_columns.h"
+#include "storage/sheet/run_sheet.h"
 
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
@@ -115,6 +116,51 @@ TEST(ColumnNames, WithoutTheUnitThatTheyNeedAreNotGuessed)
     for (const char* name : {"Verbrauch", "Fuel (gal)", "Temperature", "Wind", "Pressure (psi)",
                              "Driver", "Odometer", "C", ""})
         EXPECT_FALSE(meaningOf(name).known()) << name;
+}
+
+TEST(ColumnNames, ThatNoTableHasAreGuessedByTheirUnitOrWithoutTheirMean)
+{
+    const std::pair<const char*, const char*> names[] = {
+        {"Ø-Verbrauch (l/100km)", "l_per_100km"},
+        {"Average temp (°C)", "temperature_c"},
+        {"Display (L/100 km)", "l_per_100km"},
+        {"Bordcomputer [mpg (US)]", "mpg_us"},
+        {"Vitesse mesurée (km/h)", "speed_kmh"},
+        {"Mean consumption [kWh/100 km]", "kwh_per_100km"},
+    };
+    for (const auto& [name, column] : names) {
+        EXPECT_EQ(meaningOf(name).column, column) << name;
+        EXPECT_TRUE(meaningOf(name).guessed) << name;
+    }
+    EXPECT_FALSE(meaningOf("Consumption (L/100 km)").guessed);
+    for (const char* name : {"Range (km)", "Tyres (bar)", "Average", "Average gap (m)", "Gear (s)"})
+        EXPECT_FALSE(meaningOf(name).mentioned()) << name;
+}
+
+TEST(ColumnNames, ThatAreKnownGoBeforeGuessedOnes)
+{
+    const auto sheet = [](const char* other) {
+        return storage::parseRunSheet("Setup,Direction,Start," + std::string(other) +
+                                          ",Consumption (L/100 km)\n"
+                                          "A,out,2026-05-09 05:40,9.1,8.41\n"
+                                          "A,back,2026-05-09 05:47,9.2,8.22\n",
+                                      "day.csv");
+    };
+    for (const char* other : {"Display (L/100 km)", "Display (mpg (US))", "Average l/100km"}) {
+        const auto read = sheet(other);
+        ASSERT_TRUE(read) << core::describe(read.error());
+        EXPECT_EQ(read.value().study.runs[0].consumption->value, 8.41) << other;
+    }
+    const auto alone = storage::parseRunSheet("Setup,Direction,Start,Ø-Verbrauch (l/100km)\n"
+                                              "A,out,2026-05-09 05:40,9.1\n",
+                                              "day.csv");
+    ASSERT_TRUE(alone) << core::describe(alone.error());
+    EXPECT_EQ(alone.value().study.runs[0].consumption->value, 9.1);
+    const auto two = storage::parseRunSheet("Setup,Direction,Start,Display (l/100km),BC (l/100km)\n"
+                                            "A,out,2026-05-09 05:40,9.1,9.2\n",
+                                            "day.csv");
+    ASSERT_FALSE(two);
+    EXPECT_THAT(core::describe(two.error()), testing::HasSubstr("says the same as"));
 }
 
 TEST(ColumnNames, OfAPersonsOwnAreMappedByAnyNameAndUnitThatIsKnown)
