@@ -2,7 +2,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/statistics/distributions.h"
 
-#include <boost/math/distributions/beta.hpp>
 #include <boost/math/distributions/chi_squared.hpp>
 #include <boost/math/distributions/fisher_f.hpp>
 #include <boost/math/distributions/non_central_t.hpp>
@@ -30,7 +29,6 @@ using StudentT = bm::students_t_distribution<double, Plain>;
 using NonCentralT = bm::non_central_t_distribution<double, Plain>;
 using FisherF = bm::fisher_f_distribution<double, Plain>;
 using ChiSquare = bm::chi_squared_distribution<double, Plain>;
-using Beta = bm::beta_distribution<double, Plain>;
 
 constexpr double kNaN = std::numeric_limits<double>::quiet_NaN();
 constexpr double kInfinity = std::numeric_limits<double>::infinity();
@@ -76,11 +74,6 @@ double normalCdf(double z)
     if (std::isinf(z))
         return z > 0.0 ? 1.0 : 0.0;
     return bm::cdf(Normal(), z);
-}
-
-double normalUpper(double z)
-{
-    return normalCdf(-z);
 }
 
 double normalQuantile(double p)
@@ -155,15 +148,6 @@ double fTwoSided(double f, double df1, double df2)
     return std::min(1.0, 2.0 * std::min(below, fUpper(f, df1, df2)));
 }
 
-double fQuantile(double p, double df1, double df2)
-{
-    if (!isProbability(p) || !isDf(df1) || !isDf(df2))
-        return kNaN;
-    if (p == 0.0 || p == 1.0)
-        return p == 0.0 ? 0.0 : kInfinity;
-    return bm::quantile(FisherF(df1, df2), p);
-}
-
 double chiSquareUpper(double x, double df)
 {
     if (std::isnan(x) || !isDf(df))
@@ -180,15 +164,6 @@ double chiSquareQuantile(double p, double df)
     if (p == 0.0 || p == 1.0)
         return p == 0.0 ? 0.0 : kInfinity;
     return bm::quantile(ChiSquare(df), p);
-}
-
-double betaQuantile(double p, double a, double b)
-{
-    if (!isProbability(p) || !isDf(a) || !isDf(b))
-        return kNaN;
-    if (p == 0.0 || p == 1.0)
-        return p;
-    return bm::quantile(Beta(a, b), p);
 }
 
 } // namespace bothways::core

@@ -10,7 +10,6 @@ namespace bothways::core {
 
 /// Standard normal.
 [[nodiscard]] double normalCdf(double z);
-[[nodiscard]] double normalUpper(double z);    ///< P(Z > z), exact in the far tail
 [[nodiscard]] double normalQuantile(double p); ///< p 0 and 1: minus and plus infinity
 
 /// Student's t, df > 0, fractional df allowed.
@@ -29,13 +28,9 @@ namespace bothways::core {
 [[nodiscard]] double fUpper(double f, double df1, double df2);
 /// min(1, 2 min(P(F <= f), P(F >= f)))
 [[nodiscard]] double fTwoSided(double f, double df1, double df2);
-[[nodiscard]] double fQuantile(double p, double df1, double df2);
 
 /// Chi-square, df > 0.
 [[nodiscard]] double chiSquareUpper(double x, double df);
 [[nodiscard]] double chiSquareQuantile(double p, double df);
-
-/// Beta, a > 0, b > 0.
-[[nodiscard]] double betaQuantile(double p, double a, double b);
 
 } // namespace bothways::core

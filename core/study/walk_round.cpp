@@ -130,45 +130,18 @@ std::vector<WalkDifference> differencesOf(const std::vector<WalkLine>& lines,
     return found;
 }
 
-namespace {
-
-/// Whether `run` begins a block that nobody walked round for. `before`: the run before it, if any.
-bool isWithoutWalkRound(const Run* before, const Run& run, const std::vector<WalkRound>& made)
-{
-    // made for this run, or since the run before and not later than it
-    return beginsBlock(before, run.configuration, run.start) &&
-           std::none_of(made.begin(), made.end(), [&](const WalkRound& round) {
-               return round.run == run.number ||
-                      (round.at.us <= run.start.us && (!before || round.at.us > before->start.us));
-           });
-}
-
-bool hasWalkRounds(const Study& study, const std::vector<WalkRound>& made)
-{
-    return !study.properties.walk_round.empty() || !made.empty();
-}
-
-} // namespace
-
-std::vector<int> blocksWithoutWalkRound(const Study& study, const std::vector<WalkRound>& made)
-{
-    std::vector<int> without;
-    if (!hasWalkRounds(study, made))
-        return without;
-    const Run* before = nullptr;
-    for (const Run& run : study.runs) {
-        if (isWithoutWalkRound(before, run, made))
-            without.push_back(run.number);
-        before = &run;
-    }
-    return without;
-}
-
 bool wouldBeWithoutWalkRound(const Study& study, const Run& next,
                              const std::vector<WalkRound>& made)
 {
-    return hasWalkRounds(study, made) &&
-           isWithoutWalkRound(study.runs.empty() ? nullptr : &study.runs.back(), next, made);
+    if (study.properties.walk_round.empty() && made.empty())
+        return false;
+    const Run* const before = study.runs.empty() ? nullptr : &study.runs.back();
+    // made for this run, or since the run before and not later than it
+    return beginsBlock(before, next.configuration, next.start) &&
+           std::none_of(made.begin(), made.end(), [&](const WalkRound& round) {
+               return round.run == next.number ||
+                      (round.at.us <= next.start.us && (!before || round.at.us > before->start.us));
+           });
 }
 
 void putNumbers(Run& run, const std::vector<WalkRound>& made)

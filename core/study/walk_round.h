@@ -61,13 +61,9 @@ struct WalkDifference {
                                                         const std::vector<WalkRound>& before,
                                                         const WalkRound& now);
 
-/// Numbers of the first run of each block that nobody walked round for. A walk-round belongs to the
-/// block whose first run is its `run`, or that was begun next after it. None where no walk-round
-/// was ever made and the study has no list.
-[[nodiscard]] std::vector<int> blocksWithoutWalkRound(const Study& study,
-                                                      const std::vector<WalkRound>& made);
-
-/// Whether a run that is not in the study yet, its last one in time, would be such a first run.
+/// Whether a run that is not in the study yet, its last one in time, would begin a block that
+/// nobody walked round for. A walk-round belongs to the block whose first run is its `run`, or that
+/// was begun next after it. False where no walk-round was ever made and the study has no list.
 [[nodiscard]] bool wouldBeWithoutWalkRound(const Study& study, const Run& next,
                                            const std::vector<WalkRound>& made);
 

@@ -112,24 +112,15 @@ TEST(Distributions, NonCentralTIsContinuousWhereTheMethodChanges)
                 << "t " << t << ", df " << df;
 }
 
-// Computed with R 4.2.2: qnorm, pnorm, qchisq, qf, pf; 12 digits.
+// Computed with R 4.2.2: qnorm, pnorm, qchisq, pf; 12 digits.
 TEST(Distributions, NormalChiSquareAndFAgreeWithR)
 {
     expectTo12Digits(normalQuantile(0.975), 1.95996398454);
     expectTo12Digits(normalCdf(1), 0.841344746069);
-    expectTo12Digits(normalUpper(-3), 0.998650101968);
     expectTo12Digits(chiSquareQuantile(0.025, 9), 2.70038949998);
     expectTo12Digits(chiSquareQuantile(0.975, 9), 19.0227677986);
-    expectTo12Digits(fQuantile(0.95, 3, 10), 3.70826481905);
     expectTo12Digits(fUpper(2.5, 4, 20), 1.0 - 0.924853370365);
     EXPECT_NEAR(chiSquareUpper(chiSquareQuantile(0.3, 7), 7), 0.7, 1e-14);
-}
-
-TEST(Distributions, BetaQuantileInvertsTheUniformPowers)
-{
-    // Beta(a, 1) has the distribution function x^a, Beta(1, b) 1 - (1 - x)^b.
-    EXPECT_NEAR(betaQuantile(0.3, 4, 1), std::pow(0.3, 0.25), 1e-15);
-    EXPECT_NEAR(betaQuantile(0.3, 1, 4), 1.0 - std::pow(0.7, 0.25), 1e-15);
 }
 
 TEST(Distributions, ExtremeArgumentsGiveLimits)
@@ -159,7 +150,5 @@ TEST(Distributions, ArgumentsOutOfRangeGiveNaNAndNeverThrow)
     EXPECT_TRUE(std::isnan(nonCentralTCdf(1.0, -1.0, 0.0)));
     EXPECT_TRUE(std::isnan(nonCentralTCdf(1.0, 3.0, kNaN)));
     EXPECT_TRUE(std::isnan(fUpper(1.0, 0.0, 3.0)));
-    EXPECT_TRUE(std::isnan(fQuantile(2.0, 1.0, 3.0)));
     EXPECT_TRUE(std::isnan(chiSquareQuantile(0.5, -2.0)));
-    EXPECT_TRUE(std::isnan(betaQuantile(0.5, 0.0, 1.0)));
 }

@@ -65,20 +65,6 @@ TEST(WalkRound, SaysNumbersThatAreFurtherApartThanTheirTolerance)
     EXPECT_EQ(apart[0].now, 219.9);
 }
 
-TEST(WalkRound, NamesBlocksThatNobodyWalkedRoundFor)
-{
-    Study study = test::aDay("ABA", 1);
-    EXPECT_TRUE(blocksWithoutWalkRound(study, {}).empty())
-        << "no list, none made: nobody wants one";
-    study.properties.walk_round = "belts on";
-    const auto first = [&](std::size_t run) { return study.runs[run].number; };
-    EXPECT_EQ(blocksWithoutWalkRound(study, {}), (std::vector{first(0), first(2), first(4)}));
-    const std::vector made = {roundAt(study.runs[0], 60), roundAt(study.runs[4], 60)};
-    EXPECT_EQ(blocksWithoutWalkRound(study, made), std::vector{first(2)});
-    WalkRound late = roundAt(study.runs[3], 5);
-    EXPECT_EQ(blocksWithoutWalkRound(study, {late}).size(), 3U) << "within the block is too late";
-}
-
 TEST(WalkRound, IsAskedForBeforeTheRunThatWouldBeginABlock)
 {
     Study study = test::aDay("ABA", 1);
