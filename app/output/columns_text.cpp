@@ -4,6 +4,8 @@
 
 #include "storage/sheet/column_names.h"
 
+#include <algorithm>
+
 namespace bothways::app {
 namespace {
 
@@ -35,15 +37,19 @@ std::string joinedNames(const std::vector<std::string>& names)
 
 } // namespace
 
-std::string columnsText(const Language& in)
+std::string columnsText(const Language& in, const std::vector<std::string>& names)
 {
-    std::string text = in.say("configuration, direction, start and one consumption must be there; "
-                              "every other column may be. Any other name is kept as it is, without "
-                              "a meaning."_t) +
-                       "\n";
+    std::string text;
+    if (names.empty())
+        text =
+            in.say("configuration, direction, start and one consumption must be there; every "
+                   "other column may be. Any other name is kept as it is, without a meaning."_t) +
+            "\n";
     for (const storage::ColumnInfo& column : storage::allColumns()) {
+        if (!names.empty() && std::ranges::find(names, column.name) == names.end())
+            continue;
         const std::string unit = column.unit.empty() ? "" : " [" + in.say(column.unit) + "]";
-        text += "\n" + column.name + unit + "\n    " +
+        text += (text.empty() ? "" : "\n") + column.name + unit + "\n    " +
                 in.say("{}; like {}"_t, column.range, column.example) + "\n";
         if (!column.known_as.empty())
             text += wrappedNames(in.say("also:##other names of a column"_t), column.known_as);

@@ -1270,6 +1270,10 @@ einen Effekt gibt, wie groß er ist und wie sicher. DATEI ist eine Studie
         <translation>NAME=WERT</translation>
     </message>
     <message>
+        <source>NAMES</source>
+        <translation>NAMEN</translation>
+    </message>
+    <message>
         <source>NEW</source>
         <translation>NEU</translation>
     </message>
@@ -2113,6 +2117,10 @@ Das Ergebnis zeigt, was es änderte, jede verworfene Fahrt wieder zu werten.</tr
     <message>
         <source>The columns of a run sheet: name, unit, range, and other names</source>
         <translation>Die Spalten eines Fahrtenblatts: Name, Einheit, Bereich und andere Namen</translation>
+    </message>
+    <message>
+        <source>The columns that are asked for, by any name (default: all)</source>
+        <translation>Die Spalten, nach denen gefragt wird, unter irgendeinem Namen (sonst: alle)</translation>
     </message>
     <message>
         <source>The control vehicle is not used: some counted runs lack its consumption.</source>
@@ -6416,6 +6424,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>there is no channel &apos;{}&apos;; expected one of {}</source>
         <translation>es gibt keinen Kanal „{}“; erwartet: einer von {}</translation>
+    </message>
+    <message>
+        <source>there is no column &apos;{}&apos;</source>
+        <translation>es gibt keine Spalte &apos;{}&apos;</translation>
     </message>
     <message>
         <source>there is no folder for settings; expected HOME to be set</source>

@@ -193,7 +193,7 @@ TEST(German, NumbersHaveACommaAndAnswersAreTheSame)
 TEST_F(GermanStudy, IsSpokenOfInEveryStep)
 {
     EXPECT_EQ(done({"discard", m_study, "9", "--reason", "overspeed", "--evidence", "zu schnell"}),
-              "Fahrt 9 verworfen: overspeed, zu schnell\n");
+              "Fahrt 9 verworfen: Überdrehzahl, zu schnell\n");
     EXPECT_EQ(done({"count", m_study, "9"}), "Fahrt 9 zählt wieder\n");
     EXPECT_EQ(done({"count", m_study, "9", "8"}), "Fahrten 9, 8 zählen schon\n");
     EXPECT_EQ(done({"pair", m_study, "1", "4"}), "Fahrten 1 und 4 verbunden\n");

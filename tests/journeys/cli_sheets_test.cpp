@@ -15,7 +15,9 @@
 namespace bothways::test {
 namespace {
 
+using ::testing::AllOf;
 using ::testing::HasSubstr;
+using ::testing::StartsWith;
 
 std::string spreadsheet(const std::string& name)
 {
@@ -270,6 +272,20 @@ TEST(UnknownColumns, AreSaidByAnalyseAsByImport)
     EXPECT_EQ(ran.code, 0) << ran.err;
     EXPECT_THAT(ran.out, HasSubstr("columns kept without a meaning: Driver, notse"));
     EXPECT_THAT(ran.out, HasSubstr("did you mean 'notes' by 'notse'?"));
+}
+
+TEST(Columns, AreShownByAnyNameThatASheetMayHaveForThem)
+{
+    EXPECT_THAT(bothwaysProgram({"columns", "control"}).out, StartsWith("control [that of"));
+    EXPECT_THAT(bothwaysProgram({"columns", "Bemerkungen"}).out, StartsWith("notes\n"));
+    EXPECT_THAT(bothwaysProgram({"columns", "windscreen_on_s", "output_w@left"}).out,
+                AllOf(HasSubstr("NAME_on_s [s]\n"), HasSubstr("\noutput_w [W]\n")));
+    EXPECT_THAT(bothwaysProgram({"columns", "MPG"}).out,
+                AllOf(HasSubstr("mpg_us [mpg (US)]"), HasSubstr("mpg_imp [mpg (imp)]")));
+    const Ran slip = bothwaysProgram({"columns", "contrl"});
+    EXPECT_EQ(slip.code, 2);
+    EXPECT_THAT(slip.err, HasSubstr("there is no column 'contrl'; did you mean 'control'?"));
+    EXPECT_EQ(bothwaysProgram({"columns", "control", "--markdown"}).code, 2);
 }
 
 TEST(Columns, AreTheSameInTheProgramTheHandbookAndTheReadme)

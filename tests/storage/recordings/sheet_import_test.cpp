@@ -120,8 +120,8 @@ TEST(SheetImport, FindsRecordingsThatWereMovedAndNamesEveryOneThatIsNotThere)
     StudyFile study = taken(StudyFile::open(bench.study()));
     const auto refused = importSheet(study, bench.sheet, bench.file());
     ASSERT_FALSE(refused);
-    EXPECT_THAT(core::describe(refused.error()), HasSubstr("run1.csv: there is no such file\n"));
-    EXPECT_THAT(core::describe(refused.error()), HasSubstr("run3.csv: there is no such file"));
+    EXPECT_THAT(core::describe(refused.error()), HasSubstr("run1.csv: there is no such file; "));
+    EXPECT_THAT(core::describe(refused.error()), HasSubstr("run3.csv: there is no such file; "));
     EXPECT_THAT(core::describe(refused.error()), testing::Not(HasSubstr("run2.csv")));
     const auto files = taken(traceFiles(bench.sheet, bench.file(), {elsewhere}));
     EXPECT_EQ(files.at(1), elsewhere / "run1.csv");
