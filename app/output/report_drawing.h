@@ -116,6 +116,15 @@ public:
             words(kLeft - 8.0, axis.at(tick) + 5.0, Anchor::end, localised(m_in, axis.label(tick)));
         }
     }
+    /// Points to what is beyond the picture. Its tip is at x, y; it looks along (dx, dy), of which
+    /// one is 1 or -1 and the other 0.
+    void arrowhead(double x, double y, double dx, double dy, Ink ink)
+    {
+        constexpr double kLong = 7.0, kWide = 6.0;
+        line(x - kLong * dx - kWide * dy, y - kLong * dy - kWide * dx, x, y, ink);
+        line(x, y, x - kLong * dx + kWide * dy, y - kLong * dy + kWide * dx, ink);
+        m_picture.goes_on = true;
+    }
     Picture take() && { return std::move(m_picture); }
 
 private:

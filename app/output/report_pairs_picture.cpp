@@ -133,7 +133,11 @@ private:
             if (!run.discard || !c)
                 continue;
             const double across = x.at(m_along.of(run));
-            const double up = y.at(std::clamp(shown(*c), m_y.low, m_y.high));
+            const double value = shown(*c);
+            const double up = y.at(std::clamp(value, m_y.low, m_y.high));
+            if (value < m_y.low || value > m_y.high)
+                picture.arrowhead(across, value > m_y.high ? up - 13.0 : up + 13.0, 0.0,
+                                  value > m_y.high ? -1.0 : 1.0, Ink::thin);
             std::string says = m_in.say("run {}, discarded: {}"_t, run.number,
                                         wording::reasonWord(m_in, run.discard->reason));
             if (core::sameWord(run.configuration, m_analysis.baseline))

@@ -87,6 +87,7 @@ struct Picture {
     double width = 0.0, height = 0.0; ///< 0: there is nothing to show
     std::string title;                ///< what the picture says, in words
     std::vector<Mark> marks;
+    bool goes_on = false; ///< an arrowhead points to what is beyond the picture
     [[nodiscard]] bool empty() const { return marks.empty(); }
 };
 

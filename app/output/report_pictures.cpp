@@ -97,14 +97,17 @@ Axis effectAxis(const std::vector<ForestRow>& rows, double margin_pct, double le
     return {low, high, left, right};
 }
 
+/// An end that is beyond the picture is an arrowhead, not a bar: the interval goes on.
 void drawInterval(Drawing& picture, const Axis& axis, double y, double low_log, double high_log,
                   double left, double right, Ink ink)
 {
-    const double from = std::clamp(axis.at(pctFromLog(low_log)), left, right);
-    const double to = std::clamp(axis.at(pctFromLog(high_log)), left, right);
-    picture.line(from, y, to, y, ink);
-    picture.line(from, y - 6.0, from, y + 6.0, ink);
-    picture.line(to, y - 6.0, to, y + 6.0, ink);
+    const double from = axis.at(pctFromLog(low_log)), to = axis.at(pctFromLog(high_log));
+    picture.line(std::clamp(from, left, right), y, std::clamp(to, left, right), y, ink);
+    for (const double end : {from, to})
+        if (end < left || end > right)
+            picture.arrowhead(std::clamp(end, left, right), y, end < left ? -1.0 : 1.0, 0.0, ink);
+        else
+            picture.line(end, y - 6.0, end, y + 6.0, ink);
 }
 
 /// Places for the words at both ends of an interval, so that they neither meet nor leave the
@@ -122,8 +125,9 @@ void drawClaim(const Language& in, Drawing& picture, const Axis& axis, const Ana
 {
     if (!analysis.verdict.claim)
         return;
-    const double at = std::clamp(axis.at(analysis.verdict.claim->pct), 20.0, kWidth - 20.0);
-    picture.line(at, 30.0, at, 106.0, Ink::thin);
+    const double at = axis.at(analysis.verdict.claim->pct);
+    if (at >= 20.0 && at <= kWidth - 20.0) // else the words alone stand at that end
+        picture.line(at, 30.0, at, 106.0, Ink::thin);
     picture.words(
         std::clamp(at, 60.0, kWidth - 60.0), 108.0, Anchor::middle,
         in.say("claimed: {}"_t, percent(in, core::logFromPct(analysis.verdict.claim->pct))));
@@ -149,8 +153,9 @@ Picture forestOf(const Language& in, const std::vector<ForestRow>& rows, double 
             drawInterval(picture, axis, y, *row.thin_low_log, *row.thin_high_log, left, right,
                          Ink::thin);
         drawInterval(picture, axis, y, row.low_log, row.high_log, left, right, Ink::interval);
-        picture.dot(std::clamp(axis.at(pctFromLog(row.effect_log)), left, right), y, Ink::result,
-                    percent(in, row.effect_log));
+        const double effect = axis.at(pctFromLog(row.effect_log));
+        if (effect >= left && effect <= right)
+            picture.dot(effect, y, Ink::result, percent(in, row.effect_log));
         y += 30.0;
     }
     picture.bottomAxis(axis, left, right, in.say(kEffectAxis));
@@ -232,6 +237,13 @@ Picture studiesPicture(const Language& in, std::span<const StudyRow> studies,
                         {}});
     }
     return rows.empty() ? Picture{} : forestOf(in, rows, margin_pct);
+}
+
+std::string captionOf(const Language& in, const Picture& picture, std::string caption)
+{
+    return picture.goes_on ? in.say("{} {}##two sentences"_t, caption,
+                                    in.say("An arrowhead points to what is beyond the picture."_t))
+                           : caption;
 }
 
 Picture leaveOneOutPicture(const Language& in, const Analysis& analysis)

@@ -64,11 +64,14 @@ Report makeReportOfSeveral(const SeveralInput& given)
     page.paragraph(wording::pooledCaution(in, given.pooled));
     for (const std::string& remark : given.remarks)
         page.paragraph(remark);
-    page.figure(studiesPicture(in, given.studies, given.pooled, given.asked.confidence,
-                               given.asked.margin_pct),
-                in.say("Each study with its {} interval, and what they say together. Grey band: "
-                       "the margin. Line: no effect."_t,
-                       intervalPercent(in, given.asked.confidence)));
+    Picture picture = studiesPicture(in, given.studies, given.pooled, given.asked.confidence,
+                                     given.asked.margin_pct);
+    const std::string caption =
+        captionOf(in, picture,
+                  in.say("Each study with its {} interval, and what they say together. Grey band: "
+                         "the margin. Line: no effect."_t,
+                         intervalPercent(in, given.asked.confidence)));
+    page.figure(std::move(picture), caption);
     page.heading(in.say("The studies"_t));
     page.table(studiesTable(in, given));
     page.heading(in.say("How they are pooled"_t));

@@ -475,6 +475,10 @@
         <translation>Rücksicht auf Paare, die ihren Nachbarn ähneln, weitet das Intervall so, wie es einem solchen Rauschen entspricht</translation>
     </message>
     <message>
+        <source>An arrowhead points to what is beyond the picture.</source>
+        <translation>Eine Pfeilspitze weist auf das, was außerhalb des Bildes liegt.</translation>
+    </message>
+    <message>
         <source>An assumption is not met ({}): read that check before you trust the interval.</source>
         <translation>Eine Annahme ist verletzt ({}): Lesen Sie diese Prüfung, bevor Sie dem Intervall trauen.</translation>
     </message>

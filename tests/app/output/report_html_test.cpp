@@ -296,3 +296,39 @@ TEST(ReportOfSeveral, SaysWhatEachComparesAndWhichCountsTwice)
     for (const char* words : {">roof box<", ">bare roof<", "as may.csv, and counts twice."})
         EXPECT_THAT(html, HasSubstr(words));
 }
+
+TEST(ReportOfSeveral, DrawsNoEndWhereAnIntervalIsLongerThanThePicture)
+{
+    // Two studies that disagree: 1.5 % less and 6.9 % more, each within half a per cent. One degree
+    // of freedom makes the mean's interval some 100 % wide.
+    const core::StudyEffect one{"tyres", -0.0152, 0.0029, 9.0, 0.007};
+    const core::StudyEffect other{"box", 0.0662, 0.0022, 9.0, 0.0055};
+    app::SeveralInput given;
+    given.studies = {{"tyres", one, core::VerdictClass::less},
+                     {"box", other, core::VerdictClass::more}};
+    const auto html = [&] { return app::reportOfSeveralHtml(given); };
+    EXPECT_THAT(html(), Not(HasSubstr("arrowhead")));
+    given.pooled = core::pool(std::vector{one, other});
+    ASSERT_TRUE(given.pooled);
+    EXPECT_THAT(html(), HasSubstr("An arrowhead points to what is beyond the picture."));
+    EXPECT_THAT(html(), HasSubstr("Grey band: the margin."));
+    // Its row is the second, at 54 units: an arrowhead begins 6 units beside its tip.
+    EXPECT_THAT(html(), HasSubstr("<line x1=\"177.00\" y1=\"60.00\" x2=\"170.00\" y2=\"54.00\""));
+    EXPECT_THAT(html(), HasSubstr("<line x1=\"613.00\" y1=\"48.00\" x2=\"620.00\" y2=\"54.00\""));
+}
+
+TEST(Report, PointsToADiscardThatIsFarBeyondThePicture)
+{
+    core::Study study = exampleStudy("morning.csv");
+    const double usual =
+        0.5 * (study.runs[4].consumption->value + study.runs[5].consumption->value);
+    const auto discards = [&](double times) {
+        for (core::Run& run : study.runs)
+            if (run.discard && run.consumption)
+                run.consumption->value = times * usual;
+    };
+    discards(1.0);
+    EXPECT_THAT(reportOf(study), Not(HasSubstr("An arrowhead")));
+    discards(10.0); // a decimal point was lost
+    EXPECT_THAT(reportOf(study), HasSubstr("An arrowhead points to what is beyond the picture."));
+}
