@@ -55,16 +55,7 @@ std::string unitText(const Language& in, ShownUnit unit, bool electric)
 
 std::string unitText(const Language& in, ConsumptionUnit unit)
 {
-    switch (unit) {
-    case ConsumptionUnit::lPer100km: return in.say("L/100 km"_t);
-    case ConsumptionUnit::mpgUs: return in.say("mpg (US)"_t);
-    case ConsumptionUnit::mpgImp: return in.say("mpg (imperial)"_t);
-    case ConsumptionUnit::kmPerL: return in.say("km/L"_t);
-    case ConsumptionUnit::kwhPer100km: return in.say("kWh/100 km"_t);
-    case ConsumptionUnit::fuelL: return in.say("L##litres"_t);
-    case ConsumptionUnit::fuelGalUs: return in.say("gal (US)"_t);
-    }
-    return {};
+    return in.say(core::unitSign(unit));
 }
 
 std::string signText(const Language& in, std::string_view sign)

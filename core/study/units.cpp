@@ -20,6 +20,20 @@ std::string_view unitName(ConsumptionUnit unit)
     return {};
 }
 
+Text<0> unitSign(ConsumptionUnit unit)
+{
+    switch (unit) {
+    case ConsumptionUnit::lPer100km: return "L/100 km"_t;
+    case ConsumptionUnit::mpgUs: return "mpg (US)"_t;
+    case ConsumptionUnit::mpgImp: return "mpg (imperial)"_t;
+    case ConsumptionUnit::kmPerL: return "km/L"_t;
+    case ConsumptionUnit::kwhPer100km: return "kWh/100 km"_t;
+    case ConsumptionUnit::fuelL: return "L##litres"_t;
+    case ConsumptionUnit::fuelGalUs: return "gal (US)"_t;
+    }
+    return "L/100 km"_t;
+}
+
 std::optional<ConsumptionUnit> unitFromName(std::string_view name)
 {
     for (const ConsumptionUnit unit : kConsumptionUnits)

@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/base/message.h"
+
 #include <cmath>
 #include <cstdint>
 #include <optional>
@@ -45,6 +47,9 @@ inline constexpr ConsumptionUnit kConsumptionUnits[] = {
 /// "l_per_100km", "mpg_us", ... : the column and option name.
 [[nodiscard]] std::string_view unitName(ConsumptionUnit unit);
 [[nodiscard]] std::optional<ConsumptionUnit> unitFromName(std::string_view name);
+
+/// "L/100 km", "mpg (US)", ... : as people read it.
+[[nodiscard]] Text<0> unitSign(ConsumptionUnit unit);
 
 /// True for the two that are an amount of fuel and so need a distance.
 [[nodiscard]] constexpr bool needsDistance(ConsumptionUnit unit)

@@ -28,13 +28,13 @@ constexpr Listed kListed[] = {
     {"distance_mi", "mi", "3.23"},
     {"speed_kmh", "km/h", "88"},
     {"speed_mph", "mph", "55"},
-    {"l_per_100km", "L/100 km", "8.41"},
-    {"mpg_us", "mpg (US)", "27.9"},
-    {"mpg_imp", "mpg (imp)", "33.5"},
-    {"km_per_l", "km/L", "11.9"},
-    {"kwh_per_100km", "kWh/100 km", "17.1"},
-    {"fuel_l", "L", "0.437"},
-    {"fuel_gal_us", "gal (US)", "0.115"},
+    {"l_per_100km", "", "8.41"},
+    {"mpg_us", "", "27.9"},
+    {"mpg_imp", "", "33.5"},
+    {"km_per_l", "", "11.9"},
+    {"kwh_per_100km", "", "17.1"},
+    {"fuel_l", "", "0.437"},
+    {"fuel_gal_us", "", "0.115"},
     {"control", "", "7.62"},
     {"status", "", "discarded"},
     {"reason", "", "overspeed"},
@@ -63,6 +63,8 @@ Message unitOfListed(const Listed& listed)
 {
     if (listed.name == "control")
         return "that of the consumption"_t;
+    if (const auto unit = core::unitFromName(listed.name))
+        return core::unitSign(*unit);
     return listed.unit.empty() ? Message() : Message::verbatim(std::string(listed.unit));
 }
 

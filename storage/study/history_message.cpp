@@ -3,6 +3,7 @@
 #include "storage/study/history_message.h"
 
 #include "core/base/decimal_text.h"
+#include "core/study/units.h"
 #include "storage/sheet/run_columns.h"
 #include "storage/study/history_detail.h"
 
@@ -60,12 +61,6 @@ constexpr std::array kColumns = {Named{"run", "run##column"_t},
 constexpr std::array kStatuses = {Named{"counted", "counted##status"_t},
                                   Named{"discarded", "discarded##status"_t}};
 
-constexpr std::array kUnits = {
-    Named{"l_per_100km", "L/100 km"_t},   Named{"kwh_per_100km", "kWh/100 km"_t},
-    Named{"km_per_l", "km/L"_t},          Named{"mpg_us", "mpg (US)"_t},
-    Named{"mpg_imp", "mpg (imperial)"_t}, Named{"fuel_l", "L##litres"_t},
-    Named{"fuel_gal_us", "gal (US)"_t}};
-
 constexpr std::array kReasons = {Named{"accessory_change", "accessory load changed"_t},
                                  Named{"accessory_timer", "timed accessory dropped out"_t},
                                  Named{"overspeed", "over-speed"_t},
@@ -102,6 +97,12 @@ Value shown(const std::array<Named, Size>& known, const std::string& name)
     if (at == known.end())
         return name;
     return at->text;
+}
+
+Value unitShown(const std::string& name)
+{
+    const auto unit = core::unitFromName(name);
+    return unit ? Value(core::unitSign(*unit)) : Value(name);
 }
 
 const HistoryValue& at(const List& list, std::size_t place)
@@ -153,8 +154,7 @@ Message facts(const List& run)
         return message("run {}: {} {} {}"_t, number, textAt(run, 1), textAt(run, 2),
                        textAt(run, 3));
     return message("run {}: {} {} {}, {} {}"_t, number, textAt(run, 1), textAt(run, 2),
-                   textAt(run, 3), core::decimalText(textAt(run, 4)),
-                   shown(kUnits, textAt(run, 5)));
+                   textAt(run, 3), core::decimalText(textAt(run, 4)), unitShown(textAt(run, 5)));
 }
 
 bool isNumber(const std::string& column)
@@ -170,10 +170,10 @@ Message cell(const std::string& column, const HistoryValue& value)
     const List& parts = value.list();
     if (parts.size() == 2)
         return message("'{} {}'"_t, core::decimalText(textAt(parts, 0)),
-                       shown(kUnits, textAt(parts, 1)));
+                       unitShown(textAt(parts, 1)));
     if (parts.size() > 2)
         return message("'{} {} from trace'"_t, core::decimalText(textAt(parts, 0)),
-                       shown(kUnits, textAt(parts, 1)));
+                       unitShown(textAt(parts, 1)));
     if (column == "status")
         return message("'{}'"_t, shown(kStatuses, value.text()));
     if (column == "reason")

@@ -281,7 +281,7 @@ TEST(Columns, AreShownByAnyNameThatASheetMayHaveForThem)
     EXPECT_THAT(bothwaysProgram({"columns", "windscreen_on_s", "output_w@left"}).out,
                 AllOf(HasSubstr("NAME_on_s [s]\n"), HasSubstr("\noutput_w [W]\n")));
     EXPECT_THAT(bothwaysProgram({"columns", "MPG"}).out,
-                AllOf(HasSubstr("mpg_us [mpg (US)]"), HasSubstr("mpg_imp [mpg (imp)]")));
+                AllOf(HasSubstr("mpg_us [mpg (US)]"), HasSubstr("mpg_imp [mpg (imperial)]")));
     const Ran slip = bothwaysProgram({"columns", "contrl"});
     EXPECT_EQ(slip.code, 2);
     EXPECT_THAT(slip.err, HasSubstr("there is no column 'contrl'; did you mean 'control'?"));
