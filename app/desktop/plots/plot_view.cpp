@@ -48,6 +48,7 @@ bool isOurs(const QKeyEvent& event)
 PlotView::PlotView(QWidget* parent) : QCustomPlot(parent)
 {
     setFocusPolicy(Qt::StrongFocus);
+    setAttribute(Qt::WA_NoMousePropagation, false); // else what wheelEvent() ignores ends here
     setInteractions(QCP::iRangeDrag);
     setNoAntialiasingOnDrag(false);
     setPlottingHint(QCP::phFastPolylines, true);
