@@ -144,6 +144,7 @@ std::string findingsJson(const core::Screening& screening)
             {{"run", notChecked.run},
              {"rule", core::ruleName(notChecked.rule)},
              {"why", wording::whyNotChecked(Language::english(), notChecked)},
+             {"what", notChecked.what.empty() ? Json() : Json(notChecked.what)},
              {"part", partOrNull(notChecked.part)}});
     json["pattern"] = nullptr;
     if (screening.pattern)

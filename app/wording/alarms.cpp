@@ -3,6 +3,7 @@
 // Long: a headline and what to do for each rule, side by side, so that they read alike.
 #include "app/wording/alarms.h"
 
+#include "app/wording/channels.h"
 #include "app/wording/findings.h"
 #include "app/wording/numbers.h"
 
@@ -30,17 +31,25 @@ std::string whole(const Language& in, const std::optional<double>& value)
     return grouped(in, std::abs(value.value_or(0.0)));
 }
 
+/// Of a headline that begins with the name of a channel.
+std::string withCapital(std::string headline)
+{
+    if (!headline.empty() && headline.front() >= 'a' && headline.front() <= 'z')
+        headline.front() = static_cast<char>(headline.front() - 'a' + 'A');
+    return headline;
+}
+
 std::string lostHeadline(const Language& in, const Finding& finding)
 {
     const auto lost = core::lostSensors(finding);
     if (lost.empty())
         return ruleName(in, finding.rule);
-    const std::string& channel = lost.front().channel;
+    const std::string channel = channelName(in, lost.front().channel);
     switch (lost.front().how) {
     case core::LostSensor::How::gap: return in.say("No samples of {}"_t, channel);
-    case core::LostSensor::How::frozen: return in.say("{} is frozen"_t, channel);
-    case core::LostSensor::How::zero: return in.say("{} reads 0"_t, channel);
-    case core::LostSensor::How::fell: return in.say("{} was reset"_t, channel);
+    case core::LostSensor::How::frozen: return withCapital(in.say("{} is frozen"_t, channel));
+    case core::LostSensor::How::zero: return withCapital(in.say("{} reads 0"_t, channel));
+    case core::LostSensor::How::fell: return withCapital(in.say("{} was reset"_t, channel));
     }
     return {};
 }
@@ -118,7 +127,7 @@ std::string lookAtSensor(const Language& in, const Finding& finding)
         return in.say("Look at its plug and cable."_t);
     if (lost.front().how == core::LostSensor::How::fell)
         return in.say("Do not reset it during a run."_t);
-    return in.say("Look at plug and cable of {}."_t, lost.front().channel);
+    return in.say("Look at plug and cable of {}."_t, channelName(in, lost.front().channel));
 }
 
 std::string roadToDo(const Language& in, const Finding& finding)
@@ -191,9 +200,10 @@ std::string alarmHeadline(const Language& in, const Alarm& alarm, const Units&)
                                 whole(in, finding.limit)),
                          finding);
     case Alarm::Kind::timerWillDrop: return timerHeadline(in, alarm);
-    case Alarm::Kind::channelSilent: return in.say("{} is silent"_t, alarm.name);
+    case Alarm::Kind::channelSilent:
+        return withCapital(in.say("{} is silent"_t, channelName(in, alarm.name)));
     case Alarm::Kind::limitMissing: return in.say("Limit {} is not set"_t, alarm.name);
-    case Alarm::Kind::noChannel: return in.say("No channel {}"_t, alarm.name);
+    case Alarm::Kind::noChannel: return in.say("No channel {}"_t, channelName(in, alarm.name));
     }
     return {};
 }
@@ -204,7 +214,8 @@ std::string alarmToDo(const Language& in, const Alarm& alarm)
     case Alarm::Kind::finding: return findingToDo(in, alarm.finding);
     case Alarm::Kind::nearLimit: return in.say("Slow down before the limit is passed."_t);
     case Alarm::Kind::timerWillDrop: return in.say("Switch {} on again."_t, alarm.name);
-    case Alarm::Kind::channelSilent: return in.say("Look at plug and cable of {}."_t, alarm.name);
+    case Alarm::Kind::channelSilent:
+        return in.say("Look at plug and cable of {}."_t, channelName(in, alarm.name));
     case Alarm::Kind::limitMissing:
         return in.say("Set it among the study's limits, or do without this rule: {}."_t,
                       ruleName(in, alarm.finding.rule));

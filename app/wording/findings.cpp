@@ -3,6 +3,7 @@
 // Long: a sentence for each rule, side by side, so that they read alike.
 #include "app/wording/findings.h"
 
+#include "app/wording/channels.h"
 #include "app/wording/numbers.h"
 #include "app/wording/runs.h"
 #include "core/answer/spoiled_runs.h"
@@ -120,19 +121,19 @@ std::string passingTraffic(const Language& in, const Finding& finding)
         if (const auto at = seen.detail.find(channel); at != std::string::npos)
             seen.detail.replace(at, channel.size(), name);
     };
-    call("wind_ms", in.say("wind"_t));
-    call("yaw_deg_per_s", in.say("yaw rate"_t));
+    call("wind_ms", channelName(in, "wind_ms"));
+    call("yaw_deg_per_s", channelName(in, "yaw_deg_per_s"));
     return in.say("a gust or a passing vehicle{}: {} times the usual scatter{}"_t, span(in, seen),
                   size(in, seen.value), noted(seen));
 }
 
-/// "no samples of wind_ms and 2 more channels", "output_w did not move".
+/// "no samples of wind and 2 more channels", "output frozen at one value".
 std::string sensorLost(const Language& in, const Finding& finding)
 {
     const auto lost = core::lostSensors(finding);
     if (lost.empty())
         return in.say("no true reading{}, for {} s"_t, span(in, finding), size(in, finding.value));
-    std::string which = lost.front().channel;
+    std::string which = channelName(in, lost.front().channel);
     if (const auto others = static_cast<long long>(lost.size()) - 1; others > 0)
         which = in.sayCount(others, "{} and {} more channel"_t, "{} and {} more channels"_t, which,
                             grouped(in, static_cast<double>(others)));
@@ -297,21 +298,24 @@ std::string findingSentence(const Language& in, const Finding& finding, const Un
 
 std::string whyNotChecked(const Language& in, const core::NotChecked& notChecked)
 {
-    const auto with = [&](core::Text<0> why) {
-        if (notChecked.what.empty())
+    const auto with = [&](core::Text<0> why, const std::string& what) {
+        if (what.empty())
             return in.say(why);
-        const bool named = notChecked.part.empty() || notChecked.what.ends_with(notChecked.part);
-        return named ? in.say("{} ({})"_t, why, notChecked.what)
-                     : in.say("{} ({}, {})"_t, why, notChecked.what, notChecked.part);
+        return notChecked.part.empty() ? in.say("{} ({})"_t, why, what)
+                                       : in.say("{} ({}, {})"_t, why, what, notChecked.part);
     };
+    const std::string& what = notChecked.what;
     switch (notChecked.why) {
-    case WhyNotChecked::noTrace: return with("the run has no recording"_t);
-    case WhyNotChecked::noChannel: return with("not recorded"_t);
-    case WhyNotChecked::noLimit: return with("no limit is set"_t);
-    case WhyNotChecked::notNoted: return with("not noted"_t);
-    case WhyNotChecked::recordedTooSlowly: return with("recorded too slowly"_t);
-    case WhyNotChecked::noSpread: return with("the channel does not vary"_t);
-    case WhyNotChecked::noSetTime: return with("its switch-on time is not noted"_t);
+    case WhyNotChecked::noTrace: return with("the run has no recording"_t, what);
+    case WhyNotChecked::noChannel: return with("not recorded"_t, channelBaseName(in, what));
+    case WhyNotChecked::noLimit: return with("no limit is set"_t, what); // as it is set by name
+    case WhyNotChecked::notNoted: return with("not noted"_t, columnName(in, what));
+    case WhyNotChecked::recordedTooSlowly:
+        return with("recorded too slowly"_t, channelBaseName(in, what));
+    case WhyNotChecked::noSpread:
+        return with("the channel does not vary"_t, channelBaseName(in, what));
+    case WhyNotChecked::noSetTime:
+        return with("its switch-on time is not noted"_t, columnName(in, what));
     }
     return {};
 }

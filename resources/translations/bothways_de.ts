@@ -956,68 +956,8 @@ Fahrten %4 und %5: %6</translation>
         <translation>%1, %2</translation>
     </message>
     <message>
-        <source>road speed</source>
-        <translation>Geschwindigkeit</translation>
-    </message>
-    <message>
-        <source>wind</source>
-        <translation>Wind</translation>
-    </message>
-    <message>
-        <source>distance</source>
-        <translation>Strecke</translation>
-    </message>
-    <message>
-        <source>output</source>
-        <translation>Abgabeleistung</translation>
-    </message>
-    <message>
-        <source>rotor speed</source>
-        <translation>Rotordrehzahl</translation>
-    </message>
-    <message>
-        <source>generator speed</source>
-        <translation>Generatordrehzahl</translation>
-    </message>
-    <message>
-        <source>accessory load</source>
-        <translation>Nebenverbraucherlast</translation>
-    </message>
-    <message>
         <source>setting (pale: as set)</source>
         <translation>Einstellung (blass: Sollwert)</translation>
-    </message>
-    <message>
-        <source>setting as set</source>
-        <translation>Einstellung, Sollwert</translation>
-    </message>
-    <message>
-        <source>fuel rate</source>
-        <translation>Kraftstoffstrom</translation>
-    </message>
-    <message>
-        <source>fuel used</source>
-        <translation>verbrauchter Kraftstoff</translation>
-    </message>
-    <message>
-        <source>yaw rate</source>
-        <translation>Gierrate</translation>
-    </message>
-    <message>
-        <source>vibration</source>
-        <translation>Vibration</translation>
-    </message>
-    <message>
-        <source>battery</source>
-        <translation>Batterie</translation>
-    </message>
-    <message>
-        <source>latitude</source>
-        <translation>geografische Breite</translation>
-    </message>
-    <message>
-        <source>longitude</source>
-        <translation>geografische Länge</translation>
     </message>
     <message>
         <source>%1 (%2)</source>

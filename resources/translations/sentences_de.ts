@@ -3049,6 +3049,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>Verbraucherlast geändert</translation>
     </message>
     <message>
+        <source>accessory load</source>
+        <translation>Nebenverbraucherlast</translation>
+    </message>
+    <message>
         <source>accessory load (W)</source>
         <comment>column</comment>
         <translation>Nebenverbraucherlast (W)</translation>
@@ -3244,6 +3248,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <source>baseline</source>
         <comment>a check</comment>
         <translation>Referenz</translation>
+    </message>
+    <message>
+        <source>battery</source>
+        <translation>Batterie</translation>
     </message>
     <message>
         <source>battery at the end (V)</source>
@@ -3712,6 +3720,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>verworfen: {}</translation>
     </message>
     <message>
+        <source>distance</source>
+        <translation>Strecke</translation>
+    </message>
+    <message>
         <source>distance (km)</source>
         <comment>column</comment>
         <translation>Strecke (km)</translation>
@@ -3781,6 +3793,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>ends the recording</source>
         <translation>beendet die Aufzeichnung</translation>
+    </message>
+    <message>
+        <source>energy used</source>
+        <translation>verbrauchte Energie</translation>
     </message>
     <message>
         <source>entities that grow without bound</source>
@@ -3932,12 +3948,24 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>Kraftstoff und kWh lassen sich nicht vergleichen; erwartet wird nur eines von beiden in einer Studie</translation>
     </message>
     <message>
+        <source>fuel rate</source>
+        <translation>Kraftstoffstrom</translation>
+    </message>
+    <message>
+        <source>fuel used</source>
+        <translation>verbrauchter Kraftstoff</translation>
+    </message>
+    <message>
         <source>gal (US)</source>
         <translation>gal (US)</translation>
     </message>
     <message>
         <source>generator efficiency</source>
         <translation>Wirkungsgrad des Generators</translation>
+    </message>
+    <message>
+        <source>generator speed</source>
+        <translation>Generatordrehzahl</translation>
     </message>
     <message>
         <source>has a formula without its value; expected the workbook to be saved by the program that reckons it</source>
@@ -4692,6 +4720,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>Vertauschen der Zuordnung</translation>
     </message>
     <message>
+        <source>latitude</source>
+        <translation>geografische Breite</translation>
+    </message>
+    <message>
         <source>left out, as it holds no number: {}</source>
         <translation>weggelassen, weil keine Zahl darin steht: {}</translation>
     </message>
@@ -4751,6 +4783,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>logs out-and-back fuel-economy runs and says whether there is an effect</source>
         <translation>hält Verbrauchsfahrten hin und zurück fest und sagt, ob es einen Effekt gibt</translation>
+    </message>
+    <message>
+        <source>longitude</source>
+        <translation>geografische Länge</translation>
     </message>
     <message>
         <source>looked at before</source>
@@ -5239,6 +5275,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>Einzelpaar</translation>
     </message>
     <message>
+        <source>output</source>
+        <translation>Abgabeleistung</translation>
+    </message>
+    <message>
         <source>output (W)</source>
         <comment>column</comment>
         <translation>Abgabeleistung (W)</translation>
@@ -5375,6 +5415,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>Schnittstelle</translation>
     </message>
     <message>
+        <source>power</source>
+        <translation>Leistung</translation>
+    </message>
+    <message>
         <source>pressure (hPa)</source>
         <comment>column</comment>
         <translation>Luftdruck (hPa)</translation>
@@ -5504,8 +5548,17 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>Fahrgeschwindigkeit {} km/h</translation>
     </message>
     <message>
+        <source>road speed</source>
+        <comment>a channel</comment>
+        <translation>Geschwindigkeit</translation>
+    </message>
+    <message>
         <source>rotor at {} rpm{}</source>
         <translation>der Rotor erreichte {} U/min{}</translation>
+    </message>
+    <message>
+        <source>rotor speed</source>
+        <translation>Rotordrehzahl</translation>
     </message>
     <message>
         <source>rpm</source>
@@ -5765,6 +5818,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>setting</source>
         <translation>Einstellung</translation>
+    </message>
+    <message>
+        <source>setting as set</source>
+        <translation>Einstellung, Sollwert</translation>
     </message>
     <message>
         <source>setting changed</source>
@@ -6662,6 +6719,11 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>vibration up to {} m/s²{}{}</source>
         <translation>Vibration bis {} m/s²{}{}</translation>
+    </message>
+    <message>
+        <source>vibration</source>
+        <comment>a channel</comment>
+        <translation>Vibration</translation>
     </message>
     <message>
         <source>waiting for {}, which reads the study</source>

@@ -33,7 +33,9 @@ NotCheckedDialog::NotCheckedDialog(const std::vector<core::NotChecked>& list,
     const Language& in = units.language;
     std::map<std::pair<QString, QString>, std::vector<int>> runs;
     std::map<QString, QString> topics;
-    for (const core::NotChecked& missing : list) {
+    for (core::NotChecked missing : list) {
+        if (missing.why == core::WhyNotChecked::noLimit)
+            missing.what.clear(); // its name is for who sets it by that
         const QString rule = shown(wording::ruleName(in, missing.rule));
         runs[{rule, shown(wording::whyNotChecked(in, missing))}].push_back(missing.run);
         topics[rule] = helpTopic(missing.rule);

@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/plots/trace_channels.h"
 
+#include "app/desktop/look/said.h"
+#include "app/wording/channels.h"
 #include "core/study/parts.h"
 
 #include <QCoreApplication>
@@ -9,6 +11,7 @@
 
 #include <algorithm>
 #include <array>
+#include <optional>
 
 namespace bothways::app {
 namespace {
@@ -45,51 +48,39 @@ QString partShown(const QString& what, const QString& part)
     return part.isEmpty() ? what : TraceChannels::tr("%1 (%2)").arg(what, part);
 }
 
-ChannelShown shownWithoutPart(const std::string& name, const std::string& unit,
-                              const UnitsShown& units, const QString& part)
+/// The unit of a channel of ours, as it is shown; nothing for one that is not.
+std::optional<ChannelShown> unitShown(std::string_view base, const UnitsShown& units)
 {
     const bool miles = units.distance == DistanceUnit::miles;
-    if (name == "road_speed_kmh")
-        return {withUnit(partShown(TraceChannels::tr("road speed"), part), units.speedUnit()),
-                miles ? 1.0 / core::kKmPerMile : 1.0};
-    if (name == "wind_ms")
-        return {withUnit(partShown(TraceChannels::tr("wind"), part), units.windUnit()),
-                miles ? kMphPerMs : 1.0};
-    if (name == "distance_m")
-        return {withUnit(partShown(TraceChannels::tr("distance"), part), units.distanceUnit()),
-                miles ? 0.001 / core::kKmPerMile : 0.001};
-    if (name == "output_w")
-        return {withUnit(partShown(TraceChannels::tr("output"), part), QStringLiteral("W"))};
-    if (name == "rotor_rpm")
-        return {
-            withUnit(partShown(TraceChannels::tr("rotor speed"), part), units.signShown("rpm"))};
-    if (name == "generator_rpm")
-        return {withUnit(partShown(TraceChannels::tr("generator speed"), part),
-                         units.signShown("rpm"))};
-    if (name == "accessory_w")
-        return {
-            withUnit(partShown(TraceChannels::tr("accessory load"), part), QStringLiteral("W"))};
-    if (name == "setting")
-        return {withUnit(partShown(TraceChannels::tr("setting (pale: as set)"), part),
-                         QStringLiteral("°"))};
-    if (name == "setting_set")
-        return {
-            withUnit(partShown(TraceChannels::tr("setting as set"), part), QStringLiteral("°"))};
-    if (name == "fuel_rate_l_per_h")
-        return {withUnit(partShown(TraceChannels::tr("fuel rate"), part), units.signShown("L/h"))};
-    if (name == "fuel_used_l")
-        return {withUnit(partShown(TraceChannels::tr("fuel used"), part), units.signShown("L"))};
-    if (name == "yaw_deg_per_s")
-        return {withUnit(partShown(TraceChannels::tr("yaw rate"), part), QStringLiteral("°/s"))};
-    if (name == "vibration_ms2")
-        return {withUnit(partShown(TraceChannels::tr("vibration"), part), QStringLiteral("m/s²"))};
-    if (name == "battery_v")
-        return {withUnit(partShown(TraceChannels::tr("battery"), part), QStringLiteral("V"))};
-    if (name == "lat_deg")
-        return {withUnit(partShown(TraceChannels::tr("latitude"), part), QStringLiteral("°"))};
-    if (name == "lon_deg")
-        return {withUnit(partShown(TraceChannels::tr("longitude"), part), QStringLiteral("°"))};
-    return {withUnit(partShown(QString::fromStdString(name), part), QString::fromStdString(unit))};
+    if (base == "road_speed_kmh")
+        return ChannelShown{units.speedUnit(), miles ? 1.0 / core::kKmPerMile : 1.0};
+    if (base == "wind_ms")
+        return ChannelShown{units.windUnit(), miles ? kMphPerMs : 1.0};
+    if (base == "distance_m")
+        return ChannelShown{units.distanceUnit(), miles ? 0.001 / core::kKmPerMile : 0.001};
+    struct Sign {
+        std::string_view base;
+        const char* unit;
+    };
+    static constexpr Sign kSigns[] = {{"output_w", "W"},
+                                      {"rotor_rpm", "rpm"},
+                                      {"generator_rpm", "rpm"},
+                                      {"accessory_w", "W"},
+                                      {"setting", "°"},
+                                      {"setting_set", "°"},
+                                      {"fuel_rate_l_per_h", "L/h"},
+                                      {"fuel_used_l", "L"},
+                                      {"energy_used_kwh", "kWh"},
+                                      {"power_kw", "kW"},
+                                      {"yaw_deg_per_s", "°/s"},
+                                      {"vibration_ms2", "m/s²"},
+                                      {"battery_v", "V"},
+                                      {"lat_deg", "°"},
+                                      {"lon_deg", "°"}};
+    const auto* const its = std::ranges::find(kSigns, base, &Sign::base);
+    if (its == std::end(kSigns))
+        return std::nullopt;
+    return ChannelShown{units.signShown(its->unit)};
 }
 
 } // namespace
@@ -140,8 +131,13 @@ int placeOfPart(const QString& channel, const QStringList& channels)
 ChannelShown channelShown(const std::string& name, const std::string& unit, const UnitsShown& units)
 {
     const core::PartedName parted = core::partedName(name);
-    return shownWithoutPart(std::string(parted.base), unit, units,
-                            QString::fromUtf8(parted.part.data(), qsizetype(parted.part.size())));
+    const QString part = QString::fromUtf8(parted.part.data(), qsizetype(parted.part.size()));
+    const QString words = parted.base == "setting"
+                              ? TraceChannels::tr("setting (pale: as set)")
+                              : shown(wording::channelBaseName(units.language, name));
+    const ChannelShown its =
+        unitShown(parted.base, units).value_or(ChannelShown{QString::fromStdString(unit)});
+    return {withUnit(partShown(words, part), its.label), its.factor};
 }
 
 std::string setPointOf(const std::string& channel)

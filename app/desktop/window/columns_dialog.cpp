@@ -3,6 +3,7 @@
 #include "app/desktop/window/columns_dialog.h"
 
 #include "app/desktop/look/said.h"
+#include "app/wording/channels.h"
 #include "storage/sheet/column_names.h"
 
 #include <QAbstractItemView>
@@ -25,29 +26,9 @@ namespace {
 constexpr int kLettersOfAChoice = 16;
 constexpr int kScrollBar = 24; // px, of a list that has one
 
-/// The first of "distance|length" in the reader's language.
-QString firstName(const Language& in, const storage::Quantity& quantity)
-{
-    const std::string_view names = in.tag() == "de" ? quantity.german : quantity.english;
-    return QString::fromUtf8(names.data(),
-                             static_cast<qsizetype>(names.find('|') == std::string_view::npos
-                                                        ? names.size()
-                                                        : names.find('|')));
-}
-
-/// What people call one of our columns; its own name where no table has another.
 QString nameOf(const Language& in, const std::string& column)
 {
-    for (const storage::Quantity& quantity : storage::quantities()) {
-        const bool its =
-            quantity.without == column ||
-            std::ranges::any_of(quantity.units, [&](const storage::UnitForm& unit) {
-                return unit.column == column && unit.times == unit.by && unit.before == 0.0;
-            });
-        if (its)
-            return firstName(in, quantity);
-    }
-    return QString::fromStdString(column).replace(u'_', u' ');
+    return shown(wording::columnName(in, column));
 }
 
 /// Without a header: whether its first line could be one.

@@ -104,7 +104,7 @@ TEST(Alarms, SayWhatIsWrongAndWhatToDo)
     EXPECT_EQ(alarmToDo(english, named(Alarm::Kind::timerWillDrop, "windscreen", 39.5)),
               "Switch windscreen on again.");
     EXPECT_EQ(alarmHeadline(english, found(Rule::sensorLost, 3.0, "rotor_rpm@left:gap", "left")),
-              "No samples of rotor_rpm@left");
+              "No samples of rotor speed (left)");
     EXPECT_EQ(alarmLevelName(english, core::AlarmLevel::spoiled), "spoiled");
 }
 
@@ -117,11 +117,11 @@ TEST(Findings, NameThePartOfTheDevice)
         "run 9: left: rotor at 3,410 rpm from 61.2 s to 63.5 s, above the limit of 3,200 rpm");
     finding = found(Rule::sensorLost, 3.0, "rotor_rpm@left:gap", "left").finding;
     EXPECT_EQ(findingSentence(english, finding),
-              "run 9: no samples of rotor_rpm@left from 61.2 s to 63.5 s");
+              "run 9: no samples of rotor speed (left) from 61.2 s to 63.5 s");
     EXPECT_EQ(whyNotChecked(english, {9, Rule::overspeed, core::WhyNotChecked::noLimit,
                                       "overspeed.rpm", "left"}),
               "no limit is set (overspeed.rpm, left)");
     EXPECT_EQ(whyNotChecked(english, {9, Rule::loadLost, core::WhyNotChecked::noChannel,
                                       "output_w@left", "left"}),
-              "not recorded (output_w@left)");
+              "not recorded (output, left)");
 }

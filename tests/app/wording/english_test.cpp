@@ -273,14 +273,14 @@ TEST(Findings, OfALostSensorSayWhichAndHow)
     core::Finding lost = during(finding(core::Rule::sensorLost, 15, 1), 80, 95);
     lost.detail = "wind_ms:gap, output_w:frozen, rotor_rpm:gap";
     EXPECT_EQ(findingSentence(english, lost),
-              "run 9: no samples of wind_ms and 2 more channels from 80.0 s to 95.0 s");
+              "run 9: no samples of wind and 2 more channels from 80.0 s to 95.0 s");
     lost.detail = "output_w:frozen";
     EXPECT_EQ(findingSentence(english, lost),
-              "run 9: output_w frozen at one value from 80.0 s to 95.0 s "
+              "run 9: output frozen at one value from 80.0 s to 95.0 s "
               "while the vehicle's speed moved");
     lost.detail = "rotor_rpm:zero";
     EXPECT_EQ(findingSentence(english, lost),
-              "run 9: rotor_rpm read 0 from 80.0 s to 95.0 s while the device gave power");
+              "run 9: rotor speed read 0 from 80.0 s to 95.0 s while the device gave power");
 }
 
 TEST(Findings, OfAMarkSayThatAPersonMadeIt)
