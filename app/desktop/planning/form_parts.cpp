@@ -51,7 +51,13 @@ void layOut(QWidget& page, QWidget* form, QBoxLayout* answer)
 {
     auto* both = new TurningLayout(form->maximumWidth() + kAnswerWidth);
     both->setSpacing(24);
-    both->addWidget(form);
+    // In a row of its own the form is asked how high it is at the width that it will have: alone it
+    // would be asked for all of the width, of which it takes a part, and be given too little
+    // height.
+    auto* place = new QHBoxLayout;
+    place->addWidget(form, 1);
+    place->addStretch();
+    both->addLayout(place);
     both->addLayout(answer, 1);
     auto* column = new QVBoxLayout;
     column->addLayout(both);

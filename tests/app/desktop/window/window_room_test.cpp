@@ -94,6 +94,18 @@ TEST_P(SmallWindowTest, TheNamesOfAllPagesAreInSight)
             << tabs->tabText(i).toStdString();
 }
 
+TEST_P(SmallWindowTest, TheLedgersTableLeavesItsBoxesInSight)
+{
+    openDemo();
+    window->showPage("ledger");
+    const auto* boxes = find("ledgerFlow");
+    const auto* table = find("ledgerTable");
+    EXPECT_TRUE(waitFor([&] {
+        return boxes->height() > 0 && boxes->geometry().bottom() < table->geometry().top();
+    })) << boxes->geometry().bottom()
+        << ' ' << table->geometry().top();
+}
+
 INSTANTIATE_TEST_SUITE_P(InBothLanguages, SmallWindowTest, testing::Bool(),
                          [](const auto& given) { return given.param ? "German" : "English"; });
 
