@@ -2407,6 +2407,14 @@ Fahrten %4 und %5: %6</translation>
         <source>Import again</source>
         <translation>Noch einmal importieren</translation>
     </message>
+    <message>
+        <source>sheet %1</source>
+        <translation>Blatt %1</translation>
+    </message>
+    <message>
+        <source>line %1</source>
+        <translation>Zeile %1</translation>
+    </message>
 </context>
 <context>
     <name>bothways::app::InstrumentForm</name>

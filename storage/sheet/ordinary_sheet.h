@@ -58,6 +58,10 @@ struct SheetPreview {
                                                       const SheetOptions& options = {},
                                                       std::size_t mostRows = 12);
 
+/// Whether it says which column was taken for which of ours, by their names: who shows that in a
+/// table need not say it.
+[[nodiscard]] bool namesColumns(const core::Message& found);
+
 /// What a study keeps what was said of columns by: the names of the header, whatever the file and
 /// the lines. Empty where no header is found.
 [[nodiscard]] std::string sheetHeaderKey(std::string_view bytes, const std::string& name,

@@ -1,5 +1,6 @@
 // Copyright (C) 2026 The Bothways developers
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "storage/sheet/ordinary_sheet.h"
 #include "storage/sheet/run_columns.h"
 #include "storage/sheet/sheet_preparer.h"
 
@@ -11,6 +12,8 @@
 // What SheetPreparer says of a sheet, and what it has to be told.
 namespace bothways::storage {
 namespace {
+
+constexpr auto kColumnsTaken = "columns taken as {}"_t;
 
 /// "9, 10 and 14" would be words; lines are a list.
 std::string lineList(const Table& table, const std::vector<std::size_t>& rows)
@@ -134,6 +137,11 @@ void SheetPreparer::sayHidden()
         m_sheet.found.push_back(core::message("hidden columns as well: {}"_t, columns));
 }
 
+bool namesColumns(const core::Message& found)
+{
+    return std::string_view(found.key) == kColumnsTaken.key();
+}
+
 /// What was found, for people.
 void SheetPreparer::say()
 {
@@ -158,7 +166,7 @@ void SheetPreparer::say()
             renamed += fmt::format("{}{}={}", renamed.empty() ? "" : ", ",
                                    shownCell(column.written), column.meaning.column);
     if (!renamed.empty())
-        found.push_back(core::message("columns taken as {}"_t, renamed));
+        found.push_back(core::message(kColumnsTaken, renamed));
     sayHidden();
     if (m_orderFound)
         found.push_back(m_order == DateOrder::monthFirst ? "the month before the day in dates"_t

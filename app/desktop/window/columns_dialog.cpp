@@ -278,7 +278,8 @@ void ColumnsDialog::showRest()
                   .arg(nameShown(QFileInfo(m_file).fileName().toStdString())));
     QStringList found;
     for (const core::Message& message : m_preview.found)
-        found << said(m_in, message);
+        if (!storage::namesColumns(message)) // the table above shows it
+            found << said(m_in, message);
     m_found->setVisible(!found.isEmpty());
     m_found->setText(tr("Found: %1.").arg(found.join(u"; ")));
     QStringList missing;

@@ -17,16 +17,22 @@
 namespace bothways::app {
 namespace {
 
-/// "FILE:14: column 'x'" without the file, which is the same for all.
-QString placeInFile(const Language& in, const core::Error& error, const QString& file)
+/// "sheet Log, line 14, column 'x'": without the file, which is the same for all.
+QString placeInFile(const Language& in, const core::Error& error)
 {
-    QString place = placeOf(in, error);
-    for (const QString& name : {file, QFileInfo(file).fileName()})
-        if (place.startsWith(name))
-            place = place.mid(name.size());
-    while (place.startsWith(u':') || place.startsWith(u' '))
-        place = place.mid(1);
-    return place;
+    core::Place within = error.where;
+    QStringList place;
+    if (const auto sheet = within.file.rfind('[');
+        within.file.ends_with(']') && sheet != std::string::npos)
+        place += ImportProblemsDialog::tr("sheet %1")
+                     .arg(nameShown(within.file.substr(sheet + 1, within.file.size() - sheet - 2)));
+    if (within.line > 0)
+        place += ImportProblemsDialog::tr("line %1").arg(within.line);
+    within.file.clear();
+    within.line = 0;
+    place += QString::fromStdString(in.place(within));
+    place.removeAll(QString());
+    return place.join(QStringLiteral(", "));
 }
 
 } // namespace
@@ -58,7 +64,7 @@ ImportProblemsDialog::ImportProblemsDialog(const Language& in, const QString& fi
     list->verticalHeader()->hide();
     list->horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
     const auto fill = [&](int row, const core::Error& fault) {
-        list->setItem(row, 0, new QTableWidgetItem(placeInFile(in, fault, file)));
+        list->setItem(row, 0, new QTableWidgetItem(placeInFile(in, fault)));
         list->setItem(row, 1, new QTableWidgetItem(said(in, fault.message)));
     };
     fill(0, error);
@@ -67,7 +73,9 @@ ImportProblemsDialog::ImportProblemsDialog(const Language& in, const QString& fi
     list->horizontalHeader()->setSectionResizeMode(0, QHeaderView::ResizeToContents);
     list->horizontalHeader()->setSectionResizeMode(1, QHeaderView::Stretch);
     list->setWordWrap(true);
-    list->resizeRowsToContents();
+    // Once the columns have their widths.
+    connect(list->horizontalHeader(), &QHeaderView::sectionResized, list,
+            &QTableWidget::resizeRowsToContents, Qt::QueuedConnection);
     box->addWidget(list, 1);
 
     auto* buttons = new QDialogButtonBox(QDialogButtonBox::Close, this);

@@ -167,8 +167,11 @@ TEST_F(WindowTest, ABadSheetListsEveryBadLineAndChangesNothing)
     auto* list = dialog->findChild<QTableWidget*>("importProblemList");
     std::set<QString> lines;
     for (int row = 0; row < list->rowCount(); ++row)
-        lines.insert(list->item(row, 0)->text().section(':', 0, 0));
-    EXPECT_EQ(lines, (std::set<QString>{"2", "3", "4"}));
+        lines.insert(list->item(row, 0)->text().section(',', 0, 0));
+    EXPECT_EQ(lines, (std::set<QString>{"line 2", "line 3", "line 4"}));
+    EXPECT_TRUE(waitFor([&] { // no higher than its words
+        return list->rowHeight(0) < 3 * list->fontMetrics().height();
+    })) << list->rowHeight(0);
     EXPECT_EQ(study(), before);
     dialog->close();
 }
