@@ -5266,6 +5266,10 @@ Erstellt mit Qt %1, QCustomPlot, SQLite, SQLiteCpp, Boost, Eigen, fast_float, fm
         <source>It is a &amp;run sheet…</source>
         <translation>Es ist ein &amp;Fahrtenblatt…</translation>
     </message>
+    <message>
+        <source>Clipboard</source>
+        <translation>Zwischenablage</translation>
+    </message>
 </context>
 <context>
     <name>bothways::app::StudyPage</name>

@@ -12,6 +12,7 @@
 #include "app/desktop/runs/study_page.h"
 #include "app/desktop/window/report_desk.h"
 #include "app/desktop/window/result_tabs.h"
+#include "app/desktop/window/rows_paste.h"
 #include "app/desktop/window/start_page.h"
 #include "app/desktop/window/study_jobs.h"
 
@@ -60,6 +61,7 @@ void takeKeyboard(QWidget& part)
 void MainWindow::build()
 {
     qApp->installEventFilter(new WheelGuard(this));
+    qApp->installEventFilter(new RowsPaste(this));
     auto* centre = new Middle(this);
     auto* box = new QVBoxLayout(centre);
     box->setContentsMargins(4, 4, 4, 4);

@@ -14,6 +14,7 @@
 #include "app/desktop/runs/study_page.h"
 #include "app/desktop/watch/live_desk.h"
 #include "app/desktop/window/preferences_dialog.h"
+#include "app/desktop/window/rows_paste.h"
 #include "app/desktop/window/study_jobs.h"
 
 #include <QAction>
@@ -78,7 +79,8 @@ void MainWindow::cut()
 
 void MainWindow::paste()
 {
-    if (auto* line = qobject_cast<QLineEdit*>(QApplication::focusWidget()))
+    if (auto* line = qobject_cast<QLineEdit*>(QApplication::focusWidget());
+        line && !rowsInClipboard())
         line->paste();
     else if (m_page->settle())
         m_jobs->pasteRuns(*m_document);

@@ -171,16 +171,23 @@ void StudyJobs::pasteRuns(StudyDocument& document)
                           "spreadsheet together with the header."));
         return;
     }
-    storage::SheetOptions options = sheetOptions(m_clock().date());
-    options.date = document.study().properties.date;
-    const auto sheet = storage::parseRunSheet(text, source.toStdString(), options);
+    storage::SheetOptions known =
+        document.keptColumns(text, source, sheetOptions(m_clock().date()));
+    known.date = document.study().properties.date;
+    const auto options =
+        askColumns(m_preferences.spoken(), text, tr("Clipboard"), known, nullptr, &m_window);
+    if (!options)
+        return;
+    const auto sheet = storage::parseRunSheet(text, source.toStdString(), *options);
     if (!sheet) {
         m_messages.say(m_preferences.spoken(), sheet.error());
         return;
     }
     const auto count = static_cast<int>(sheet.value().study.runs.size());
-    say(add(document, sheet.value().study, source),
-        tr("%n run(s) came from %1.", nullptr, count).arg(source));
+    core::Outcome outcome = add(document, sheet.value().study, source);
+    if (outcome)
+        outcome = document.keepColumns(text, source, *options);
+    say(outcome, tr("%n run(s) came from %1.", nullptr, count).arg(source));
 }
 
 void StudyJobs::showSheetFaults(const QString& file, const core::Error& error)
