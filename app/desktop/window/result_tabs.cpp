@@ -64,8 +64,14 @@ LatePage* ResultTabs::add(Kind kind, const QString& name, const QString& title, 
             area->setAccessibleName(title);
         return page;
     });
-    m_tabs.push_back({name, kind, place});
-    addTab(place, title);
+    // What stands in place of the answer stands where the answer does: before what is beside it.
+    auto at = m_tabs.end();
+    if (kind == Kind::instead)
+        at = std::find_if(m_tabs.begin(), m_tabs.end(),
+                          [](const Tab& tab) { return tab.kind == Kind::beside; });
+    const auto index = static_cast<int>(at - m_tabs.begin());
+    m_tabs.insert(at, {name, kind, place});
+    insertTab(index, place, title);
     return place;
 }
 
@@ -109,7 +115,14 @@ void ResultTabs::addBeside(const QString& name, const QString& title, LatePage::
 void ResultTabs::addInstead(const QString& name, LatePage::Make make)
 {
     add(Kind::instead, name, tr("Verdict"), std::move(make));
-    setTabVisible(find(name), false);
+    showTab(find(name), false);
+}
+
+/// The keys that go along the row would stop at a tab that is hidden and not disabled.
+void ResultTabs::showTab(int index, bool shown)
+{
+    setTabVisible(index, shown);
+    setTabEnabled(index, shown);
 }
 
 void ResultTabs::standInstead(const QString& name)
@@ -122,13 +135,13 @@ void ResultTabs::standInstead(const QString& name)
     m_instead = name;
     // First the new one comes to the front, then the others go: none is seen, and made, between.
     const int wanted = name.isEmpty() ? m_answerTab : find(name);
-    setTabVisible(wanted, true);
+    showTab(wanted, true);
     if (moves)
         setCurrentIndex(wanted);
     for (int i = 0; i < count(); ++i) {
         const Tab& tab = m_tabs[static_cast<std::size_t>(i)];
-        setTabVisible(i, tab.kind == Kind::beside ||
-                             (tab.kind == Kind::answer ? name.isEmpty() : tab.name == name));
+        showTab(i, tab.kind == Kind::beside ||
+                       (tab.kind == Kind::answer ? name.isEmpty() : tab.name == name));
     }
 }
 

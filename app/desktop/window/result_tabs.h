@@ -76,6 +76,7 @@ private:
     void connectPlan(PlanPage* plan);
     /// Index of the tab with this name; -1: none.
     [[nodiscard]] int find(const QString& name) const;
+    void showTab(int index, bool shown);
     /// What is seen shows what there is now; the rest does when it is seen.
     void refresh();
 

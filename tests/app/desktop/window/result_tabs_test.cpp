@@ -107,7 +107,7 @@ TEST_F(ResultTabsTest, WhileConsumptionIsHiddenTheAnswersPagesAreGoneAndRecordin
     ASSERT_TRUE(window->showPage("checks"));
     press(Qt::Key_B, Qt::ControlModifier);
     ASSERT_TRUE(window->document()->isBlind());
-    EXPECT_EQ(row(), QStringList({"Recordings", "Verdict"}));
+    EXPECT_EQ(row(), QStringList({"Verdict", "Recordings"}));
     EXPECT_TRUE(find("blindPage")->isVisible());
     for (const char* page : {"resultPage", "companionsPage", "checksPage", "whyPage"})
         EXPECT_FALSE(isMade(page)) << page << " keeps its numbers";
@@ -115,6 +115,12 @@ TEST_F(ResultTabsTest, WhileConsumptionIsHiddenTheAnswersPagesAreGoneAndRecordin
     EXPECT_TRUE(find("blindPage")->isVisible());
     ASSERT_TRUE(window->showPage("recordings"));
     EXPECT_TRUE(find("recordingsPanel")->isVisible());
+    press(Qt::Key_2, Qt::ControlModifier);
+    for (const char* next : {"Verdict", "Verdict"}) { // and no further: there the numbers are
+        press(Qt::Key_Left);
+        EXPECT_EQ(front(), next);
+        EXPECT_TRUE(find("blindPage")->isVisible());
+    }
     ASSERT_TRUE(window->showPage("result"));
     window->document()->setBlind(false);
     EXPECT_EQ(front(), "Verdict");
