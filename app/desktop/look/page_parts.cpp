@@ -144,6 +144,10 @@ public:
     {
         constexpr int kAir = 14; // between columns, so that right and left aligned ones stay apart
         const int columns = columnCount();
+        for (int column = 0; column < columns; ++column) // a heading stands where its column does
+            if (QTableWidgetItem* heading = horizontalHeaderItem(column))
+                heading->setTextAlignment((holdsNumbers(column) ? Qt::AlignRight : Qt::AlignLeft) |
+                                          Qt::AlignVCenter);
         QList<int> widths;
         for (int column = 0; column < columns; ++column)
             widths << std::max(sizeHintForColumn(column),
@@ -186,6 +190,15 @@ protected:
     }
 
 private:
+    [[nodiscard]] bool holdsNumbers(int column) const
+    {
+        for (int row = 0; row < rowCount(); ++row)
+            if (const QTableWidgetItem* cell = item(row, column);
+                cell && (cell->textAlignment() & Qt::AlignRight) != 0)
+                return true;
+        return false;
+    }
+
     /// The width below which a column would lose a word or a number.
     int narrowest(int column) const
     {

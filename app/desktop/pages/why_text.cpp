@@ -69,8 +69,10 @@ private:
                            "style=\"border-collapse:collapse; border-color:#8a929c%2\">\n<tr>")
                 .arg(QLatin1String(dense ? "1" : "4"),
                      QLatin1String(dense ? "; font-size:small" : ""));
-        for (const QString& cell : header)
-            m_html += QStringLiteral("<th>%1</th>").arg(cell.toHtmlEscaped());
+        for (qsizetype column = 0; column < header.size(); ++column)
+            m_html += QStringLiteral("<th align=\"%1\">%2</th>")
+                          .arg(QLatin1String(holdsNumbers(rows, column) ? "right" : "left"),
+                               header[column].toHtmlEscaped());
         m_html += QLatin1String("</tr>\n");
         for (const QStringList& row : rows) {
             m_html += QLatin1String("<tr>");
@@ -89,6 +91,13 @@ private:
     {
         return !cell.isEmpty() &&
                std::none_of(cell.begin(), cell.end(), [](QChar c) { return c.isLetter(); });
+    }
+    /// A heading stands where its column does.
+    static bool holdsNumbers(const QList<QStringList>& rows, qsizetype column)
+    {
+        return std::any_of(rows.begin(), rows.end(), [&](const QStringList& row) {
+            return column < row.size() && isNumber(row[column]);
+        });
     }
     QString log(double value) const { return m_numbers.fixed(value, kLogDigits); }
     QString signedLog(double value) const

@@ -22,6 +22,16 @@
 #include <QtConcurrent/QtConcurrentRun>
 
 namespace bothways::app {
+namespace {
+
+/// Numbers stand at the right, and their heading above them.
+Qt::Alignment alignmentOf(int column)
+{
+    const bool number = column >= 2 && column <= 4; // length, rows, size
+    return Qt::AlignVCenter | (number ? Qt::AlignRight : Qt::AlignLeft);
+}
+
+} // namespace
 
 RecordingsDialog::RecordingsDialog(StudyDocument& document, Preferences& preferences,
                                    QWidget* parent)
@@ -65,6 +75,9 @@ void RecordingsDialog::build()
     m_list->setAccessibleName(windowTitle());
     m_list->setHorizontalHeaderLabels(
         {tr("Recording"), tr("Start"), tr("Length"), tr("Rows"), tr("Size"), tr("Runs")});
+    for (int column = 0; column < m_list->columnCount(); ++column)
+        m_list->horizontalHeaderItem(column)->setTextAlignment(alignmentOf(column));
+    m_list->horizontalHeader()->setHighlightSections(false);
     m_list->setEditTriggers(QAbstractItemView::NoEditTriggers);
     m_list->setSelectionBehavior(QAbstractItemView::SelectRows);
     m_list->setSelectionMode(QAbstractItemView::SingleSelection);
@@ -125,8 +138,11 @@ void RecordingsDialog::fill()
                                 units.locale.toString(static_cast<qlonglong>(one.rows)),
                                 sizeText(one.bytes, units),
                                 runs.empty() ? tr("not yet cut") : runRanges(runs)};
-        for (int column = 0; column < texts.size(); ++column)
-            m_list->setItem(row, column, new QTableWidgetItem(texts[column]));
+        for (int column = 0; column < texts.size(); ++column) {
+            auto* item = new QTableWidgetItem(texts[column]);
+            item->setTextAlignment(alignmentOf(column));
+            m_list->setItem(row, column, item);
+        }
     }
     if (m_list->rowCount() > 0)
         m_list->selectRow(std::clamp(before, 0, m_list->rowCount() - 1));

@@ -288,6 +288,17 @@ QVariant RunListModel::ownRole(const RunRow& row, int column, int role) const
     }
 }
 
+/// Of the cells of a column and of its heading.
+Qt::Alignment RunListModel::alignmentOf(int column)
+{
+    const auto field = fieldOf(column);
+    const bool number = column == numberColumn || column == consumptionColumn ||
+                        (column >= firstFieldColumn && field != RunField::configuration &&
+                         field != RunField::accessories && field != RunField::marks &&
+                         field != RunField::accessoryOn);
+    return Qt::AlignVCenter | (number ? Qt::AlignRight : Qt::AlignLeft);
+}
+
 QVariant RunListModel::data(const QModelIndex& index, int role) const
 {
     if (!checkIndex(index, CheckIndexOption::IndexIsValid))
@@ -308,14 +319,7 @@ QVariant RunListModel::data(const QModelIndex& index, int role) const
         const QString asked = question(row, column);
         return asked.isEmpty() ? text(row, column) : tr("%1. %2").arg(text(row, column), asked);
     }
-    case Qt::TextAlignmentRole: {
-        const auto field = fieldOf(column);
-        const bool number = column == numberColumn || column == consumptionColumn ||
-                            (column >= firstFieldColumn && field != RunField::configuration &&
-                             field != RunField::accessories && field != RunField::marks &&
-                             field != RunField::accessoryOn);
-        return QVariant::fromValue(Qt::AlignVCenter | (number ? Qt::AlignRight : Qt::AlignLeft));
-    }
+    case Qt::TextAlignmentRole: return QVariant::fromValue(alignmentOf(column));
     case Qt::FontRole: {
         QFont font;
         font.setStrikeOut(row.state == discarded && column != remarksColumn &&
@@ -335,12 +339,14 @@ QVariant RunListModel::headerData(int section, Qt::Orientation orientation, int 
         const auto field = fieldOf(section);
         return field ? fieldHelp(*field) : QString();
     }
+    if (role == Qt::TextAlignmentRole)
+        return QVariant::fromValue(alignmentOf(section));
     if (role != Qt::DisplayRole)
         return {};
     switch (section) {
     case blockColumn: return tr("Block");
     case pairColumn: return tr("Pair");
-    case stateColumn: return tr("State");
+    case stateColumn: return QChar(QChar::Nbsp) + tr("State"); // off a number before it
     case remarksColumn: return tr("Reason, notes");
     default: break;
     }

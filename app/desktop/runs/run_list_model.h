@@ -68,6 +68,7 @@ public:
     [[nodiscard]] int rowOf(core::RunId id) const; ///< -1 where there is none
     /// Which field a column shows; nothing for block, pair, state and tags.
     [[nodiscard]] static std::optional<RunField> fieldOf(int column);
+    [[nodiscard]] static Qt::Alignment alignmentOf(int column);
     [[nodiscard]] static QString stateName(State state);
 
     /// Runs as text with a header, tabs between the cells: what is written of each, and the fields

@@ -111,6 +111,16 @@ TEST_F(ModelTest, ADiscardedRunIsStruckThroughAndSaysWhy)
     EXPECT_EQ(model.rowCount(), 8);
 }
 
+TEST_F(ModelTest, AHeadingOfTheRunListStandsWhereItsColumnDoes)
+{
+    addMorning();
+    const RunListModel model(*document, preferences);
+    for (int column = 0; column < model.columnCount(); ++column)
+        EXPECT_EQ(model.headerData(column, Qt::Horizontal, Qt::TextAlignmentRole).toInt(),
+                  model.index(0, column).data(Qt::TextAlignmentRole).toInt())
+            << model.headerData(column, Qt::Horizontal, Qt::DisplayRole).toString().toStdString();
+}
+
 TEST_F(ModelTest, PairsShowTheirNumberAndTheirBracket)
 {
     addMorning();
