@@ -5623,6 +5623,11 @@ Erstellt mit Qt %1, QCustomPlot, SQLite, SQLiteCpp, Boost, Eigen, fast_float, fm
         <source>%1 (%2)</source>
         <translation>%1 (%2)</translation>
     </message>
+    <message>
+        <source>none</source>
+        <comment>no claim</comment>
+        <translation>keine</translation>
+    </message>
 </context>
 <context>
     <name>bothways::app::TracePlot</name>

@@ -27,7 +27,9 @@ constexpr double kHighestConfidence_pct = 99.9;
 constexpr double kLowestClaim_pct = -99.9; // nothing saves all of it
 constexpr double kHighestClaim_pct = 999.0;
 
-/// A field for what someone claims: "none" at zero, which nobody claims.
+const QString kPerCent = QStringLiteral("\u00a0%");
+
+/// A field for what someone claims: "none" at zero, which nobody claims, and no per cent of it.
 class ClaimBox final : public QDoubleSpinBox {
 public:
     using QDoubleSpinBox::QDoubleSpinBox;
@@ -36,24 +38,25 @@ protected:
     QString textFromValue(double value) const override
     {
         return value == 0.0 ? ResultPage::tr("none", "no claim")
-                            : QDoubleSpinBox::textFromValue(value);
+                            : QDoubleSpinBox::textFromValue(value) + kPerCent;
     }
     double valueFromText(const QString& text) const override
     {
-        const QString number = QString(text).remove(suffix()).trimmed();
-        return isNone(number) ? 0.0 : QDoubleSpinBox::valueFromText(text);
+        const QString number = withoutSign(text);
+        return isNone(number) ? 0.0 : QDoubleSpinBox::valueFromText(number);
     }
     QValidator::State validate(QString& text, int& at) const override
     {
-        const QString number = QString(text).remove(suffix()).trimmed();
+        QString number = withoutSign(text);
         if (isNone(number))
             return QValidator::Acceptable;
         return ResultPage::tr("none", "no claim").startsWith(number)
                    ? QValidator::Intermediate
-                   : QDoubleSpinBox::validate(text, at);
+                   : QDoubleSpinBox::validate(number, at);
     }
 
 private:
+    static QString withoutSign(QString text) { return text.remove(u'%').trimmed(); }
     static bool isNone(const QString& text)
     {
         return text.isEmpty() || text == ResultPage::tr("none", "no claim");
@@ -129,13 +132,14 @@ QWidget* ResultPage::makeChoices()
         box->setRange(low, high);
         box->setSingleStep(step);
         box->setDecimals(decimals);
-        box->setSuffix(QStringLiteral("\u00a0%"));
+        box->setSuffix(kPerCent);
         return box;
     };
     m_margin = dress(new QDoubleSpinBox, "margin", kSmallestMargin_pct, kLargestMargin_pct, 0.1, 2);
     m_confidence = dress(new QDoubleSpinBox, "confidence", kLowestConfidence_pct,
                          kHighestConfidence_pct, 1.0, 1);
     m_claim = dress(new ClaimBox, "claim", kLowestClaim_pct, kHighestClaim_pct, 0.5, 2);
+    m_claim->setSuffix({}); // its own text has the sign
     m_claimLabel = new QLabel;
     m_claimLabel->setBuddy(m_claim);
     m_marginLabel = new QLabel;

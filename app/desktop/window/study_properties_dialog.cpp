@@ -203,7 +203,7 @@ QWidget* StudyPropertiesDialog::makeStudyPage()
     m_fields[1].editor->setPlaceholderText(tr("like 2026-05-09"));
     m_fields[3].editor->setPlaceholderText("1");
     m_fields[4].editor->setPlaceholderText(m_units.number(0.95, 2));
-    m_fields[5].editor->setPlaceholderText(tr("none"));
+    m_fields[5].editor->setPlaceholderText(tr("none", "no claim"));
     m_fields[6].editor->setPlaceholderText("30");
     addField(*form, tr("Known noise of a pair"), "noise", Kind::numbers,
              tr("From earlier days with this vehicle: per cent and degrees of freedom, 0.9,21"));

@@ -60,8 +60,9 @@ TEST(ResultPageTest, AsksForANewAnswerAtEveryChangeOfMarginAndConfidence)
     ASSERT_EQ(asked.size(), 2);
     EXPECT_NEAR(asked.back().at(1).toDouble(), 0.90, 1e-12);
     auto* claim = page.findChild<QDoubleSpinBox*>(QStringLiteral("claim"));
-    EXPECT_EQ(claim->text(), QStringLiteral("none\u00a0%"));
+    EXPECT_EQ(claim->text(), QStringLiteral("none"));
     claim->setValue(-5.0);
+    EXPECT_EQ(claim->text(), QStringLiteral("-5.00\u00a0%"));
     ASSERT_EQ(asked.size(), 3);
     EXPECT_EQ(asked.back().at(2).value<std::optional<double>>(), -5.0);
 }
