@@ -5785,6 +5785,11 @@ Erstellt mit Qt %1, QCustomPlot, SQLite, SQLiteCpp, Boost, Eigen, fast_float, fm
         <source>One channel against another</source>
         <translation>Ein Kanal gegen einen anderen</translation>
     </message>
+    <message>
+        <source>%1: discarded</source>
+        <comment>a run</comment>
+        <translation>%1: verworfen</translation>
+    </message>
 </context>
 <context>
     <name>bothways::app::WalkDialog</name>

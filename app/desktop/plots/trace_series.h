@@ -22,6 +22,7 @@ struct TracedRun {
     int run = 0;   ///< the user's number
     QString label; ///< "run 9, B, out"
     bool device = false;
+    bool discarded = false;
     std::optional<double> duration_s;
     std::shared_ptr<const core::RunTrace> trace; ///< may be null: nothing recorded
     std::vector<core::Finding> findings;

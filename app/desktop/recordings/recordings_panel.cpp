@@ -145,6 +145,7 @@ void RecordingsPanel::fill()
                            .arg(run.number)
                            .arg(nameShown(run.configuration), nameShown(run.direction));
         traced.device = !core::sameWord(run.configuration, baseline);
+        traced.discarded = !run.counted();
         traced.duration_s = core::duration_s(run);
         traced.trace = std::move(trace);
         traced.marks = run.marks;

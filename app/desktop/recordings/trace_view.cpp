@@ -27,17 +27,19 @@ constexpr int kNameRole = Qt::UserRole;
 
 constexpr QSize kSwatch(30, 14);
 
-/// The run's line, with the mark of its configuration on it.
-QIcon swatch(const Theme& theme, bool device, Qt::PenStyle dashes)
+/// The run's line, with the mark of its configuration on it; hollow, as in the plots, where the run
+/// is discarded.
+QIcon swatch(const Theme& theme, const TracedRun& run, Qt::PenStyle dashes)
 {
+    const bool device = run.device;
     QPixmap pixmap(kSwatch);
     pixmap.fill(Qt::transparent);
     QPainter painter(&pixmap);
     painter.setRenderHint(QPainter::Antialiasing);
     painter.setPen(QPen(theme.series(device), 1.5, dashes));
     painter.drawLine(0, kSwatch.height() / 2, kSwatch.width(), kSwatch.height() / 2);
-    painter.setPen(Qt::NoPen);
-    painter.setBrush(theme.series(device));
+    painter.setPen(run.discarded ? QPen(theme.series(device), 1.5) : QPen(Qt::NoPen));
+    painter.setBrush(run.discarded ? theme.paper : theme.series(device));
     const QRect mark(kSwatch.width() / 2 - 4, kSwatch.height() / 2 - 4, 9, 9);
     device ? painter.drawRect(mark) : painter.drawEllipse(mark);
     return QIcon(pixmap);
@@ -281,9 +283,16 @@ void TraceView::dressRuns()
 {
     const QSignalBlocker quiet(m_runList);
     m_runList->setIconSize(kSwatch);
-    for (int i = 0; i < m_runList->count(); ++i)
-        m_runList->item(i)->setIcon(
-            swatch(m_theme, m_runs[static_cast<std::size_t>(i)].device, dashesOf(i)));
+    for (int i = 0; i < m_runList->count(); ++i) {
+        const TracedRun& run = m_runs[static_cast<std::size_t>(i)];
+        QListWidgetItem* item = m_runList->item(i);
+        item->setIcon(swatch(m_theme, run, dashesOf(i)));
+        QFont font = m_runList->font(); // as in the list of runs
+        font.setStrikeOut(run.discarded);
+        item->setFont(font);
+        if (run.discarded)
+            item->setToolTip(tr("%1: discarded", "a run").arg(run.label));
+    }
 }
 
 void TraceView::addLines(TraceStrip& strip, const std::string& channel, bool setPoint) const

@@ -85,6 +85,19 @@ TEST_F(RecordingsTest, TheDemoShowsItsRecordingsWithFindingsAsBands)
     EXPECT_GT(placed, 3);
 }
 
+TEST_F(RecordingsTest, ADiscardedRunIsStruckThroughHereAsInTheListOfRuns)
+{
+    const auto isStruck = [&](const QString& label) {
+        const auto found = find<QListWidget>("traceRuns")->findItems(label, Qt::MatchStartsWith);
+        return !found.isEmpty() && found.front()->font().strikeOut();
+    };
+    EXPECT_TRUE(isStruck("28, "));
+    EXPECT_FALSE(isStruck("20, "));
+    ASSERT_TRUE(
+        window->document()->discardRuns({window->document()->runByNumber(20)->id}, {"other", "x"}));
+    EXPECT_TRUE(waitFor([&] { return isStruck("20, "); }));
+}
+
 TEST_F(RecordingsTest, ARunChosenInTheListShowsItsRecordingAndOneWithoutSaysSo)
 {
     selectRun(20);
