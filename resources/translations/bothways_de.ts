@@ -5008,11 +5008,6 @@ Erstellt mit Qt %1, QCustomPlot, SQLite, SQLiteCpp, Boost, Eigen, fast_float, fm
         </translation>
     </message>
     <message>
-        <source>, </source>
-        <comment>between numbers of runs</comment>
-        <translation>, </translation>
-    </message>
-    <message>
         <source>hidden</source>
         <translation>verborgen</translation>
     </message>

@@ -10,6 +10,7 @@
 #include "app/desktop/look/theme.h"
 #include "app/desktop/runs/questions.h"
 #include "app/desktop/runs/run_tags.h"
+#include "app/wording/runs.h"
 #include "core/recording/trace_consumption.h"
 #include "core/study/fuel.h"
 #include "storage/sheet/run_sheet.h"
@@ -83,11 +84,12 @@ RunForm::~RunForm() = default;
 void RunForm::retitle()
 {
     if (isSeveral()) {
-        QStringList numbers;
+        std::vector<int> numbers;
         for (const core::Run& run : severalRuns())
-            numbers += QString::number(run.number);
-        m_title->setText(tr("%n runs: %1", nullptr, static_cast<int>(numbers.size()))
-                             .arg(numbers.join(tr(", ", "between numbers of runs"))));
+            numbers.push_back(run.number);
+        const auto count = static_cast<int>(numbers.size());
+        m_title->setText(
+            tr("%n runs: %1", nullptr, count).arg(shown(wording::runList(std::move(numbers)))));
     } else if (!m_isNew) {
         m_title->setText(tr("Run %1").arg(m_run.number));
     } else {
@@ -238,6 +240,8 @@ void RunForm::setText(RunField field, const QString& text)
         box->setCurrentText(text);
     else
         line(field)->setText(text);
+    if (!hasKeyboard(field))
+        line(field)->setCursorPosition(0); // of a long text the beginning is in sight
     line(field)->setModified(false);
 }
 

@@ -283,9 +283,13 @@ void RunForm::relabel()
             field == RunField::consumption ? QString() : fieldUnit(field, units);
         const QString title =
             itsUnit.isEmpty() ? fieldTitle(field) : tr("%1, %2").arg(fieldTitle(field), itsUnit);
-        label->setText(withAccessKey(title, taken));
+        // What is not in sight leaves the letters to what is.
+        label->setText(label->isHidden() ? title : withAccessKey(title, taken));
         parts::nameField(*m_editors.value(static_cast<int>(field)), title);
     }
+    for (QAbstractButton* button :
+         std::initializer_list<QAbstractButton*>{m_traffic, m_adjusted, m_more})
+        button->setText(withAccessKey(button->text().remove(u'&'), taken));
 }
 
 void RunForm::setMoreFields(bool more)
@@ -293,6 +297,7 @@ void RunForm::setMoreFields(bool more)
     m_preferences.setMoreFields(more);
     for (QWidget* widget : m_extra)
         widget->setVisible(more);
+    relabel(); // those that came want keys, those that went need none
 }
 
 QLineEdit* RunForm::line(RunField field) const

@@ -8,6 +8,7 @@
 #include "app/desktop/runs/study_page.h"
 #include "tests/app/desktop/support/desktop_fixture.h"
 
+#include <QAbstractButton>
 #include <QAction>
 #include <QApplication>
 #include <QComboBox>
@@ -70,7 +71,7 @@ TEST_F(WindowTest, SeveralRunsAreChangedTogetherInOneStep)
     const core::Study before = study();
     choose(4, 7);
     press(Qt::Key_Return);
-    EXPECT_EQ(find<QLabel>("runFormTitle")->text(), "4 runs: 5, 6, 7, 8");
+    EXPECT_EQ(find<QLabel>("runFormTitle")->text(), "4 runs: 5–8");
     EXPECT_EQ(find<QComboBox>("configuration")->currentText(), "B");
     EXPECT_EQ(find<QComboBox>("direction")->currentText(), "") << "it differs";
     EXPECT_FALSE(find<QLineEdit>("consumption")->isEnabled());
@@ -122,7 +123,7 @@ TEST_F(WindowTest, TheSelectionDecidesWhatTheFormIsAbout)
     press(Qt::Key_Return);
     EXPECT_EQ(find<QLabel>("runFormTitle")->text(), "Run 1");
     choose(0, 2);
-    EXPECT_EQ(find<QLabel>("runFormTitle")->text(), "3 runs: 1, 2, 3");
+    EXPECT_EQ(find<QLabel>("runFormTitle")->text(), "3 runs: 1–3");
     choose(1);
     EXPECT_EQ(find<QLabel>("runFormTitle")->text(), "Run 2");
     EXPECT_TRUE(find<QLineEdit>("consumption")->isEnabled());
@@ -158,6 +159,9 @@ TEST_F(WindowTest, OneKeySwitchesTheConfigurationAndTheFieldsHaveAccessKeys)
         EXPECT_TRUE(keys.insert(label->text()[at + 1].toLower()).second)
             << label->text().toStdString();
     }
+    // What is in sight has its letter before what is not.
+    for (const char* box : {"passingTraffic", "adjusted", "moreFields"})
+        EXPECT_TRUE(find<QAbstractButton>(box)->text().contains(u'&')) << box;
     press(Qt::Key_C, Qt::AltModifier);
     EXPECT_EQ(QApplication::focusWidget(), find<QLineEdit>("consumption"));
 }
