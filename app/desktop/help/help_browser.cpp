@@ -3,6 +3,7 @@
 #include "app/desktop/help/help_browser.h"
 
 #include "app/desktop/look/theme.h"
+#include "app/output/role_colours.h"
 
 #include <QBuffer>
 #include <QEvent>
@@ -24,9 +25,18 @@ constexpr int kAir = 20;
 
 /// Colours of the pictures on white paper, and what they become on dark.
 constexpr std::pair<const char*, const char*> kNight[] = {
-    {"#ffffff", "#1f2329"}, {"#333333", "#e8eaed"}, {"#000000", "#ffffff"}, {"#666666", "#a6aeb8"},
-    {"#888888", "#8c95a0"}, {"#bbbbbb", "#59626d"}, {"#f0f0f0", "#2a3038"}, {"#eaf4fb", "#22384a"},
-    {"#fbeee5", "#44311f"}, {"#0072b2", "#56b4e9"}, {"#d55e00", "#ff9a3d"}, {"#009e73", "#2fc296"}};
+    {"#ffffff", "#1f2329"},
+    {"#333333", "#e8eaed"},
+    {"#000000", "#ffffff"},
+    {"#666666", "#a6aeb8"},
+    {"#888888", "#8c95a0"},
+    {"#bbbbbb", "#59626d"},
+    {"#f0f0f0", "#2a3038"},
+    {"#eaf4fb", "#22384a"},
+    {roles::kDeviceShade, "#44311f"},
+    {roles::kBaseline.light, roles::kBaseline.night},
+    {roles::kDevice.light, roles::kDevice.night},
+    {roles::kHolds.light, roles::kHolds.night}};
 
 } // namespace
 
