@@ -342,7 +342,7 @@ std::string checkName(const Language& in, CheckKind kind)
 {
     switch (kind) {
     case CheckKind::normal: return in.say("ordinary scatter"_t);
-    case CheckKind::outlier: return in.say("no pair apart"_t);
+    case CheckKind::outlier: return in.say("no outlying pair"_t);
     case CheckKind::order: return in.say("independent pairs"_t);
     case CheckKind::curve: return in.say("straight drift"_t);
     case CheckKind::spread: return in.say("equal scatter"_t);

@@ -48,7 +48,7 @@ inline constexpr std::array kCheckKinds{
 [[nodiscard]] std::string resolutionSentence(const Language& in, const core::Analysis& analysis);
 [[nodiscard]] std::string airSentence(const Language& in, const core::Analysis& analysis);
 
-/// As on a label, and true where the check holds: "ordinary scatter", "no pair apart".
+/// As on a label, and true where the check holds: "ordinary scatter", "no outlying pair".
 [[nodiscard]] std::string checkName(const Language& in, CheckKind kind);
 /// As tables name it: "normal", "outlier".
 [[nodiscard]] std::string checkWord(const Language& in, CheckKind kind);

@@ -4955,7 +4955,7 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>keine Grenze gesetzt</translation>
     </message>
     <message>
-        <source>no pair apart</source>
+        <source>no outlying pair</source>
         <translation>kein Ausreißer</translation>
     </message>
     <message>

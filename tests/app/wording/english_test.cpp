@@ -151,9 +151,10 @@ TEST(Qualifiers, NameTheAssumptionThatIsNotMetSoThatItReadsRight)
 {
     const Analysis analysis =
         AnAnalysis().with([](auto& a) { a.checks.outlier.state = core::CheckState::fails; });
-    EXPECT_EQ(qualifierSentence(english, core::Qualifier::assumptions, analysis),
-              "An assumption is not met (outlier: no pair apart): read that check before you trust "
-              "the interval.");
+    EXPECT_EQ(
+        qualifierSentence(english, core::Qualifier::assumptions, analysis),
+        "An assumption is not met (outlier: no outlying pair): read that check before you trust "
+        "the interval.");
     EXPECT_EQ(stateWords(english, core::CheckState::fails), "not met");
 }
 
