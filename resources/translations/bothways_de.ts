@@ -2179,17 +2179,6 @@ Fahrten %4 und %5: %6</translation>
         <translation>Alle offenen Befunde derselben Regel auf einmal beantworten</translation>
     </message>
     <message>
-        <source>Which rule said nothing about which run, and why</source>
-        <translation>Welche Regel zu welcher Fahrt nichts sagte, und warum</translation>
-    </message>
-    <message numerus="yes">
-        <source>%n rule(s) not checked on some or all runs, which is not the same as passed…</source>
-        <translation>
-            <numerusform>%n Regel bei einigen oder allen Fahrten nicht geprüft, was nicht dasselbe ist wie bestanden…</numerusform>
-            <numerusform>%n Regeln bei einigen oder allen Fahrten nicht geprüft, was nicht dasselbe ist wie bestanden…</numerusform>
-        </translation>
-    </message>
-    <message>
         <source>the rule of this finding</source>
         <translation>die Regel dieses Befunds</translation>
     </message>
@@ -2216,6 +2205,17 @@ Fahrten %4 und %5: %6</translation>
     <message>
         <source>This study is open for reading only.</source>
         <translation>Diese Studie ist nur zum Lesen geöffnet.</translation>
+    </message>
+    <message>
+        <source>Which rule said nothing about which run, and why. Not checked is not the same as passed.</source>
+        <translation>Welche Regel zu welcher Fahrt nichts sagte, und warum. Nicht geprüft ist nicht dasselbe wie bestanden.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n rule(s) not checked on every run…</source>
+        <translation>
+            <numerusform>%n Regel nicht bei allen Fahrten geprüft…</numerusform>
+            <numerusform>%n Regeln nicht bei allen Fahrten geprüft…</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -3537,6 +3537,21 @@ Erstellt mit Qt %1, QCustomPlot, SQLite, SQLiteCpp, Boost, Eigen, fast_float, fm
     <message>
         <source>&amp;Import it into a new study…</source>
         <translation>In eine neue Studie &amp;importieren…</translation>
+    </message>
+    <message>
+        <source>Count again</source>
+        <comment>on the tool bar</comment>
+        <translation>Werten</translation>
+    </message>
+    <message>
+        <source>Tie</source>
+        <comment>on the tool bar</comment>
+        <translation>Verbinden</translation>
+    </message>
+    <message>
+        <source>Untie</source>
+        <comment>on the tool bar</comment>
+        <translation>Lösen</translation>
     </message>
 </context>
 <context>
@@ -5753,7 +5768,7 @@ Erstellt mit Qt %1, QCustomPlot, SQLite, SQLiteCpp, Boost, Eigen, fast_float, fm
     </message>
     <message>
         <source>Show all</source>
-        <translation>Alles zeigen</translation>
+        <translation>Alles</translation>
     </message>
     <message>
         <source>against</source>

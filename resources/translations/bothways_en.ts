@@ -133,10 +133,10 @@
 <context>
     <name>bothways::app::FindingsPanel</name>
     <message numerus="yes">
-        <source>%n rule(s) not checked on some or all runs, which is not the same as passed…</source>
+        <source>%n rule(s) not checked on every run…</source>
         <translation>
-            <numerusform>%n rule not checked on some or all runs, which is not the same as passed…</numerusform>
-            <numerusform>%n rules not checked on some or all runs, which is not the same as passed…</numerusform>
+            <numerusform>%n rule not checked on every run…</numerusform>
+            <numerusform>%n rules not checked on every run…</numerusform>
         </translation>
     </message>
 </context>

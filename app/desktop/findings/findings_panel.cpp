@@ -146,7 +146,8 @@ QLayout* FindingsPanel::buildAnswers()
     m_notChecked->setObjectName("notChecked");
     m_notChecked->setAutoRaise(true);
     m_notChecked->setMinimumWidth(1);
-    m_notChecked->setToolTip(tr("Which rule said nothing about which run, and why"));
+    m_notChecked->setToolTip(tr("Which rule said nothing about which run, and why. Not checked is "
+                                "not the same as passed."));
     second->addWidget(m_notChecked, 1, Qt::AlignLeft);
     connect(m_notChecked, &QToolButton::clicked, this, [this] {
         auto* dialog = new NotCheckedDialog(m_document.result()->screening.not_checked,
@@ -199,9 +200,8 @@ void FindingsPanel::takeResult()
     std::set<core::Rule> rules;
     for (const core::NotChecked& missing : result->screening.not_checked)
         rules.insert(missing.rule);
-    const QString words = tr("%n rule(s) not checked on some or all runs, which is not the same as "
-                             "passed…",
-                             nullptr, static_cast<int>(rules.size()));
+    const QString words =
+        tr("%n rule(s) not checked on every run…", nullptr, static_cast<int>(rules.size()));
     m_notChecked->setText(words);
     fitColumns();
     follow();

@@ -16,6 +16,8 @@
 #include <QTreeWidget>
 #include <QVBoxLayout>
 
+#include <algorithm>
+
 namespace bothways::app {
 namespace {
 
@@ -52,7 +54,14 @@ HelpWindow::HelpWindow(const QString& language, QWidget* parent)
     fillContents();
     const int letter = fontMetrics().averageCharWidth();
     resize(150 * letter, 44 * fontMetrics().height());
-    m_splitter->setSizes({38 * letter, 112 * letter});
+    // The titles whole, where that leaves the page its lines.
+    int titles = 38 * letter;
+    const int air = m_contents->indentation() + 6 * letter;
+    for (int i = 0; i < m_contents->topLevelItemCount(); ++i)
+        titles = std::max(
+            titles, air + fontMetrics().horizontalAdvance(m_contents->topLevelItem(i)->text(0)));
+    titles = std::min(titles, 58 * letter);
+    m_splitter->setSizes({titles, 150 * letter - titles});
     connect(m_browser, &HelpBrowser::linkFollowed, this, &HelpWindow::followLink);
     open({"index", {}});
     m_browser->setFocus();

@@ -148,11 +148,14 @@ void TraceView::fillLists(const std::vector<int>& runsBefore)
         if (std::any_of(channels.begin(), channels.end(),
                         [&](const QString& set) { return setPointOf(set.toStdString()) == name; }))
             continue; // drawn with what it sets
-        QListWidgetItem* item = addCheckable(*m_channelList, label, channel);
+        // No line ends within a unit.
+        QListWidgetItem* item = addCheckable(
+            *m_channelList, QString(label).replace(u'/', QStringLiteral("/\u2060")), channel);
         item->setToolTip(label); // where the list is too narrow for it
         item->setCheckState(m_channelsChosen && before.contains(channel) ? Qt::Checked
                                                                          : Qt::Unchecked);
     }
+    fitLists();
     tickUsualChannels();
     const int across = m_across->findData(QStringLiteral("rotor_rpm"));
     const int up = m_up->findData(QStringLiteral("output_w"));
@@ -162,6 +165,22 @@ void TraceView::fillLists(const std::vector<int>& runsBefore)
     const bool any = firstRecorded >= 0;
     m_splitter->setVisible(any);
     m_nothing->setVisible(!any);
+}
+
+/// As wide as the longest word in them: a name goes on below, a word does not.
+void TraceView::fitLists()
+{
+    int widest = fontMetrics().averageCharWidth() * 22; // "2, on, return" and a tick
+    for (const QListWidget* list : {m_runList, m_channelList}) {
+        int beside = style()->pixelMetric(QStyle::PM_IndicatorWidth) + 8 * list->frameWidth() +
+                     style()->pixelMetric(QStyle::PM_ScrollBarExtent);
+        if (list == m_runList)
+            beside += kSwatch.width();
+        for (int i = 0; i < list->count(); ++i)
+            for (const QString& word : list->item(i)->text().split(u' '))
+                widest = std::max(widest, beside + list->fontMetrics().horizontalAdvance(word));
+    }
+    m_splitter->widget(0)->setMinimumWidth(std::min(widest, width() / 3));
 }
 
 /// Until somebody chooses, the first channels that the shown runs have: those of a baseline run are

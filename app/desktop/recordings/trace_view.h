@@ -69,6 +69,7 @@ private:
     [[nodiscard]] QWidget* buildLists();
     [[nodiscard]] QWidget* buildOverTime();
     [[nodiscard]] QWidget* buildAgainst();
+    void fitLists();
     void fillLists(const std::vector<int>& runsBefore);
     void tickUsualChannels();
     void refresh();

@@ -71,8 +71,12 @@ void TraceView::build()
     m_runList->setObjectName(QStringLiteral("traceRuns"));
     m_channelList = new QListWidget;
     m_channelList->setObjectName(QStringLiteral("traceChannels"));
-    for (QListWidget* list : {m_runList, m_channelList})
-        list->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff); // long names end in an ellipsis
+    for (QListWidget* list : {m_runList, m_channelList}) { // long names go on below
+        list->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+        list->setWordWrap(true);
+        list->setTextElideMode(Qt::ElideNone);
+        list->setResizeMode(QListView::Adjust);
+    }
     m_runsLabel = new QLabel;
     m_runsLabel->setBuddy(m_runList);
     m_channelsLabel = new QLabel;
@@ -106,7 +110,6 @@ void TraceView::build()
     m_splitter->addWidget(lists);
     m_splitter->addWidget(m_tabs);
     m_splitter->setStretchFactor(1, 1);
-    lists->setMinimumWidth(fontMetrics().averageCharWidth() * 22); // "2, on, return" and a tick
     m_splitter->setSizes({150, 800});
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(10, 10, 10, 10);

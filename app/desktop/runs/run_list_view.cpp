@@ -51,7 +51,18 @@ void RunListView::setRuns(RunListModel* model)
     for (const auto change : {&QAbstractItemModel::rowsInserted, &QAbstractItemModel::rowsRemoved})
         connect(model, change, this, &RunListView::fitColumns);
     connect(model, &QAbstractItemModel::dataChanged, this, &RunListView::hideEmptyColumns);
+    connect(model, &QAbstractItemModel::dataChanged, this, &RunListView::growState);
     fitColumns();
+}
+
+/// A state may get a longer name with the answer: no column hides what a run is.
+void RunListView::growState()
+{
+    const int wanted = sizeHintForColumn(RunListModel::stateColumn);
+    if (wanted <= columnWidth(RunListModel::stateColumn))
+        return;
+    setColumnWidth(RunListModel::stateColumn, wanted);
+    resizeEvent(nullptr);
 }
 
 void RunListView::fitColumns()

@@ -42,6 +42,7 @@ protected:
 
 private:
     void hideEmptyColumns();
+    void growState();
     void selectBlock(const QModelIndex& index);
     void showColumnMenu(const QPoint& at);
     [[nodiscard]] RunListModel* runs() const;

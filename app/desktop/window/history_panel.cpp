@@ -106,6 +106,18 @@ HistoryPanel::HistoryPanel(StudyDocument& document, Language in, QWidget* parent
     m_view->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
     m_view->horizontalHeader()->setSectionResizeMode(HistoryModel::detailColumn,
                                                      QHeaderView::Stretch);
+    // As many lines as a detail needs, once the columns have their widths.
+    m_view->setWordWrap(true);
+    const auto fit = [this] {
+        m_view->verticalHeader()->setMinimumSectionSize(
+            m_view->verticalHeader()->defaultSectionSize());
+        m_view->resizeRowsToContents();
+    };
+    connect(m_view->horizontalHeader(), &QHeaderView::sectionResized, m_view, fit,
+            Qt::QueuedConnection);
+    for (const auto change : {&QAbstractItemModel::rowsInserted, &QAbstractItemModel::rowsRemoved})
+        connect(m_view->model(), change, m_view, fit, Qt::QueuedConnection);
+    connect(m_view->model(), &QAbstractItemModel::modelReset, m_view, fit, Qt::QueuedConnection);
 }
 
 } // namespace bothways::app

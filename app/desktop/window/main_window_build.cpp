@@ -463,6 +463,9 @@ void MainWindow::buildToolBar()
         bar->addAction(action(name));
     bar->hide();
     // Short names: the bar has to fit beside large text.
+    action("countRuns")->setIconText(tr("Count again", "on the tool bar"));
+    action("pairRuns")->setIconText(tr("Tie", "on the tool bar"));
+    action("unpairRuns")->setIconText(tr("Untie", "on the tool bar"));
     action("blind")->setIconText(tr("Hide consumption"));
     action("properties")->setIconText(tr("Properties"));
     action("import")->setIconText(tr("Import"));

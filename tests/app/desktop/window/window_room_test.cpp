@@ -10,7 +10,13 @@
 #include <QFontMetrics>
 
 #include <QHeaderView>
+#include <QListWidget>
+#include <QStyle>
 #include <QTabBar>
+#include <QToolBar>
+#include <QToolButton>
+
+#include <algorithm>
 
 /// A small screen: what is worked with is in sight, and what is said can be read.
 namespace bothways::app::tests {
@@ -92,6 +98,58 @@ TEST_P(SmallWindowTest, TheNamesOfAllPagesAreInSight)
     for (int i = 0; i < tabs->count(); ++i)
         EXPECT_TRUE(!tabs->isTabVisible(i) || tabs->rect().contains(tabs->tabRect(i)))
             << tabs->tabText(i).toStdString();
+}
+
+TEST_P(SmallWindowTest, TheToolBarIsInSightToItsEnd)
+{
+    openDemo();
+    const auto* bar = find<QToolBar>("toolBar");
+    for (QAction* action : bar->actions())
+        EXPECT_TRUE(waitFor([&] { return isWholeInSight(bar->widgetForAction(action)); }))
+            << action->iconText().toStdString();
+}
+
+TEST_P(SmallWindowTest, WhatWasNotCheckedAndWhatHappenedIsReadToItsEnd)
+{
+    openDemo();
+    const auto* below = find<QToolButton>("notChecked");
+    EXPECT_LE(below->fontMetrics().horizontalAdvance(below->text()), below->width());
+    window->showPage("history");
+    const auto* list = find<HintedTableView>("historyList");
+    const int detail = list->model()->columnCount() - 1;
+    for (int row = 0; row < std::min(5, list->model()->rowCount()); ++row) {
+        const QModelIndex index = list->model()->index(row, detail);
+        EXPECT_TRUE(waitFor([&] {
+            const QRect cell = list->visualRect(index).adjusted(2, 0, -2, 0);
+            return list->fontMetrics()
+                       .boundingRect(QRect(0, 0, cell.width(), 1), Qt::TextWordWrap,
+                                     index.data().toString())
+                       .height() <= cell.height();
+        })) << index.data().toString().toStdString();
+    }
+}
+
+TEST_P(SmallWindowTest, NamesOfRunsAndChannelsGoOnBelowAndAreNotCut)
+{
+    openDemo();
+    window->showPage("recordings");
+    for (const char* name : {"traceRuns", "traceChannels"}) {
+        const auto* list = find<QListWidget>(name);
+        ASSERT_TRUE(waitFor([&] { return list->count() > 5; }));
+        for (int i = 0; i < list->count(); ++i) {
+            const QListWidgetItem& item = *list->item(i);
+            const QRect row = list->visualItemRect(&item);
+            const int margin = list->style()->pixelMetric(QStyle::PM_FocusFrameHMargin) + 1;
+            int beside =
+                list->style()->pixelMetric(QStyle::PM_IndicatorWidth) + 2 * margin + 2 * margin;
+            if (!item.icon().isNull())
+                beside += list->iconSize().width() + 2 * margin;
+            const QRect needed = list->fontMetrics().boundingRect(
+                QRect(0, 0, row.width() - beside, 1), Qt::TextWordWrap, item.text());
+            EXPECT_LE(needed.height(), row.height()) << item.text().toStdString();
+            EXPECT_LE(needed.width(), row.width() - beside) << item.text().toStdString();
+        }
+    }
 }
 
 TEST_P(SmallWindowTest, TheLedgersTableLeavesItsBoxesInSight)
