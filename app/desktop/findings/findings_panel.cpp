@@ -8,6 +8,7 @@
 #include "app/desktop/findings/not_checked_dialog.h"
 #include "app/desktop/look/help_topics.h"
 #include "app/desktop/look/hinted_table_view.h"
+#include "app/desktop/look/page_parts.h"
 #include "app/desktop/look/preferences.h"
 #include "app/desktop/look/said.h"
 #include "app/desktop/look/words.h"
@@ -100,6 +101,9 @@ void FindingsPanel::build()
     connect(
         m_view->horizontalHeader(), &QHeaderView::sectionResized, m_view,
         [this] { m_view->resizeRowsToContents(); }, Qt::QueuedConnection);
+    if (parts::isOnLowScreen(*this))
+        m_view->setMinimumHeight(m_view->horizontalHeader()->sizeHint().height() +
+                                 m_view->verticalHeader()->defaultSectionSize());
     box->addWidget(m_view, 1);
 
     box->addLayout(buildAnswers());

@@ -9,6 +9,7 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QResizeEvent>
+#include <QScreen>
 #include <QScrollArea>
 #include <QScrollBar>
 #include <QShortcut>
@@ -19,6 +20,12 @@
 #include <numeric>
 
 namespace bothways::app::parts {
+
+bool isOnLowScreen(const QWidget& widget)
+{
+    constexpr int kLow = 600;
+    return widget.screen()->availableSize().height() < kLow;
+}
 
 QLabel* sentence(const QString& objectName)
 {

@@ -14,6 +14,8 @@ class QWidget;
 /// What every page is built from.
 namespace bothways::app::parts {
 
+/// A screen, or a scale, that leaves so little height that lists and forms show fewer lines.
+[[nodiscard]] bool isOnLowScreen(const QWidget& widget);
 /// A wrapped, selectable text that keyboard and screen readers reach.
 [[nodiscard]] QLabel* sentence(const QString& objectName);
 /// Shows the text, or hides the label when there is none.

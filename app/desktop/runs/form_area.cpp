@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/runs/form_area.h"
 
+#include "app/desktop/look/page_parts.h"
+
 #include <QApplication>
 #include <QEvent>
 #include <QScrollBar>
@@ -34,13 +36,14 @@ QSize FormArea::sizeHint() const
     return size;
 }
 
-/// Two rows of fields and their labels.
+/// Two rows of fields and their labels; one where there is little height.
 QSize FormArea::minimumSizeHint() const
 {
     constexpr int kLeastWidth = 300;
     const QSize least = widget()->minimumSizeHint();
-    return {std::min(least.width(), kLeastWidth),
-            std::min(least.height(), 6 * fontMetrics().height())};
+    return {
+        std::min(least.width(), kLeastWidth),
+        std::min(least.height(), (parts::isOnLowScreen(*this) ? 3 : 6) * fontMetrics().height())};
 }
 
 bool FormArea::eventFilter(QObject* watched, QEvent* event)

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/runs/run_list_view.h"
 
+#include "app/desktop/look/page_parts.h"
 #include "app/desktop/runs/run_list_delegate.h"
 #include "app/desktop/runs/run_list_model.h"
 
@@ -78,9 +79,9 @@ void RunListView::fitColumns()
 
 QSize RunListView::minimumSizeHint() const
 {
-    constexpr int kRows = 4;
+    const int rows = parts::isOnLowScreen(*this) ? 2 : 4;
     const int height = horizontalHeader()->sizeHint().height() +
-                       kRows * verticalHeader()->defaultSectionSize() +
+                       rows * verticalHeader()->defaultSectionSize() +
                        horizontalScrollBar()->sizeHint().height() + 2 * frameWidth();
     return {HintedTableView::minimumSizeHint().width(), height};
 }

@@ -4,6 +4,7 @@
 
 #include "app/desktop/document/evidence.h"
 #include "app/desktop/document/study_document.h"
+#include "app/desktop/look/page_parts.h"
 #include "app/desktop/look/preferences.h"
 #include "app/desktop/runs/discard_dialog.h"
 #include "app/desktop/runs/run_form.h"
@@ -11,6 +12,7 @@
 #include "app/desktop/runs/run_list_view.h"
 #include "app/desktop/runs/run_tags.h"
 
+#include <QEvent>
 #include <QFileInfo>
 #include <QLabel>
 #include <QMessageBox>
@@ -74,9 +76,10 @@ StudyPage::StudyPage(StudyDocument& document, Preferences& preferences, Clock cl
     m_form->hide();
     box->addWidget(m_form);
     m_list->setRuns(m_model);
+    m_form->installEventFilter(this);
     const auto sayCommon = [this](const QString& words) {
         m_common->setText(words);
-        m_common->setVisible(!words.isEmpty());
+        showCommon();
     };
     sayCommon(m_model->commonWords());
     connect(m_model, &RunListModel::commonWordsChanged, this, sayCommon);
@@ -172,6 +175,20 @@ void StudyPage::closeForm()
         return;
     m_form->hide();
     m_list->setFocus();
+}
+
+/// What all runs have in common; where there is little height it makes room for the entry.
+void StudyPage::showCommon()
+{
+    const bool room = m_form->isHidden() || !parts::isOnLowScreen(*this);
+    m_common->setVisible(room && !m_common->text().isEmpty());
+}
+
+bool StudyPage::eventFilter(QObject* watched, QEvent* event)
+{
+    if (watched == m_form && (event->type() == QEvent::Show || event->type() == QEvent::Hide))
+        showCommon();
+    return QWidget::eventFilter(watched, event);
 }
 
 bool StudyPage::settle()

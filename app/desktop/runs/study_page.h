@@ -57,7 +57,11 @@ signals:
     void problem(const QString& sentence);
     void news(const QString& sentence);
 
+protected:
+    bool eventFilter(QObject* watched, QEvent* event) override;
+
 private:
+    void showCommon();
     [[nodiscard]] bool mayChange(); ///< says why not
     void closeForm();
     void scrollToCurrent();
