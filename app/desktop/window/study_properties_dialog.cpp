@@ -292,7 +292,7 @@ QWidget* StudyPropertiesDialog::makeLimitsPage()
                 addLimitRow(limit, name);
     }
     m_limits->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
-    m_limits->horizontalHeader()->setSectionResizeMode(0, QHeaderView::Stretch);
+    m_limits->horizontalHeader()->setStretchLastSection(true); // no name of a rule gives way
     box->addWidget(m_limits);
     return page;
 }
