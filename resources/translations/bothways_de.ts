@@ -1584,6 +1584,10 @@ Fahrten %4 und %5: %6</translation>
         <source>Still missing: %1.</source>
         <translation>Es fehlt noch: %1.</translation>
     </message>
+    <message>
+        <source>hidden</source>
+        <translation>verborgen</translation>
+    </message>
 </context>
 <context>
     <name>bothways::app::CompanionsPage</name>

@@ -4,7 +4,9 @@
 
 #include "app/desktop/look/said.h"
 #include "app/wording/channels.h"
+#include "core/study/units.h"
 #include "storage/sheet/column_names.h"
+#include "storage/sheet/run_columns.h"
 
 #include <QAbstractItemView>
 #include <QComboBox>
@@ -54,11 +56,12 @@ bool isToBeAsked(const storage::SheetPreview& preview)
 } // namespace
 
 ColumnsDialog::ColumnsDialog(const Language& in, const std::string& bytes, QString file,
-                             storage::SheetOptions options, QWidget* parent)
+                             storage::SheetOptions options, bool blind, QWidget* parent)
     : QDialog(parent),
       m_in(in),
       m_bytes(bytes),
       m_file(std::move(file)),
+      m_blind(blind),
       m_options(std::move(options))
 {
     setObjectName("columnsDialog");
@@ -224,6 +227,17 @@ std::vector<storage::PreviewColumn> ColumnsDialog::columnsToShow() const
     return columns;
 }
 
+QString ColumnsDialog::cellShown(const storage::PreviewColumn& column,
+                                 const std::string& cell) const
+{
+    const bool isConsumption = core::unitFromName(column.column) || !column.candidates.empty() ||
+                               column.column == "control" || column.column == "consumption_given";
+    const bool isNumber = storage::parseNumber(cell) || storage::parseNumber(cell, true);
+    const bool hides =
+        m_blind && !cell.empty() && (isConsumption || (column.column.empty() && isNumber));
+    return hides ? tr("hidden") : nameShown(cell);
+}
+
 /// Made anew only for another table: who goes through the choices by keys keeps the place.
 void ColumnsDialog::showTable()
 {
@@ -249,9 +263,9 @@ void ColumnsDialog::showTable()
         m_table->setCellWidget(0, place, choiceFor(column));
         for (int line = 0; line < lines; ++line) {
             const auto& row = m_preview.rows[static_cast<std::size_t>(line) + 1];
-            m_table->setItem(line + 1, place,
-                             new QTableWidgetItem(column.at < row.size() ? nameShown(row[column.at])
-                                                                         : QString()));
+            const QString shown =
+                column.at < row.size() ? cellShown(column, row[column.at]) : QString();
+            m_table->setItem(line + 1, place, new QTableWidgetItem(shown));
         }
     }
     m_table->resizeColumnsToContents();
@@ -310,7 +324,8 @@ void ColumnsDialog::say(const std::string& header, const QString& column)
 std::optional<storage::SheetOptions> askColumns(const Language& in, const std::string& bytes,
                                                 const QString& file,
                                                 const storage::SheetOptions& options,
-                                                const core::Study* existing, QWidget* parent)
+                                                const core::Study* existing, bool blind,
+                                                QWidget* parent)
 {
     const std::string name = file.toStdString();
     const auto read = storage::parseRunSheet(bytes, name, options, existing);
@@ -321,7 +336,7 @@ std::optional<storage::SheetOptions> askColumns(const Language& in, const std::s
     const auto preview = storage::previewSheet(bytes, name, options);
     if (!preview || (!read && !isToBeAsked(preview.value())))
         return options; // what is wrong is said when it is read
-    ColumnsDialog dialog(in, bytes, file, options, parent);
+    ColumnsDialog dialog(in, bytes, file, options, blind, parent);
     if (dialog.exec() != QDialog::Accepted)
         return std::nullopt;
     return dialog.options();

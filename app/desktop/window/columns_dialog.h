@@ -25,8 +25,10 @@ class ColumnsDialog final : public QDialog {
 
 public:
     /// @param bytes  of the file; stays alive as long as this
+    /// @param blind  whether consumption is hidden in the study: then it is here, too, and so are
+    ///               numbers that may be one
     ColumnsDialog(const Language& in, const std::string& bytes, QString file,
-                  storage::SheetOptions options, QWidget* parent = nullptr);
+                  storage::SheetOptions options, bool blind, QWidget* parent = nullptr);
 
     [[nodiscard]] const storage::SheetOptions& options() const { return m_options; }
 
@@ -42,6 +44,8 @@ private:
     void showSheets();
     void showDates();
     void showTable();
+    [[nodiscard]] QString cellShown(const storage::PreviewColumn& column,
+                                    const std::string& cell) const;
     void showRest();
     [[nodiscard]] std::vector<storage::PreviewColumn> columnsToShow() const;
     [[nodiscard]] QComboBox* choiceFor(const storage::PreviewColumn& column);
@@ -51,6 +55,7 @@ private:
     const Language m_in;
     const std::string& m_bytes;
     const QString m_file;
+    const bool m_blind;
     storage::SheetOptions m_options;
     storage::SheetPreview m_preview;
     std::vector<Choice> m_choices;
@@ -71,8 +76,10 @@ private:
 /// How the sheet is to be read: at once where it is in our own form, or where it was said for its
 /// header before; else as a person says in the dialog. Nothing: the person does not want it.
 /// @param existing  the study that the runs will join
+/// @param blind     whether consumption is hidden in it
 [[nodiscard]] std::optional<storage::SheetOptions>
 askColumns(const Language& in, const std::string& bytes, const QString& file,
-           const storage::SheetOptions& options, const core::Study* existing, QWidget* parent);
+           const storage::SheetOptions& options, const core::Study* existing, bool blind,
+           QWidget* parent);
 
 } // namespace bothways::app

@@ -106,9 +106,9 @@ bool MainWindow::openFile(const QString& file, FileIs is)
                                    [this, file] { openFile(file, FileIs::sheet); });
             return false;
         }
-        const auto asked =
-            bytes ? askColumns(m_preferences.spoken(), bytes.value(), file, said, nullptr, this)
-                  : said; // what is wrong is said below
+        const auto asked = bytes ? askColumns(m_preferences.spoken(), bytes.value(), file, said,
+                                              nullptr, false, this)
+                                 : said; // what is wrong is said below
         if (!asked)
             return false;
         said = *asked;

@@ -89,7 +89,7 @@ void StudyJobs::importSheet(StudyDocument& document, const QString& file, FileIs
     const auto options =
         askColumns(m_preferences.spoken(), bytes.value(), file,
                    document.keptColumns(bytes.value(), file, sheetOptions(m_clock().date())),
-                   &study, &m_window);
+                   &study, document.isBlind(), &m_window);
     if (!options)
         return;
     const auto sheet = storage::parseRunSheet(bytes.value(), file.toStdString(), *options, &study);
@@ -174,8 +174,8 @@ void StudyJobs::pasteRuns(StudyDocument& document)
     storage::SheetOptions known =
         document.keptColumns(text, source, sheetOptions(m_clock().date()));
     known.date = document.study().properties.date;
-    const auto options =
-        askColumns(m_preferences.spoken(), text, tr("Clipboard"), known, nullptr, &m_window);
+    const auto options = askColumns(m_preferences.spoken(), text, tr("Clipboard"), known, nullptr,
+                                    document.isBlind(), &m_window);
     if (!options)
         return;
     const auto sheet = storage::parseRunSheet(text, source.toStdString(), *options);

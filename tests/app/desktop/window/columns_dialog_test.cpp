@@ -3,6 +3,7 @@
 #include "app/desktop/window/columns_dialog.h"
 #include "core/study/clock.h"
 #include "tests/app/desktop/support/desktop_fixture.h"
+#include "tests/app/desktop/support/everything_said.h"
 
 #include <QApplication>
 #include <QComboBox>
@@ -164,6 +165,26 @@ TEST_F(ColumnsDialogTest, AsksWhichComesFirstDayOrMonth)
     });
     ASSERT_EQ(runs(), 2U) << message().toStdString();
     EXPECT_EQ(core::formatDate(window->document()->study().runs.front().start), "2026-05-09");
+}
+
+TEST_F(ColumnsDialogTest, ShowsNoConsumptionWhileItIsHidden)
+{
+    ASSERT_TRUE(window->document()->setBlind(true));
+    const QString file = write("blind.csv", "Config,Richtung,Start,Consumo (l/100km),My own,Notes\n"
+                                            "A,out,5/9/2026 5:40,8.4137,8.5137,wet\n"
+                                            "A,return,5/9/2026 5:47,8.2137,8.6137,\n");
+    const int asked = answered(file, [&](ColumnsDialog& dialog) {
+        QStringList cells;
+        const auto* table = dialog.findChild<QTableWidget*>();
+        for (int row = 1; row < table->rowCount(); ++row)
+            for (int column = 0; column < table->columnCount(); ++column)
+                cells << (table->item(row, column) ? table->item(row, column)->text() : QString());
+        EXPECT_EQ(cells.join(u'|').toStdString(), "A|out|5/9/2026 5:40|hidden|hidden|wet|"
+                                                  "A|return|5/9/2026 5:47|hidden|hidden|");
+        EXPECT_FALSE(everythingSaid(dialog).join(u' ').contains("137"));
+        reject(dialog);
+    });
+    EXPECT_EQ(asked, 1);
 }
 
 TEST_F(ColumnsDialogTest, ASheetWhoseHeaderSaysNothingCanBeNamedColumnByColumn)

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/runs/run_list_view.h"
 #include "app/desktop/runs/study_page.h"
+#include "core/study/clock.h"
 #include "tests/app/desktop/support/desktop_fixture.h"
 
 #include <QApplication>
