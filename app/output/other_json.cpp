@@ -143,7 +143,8 @@ std::string findingsJson(const core::Screening& screening)
         json["not_checked"].push_back(
             {{"run", notChecked.run},
              {"rule", core::ruleName(notChecked.rule)},
-             {"why", wording::whyNotChecked(Language::english(), notChecked)},
+             {"why",
+              wording::whyNotChecked(Language::english(), notChecked, wording::Names::ofFiles)},
              {"what", notChecked.what.empty() ? Json() : Json(notChecked.what)},
              {"part", partOrNull(notChecked.part)}});
     json["pattern"] = nullptr;

@@ -4,6 +4,7 @@
 
 #include "core/study/parts.h"
 #include "storage/sheet/column_names.h"
+#include "storage/sheet/run_columns.h"
 
 #include <algorithm>
 #include <optional>
@@ -69,9 +70,14 @@ std::string channelName(const Language& in, std::string_view channel)
 
 std::string columnName(const Language& in, std::string_view column)
 {
+    if (column == "cold_start") // a property of the study
+        return in.say("cold start"_t);
+    if (const std::string_view accessory = storage::timedAccessoryOf(column); !accessory.empty())
+        return std::string(accessory);
     for (const storage::Quantity& quantity : storage::quantities()) {
         const bool its =
             quantity.without == column ||
+            quantity.english.substr(0, quantity.english.find('|')) == column ||
             std::ranges::any_of(quantity.units, [&](const storage::UnitForm& unit) {
                 return unit.column == column && unit.times == unit.by && unit.before == 0.0;
             });

@@ -14,7 +14,7 @@ namespace bothways::app::wording {
 [[nodiscard]] std::string channelName(const Language& in, std::string_view channel);
 /// The same without its part.
 [[nodiscard]] std::string channelBaseName(const Language& in, std::string_view channel);
-/// Of a column of the run sheet: "temperature_c": "temperature".
+/// Of a column of the run sheet: "temperature_c": "temperature"; of a timed accessory's, its name.
 [[nodiscard]] std::string columnName(const Language& in, std::string_view column);
 
 } // namespace bothways::app::wording

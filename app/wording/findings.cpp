@@ -7,6 +7,7 @@
 #include "app/wording/numbers.h"
 #include "app/wording/runs.h"
 #include "core/answer/spoiled_runs.h"
+#include "core/study/parts.h"
 
 #include <algorithm>
 #include <cmath>
@@ -296,26 +297,27 @@ std::string findingSentence(const Language& in, const Finding& finding, const Un
     return in.say("run {}: {}"_t, finding.run, findingWords(in, finding, units));
 }
 
-std::string whyNotChecked(const Language& in, const core::NotChecked& notChecked)
+std::string whyNotChecked(const Language& in, const core::NotChecked& notChecked, Names names)
 {
     const auto with = [&](core::Text<0> why, const std::string& what) {
         if (what.empty())
             return in.say(why);
-        return notChecked.part.empty() ? in.say("{} ({})"_t, why, what)
-                                       : in.say("{} ({}, {})"_t, why, what, notChecked.part);
+        const bool named =
+            notChecked.part.empty() || core::partedName(what).part == notChecked.part;
+        return named ? in.say("{} ({})"_t, why, what)
+                     : in.say("{} ({}, {})"_t, why, what, notChecked.part);
     };
     const std::string& what = notChecked.what;
+    const auto channel = [&] { return names == Names::ofFiles ? what : channelBaseName(in, what); };
+    const auto column = [&] { return names == Names::ofFiles ? what : columnName(in, what); };
     switch (notChecked.why) {
     case WhyNotChecked::noTrace: return with("the run has no recording"_t, what);
-    case WhyNotChecked::noChannel: return with("not recorded"_t, channelBaseName(in, what));
+    case WhyNotChecked::noChannel: return with("not recorded"_t, channel());
     case WhyNotChecked::noLimit: return with("no limit is set"_t, what); // as it is set by name
-    case WhyNotChecked::notNoted: return with("not noted"_t, columnName(in, what));
-    case WhyNotChecked::recordedTooSlowly:
-        return with("recorded too slowly"_t, channelBaseName(in, what));
-    case WhyNotChecked::noSpread:
-        return with("the channel does not vary"_t, channelBaseName(in, what));
-    case WhyNotChecked::noSetTime:
-        return with("its switch-on time is not noted"_t, columnName(in, what));
+    case WhyNotChecked::notNoted: return with("not noted"_t, column());
+    case WhyNotChecked::recordedTooSlowly: return with("recorded too slowly"_t, channel());
+    case WhyNotChecked::noSpread: return with("the channel does not vary"_t, channel());
+    case WhyNotChecked::noSetTime: return with("its switch-on time is not noted"_t, column());
     }
     return {};
 }

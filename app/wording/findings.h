@@ -25,8 +25,11 @@ namespace bothways::app::wording {
 [[nodiscard]] std::string spoiledRunsSentence(const Language& in, const core::Analysis& analysis,
                                               const core::Screening& screening);
 [[nodiscard]] std::string spoiledRunsSentence(const Language& in, const std::vector<int>& runs);
+enum class Names { forPeople, ofFiles };
 /// Why a rule said nothing, without run and rule: "no limit is set (overspeed.rpm)".
-[[nodiscard]] std::string whyNotChecked(const Language& in, const core::NotChecked& notChecked);
+/// @param names  of what is missing: "vibration", or "vibration_ms2" as files have it
+[[nodiscard]] std::string whyNotChecked(const Language& in, const core::NotChecked& notChecked,
+                                        Names names = Names::forPeople);
 [[nodiscard]] std::string notCheckedSentence(const Language& in,
                                              const core::NotChecked& notChecked);
 [[nodiscard]] std::string patternSentence(const Language& in,

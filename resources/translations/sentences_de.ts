@@ -3445,6 +3445,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>geschlossener Versuchsplan</translation>
     </message>
     <message>
+        <source>cold start</source>
+        <translation>Kaltstart</translation>
+    </message>
+    <message>
         <source>column &apos;{}&apos;</source>
         <translation>Spalte „{}“</translation>
     </message>

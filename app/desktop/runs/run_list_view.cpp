@@ -209,7 +209,7 @@ void RunListView::showColumnMenu(const QPoint& at)
     menu.setObjectName("columnMenu");
     for (int column = 0; column < model()->columnCount(); ++column) {
         QString title = model()->headerData(column, Qt::Horizontal).toString();
-        QAction* action = menu.addAction(title.replace(u'\n', u' '));
+        QAction* action = menu.addAction(title.replace(u'\n', u' ').trimmed());
         action->setCheckable(true);
         action->setChecked(!isColumnHidden(column));
         connect(action, &QAction::toggled, this, [this, column](bool shown) {

@@ -202,7 +202,7 @@ TEST(FindingsJson, SaysWhyARuleWasNotChecked)
     const Json json = Json::parse(findingsJson(screening));
     EXPECT_EQ(json["schema"], "bothways.findings/1");
     EXPECT_EQ(json["findings"], Json::array());
-    EXPECT_EQ(json["not_checked"][0]["why"], "not recorded (vibration)");
+    EXPECT_EQ(json["not_checked"][0]["why"], "not recorded (vibration_ms2)");
     EXPECT_EQ(json["not_checked"][0]["what"], "vibration_ms2") << "as files call it";
     EXPECT_TRUE(json["pattern"].is_null());
 }

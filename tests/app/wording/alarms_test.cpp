@@ -66,6 +66,33 @@ std::vector<Alarm> everyAlarm()
     return all;
 }
 
+TEST(NotChecked, NamesWhatIsMissingAsPeopleDoAndAsFilesHaveIt)
+{
+    const Language german = Language::named("de").value();
+    using core::WhyNotChecked;
+    const auto why = [](const Language& in, Rule rule, WhyNotChecked reason, const char* what,
+                        const char* part = "", Names names = Names::forPeople) {
+        return whyNotChecked(in, {9, rule, reason, what, part}, names);
+    };
+    const Language english;
+    EXPECT_EQ(why(english, Rule::warmingUp, WhyNotChecked::notNoted, "cold_start"),
+              "not noted (cold start)");
+    EXPECT_EQ(why(german, Rule::warmingUp, WhyNotChecked::notNoted, "cold_start"),
+              "nicht notiert (Kaltstart)");
+    EXPECT_EQ(why(german, Rule::sameRunTwice, WhyNotChecked::notNoted, "consumption"),
+              "nicht notiert (Verbrauch)");
+    EXPECT_EQ(why(english, Rule::accessoryTimer, WhyNotChecked::noSetTime, "windscreen_on_s"),
+              "its switch-on time is not noted (windscreen)");
+    EXPECT_EQ(why(english, Rule::loadLost, WhyNotChecked::noChannel, "rotor_rpm@left", "left"),
+              "not recorded (rotor speed, left)");
+    EXPECT_EQ(why(english, Rule::loadLost, WhyNotChecked::noChannel, "rotor_rpm@left", "left",
+                  Names::ofFiles),
+              "not recorded (rotor_rpm@left)");
+    EXPECT_EQ(
+        why(english, Rule::warmingUp, WhyNotChecked::notNoted, "cold_start", "", Names::ofFiles),
+        "not noted (cold_start)");
+}
+
 } // namespace
 
 TEST(Alarms, AreShortAndSaidInBothLanguages)
