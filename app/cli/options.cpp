@@ -64,9 +64,8 @@ core::Message withNearest(core::Message message, std::string_view typed,
                           std::span<const std::string_view> known)
 {
     const std::string_view nearest = core::nearestWord(core::inSmallLetters(typed), known);
-    return nearest.empty() || nearest == typed
-               ? message
-               : core::message("{}; did you mean '{}'?"_t, std::move(message), nearest);
+    return nearest.empty() || nearest == typed ? message
+                                               : core::didYouMean(std::move(message), nearest);
 }
 
 std::string quotedList(const Language& in, const std::vector<std::string>& names)

@@ -9,6 +9,8 @@
 #include "storage/sheet/column_names.h"
 #include "storage/sheet/run_columns.h"
 
+#include <fmt/format.h>
+
 #include <algorithm>
 
 namespace bothways::cli {
@@ -35,9 +37,8 @@ bool isOwnColumn(const core::Study& study, const std::string& name)
 /// "consumption" alone says what is meant, not in which unit.
 Error needsUnit(const std::string& name, const storage::ColumnMeaning& meaning)
 {
-    std::string ours = meaning.column;
-    for (const std::string_view one : meaning.candidates)
-        ours += (ours.empty() ? "" : ", ") + std::string(one);
+    const std::string ours =
+        meaning.known() ? meaning.column : fmt::format("{}", fmt::join(meaning.candidates, ", "));
     core::Place where;
     where.column = name;
     return {core::ErrorCode::badInput,

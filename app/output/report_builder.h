@@ -11,6 +11,8 @@ namespace bothways::app::report {
 /// Takes plain text and keeps it as rich text. What is empty adds nothing.
 class Builder {
 public:
+    /// @param in  must outlive it
+    explicit Builder(const Language& in) : m_in(in) {}
     void heading(std::string_view title, int level = 2)
     {
         m_parts.push_back(Heading{level, escaped(title)});
@@ -29,10 +31,17 @@ public:
             bullets.items.push_back(escaped(item));
         m_parts.push_back(std::move(bullets));
     }
-    void figure(Picture picture, std::string_view caption)
+    /// What an arrowhead means is said where the picture has one.
+    void figure(Picture picture, const std::string& caption)
     {
-        if (!picture.empty())
-            m_parts.push_back(Figure{std::move(picture), escaped(caption)});
+        if (picture.empty())
+            return;
+        const std::string whole =
+            picture.goes_on
+                ? m_in.say("{} {}##two sentences"_t, caption,
+                           m_in.say("An arrowhead points to what is beyond the picture."_t))
+                : caption;
+        m_parts.push_back(Figure{std::move(picture), escaped(whole)});
     }
     void table(Table table)
     {
@@ -47,6 +56,7 @@ public:
     std::vector<Part> take() && { return std::move(m_parts); }
 
 private:
+    const Language& m_in;
     std::vector<Part> m_parts;
 };
 

@@ -105,12 +105,9 @@ void pairs(Builder& page, const ReportInput& given)
                                   ? "Counted, but without a partner in its block: run {}."_t
                                   : "Counted, but without a partner in their block: runs {}."_t,
                               wording::runList(a.unpaired)));
-    Picture pairs = pairsPicture(in, given.study, a, given.unit);
-    const std::string caption = captionOf(
-        in, pairs,
-        in.say("Each pair. Blue discs: baseline; orange squares: device; hollow: discarded runs; "
-               "green: the model."_t));
-    page.figure(std::move(pairs), caption);
+    page.figure(pairsPicture(in, given.study, a, given.unit),
+                in.say("Each pair. Blue discs: baseline; orange squares: device; hollow: discarded "
+                       "runs; green: the model."_t));
     if (a.pairs.empty())
         return;
     Table table{in.say("The pairs"_t),
@@ -175,10 +172,8 @@ void companions(Builder& page, const ReportInput& given)
         return;
     const core::Headline& h = *a.headline;
     page.heading(in.say("Other roads to the same number"_t));
-    Picture forest = forestPicture(in, a);
-    const std::string caption = captionOf(
-        in, forest, in.say("Headline, companions and settings. Thin: the Bonferroni interval."_t));
-    page.figure(std::move(forest), caption);
+    page.figure(forestPicture(in, a),
+                in.say("Headline, companions and settings. Thin: the Bonferroni interval."_t));
     Table table{in.say("Headline, companions and settings"_t),
                 {{in.say("way"_t)},
                  {in.say("effect"_t), Column::number},
@@ -343,7 +338,7 @@ void madeFrom(Builder& page, const ReportInput& given)
 Report makeReport(const ReportInput& given)
 {
     const Language& in = given.language;
-    Builder page;
+    Builder page(in);
     head(page, given);
     verdict(page, given);
     pairs(page, given);

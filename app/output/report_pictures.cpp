@@ -239,13 +239,6 @@ Picture studiesPicture(const Language& in, std::span<const StudyRow> studies,
     return rows.empty() ? Picture{} : forestOf(in, rows, margin_pct);
 }
 
-std::string captionOf(const Language& in, const Picture& picture, std::string caption)
-{
-    return picture.goes_on ? in.say("{} {}##two sentences"_t, caption,
-                                    in.say("An arrowhead points to what is beyond the picture."_t))
-                           : caption;
-}
-
 Picture leaveOneOutPicture(const Language& in, const Analysis& analysis)
 {
     if (!analysis.headline || !analysis.leave_one_out)

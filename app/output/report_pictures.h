@@ -33,10 +33,6 @@ namespace bothways::app::report {
                                      const std::optional<core::Pooled>& pooled, double confidence,
                                      double margin_pct);
 
-/// A caption, and what an arrowhead means where the picture has one.
-[[nodiscard]] std::string captionOf(const Language& in, const Picture& picture,
-                                    std::string caption);
-
 /// The effect with each pair left out in turn. Empty without a headline.
 [[nodiscard]] Picture leaveOneOutPicture(const Language& in, const core::Analysis& analysis);
 

@@ -56,7 +56,7 @@ Table studiesTable(const Language& in, const SeveralInput& given)
 Report makeReportOfSeveral(const SeveralInput& given)
 {
     const Language& in = given.language;
-    Builder page;
+    Builder page(in);
     page.paragraph(wording::pooledSentence(in, given.pooled, given.asked.confidence),
                    Tone::verdict);
     page.paragraph(
@@ -64,14 +64,11 @@ Report makeReportOfSeveral(const SeveralInput& given)
     page.paragraph(wording::pooledCaution(in, given.pooled));
     for (const std::string& remark : given.remarks)
         page.paragraph(remark);
-    Picture picture = studiesPicture(in, given.studies, given.pooled, given.asked.confidence,
-                                     given.asked.margin_pct);
-    const std::string caption =
-        captionOf(in, picture,
-                  in.say("Each study with its {} interval, and what they say together. Grey band: "
-                         "the margin. Line: no effect."_t,
-                         intervalPercent(in, given.asked.confidence)));
-    page.figure(std::move(picture), caption);
+    page.figure(studiesPicture(in, given.studies, given.pooled, given.asked.confidence,
+                               given.asked.margin_pct),
+                in.say("Each study with its {} interval, and what they say together. Grey band: "
+                       "the margin. Line: no effect."_t,
+                       intervalPercent(in, given.asked.confidence)));
     page.heading(in.say("The studies"_t));
     page.table(studiesTable(in, given));
     page.heading(in.say("How they are pooled"_t));

@@ -31,14 +31,6 @@ std::string whole(const Language& in, const std::optional<double>& value)
     return grouped(in, std::abs(value.value_or(0.0)));
 }
 
-/// Of a headline that begins with the name of a channel.
-std::string withCapital(std::string headline)
-{
-    if (!headline.empty() && headline.front() >= 'a' && headline.front() <= 'z')
-        headline.front() = static_cast<char>(headline.front() - 'a' + 'A');
-    return headline;
-}
-
 std::string lostHeadline(const Language& in, const Finding& finding)
 {
     const auto lost = core::lostSensors(finding);

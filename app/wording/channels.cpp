@@ -8,6 +8,7 @@
 
 #include <algorithm>
 #include <optional>
+#include <utility>
 
 namespace bothways::app::wording {
 namespace {
@@ -45,12 +46,17 @@ std::string firstName(const Language& in, const storage::Quantity& quantity)
 {
     const std::string_view names = in.tag() == "de" ? quantity.german : quantity.english;
     std::string name(names.substr(0, names.find('|')));
-    if (in.tag() == "de" && !name.empty() && name.front() >= 'a' && name.front() <= 'z')
-        name.front() = static_cast<char>(name.front() - 'a' + 'A'); // a noun
-    return name;
+    return in.tag() == "de" ? withCapital(std::move(name)) : name; // a noun
 }
 
 } // namespace
+
+std::string withCapital(std::string name)
+{
+    if (!name.empty() && name.front() >= 'a' && name.front() <= 'z')
+        name.front() = static_cast<char>(name.front() - 'a' + 'A');
+    return name;
+}
 
 std::string channelBaseName(const Language& in, std::string_view channel)
 {

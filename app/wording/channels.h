@@ -16,5 +16,7 @@ namespace bothways::app::wording {
 [[nodiscard]] std::string channelBaseName(const Language& in, std::string_view channel);
 /// Of a column of the run sheet: "temperature_c": "temperature"; of a timed accessory's, its name.
 [[nodiscard]] std::string columnName(const Language& in, std::string_view column);
+/// A name as a headline begins with it.
+[[nodiscard]] std::string withCapital(std::string name);
 
 } // namespace bothways::app::wording

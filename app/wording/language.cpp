@@ -229,8 +229,7 @@ std::string Language::describe(const core::Error& error) const
         }
         text += (text.empty() ? "" : "\n") + (runs.empty() ? "" : runs + ": ") + one.words;
         if (one.more > 0)
-            text += sayCount(static_cast<long long>(one.more), " (and {} more like it)"_t,
-                             " (and {} more like it)"_t, one.more);
+            text += say(" (and {} more like it)"_t, one.more);
     }
     return text;
 }

@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <cstddef>
+#include <utility>
 #include <vector>
 
 namespace bothways::core {
@@ -45,6 +46,11 @@ std::string_view nearestWord(std::string_view typed, std::span<const std::string
         }
     }
     return nearest;
+}
+
+Message didYouMean(Message why, std::string_view nearest)
+{
+    return nearest.empty() ? why : message("{}; did you mean '{}'?"_t, std::move(why), nearest);
 }
 
 } // namespace bothways::core

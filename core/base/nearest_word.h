@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/base/message.h"
+
 #include <span>
 #include <string_view>
 
@@ -12,5 +14,8 @@ namespace bothways::core {
 /// none.
 [[nodiscard]] std::string_view nearestWord(std::string_view typed,
                                            std::span<const std::string_view> known);
+
+/// The message, with "; did you mean 'x'?"; as it is where `nearest` is empty.
+[[nodiscard]] Message didYouMean(Message message, std::string_view nearest);
 
 } // namespace bothways::core

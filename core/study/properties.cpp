@@ -292,9 +292,7 @@ Error noSuchProperty(std::string_view name)
         "cold_start, claim, noise, noise.from, notes, plan.sequence, "
         "plan.pairs, plan.margin, plan.confidence, walk_round, accessory_timer.NAME, or a limit like overspeed.rpm"_t,
         name);
-    if (!nearest.empty())
-        why = message("{}; did you mean '{}'?"_t, std::move(why), nearest);
-    return Error{ErrorCode::wrongUse, std::move(why), {}};
+    return Error{ErrorCode::wrongUse, didYouMean(std::move(why), nearest), {}};
 }
 
 } // namespace

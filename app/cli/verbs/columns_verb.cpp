@@ -3,6 +3,7 @@
 #include "app/cli/options.h"
 #include "app/cli/verbs/verbs.h"
 #include "app/output/columns_text.h"
+#include "core/base/nearest_word.h"
 #include "storage/sheet/column_names.h"
 #include "storage/sheet/run_columns.h"
 
@@ -37,11 +38,8 @@ Result<std::vector<std::string>> columnsAsked(const std::vector<std::string>& na
         ours.insert(ours.end(), meaning.candidates.begin(), meaning.candidates.end());
         if (meaning.mentioned())
             continue;
-        core::Message unknown = core::message("there is no column '{}'"_t, name);
-        const std::string nearest = storage::nearestColumn(storage::canonicalColumn(name));
-        if (!nearest.empty())
-            unknown = core::message("{}; did you mean '{}'?"_t, std::move(unknown), nearest);
-        return wrongUse(std::move(unknown));
+        return wrongUse(core::didYouMean(core::message("there is no column '{}'"_t, name),
+                                         storage::nearestColumn(storage::canonicalColumn(name))));
     }
     return ours;
 }

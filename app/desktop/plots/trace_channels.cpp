@@ -5,6 +5,7 @@
 #include "app/desktop/look/said.h"
 #include "app/wording/channels.h"
 #include "core/study/parts.h"
+#include "storage/loggers/trace_names.h"
 
 #include <QCoreApplication>
 #include <QRegularExpression>
@@ -58,29 +59,10 @@ std::optional<ChannelShown> unitShown(std::string_view base, const UnitsShown& u
         return ChannelShown{units.windUnit(), miles ? kMphPerMs : 1.0};
     if (base == "distance_m")
         return ChannelShown{units.distanceUnit(), miles ? 0.001 / core::kKmPerMile : 0.001};
-    struct Sign {
-        std::string_view base;
-        const char* unit;
-    };
-    static constexpr Sign kSigns[] = {{"output_w", "W"},
-                                      {"rotor_rpm", "rpm"},
-                                      {"generator_rpm", "rpm"},
-                                      {"accessory_w", "W"},
-                                      {"setting", "°"},
-                                      {"setting_set", "°"},
-                                      {"fuel_rate_l_per_h", "L/h"},
-                                      {"fuel_used_l", "L"},
-                                      {"energy_used_kwh", "kWh"},
-                                      {"power_kw", "kW"},
-                                      {"yaw_deg_per_s", "°/s"},
-                                      {"vibration_ms2", "m/s²"},
-                                      {"battery_v", "V"},
-                                      {"lat_deg", "°"},
-                                      {"lon_deg", "°"}};
-    const auto* const its = std::ranges::find(kSigns, base, &Sign::base);
-    if (its == std::end(kSigns))
+    const std::string_view unit = storage::channelUnit(base);
+    if (unit.empty())
         return std::nullopt;
-    return ChannelShown{units.signShown(its->unit)};
+    return ChannelShown{units.signShown(unit)};
 }
 
 } // namespace
