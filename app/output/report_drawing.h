@@ -26,7 +26,8 @@ class Axis {
 public:
     Axis(double low, double high, double from, double to) : m_from(from), m_to(to)
     {
-        if (!(high > low)) { // a single value: give it room
+        // A single value, or values that differ by rounding alone, which no scale can tell apart.
+        if (!(high - low > kNarrowest * std::max(std::abs(low), std::abs(high)))) {
             low -= 0.5;
             high += 0.5;
         }
@@ -60,6 +61,7 @@ public:
     }
 
 private:
+    static constexpr double kNarrowest = 1e-6; ///< of the values: as many digits as label() has
     double m_low, m_high, m_from, m_to;
     mutable double m_step = 1.0;
 };
