@@ -2,11 +2,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/answer/answer.h"
 
+#include "app/answer/looks.h"
 #include "core/answer/analyse.h"
 #include "core/answer/spoiled_runs.h"
 #include "core/recording/trace_consumption.h"
 #include "core/recording/unreadable_recording.h"
 #include "core/screening/screening.h"
+#include "storage/sheet/study_digest.h"
 
 #include <fmt/format.h>
 
@@ -62,6 +64,17 @@ void addRuns(std::vector<core::Note>& notes, core::NoteKind kind, const std::vec
 
 } // namespace
 
+Material materialOf(core::Study study, std::vector<storage::Overruled> overruled,
+                    const std::vector<storage::HistoryEntry>& history)
+{
+    Material material;
+    material.looked_at_pairs = pairsLookedAt(history);
+    material.plan_record = planRecordOf(history, study.properties);
+    material.study = std::move(study);
+    material.overruled = std::move(overruled);
+    return material;
+}
+
 core::Outcome takeRecordedConsumption(Material& material)
 {
     if (material.filled)
@@ -84,6 +97,8 @@ core::Result<std::shared_ptr<const ResultSet>> answerFrom(Material material,
 {
     const core::Error stopped{core::ErrorCode::stopped, "stopped before the end"_t, {}};
     auto set = std::make_shared<ResultSet>();
+    set->sha256 = material.sha256.empty() ? storage::sha256OfStudy(material.study)
+                                          : std::move(material.sha256);
     if (options.recorded)
         set->recorded = recordedConsumption(material, options.stop);
     if (const core::Outcome taken = takeRecordedConsumption(material); !taken)

@@ -10,6 +10,7 @@
 #include <functional>
 #include <memory>
 #include <stop_token>
+#include <string>
 #include <vector>
 
 namespace bothways::app {
@@ -22,8 +23,15 @@ struct Material {
     std::vector<core::Note> notes;    ///< what was found out while reading
     std::vector<int> looked_at_pairs; ///< pairsLookedAt(): so that looks count in the verdict
     core::PlanRecord plan_record;     ///< planRecordOf(): so that a late plan is said
-    bool filled = false;              ///< takeRecordedConsumption() has been here
+    /// Of a sheet's bytes; of what a study says, before recordings and options of one call add to
+    /// it. answer() makes the latter where this is empty.
+    std::string sha256;
+    bool filled = false; ///< takeRecordedConsumption() has been here
 };
+
+/// A study's, without its recordings.
+[[nodiscard]] Material materialOf(core::Study study, std::vector<storage::Overruled> overruled,
+                                  const std::vector<storage::HistoryEntry>& history);
 
 /// Runs whose driver noted no consumption take it from their recordings, and a note says so. Does
 /// nothing the second time. An Error where a recording cannot be read.

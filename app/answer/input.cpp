@@ -2,7 +2,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/answer/input.h"
 
-#include "app/answer/looks.h"
 #include "core/study/fuel.h"
 #include "core/study/properties.h"
 #include "storage/bytes/sha256.h"
@@ -66,10 +65,18 @@ Result<Input> readStudy(Input input, const InputOptions& options)
     auto study = input.file->study();
     if (!study)
         return study.error();
-    input.study = std::move(study).take();
-    input.sha256 = storage::sha256OfStudy(input.study); // what it says, whatever its history
-    if (const Outcome applied = apply(options, input.study.properties); !applied)
+    auto overruled = input.file->overruled();
+    if (!overruled)
+        return overruled.error();
+    const auto history = input.file->history();
+    if (!history)
+        return history.error();
+    const std::string sha256 = storage::sha256OfStudy(study.value()); // whatever its history
+    if (const Outcome applied = apply(options, study.value().properties); !applied)
         return applied.error();
+    static_cast<Material&>(input) =
+        materialOf(std::move(study).take(), std::move(overruled).take(), history.value());
+    input.sha256 = sha256;
     const storage::SheetOptions& sheet = options.sheet;
     if (!sheet.lacking_columns && (!sheet.columns.empty() || !sheet.sheet.empty() ||
                                    sheet.dates != storage::DateOrder::unknown))
@@ -84,18 +91,9 @@ Result<Input> readStudy(Input input, const InputOptions& options)
         return core::Error{core::ErrorCode::wrongUse,
                            "is a study, which holds its recordings; --shift is for run sheets"_t,
                            input.path.string()};
-    auto overruled = input.file->overruled();
-    if (!overruled)
-        return overruled.error();
-    input.overruled = std::move(overruled).take();
     if (const Outcome whole = storage::checkRecordings(*input.file, options.stop); !whole)
         return whole.error();
     input.traces = storage::tracesOf(*input.file, options.stop);
-    const auto history = input.file->history();
-    if (!history)
-        return history.error();
-    input.looked_at_pairs = pairsLookedAt(history.value());
-    input.plan_record = planRecordOf(history.value(), input.study.properties);
     return input;
 }
 

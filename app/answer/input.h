@@ -23,7 +23,6 @@ namespace bothways::app {
 struct Input : Material {
     std::filesystem::path path;
     std::unique_ptr<storage::StudyFile> file;    ///< null for a run sheet
-    std::string sha256;                          ///< of a sheet's bytes; of what a study says
     std::vector<storage::OwnColumn> own_columns; ///< of a sheet, without a meaning
     storage::TraceFiles trace_files;             ///< of a sheet
     std::vector<std::string> lacking_columns; ///< that it was said to have; see RunSheet::lacking

@@ -8,6 +8,7 @@
 #include "core/study/study.h"
 
 #include <map>
+#include <string>
 #include <vector>
 
 namespace bothways::app {
@@ -23,6 +24,7 @@ struct ResultSet {
     std::map<int, core::Consumption> recorded;
     std::vector<int> spoiled;      ///< core::spoiledButCounted(), for what was overruled then
     std::vector<core::OddRun> odd; ///< what a person should look at again
+    std::string sha256;            ///< Material::sha256, of what this answers
 };
 
 } // namespace bothways::app

@@ -9,15 +9,31 @@
 
 namespace bothways::app {
 
-core::Outcome GivenRuns::take(const Input& input, core::Message& remark)
+namespace {
+
+std::size_t sharedRuns(const GivenStudy& before, const GivenStudy& now)
 {
-    Given now{input.fileName(), input.path, input.sha256, input.study.runs};
-    for (const Given& before : m_given) {
+    const storage::KnownRuns known(before.runs);
+    return static_cast<std::size_t>(
+        std::count_if(now.runs.begin(), now.runs.end(),
+                      [&](const core::Run& run) { return known.find(run) != nullptr; }));
+}
+
+} // namespace
+
+GivenStudy givenStudy(const Input& input)
+{
+    return {input.fileName(), input.path, input.sha256, input.study.runs};
+}
+
+core::Outcome GivenRuns::take(GivenStudy now, core::Message& remark)
+{
+    for (const GivenStudy& before : m_given) {
         std::error_code problem;
         if (now.path == before.path || std::filesystem::equivalent(now.path, before.path, problem))
             return core::Error{core::ErrorCode::wrongUse,
-                               "is given twice; expected each file once"_t, input.path.string()};
-        const std::size_t same = shared(before, now);
+                               "is given twice; expected each file once"_t, now.path.string()};
+        const std::size_t same = sharedRuns(before, now);
         if (!now.sha256.empty() && now.sha256 == before.sha256 && !now.runs.empty())
             remark =
                 core::message("{} holds the same as {}, and counts twice"_t, now.name, before.name);
@@ -27,14 +43,6 @@ core::Outcome GivenRuns::take(const Input& input, core::Message& remark)
     }
     m_given.push_back(std::move(now));
     return core::Done{};
-}
-
-std::size_t GivenRuns::shared(const Given& before, const Given& now)
-{
-    const storage::KnownRuns known(before.runs);
-    return static_cast<std::size_t>(
-        std::count_if(now.runs.begin(), now.runs.end(),
-                      [&](const core::Run& run) { return known.find(run) != nullptr; }));
 }
 
 } // namespace bothways::app

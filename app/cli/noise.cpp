@@ -20,24 +20,12 @@ Result<std::vector<app::NoiseOfStudy>> noisesOf(const std::vector<Input>& inputs
     for (const Input& input : inputs) {
         const core::Analysis analysis =
             core::analyse(input.study, core::AnalysisOptions::of(input.study.properties));
-        if (!analysis.headline)
-            return Error{ErrorCode::badInput,
-                         mayBeTyped ? "there is no verdict in it, so the noise of a pair is not "
-                                      "known; give it with --noise"_t
-                                    : "there is no verdict in it, so the noise of a pair is not "
-                                      "known; name a study that has one"_t,
-                         input.path.string()};
-        noises.push_back({input.name(), {analysis.headline->s, analysis.headline->df}});
+        auto noise = app::noiseOf(input.name(), analysis, input.path.string(), mayBeTyped);
+        if (!noise)
+            return noise.error();
+        noises.push_back(std::move(noise).take());
     }
     return noises;
-}
-
-core::Noise pooledNoiseOf(const std::vector<app::NoiseOfStudy>& noises)
-{
-    std::vector<core::Noise> each;
-    for (const app::NoiseOfStudy& study : noises)
-        each.push_back(study.noise);
-    return core::pooledNoise(each);
 }
 
 void addNoiseFrom(const Language& in, CLI::App& app, std::vector<std::string>& files)
@@ -62,12 +50,12 @@ Outcome borrowNoise(Input& input, const std::vector<std::string>& files, const O
     std::string names;
     app::GivenRuns given; // a study has its own noise already
     core::Message remark;
-    static_cast<void>(given.take(input, remark));
+    static_cast<void>(given.take(app::givenStudy(input), remark));
     for (const std::string& file : files) {
         auto other = readInput(file, forOthers, io);
         if (!other)
             return other.error();
-        if (const Outcome once = given.take(other.value(), remark); !once)
+        if (const Outcome once = given.take(app::givenStudy(other.value()), remark); !once)
             return once.error();
         if (!remark.empty())
             warn(io.language.say(std::exchange(remark, {})), io);
@@ -77,7 +65,7 @@ Outcome borrowNoise(Input& input, const std::vector<std::string>& files, const O
     const auto noises = noisesOf(others, false);
     if (!noises)
         return noises.error();
-    const core::Noise noise = pooledNoiseOf(noises.value());
+    const core::Noise noise = app::pooledNoiseOf(noises.value());
     input.study.properties.noise = core::KnownNoise{100.0 * noise.s, noise.df};
     input.study.properties.noise_from = names;
     return Done{};

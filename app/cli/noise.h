@@ -2,8 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "app/answer/noise.h"
 #include "app/cli/input.h"
-#include "app/output/noise_of_study.h"
 
 #include <string>
 #include <vector>
@@ -12,11 +12,9 @@
 namespace bothways::cli {
 
 /// Of each study that was read. One without a verdict is bad input.
-/// @param otherwise  what to do where there is none: "; give it with --noise", or nothing
+/// @param mayBeTyped  whether the verb has --noise
 [[nodiscard]] Result<std::vector<app::NoiseOfStudy>> noisesOf(const std::vector<Input>& inputs,
                                                               bool mayBeTyped);
-/// One noise from all of them; empty studies give zeros.
-[[nodiscard]] core::Noise pooledNoiseOf(const std::vector<app::NoiseOfStudy>& noises);
 
 /// --noise-from FILE, once for each: the noise of those studies goes to the one that is asked
 /// about, for this call.

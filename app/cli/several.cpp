@@ -39,7 +39,7 @@ Result<std::vector<Input>> readInputs(const std::vector<std::string>& files,
         if (!input)
             return input.error();
         core::Message remark;
-        if (const Outcome once = given.take(input.value(), remark); !once)
+        if (const Outcome once = given.take(app::givenStudy(input.value()), remark); !once)
             return once.error();
         if (!remark.empty())
             warn(io.language.say(remark), io);
@@ -53,8 +53,6 @@ readSeveral(const std::vector<std::string>& files, const Overrides& overrides,
             const Surroundings& io, const std::function<Answered(const Input&)>& answer,
             const std::function<void(Input&&, const std::shared_ptr<const app::ResultSet>&)>& taken)
 {
-    Several several;
-    std::vector<core::StudyEffect> effects;
     Overrides each = overrides;
     each.sheet.lacking_columns = files.size() > 1; // what is said of one may not fit the others
     auto inputs = readInputs(files, each, io);     // all of them, before one is looked at
@@ -62,27 +60,16 @@ readSeveral(const std::vector<std::string>& files, const Overrides& overrides,
         return inputs.error();
     if (Outcome fits = checkColumns(inputs.value(), overrides); !fits)
         return fits.error();
+    std::vector<app::NamedAnswer> answers;
     for (Input& input : inputs.value()) {
         const Answered answered = answer(input);
         if (!answered)
             return answered.error();
-        const core::Analysis& analysis = answered.value()->analysis;
-        app::StudyRow row{
-            input.name(),   {}, analysis.verdict.cls, {}, analysis.electric, analysis.baseline,
-            analysis.device};
-        if (analysis.headline) {
-            row.baseline_l_per_100km = analysis.headline->baseline_l_per_100km;
-            row.effect = core::studyEffectOf(row.name, *analysis.headline);
-            effects.push_back(*row.effect);
-        }
-        if (several.rows.empty())
-            several.asked = {analysis.options.confidence, analysis.options.margin_pct,
-                             app::wording::shownUnitOf(answered.value()->study)};
-        several.rows.push_back(std::move(row));
+        answers.push_back({input.name(), answered.value()});
         taken(std::move(input), answered.value());
     }
-    several.pooled = core::pool(effects, several.asked.confidence);
-    return several;
+    return Several{app::together(answers),
+                   app::wording::shownUnitOf(answers.front().result->study)};
 }
 
 } // namespace bothways::cli

@@ -2,13 +2,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "app/answer/several.h"
 #include "app/cli/input.h"
-#include "app/output/analysis_json.h"
-#include "core/answer/pooled.h"
+#include "app/wording/units.h"
 
 #include <functional>
 #include <memory>
-#include <optional>
 #include <string>
 #include <vector>
 
@@ -18,9 +17,8 @@ namespace bothways::cli {
 using Answered = Result<std::shared_ptr<const app::ResultSet>>;
 
 struct Several {
-    std::vector<app::StudyRow> rows;
-    std::optional<core::Pooled> pooled;
-    app::PooledAsked asked; ///< as the first has it
+    app::Several together;
+    app::wording::ShownUnit unit = app::wording::ShownUnit::lPer100km; ///< of the first
 };
 
 /// Each once: a file given twice is an Error, runs that would count twice are said.

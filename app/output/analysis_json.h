@@ -2,7 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "app/output/noise_of_study.h"
+#include "app/answer/noise.h"
+#include "app/answer/several.h"
 #include "app/wording/units.h"
 #include "core/answer/pooled.h"
 #include "core/effect/answer.h"
@@ -57,18 +58,6 @@ struct LedgerSources {
 [[nodiscard]] std::string ledgerJson(const core::Ledger& ledger, std::optional<double> watts_to_see,
                                      const LedgerSources& sources = {});
 
-/// One study in a table of several; `effect` is empty where it has no verdict.
-struct StudyRow {
-    std::string name;
-    std::optional<core::StudyEffect> effect;
-    core::VerdictClass cls = core::VerdictClass::none;
-    std::optional<double> baseline_l_per_100km = {};
-    bool electric = false;                  ///< the litres are kWh
-    std::string baseline = {}, device = {}; ///< the configurations; empty where there are not two
-    /// "8.31 L/100 km" without the device and with it; "-" where there is no effect.
-    [[nodiscard]] std::pair<std::string, std::string> consumptions(const Language& in,
-                                                                   wording::ShownUnit unit) const;
-};
 /// How several studies are answered together.
 struct PooledAsked {
     double confidence = 0.95;

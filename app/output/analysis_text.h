@@ -2,8 +2,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "app/answer/noise.h"
+#include "app/answer/several.h"
 #include "app/output/analysis_json.h"
-#include "app/output/noise_of_study.h"
 #include "app/wording/units.h"
 #include "core/effect/answer.h"
 #include "core/screening/finding.h"
@@ -12,6 +13,7 @@
 #include <span>
 #include <string>
 #include <string_view>
+#include <utility>
 #include <vector>
 
 /// What people read at a terminal: some 96 columns wide, no control characters unless `colour`.
@@ -42,6 +44,9 @@ struct TextOptions {
                                     std::span<const core::SequenceWeakness> weakness);
 [[nodiscard]] std::string ledgerText(const Language& in, const core::Ledger& ledger,
                                      std::optional<double> watts_to_see);
+/// "8.31 L/100 km" without the device and with it; "-" where there is no effect.
+[[nodiscard]] std::pair<std::string, std::string>
+consumptionsOf(const Language& in, const StudyRow& study, wording::ShownUnit unit);
 [[nodiscard]] std::string pooledText(const Language& in, std::span<const StudyRow> studies,
                                      const std::optional<core::Pooled>& pooled,
                                      const PooledAsked& asked = {});

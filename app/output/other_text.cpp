@@ -204,17 +204,18 @@ std::string ledgerText(const Language& in, const core::Ledger& ledger,
     return text;
 }
 
-std::pair<std::string, std::string> StudyRow::consumptions(const Language& in,
-                                                           wording::ShownUnit unit) const
+std::pair<std::string, std::string> consumptionsOf(const Language& in, const StudyRow& study,
+                                                   wording::ShownUnit unit)
 {
-    if (!effect || !baseline_l_per_100km)
+    if (!study.effect || !study.baseline_l_per_100km)
         return {"-", "-"};
     const auto shown = [&](double l_per_100km) {
-        return fmt::format("{} {}", wording::consumptionText(in, l_per_100km, unit, 2, electric),
-                           wording::unitText(in, unit, electric));
+        return fmt::format("{} {}",
+                           wording::consumptionText(in, l_per_100km, unit, 2, study.electric),
+                           wording::unitText(in, unit, study.electric));
     };
-    return {shown(*baseline_l_per_100km),
-            shown(*baseline_l_per_100km * std::exp(effect->effect_log))};
+    return {shown(*study.baseline_l_per_100km),
+            shown(*study.baseline_l_per_100km * std::exp(study.effect->effect_log))};
 }
 
 std::string pooledText(const Language& in, std::span<const StudyRow> studies,
@@ -224,7 +225,7 @@ std::string pooledText(const Language& in, std::span<const StudyRow> studies,
                      in.say("df##degrees of freedom"_t), in.say("without##the device"_t),
                      in.say("with##the device"_t), in.say("says##verdict"_t)});
     for (const StudyRow& row : studies) {
-        const auto [without, with] = row.consumptions(in, asked.unit);
+        const auto [without, with] = consumptionsOf(in, row, asked.unit);
         if (!row.effect) {
             table.add({row.name, "-", "-", "-", without, with, wording::classWords(in, row.cls)});
             continue;

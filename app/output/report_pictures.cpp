@@ -5,8 +5,8 @@
 #include "app/output/report_drawing.h"
 #include "app/wording/companions.h"
 #include "app/wording/pooled.h"
+#include "core/answer/pooled.h"
 #include "core/companions/companions.h"
-#include "core/statistics/distributions.h"
 
 #include <fmt/format.h>
 
@@ -227,14 +227,9 @@ Picture studiesPicture(const Language& in, std::span<const StudyRow> studies,
     for (const StudyRow& study : studies) {
         if (!study.effect)
             continue;
-        const double half =
-            core::tQuantile(0.5 + confidence / 2.0, study.effect->df) * study.effect->se_log;
-        rows.push_back({study.name,
-                        study.effect->effect_log,
-                        study.effect->effect_log - half,
-                        study.effect->effect_log + half,
-                        {},
-                        {}});
+        const core::EffectRange range = core::rangeOf(*study.effect, confidence);
+        rows.push_back(
+            {study.name, study.effect->effect_log, range.low_log, range.high_log, {}, {}});
     }
     return rows.empty() ? Picture{} : forestOf(in, rows, margin_pct);
 }

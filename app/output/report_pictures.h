@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "app/output/analysis_json.h"
+#include "app/answer/several.h"
 #include "app/output/report_picture.h"
 #include "app/wording/units.h"
 #include "core/effect/answer.h"

@@ -1,5 +1,6 @@
 // Copyright (C) 2026 The Bothways developers
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/output/analysis_text.h"
 #include "app/output/report_builder.h"
 #include "app/output/report_html.h"
 #include "app/output/report_model.h"
@@ -7,7 +8,7 @@
 #include "app/wording/numbers.h"
 #include "app/wording/pooled.h"
 #include "app/wording/verdict.h"
-#include "core/statistics/distributions.h"
+#include "core/answer/pooled.h"
 
 namespace bothways::app::report {
 namespace {
@@ -36,12 +37,11 @@ Table studiesTable(const Language& in, const SeveralInput& given)
                    RowTone::quiet);
             continue;
         }
-        const auto [without, with] = study.consumptions(in, given.asked.unit);
+        const auto [without, with] = consumptionsOf(in, study, given.asked.unit);
         const core::StudyEffect& effect = *study.effect;
-        const double half =
-            core::tQuantile(0.5 + given.asked.confidence / 2.0, effect.df) * effect.se_log;
-        const double low = core::pctFromLog(effect.effect_log - half);
-        const double high = core::pctFromLog(effect.effect_log + half);
+        const core::EffectRange range = core::rangeOf(effect, given.asked.confidence);
+        const double low = core::pctFromLog(range.low_log);
+        const double high = core::pctFromLog(range.high_log);
         const int decimals = decimalsFor(0.5 * (high - low));
         addRow(table, {study.name, study.device, study.baseline,
                        change(in, core::pctFromLog(effect.effect_log), decimals),

@@ -6,7 +6,6 @@
 #include "app/wording/channels.h"
 #include "app/wording/numbers.h"
 #include "app/wording/runs.h"
-#include "core/answer/spoiled_runs.h"
 #include "core/study/parts.h"
 
 #include <algorithm>
@@ -360,12 +359,6 @@ std::string spoiledRunsSentence(const Language& in, const std::vector<int>& runs
                       : "Runs {} count although a finding says that they are spoiled. Discard, or "
                         "overrule the finding with a reason, before you go by this."_t,
                   runList(runs));
-}
-
-std::string spoiledRunsSentence(const Language& in, const core::Analysis& analysis,
-                                const core::Screening& screening)
-{
-    return spoiledRunsSentence(in, core::spoiledButCounted(analysis, screening));
 }
 
 std::string ruleName(const Language& in, Rule rule)

@@ -21,9 +21,7 @@ namespace bothways::app::wording {
 [[nodiscard]] std::string findingWords(const Language& in, const core::Finding& finding,
                                        const Units& units = {});
 /// That runs count which a finding calls spoiled; empty where there are none.
-/// @param screening  without the findings that were overruled
-[[nodiscard]] std::string spoiledRunsSentence(const Language& in, const core::Analysis& analysis,
-                                              const core::Screening& screening);
+/// @param runs  ResultSet::spoiled
 [[nodiscard]] std::string spoiledRunsSentence(const Language& in, const std::vector<int>& runs);
 enum class Names { forPeople, ofFiles };
 /// Why a rule said nothing, without run and rule: "no limit is set (overspeed.rpm)".

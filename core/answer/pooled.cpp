@@ -144,6 +144,12 @@ StudyEffect studyEffectOf(std::string name, const Headline& headline)
     return {std::move(name), headline.effect_log, headline.se_log, headline.df, headline.s};
 }
 
+EffectRange rangeOf(const StudyEffect& study, double confidence)
+{
+    const double half = tQuantile(0.5 + confidence / 2.0, study.df) * study.se_log;
+    return {study.effect_log - half, study.effect_log + half};
+}
+
 std::optional<Pooled> pool(std::span<const StudyEffect> studies, double confidence)
 {
     if (studies.size() < 2 || !std::all_of(studies.begin(), studies.end(), usable))

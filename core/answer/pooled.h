@@ -19,6 +19,13 @@ struct StudyEffect {
 
 [[nodiscard]] StudyEffect studyEffectOf(std::string name, const Headline& headline);
 
+struct EffectRange {
+    double low_log = 0.0, high_log = 0.0;
+};
+/// effect ± t(df) se, two-sided.
+/// @param confidence  between 0 and 1, whatever the study itself was answered with
+[[nodiscard]] EffectRange rangeOf(const StudyEffect& study, double confidence);
+
 /// One effect for all studies, under the assumption that they have one: weights 1/v, which no
 /// chance enters.
 ///   p = (1/v)/sum(1/v), delta = sum p delta, var = sum p^2 se^2, df = var^2/sum(p^4 se^4/df)

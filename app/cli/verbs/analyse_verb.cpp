@@ -53,12 +53,9 @@ std::vector<std::string> remarksOn(const Language& in, const Input& input,
     return remarks;
 }
 
-/// What was overruled with words warns no more.
-std::vector<std::string> warningsOf(const Language& in, const Input& input,
-                                    const app::ResultSet& answer)
+std::vector<std::string> warningsOf(const Language& in, const app::ResultSet& answer)
 {
-    std::string spoiled = app::wording::spoiledRunsSentence(
-        in, answer.analysis, storage::withoutOverruled(answer.screening, input.overruled));
+    std::string spoiled = app::wording::spoiledRunsSentence(in, answer.spoiled);
     if (spoiled.empty())
         return {};
     return {std::move(spoiled)};
@@ -82,7 +79,7 @@ Outcome analyseOne(const AnalyseOptions& options, Surroundings& io)
     else
         io.out << app::analysisText(result.analysis, result.screening,
                                     {unit, io.colour, remarksOn(io.language, input.value(), result),
-                                     warningsOf(io.language, input.value(), result), io.language});
+                                     warningsOf(io.language, result), io.language});
     io.out.flush();
     recordLook(input.value(), result.analysis, io);
     return Done{};
@@ -101,11 +98,12 @@ Outcome analyseSeveral(const AnalyseOptions& options, Surroundings& io)
         });
     if (!several)
         return several.error();
-    const auto& [rows, pooled, asAsked] = several.value();
-    app::PooledAsked asked = asAsked;
-    asked.unit = options.unit.value_or(asked.unit);
-    io.out << (options.json ? app::pooledJson(rows, pooled, asked)
-                            : app::pooledText(io.language, rows, pooled, asked));
+    const auto& [together, unit] = several.value();
+    const app::PooledAsked asked{together.confidence, together.margin_pct,
+                                 options.unit.value_or(unit)};
+    io.out << (options.json
+                   ? app::pooledJson(together.studies, together.pooled, asked)
+                   : app::pooledText(io.language, together.studies, together.pooled, asked));
     return Done{};
 }
 

@@ -99,7 +99,7 @@ Result<core::PlanOptions> planOptions(const PlanVerbOptions& given, const std::v
     noises = std::move(found).take();
     if (noises.empty())
         return options;
-    const core::Noise pooled = pooledNoiseOf(noises);
+    const core::Noise pooled = app::pooledNoiseOf(noises);
     options.s = pooled.s;
     options.s_df = pooled.df;
     return options;

@@ -98,10 +98,8 @@ Outcome reportOne(const ReportOptions& options, Surroundings& io)
         {study, analysis, answer->screening, std::move(lines).take(), input.value().sha256,
          input.value().fileName(), options.unit.value_or(app::wording::shownUnitOf(study)),
          app::ReportInput::programAndLibraries(storage::libraryVersions()),
-         app::wording::spoiledRunsSentence(
-             io.language, analysis,
-             storage::withoutOverruled(answer->screening, input.value().overruled)),
-         io.language, std::move(live)});
+         app::wording::spoiledRunsSentence(io.language, answer->spoiled), io.language,
+         std::move(live)});
     return writeReport(options, html, inputs, io);
 }
 
@@ -119,11 +117,10 @@ Outcome reportSeveral(const ReportOptions& options, Surroundings& io)
         [&](Input&& input, const std::shared_ptr<const app::ResultSet>& answer) {
             given.checksums.push_back(input.sha256);
             core::Message twice;
-            if (known.take(input, twice) && !twice.empty())
+            if (known.take(app::givenStudy(input), twice) && !twice.empty())
                 given.remarks.push_back(io.language.say(twice) + ".");
-            const std::string spoiled = app::wording::spoiledRunsSentence(
-                io.language, answer->analysis,
-                storage::withoutOverruled(answer->screening, input.overruled));
+            const std::string spoiled =
+                app::wording::spoiledRunsSentence(io.language, answer->spoiled);
             if (!spoiled.empty())
                 given.remarks.push_back(input.name() + ": " + spoiled);
             const Paths files = input.filesRead();
@@ -132,10 +129,10 @@ Outcome reportSeveral(const ReportOptions& options, Surroundings& io)
         });
     if (!several)
         return several.error();
-    given.studies = std::move(several.value().rows);
-    given.pooled = several.value().pooled;
-    given.asked = several.value().asked;
-    given.asked.unit = options.unit.value_or(given.asked.unit);
+    auto& [together, unit] = several.value();
+    given.studies = std::move(together.studies);
+    given.pooled = together.pooled;
+    given.asked = {together.confidence, together.margin_pct, options.unit.value_or(unit)};
     const Outcome written = writeReport(options, app::reportOfSeveralHtml(given), inputs, io);
     if (written)
         for (const auto& [input, answer] : read)

@@ -25,6 +25,7 @@ ReadStudy readOne(const QString& file, const QDate& today, const std::stop_token
         return study;
     }
     study.name = QString::fromStdString(input.value().name());
+    study.given = givenStudy(input.value());
     const auto answer = answerTo(input.value(), stop);
     if (answer)
         study.result = answer.value();

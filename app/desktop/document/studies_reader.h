@@ -3,6 +3,7 @@
 #pragma once
 
 #include "app/answer/result_set.h"
+#include "app/answer/same_runs.h"
 #include "core/base/result.h"
 
 #include <QDate>
@@ -23,6 +24,7 @@ struct ReadStudy {
     QString file, name;
     std::shared_ptr<const ResultSet> result; ///< null where it cannot be read
     std::optional<core::Error> error;        ///< why
+    GivenStudy given = {};                   ///< by which one sees whether it counts twice
 };
 
 /// Reads studies and run sheets with their recordings, and answers each, off the user-interface

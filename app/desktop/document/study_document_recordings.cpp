@@ -2,7 +2,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/document/study_document_private.h"
 
-#include "app/answer/looks.h"
 #include "app/wording/recordings.h"
 #include "storage/recordings/cut.h"
 #include "storage/recordings/recordings.h"
@@ -14,11 +13,7 @@ namespace bothways::app {
 Recomputer::Question StudyDocument::Private::question(const core::AnalysisOptions& options) const
 {
     Recomputer::Question question{
-        {study, {}, overruled, {}, pairsLookedAt(history), planRecordOf(history, study.properties)},
-        options,
-        nullptr,
-        {},
-        revision};
+        materialOf(study, overruled, history), options, nullptr, {}, revision};
     if (recordings.empty())
         return question;
     if (auto second = file.another())

@@ -16,18 +16,7 @@
 #include <QTableWidget>
 #include <QVBoxLayout>
 
-#include <algorithm>
-
 namespace bothways::app {
-namespace {
-
-bool hasHeadline(const ComparedStudy& study)
-{
-    return study.result && study.result->analysis.headline;
-}
-
-} // namespace
-
 ComparePage::ComparePage(QWidget* parent) : QWidget(parent)
 {
     auto* outer = new QVBoxLayout(this);
@@ -66,7 +55,10 @@ ComparePage::~ComparePage() = default;
 void ComparePage::setStudies(std::vector<ComparedStudy> studies)
 {
     m_studies = std::move(studies);
-    pool();
+    std::vector<NamedAnswer> answers;
+    for (const ComparedStudy& study : m_studies)
+        answers.push_back({study.name.toStdString(), study.result});
+    m_several = together(answers);
     refresh();
 }
 
@@ -89,40 +81,18 @@ void ComparePage::changeEvent(QEvent* event)
     QWidget::changeEvent(event);
 }
 
-void ComparePage::pool()
-{
-    std::vector<core::StudyEffect> effects;
-    double confidence = 0.95;
-    for (const ComparedStudy& study : m_studies) {
-        if (!hasHeadline(study))
-            continue;
-        const core::Headline& headline = *study.result->analysis.headline;
-        if (effects.empty())
-            confidence = headline.confidence;
-        effects.push_back(core::studyEffectOf(study.name.toStdString(), headline));
-    }
-    m_pooled = core::pool(effects, confidence);
-}
-
-core::AnalysisOptions ComparePage::asked() const
-{
-    const auto first = std::find_if(m_studies.begin(), m_studies.end(), hasHeadline);
-    return first == m_studies.end() ? core::AnalysisOptions() : first->result->analysis.options;
-}
-
 QString ComparePage::pooledSentence() const
 {
-    return shown(wording::pooledSentence(m_units.language, m_pooled, asked().confidence));
+    return shown(wording::pooledSentence(m_units.language, m_several.pooled, m_several.confidence));
 }
 
 /// What they say together, and what to keep in mind about it.
 QString ComparePage::pooledCaveat() const
 {
-    const core::AnalysisOptions options = asked();
     const QStringList sentences{
-        shown(wording::pooledVerdict(m_units.language, m_pooled, options.confidence,
-                                     options.margin_pct)),
-        shown(wording::pooledCaution(m_units.language, m_pooled))};
+        shown(wording::pooledVerdict(m_units.language, m_several.pooled, m_several.confidence,
+                                     m_several.margin_pct)),
+        shown(wording::pooledCaution(m_units.language, m_several.pooled))};
     return sentences.join(u'\n').trimmed();
 }
 
@@ -153,21 +123,21 @@ void ComparePage::showForest()
     ForestPlot::Content content;
     content.title = tr("Studies side by side");
     content.sentence = m_sentence->text();
-    content.margin_pct = asked().margin_pct;
+    content.margin_pct = m_several.margin_pct;
     content.axisLabel = tr("change of consumption with the device, in per cent");
-    for (std::size_t i = 0; i < m_studies.size(); ++i) {
+    for (std::size_t i = 0; i < m_several.studies.size(); ++i) {
+        const StudyRow& study = m_several.studies[i];
         ForestRow row;
         row.name = m_studies[i].name;
         row.key = static_cast<int>(i);
-        if (hasHeadline(m_studies[i])) {
-            const core::Headline& headline = *m_studies[i].result->analysis.headline;
-            row.effect_pct = core::pctFromLog(headline.effect_log);
-            row.low_pct = core::pctFromLog(headline.low_log);
-            row.high_pct = core::pctFromLog(headline.high_log);
-            row.text = textOf(headline.effect_log, headline.low_log, headline.high_log);
+        if (study.effect) {
+            const core::EffectRange range = core::rangeOf(*study.effect, m_several.confidence);
+            row.effect_pct = core::pctFromLog(study.effect->effect_log);
+            row.low_pct = core::pctFromLog(range.low_log);
+            row.high_pct = core::pctFromLog(range.high_log);
+            row.text = textOf(study.effect->effect_log, range.low_log, range.high_log);
             row.words = tr("%1: %2").arg(row.name, row.text) + u'\n' +
-                        shown(wording::classWords(m_units.language,
-                                                  m_studies[i].result->analysis.verdict.cls));
+                        shown(wording::classWords(m_units.language, study.cls));
         } else {
             row.text = shown(wording::classWords(m_units.language, core::VerdictClass::none));
         }
@@ -186,12 +156,12 @@ void ComparePage::showForest()
         row.words = tr("%1: %2").arg(row.name, row.text);
         content.rows.push_back(row);
     };
-    if (m_pooled && m_pooled->common)
+    if (m_several.pooled && m_several.pooled->common)
         addTogether("common", shown(wording::commonEffectName(m_units.language)),
-                    *m_pooled->common);
-    if (m_pooled)
-        addTogether("pooled", shown(wording::meanEffectName(m_units.language, *m_pooled)),
-                    *m_pooled);
+                    *m_several.pooled->common);
+    if (m_several.pooled)
+        addTogether("pooled", shown(wording::meanEffectName(m_units.language, *m_several.pooled)),
+                    *m_several.pooled);
     m_forest->show(content);
 }
 
@@ -206,29 +176,25 @@ void ComparePage::showTable()
     m_table->setAccessibleName(tr("Studies side by side in numbers"));
     const NumberWords numbers(m_units);
     for (int row = 0; row < static_cast<int>(m_studies.size()); ++row) {
-        const ComparedStudy& study = m_studies[static_cast<std::size_t>(row)];
-        parts::setCell(*m_table, row, 0, study.name);
-        if (!study.result)
-            continue;
-        const core::Analysis& analysis = study.result->analysis;
-        parts::setCell(*m_table, row, 1, nameShown(analysis.baseline));
-        parts::setCell(*m_table, row, 2, nameShown(analysis.device));
+        const StudyRow& study = m_several.studies[static_cast<std::size_t>(row)];
+        const core::Analysis& analysis = m_studies[static_cast<std::size_t>(row)].result->analysis;
+        parts::setCell(*m_table, row, 0, m_studies[static_cast<std::size_t>(row)].name);
+        parts::setCell(*m_table, row, 1, nameShown(study.baseline));
+        parts::setCell(*m_table, row, 2, nameShown(study.device));
         parts::setCell(*m_table, row, 3,
                        numbers.fixed(static_cast<double>(analysis.pairs.size()), 0), true);
-        parts::setCell(*m_table, row, 7,
-                       shown(wording::classWords(m_units.language, analysis.verdict.cls)));
-        if (!analysis.headline) {
+        parts::setCell(*m_table, row, 7, shown(wording::classWords(m_units.language, study.cls)));
+        if (!study.effect) {
             for (const int column : {4, 5, 6})
                 parts::setCell(*m_table, row, column, tr("–"), true);
             continue;
         }
-        const core::Headline& headline = *analysis.headline;
-        const int decimals = NumberWords::decimalsOfRange(headline.low_log, headline.high_log);
-        parts::setCell(*m_table, row, 4, m_units.percentFromLog(headline.effect_log, decimals),
+        const auto [low, high] = core::rangeOf(*study.effect, m_several.confidence);
+        const int decimals = NumberWords::decimalsOfRange(low, high);
+        parts::setCell(*m_table, row, 4, m_units.percentFromLog(study.effect->effect_log, decimals),
                        true);
-        parts::setCell(*m_table, row, 5,
-                       numbers.signedRange(headline.low_log, headline.high_log, decimals), true);
-        parts::setCell(*m_table, row, 6, numbers.pAlone(headline.p), true);
+        parts::setCell(*m_table, row, 5, numbers.signedRange(low, high, decimals), true);
+        parts::setCell(*m_table, row, 6, numbers.pAlone(analysis.headline->p), true);
     }
     parts::fitToRows(*m_table);
 }

@@ -2,10 +2,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "app/answer/same_runs.h"
+#include "app/answer/several.h"
 #include "app/desktop/document/result_set.h"
 #include "app/desktop/look/theme.h"
 #include "app/desktop/look/units_shown.h"
-#include "core/answer/pooled.h"
 
 #include <QWidget>
 
@@ -25,10 +26,11 @@ class ForestPlot;
 struct ComparedStudy {
     QString name;
     std::shared_ptr<const ResultSet> result;
+    GivenStudy given = {}; ///< by which one sees whether it counts twice
 };
 
 /// Several studies in one table and one picture and, where they ask the same question, one pooled
-/// effect. (Product page, "Many results"; core/answer/pooled.h.)
+/// effect (core/answer/pooled.h).
 class ComparePage final : public QWidget {
     Q_OBJECT
 
@@ -39,7 +41,8 @@ public:
     void setStudies(std::vector<ComparedStudy> studies);
     void setUnits(const UnitsShown& units);
     void setTheme(const Theme& theme);
-    [[nodiscard]] const std::optional<core::Pooled>& pooled() const { return m_pooled; }
+    [[nodiscard]] const std::optional<core::Pooled>& pooled() const { return m_several.pooled; }
+    [[nodiscard]] const std::vector<ComparedStudy>& studies() const { return m_studies; }
 
 signals:
     void addAsked();
@@ -50,15 +53,13 @@ protected:
 
 private:
     void refresh();
-    void pool();
     void showTable();
     void showForest();
-    [[nodiscard]] core::AnalysisOptions asked() const; ///< of the first that has an effect
     [[nodiscard]] QString pooledSentence() const;
     [[nodiscard]] QString pooledCaveat() const;
 
     std::vector<ComparedStudy> m_studies;
-    std::optional<core::Pooled> m_pooled;
+    Several m_several; ///< the same studies, row by row
     UnitsShown m_units;
     Theme m_theme = Theme::light();
     QLabel* m_sentence = nullptr;

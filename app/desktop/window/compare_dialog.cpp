@@ -53,12 +53,21 @@ void CompareDialog::addFiles(const QStringList& files)
 
 void CompareDialog::add(const std::vector<ReadStudy>& studies)
 {
+    GivenRuns given;
+    core::Message twice;
+    for (const ComparedStudy& before : m_studies)
+        static_cast<void>(given.take(before.given, twice));
     QStringList problems;
     for (const ReadStudy& study : studies) {
-        if (study.result)
-            m_studies.push_back({nameShown(study.name.toStdString()), study.result});
-        else if (study.error)
+        twice = {};
+        if (study.error)
             problems.append(describedHere(m_language, *study.error));
+        else if (const core::Outcome once = given.take(study.given, twice); !once)
+            problems.append(describedHere(m_language, once.error()));
+        else if (study.result)
+            m_studies.push_back({nameShown(study.name.toStdString()), study.result, study.given});
+        if (!twice.empty())
+            problems.append(asSentence(said(m_language, twice)));
     }
     m_page->setStudies(m_studies);
     say(problems.join(QLatin1Char('\n')));

@@ -2,19 +2,21 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/window/report_desk.h"
 
+#include "app/answer/noise.h"
+#include "app/answer/same_runs.h"
 #include "app/desktop/document/studies_reader.h"
 #include "app/desktop/document/study_document.h"
 #include "app/desktop/document/study_files.h"
 #include "app/desktop/document/written_files.h"
 #include "app/desktop/look/message_bar.h"
 #include "app/desktop/look/preferences.h"
+#include "app/desktop/look/said.h"
 #include "app/desktop/planning/plan_page.h"
 #include "app/desktop/printing/report_pages.h"
 #include "app/output/report_html.h"
 #include "app/output/run_card.h"
 #include "app/wording/findings.h"
 #include "app/wording/history.h"
-#include "storage/sheet/study_digest.h"
 #include "storage/study/library_versions.h"
 #include "storage/study/study_file.h"
 
@@ -61,13 +63,11 @@ std::optional<ReportInput> ReportDesk::inputOf(const StudyDocument& document) co
         result->analysis,
         result->screening,
         wording::historyLines(in, document.history()),
-        storage::sha256OfStudy(result->study),
+        result->sha256,
         QFileInfo(document.path()).fileName().toStdString(),
         wording::shownUnitOf(result->study),
         ReportInput::programAndLibraries(storage::libraryVersions() + ", Qt " + qVersion()),
-        wording::spoiledRunsSentence(
-            in, result->analysis,
-            storage::withoutOverruled(result->screening, document.overruled())),
+        wording::spoiledRunsSentence(in, result->spoiled),
         in,
         document.liveRecordings(in)};
 }
@@ -188,25 +188,28 @@ void ReportDesk::readNoise(PlanPage& page, const QStringList& files)
 
 void ReportDesk::takeNoise(PlanPage& page, const std::vector<ReadStudy>& studies)
 {
-    std::vector<core::Noise> noises;
+    std::vector<NoiseOfStudy> noises;
     QStringList names;
+    GivenRuns given;
+    core::Message twice;
     for (const ReadStudy& study : studies) {
         if (study.error)
             return m_messages.say(m_preferences.spoken(), *study.error);
-        const auto& headline = study.result->analysis.headline;
+        if (const core::Outcome once = given.take(study.given, twice); !once)
+            return m_messages.say(m_preferences.spoken(), once.error());
         const QString name = QFileInfo(study.file).completeBaseName();
-        if (!headline)
-            return m_messages.say(MessageBar::Kind::problem,
-                                  tr("There is no verdict in %1, so the noise of a pair is not "
-                                     "known from it.")
-                                      .arg(name));
-        noises.push_back({headline->s, headline->df});
+        auto noise = noiseOf(name.toStdString(), study.result->analysis, study.file.toStdString());
+        if (!noise)
+            return m_messages.say(m_preferences.spoken(), noise.error());
+        noises.push_back(std::move(noise).take());
         names.append(name);
     }
-    page.setNoise(core::pooledNoise(noises), names);
-    m_messages.say(MessageBar::Kind::news,
-                   tr("The plan takes its noise from %1.")
-                       .arg(names.join(tr(", ", "between names of studies"))));
+    page.setNoise(pooledNoiseOf(noises), names);
+    QString news = tr("The plan takes its noise from %1.")
+                       .arg(names.join(tr(", ", "between names of studies")));
+    if (!twice.empty())
+        news += u' ' + asSentence(said(m_preferences.spoken(), twice));
+    m_messages.say(MessageBar::Kind::news, news);
 }
 
 } // namespace bothways::app

@@ -237,7 +237,10 @@ void StudyJobs::compare(const StudyDocument& document)
         return;
     const QString name = nameShown(result->study.properties.name);
     auto* dialog = new CompareDialog(
-        {name.isEmpty() ? QFileInfo(document.path()).completeBaseName() : name, result},
+        {name.isEmpty() ? QFileInfo(document.path()).completeBaseName() : name,
+         result,
+         {QFileInfo(document.path()).fileName().toStdString(), toPath(document.path()),
+          result->sha256, result->study.runs}},
         Theme::of(m_window.palette()), m_preferences.units(document.isElectric()), &m_window);
     dialog->keepFolderIn(m_preferences);
     dialog->setAttribute(Qt::WA_DeleteOnClose);

@@ -128,6 +128,10 @@ TEST_F(WindowReport, APlanTakesItsNoiseFromSeveralStudies)
     EXPECT_NEAR(page->plan()->options.s, headline.s, 1e-15);
     EXPECT_EQ(page->plan()->options.s_df, 2.0 * headline.df);
     EXPECT_TRUE(page->findChild<QLabel*>("planNoiseFrom")->text().contains("of freedom"));
+    EXPECT_TRUE(message().contains("count twice") || message().contains("counts twice"))
+        << message().toStdString();
+    choose({aSheet(), aSheet()});
+    EXPECT_TRUE(waitFor([&] { return message().contains("given twice"); })) << message().toStdString();
     choose({path("no_such.bothways")});
     EXPECT_TRUE(waitFor([&] { return message().contains("no_such.bothways"); }));
     EXPECT_EQ(page->plan()->options.s_df, 2.0 * headline.df) << "what was taken stays";

@@ -533,12 +533,22 @@ TEST_F(WindowTest, SetsStudiesSideBySideAndPoolsThem)
     ASSERT_NE(dialog, nullptr);
     EXPECT_FALSE(dialog->page()->pooled());
     const auto* state = dialog->findChild<QLabel*>("compareState");
-    dialog->addFiles({window->document()->path()});
-    EXPECT_TRUE(state->text().startsWith("Reading 1")); // the window goes on meanwhile
-    ASSERT_TRUE(waitFor([&] { return !dialog->isReading(); }));
+    const auto add = [&](const QString& file) {
+        dialog->addFiles({file});
+        EXPECT_TRUE(state->text().startsWith("Reading 1")); // the window goes on meanwhile
+        return waitFor([&] { return !dialog->isReading(); });
+    };
+    ASSERT_TRUE(add(window->document()->path()));
+    EXPECT_FALSE(dialog->page()->pooled()) << "the open one counts once";
+    EXPECT_TRUE(state->text().contains("given twice")) << state->text().toStdString();
+    QFile::copy(window->document()->path(), path("again.bothways"));
+    ASSERT_TRUE(add(path("again.bothways")));
+    EXPECT_TRUE(state->text().contains("counts twice")) << state->text().toStdString();
     EXPECT_EQ(dialog->page()->pooled().has_value(),
               window->document()->result()->analysis.headline.has_value());
+    ASSERT_TRUE(add(QString::fromLatin1(BOTHWAYS_SOURCE_DIR "/sample_data/roof_box.csv")));
     EXPECT_FALSE(state->isVisible());
+    EXPECT_EQ(dialog->page()->studies().size(), 3U);
     dialog->addFiles({"/nowhere/at/all.bothways"});
     ASSERT_TRUE(waitFor([&] { return !dialog->isReading(); }));
     EXPECT_TRUE(state->text().contains("all.bothways"));
