@@ -42,24 +42,22 @@ std::map<int, core::Consumption> recordedConsumption(const Material& material,
     return recorded;
 }
 
-/// "run 9 (overspeed), run 12 (accessory_timer)"
-core::Message discardedWords(const core::Study& study, const std::vector<int>& numbers)
+std::vector<core::LeftOut> leftOut(const core::Study& study, const std::vector<int>& numbers)
 {
-    core::Message words;
-    for (const core::Run& run : study.runs) {
-        if (std::find(numbers.begin(), numbers.end(), run.number) == numbers.end())
-            continue;
-        core::Message one = core::message("run {} ({})"_t, run.number, run.discard->reason);
-        words = words.empty() ? std::move(one)
-                              : core::message("{}, {}"_t, std::move(words), std::move(one));
-    }
-    return words.empty() ? core::Message("nothing##left out by screening"_t) : words;
+    std::vector<core::LeftOut> runs;
+    for (const core::Run& run : study.runs)
+        if (std::find(numbers.begin(), numbers.end(), run.number) != numbers.end())
+            runs.push_back({run.number, run.discard->reason});
+    return runs;
 }
 
 void addRuns(std::vector<core::Note>& notes, core::NoteKind kind, const std::vector<int>& runs)
 {
-    if (!runs.empty())
-        notes.push_back({kind, core::Message::verbatim(fmt::format("{}", fmt::join(runs, ", ")))});
+    if (runs.empty())
+        return;
+    const std::string numbers = fmt::format("{}", fmt::join(runs, ", "));
+    notes.push_back({kind, runs.size() == 1 ? core::message("run {}"_t, numbers)
+                                            : core::message("runs {}"_t, numbers)});
 }
 
 } // namespace
@@ -110,7 +108,8 @@ core::Result<std::shared_ptr<const ResultSet>> answerFrom(Material material,
     if (options.apply_screening)
         material.notes.push_back(
             {core::NoteKind::discardedByScreening,
-             discardedWords(material.study, core::applyScreening(material.study, standing))});
+             {},
+             leftOut(material.study, core::applyScreening(material.study, standing))});
     core::AnalysisOptions asked = options.analysis;
     asked.looked_at_pairs = material.looked_at_pairs;
     asked.plan_record = material.plan_record;

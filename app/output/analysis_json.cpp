@@ -38,7 +38,7 @@ Json notesJson(const core::Analysis& analysis, const std::vector<std::string>& e
     for (const std::string& note : extra)
         notes.push_back(note);
     for (const core::Note& note : analysis.notes)
-        notes.push_back(wording::noteSentence(Language::english(), note));
+        notes.push_back(wording::noteSentence(Language::english(), note, wording::Names::ofFiles));
     return notes;
 }
 

@@ -3,7 +3,7 @@
 #include "app/wording/channels.h"
 
 #include "core/study/parts.h"
-#include "storage/sheet/column_names.h"
+#include "core/study/units.h"
 #include "storage/sheet/run_columns.h"
 
 #include <algorithm>
@@ -41,14 +41,6 @@ std::optional<core::Text<0>> wordsOf(std::string_view base)
     return its == std::end(kNames) ? std::nullopt : std::optional(its->words);
 }
 
-/// The first of "distance|length" in the reader's language.
-std::string firstName(const Language& in, const storage::Quantity& quantity)
-{
-    const std::string_view names = in.tag() == "de" ? quantity.german : quantity.english;
-    std::string name(names.substr(0, names.find('|')));
-    return in.tag() == "de" ? withCapital(std::move(name)) : name; // a noun
-}
-
 } // namespace
 
 std::string withCapital(std::string name)
@@ -80,16 +72,9 @@ std::string columnName(const Language& in, std::string_view column)
         return in.say("cold start"_t);
     if (const std::string_view accessory = storage::timedAccessoryOf(column); !accessory.empty())
         return std::string(accessory);
-    for (const storage::Quantity& quantity : storage::quantities()) {
-        const bool its =
-            quantity.without == column ||
-            quantity.english.substr(0, quantity.english.find('|')) == column ||
-            std::ranges::any_of(quantity.units, [&](const storage::UnitForm& unit) {
-                return unit.column == column && unit.times == unit.by && unit.before == 0.0;
-            });
-        if (its)
-            return firstName(in, quantity);
-    }
+    const bool isConsumption = core::unitFromName(column).has_value();
+    if (const auto* words = storage::columnWords(isConsumption ? "consumption" : column))
+        return in.say(words->name);
     std::string words(column);
     std::ranges::replace(words, '_', ' ');
     return words;

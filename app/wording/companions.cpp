@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/wording/companions.h"
 
+#include "app/wording/findings.h"
 #include "app/wording/numbers.h"
 #include "app/wording/verdict.h"
 #include "core/companions/borrowed.h"
@@ -141,6 +142,17 @@ std::string movedDown(const Language& in, int n)
     return in.sayCount(n, "{} moves it down"_t, "{} move it down"_t, n);
 }
 
+/// "run 9 (over-speed), run 12 (timed accessory dropped out)"
+std::string leftOutWords(const Language& in, const std::vector<core::LeftOut>& runs, Names names)
+{
+    std::string words;
+    for (const core::LeftOut& one : runs)
+        words += (words.empty() ? "" : ", ") +
+                 in.say("run {} ({})"_t, one.run,
+                        names == Names::ofFiles ? one.reason : reasonWord(in, one.reason));
+    return words.empty() ? in.say("nothing##left out by screening"_t) : words;
+}
+
 } // namespace
 
 std::string companionName(const Language& in, core::Companion companion)
@@ -269,11 +281,11 @@ std::string companionSentence(const Language& in, core::Companion companion,
     return {};
 }
 
-std::string noteSentence(const Language& in, const core::Note& note)
+std::string noteSentence(const Language& in, const core::Note& note, Names names)
 {
     switch (note.kind) {
     case core::NoteKind::discardedByScreening:
-        return in.say("Screening left out: {}."_t, note.text);
+        return in.say("Screening left out: {}."_t, leftOutWords(in, note.left_out, names));
     case core::NoteKind::controlUsed:
         return in.say("Consumption is taken relative to the control vehicle that drove in step."_t);
     case core::NoteKind::controlIncomplete:
@@ -283,10 +295,9 @@ std::string noteSentence(const Language& in, const core::Note& note)
                       "run of one block, both counted."_t,
                       note.text);
     case core::NoteKind::consumptionFromTrace:
-        return in.say("Consumption taken from the recording: run {}."_t, note.text);
+        return in.say("Consumption taken from the recording: {}."_t, note.text);
     case core::NoteKind::consumptionLacking:
-        return in.say("No consumption, neither typed nor recorded, so not used: run {}."_t,
-                      note.text);
+        return in.say("No consumption, neither typed nor recorded, so not used: {}."_t, note.text);
     case core::NoteKind::pairingNotExact:
         return in.say("In block {} there are more runs within reach of one another than exact "
                       "pairing can weigh; they were paired in order."_t,

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "app/wording/findings.h"
 #include "app/wording/language.h"
 #include "core/effect/answer.h"
 
@@ -30,6 +31,8 @@ inline constexpr std::array kCompanions{
 [[nodiscard]] std::string leaveOneOutSentence(const Language& in, const core::Analysis& analysis);
 [[nodiscard]] std::string discardsRestoredSentence(const Language& in,
                                                    const core::Analysis& analysis);
-[[nodiscard]] std::string noteSentence(const Language& in, const core::Note& note);
+/// @param names  of why runs were left out: "over-speed", or "overspeed" as files have it
+[[nodiscard]] std::string noteSentence(const Language& in, const core::Note& note,
+                                       Names names = Names::forPeople);
 
 } // namespace bothways::app::wording

@@ -229,39 +229,11 @@ bool isMark(const Finding& finding)
            finding.rule != Rule::adjusted;
 }
 
-/// The rule of a mark, in words: "accessory change".
-std::string markedRule(const Language& in, Rule rule)
-{
-    switch (rule) {
-    case Rule::accessoryChange: return in.say("accessory change"_t);
-    case Rule::accessoryTimer: return in.say("accessory timer"_t);
-    case Rule::overspeed: return in.say("overspeed"_t);
-    case Rule::loadLost: return in.say("load lost"_t);
-    case Rule::driveSlip: return in.say("drive slip"_t);
-    case Rule::outputDrop: return in.say("output drop"_t);
-    case Rule::settingMismatch: return in.say("setting mismatch"_t);
-    case Rule::settingChanged: return in.say("setting changed"_t);
-    case Rule::vibration: return in.say("vibration"_t);
-    case Rule::roadSpeed: return in.say("road speed"_t);
-    case Rule::interrupted: return in.say("interrupted"_t);
-    case Rule::notCruising: return in.say("not cruising"_t);
-    case Rule::stretch: return in.say("stretch"_t);
-    case Rule::passingTraffic: return in.say("passing traffic"_t);
-    case Rule::sensorLost: return in.say("sensor lost"_t);
-    case Rule::traceEndsEarly: return in.say("trace ends early"_t);
-    case Rule::batteryBalance: return in.say("battery balance"_t);
-    case Rule::warmingUp: return in.say("warming up"_t);
-    case Rule::sameRunTwice: return in.say("same run twice"_t);
-    case Rule::adjusted: return in.say("adjusted"_t);
-    }
-    return {};
-}
-
 /// As if the device had one part.
 std::string wordsWithoutPart(const Language& in, const Finding& finding, const Units& units)
 {
     if (isMark(finding))
-        return in.say("{} noted by hand{}{}"_t, markedRule(in, finding.rule), span(in, finding),
+        return in.say("{}, noted by hand{}{}"_t, ruleName(in, finding.rule), span(in, finding),
                       noted(finding));
     switch (finding.rule) {
     case Rule::accessoryChange:
@@ -363,29 +335,7 @@ std::string spoiledRunsSentence(const Language& in, const std::vector<int>& runs
 
 std::string ruleName(const Language& in, Rule rule)
 {
-    switch (rule) {
-    case Rule::accessoryChange: return in.say("accessory load changed"_t);
-    case Rule::accessoryTimer: return in.say("timed accessory dropped out"_t);
-    case Rule::overspeed: return in.say("over-speed"_t);
-    case Rule::loadLost: return in.say("load lost"_t);
-    case Rule::driveSlip: return in.say("drive slipped"_t);
-    case Rule::outputDrop: return in.say("output dropped"_t);
-    case Rule::settingMismatch: return in.say("setting not as set"_t);
-    case Rule::settingChanged: return in.say("setting changed"_t);
-    case Rule::vibration: return in.say("vibration"_t);
-    case Rule::roadSpeed: return in.say("road speed off target"_t);
-    case Rule::interrupted: return in.say("run interrupted"_t);
-    case Rule::notCruising: return in.say("not yet cruising"_t);
-    case Rule::stretch: return in.say("wrong distance"_t);
-    case Rule::passingTraffic: return in.say("passing traffic"_t);
-    case Rule::sensorLost: return in.say("sensor lost"_t);
-    case Rule::traceEndsEarly: return in.say("recording ends early"_t);
-    case Rule::batteryBalance: return in.say("battery not balanced"_t);
-    case Rule::warmingUp: return in.say("warming up"_t);
-    case Rule::sameRunTwice: return in.say("same run twice"_t);
-    case Rule::adjusted: return in.say("adjusted during the run"_t);
-    }
-    return {};
+    return in.say(core::ruleText(rule));
 }
 
 std::string reasonName(const Language& in, std::string_view reason)
@@ -398,7 +348,7 @@ std::string reasonWord(const Language& in, std::string_view reason)
 {
     if (const auto rule = core::ruleFromName(reason))
         return ruleName(in, *rule);
-    return reason == "other" ? in.say("other##reason of a discard"_t) : std::string(reason);
+    return reason == "other" ? in.say(core::kOtherReason) : std::string(reason);
 }
 
 std::string gradeName(const Language& in, core::Grade grade)

@@ -271,7 +271,7 @@ struct DiscardsRestored {
 
 /// Facts worth a line beside the answer. `text` carries the names that the sentence needs.
 enum class NoteKind {
-    discardedByScreening,
+    discardedByScreening, ///< `left_out` lists the runs
     controlUsed,
     controlIncomplete,
     pairMarkIgnored,
@@ -283,9 +283,14 @@ enum class NoteKind {
     consumptionLacking,   ///< counted, and neither typed nor recorded; `text` lists the runs
     pairingNotExact       ///< too many runs within reach of one another; `text` is the block
 };
+struct LeftOut {
+    int run = 0;
+    std::string reason; ///< as in Discard
+};
 struct Note {
     NoteKind kind;
-    Message text;
+    Message text = {};
+    std::vector<LeftOut> left_out = {};
 };
 
 struct Analysis {

@@ -286,12 +286,12 @@ Error noSuchProperty(std::string_view name)
 {
     const std::vector<std::string_view> known = propertyNames();
     const std::string_view nearest = nearestWord(inSmallLetters(withoutBlanks(name)), known);
-    Message why = message(
-        "'{}' is no property of a study; expected name, date, baseline, "
-        "margin, confidence, max_gap, aero_share, fuel, bearing_deg, "
-        "cold_start, claim, noise, noise.from, notes, plan.sequence, "
-        "plan.pairs, plan.margin, plan.confidence, walk_round, accessory_timer.NAME, or a limit like overspeed.rpm"_t,
-        name);
+    std::string own;
+    for (const std::string_view property : ownPropertyNames())
+        own.append(property).append(", ");
+    Message why = message("'{}' is no property of a study; expected {}accessory_timer.NAME, or a "
+                          "limit like overspeed.rpm"_t,
+                          name, own);
     return Error{ErrorCode::wrongUse, didYouMean(std::move(why), nearest), {}};
 }
 

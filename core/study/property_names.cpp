@@ -4,15 +4,28 @@
 
 #include "core/study/limits.h"
 
+#include <iterator>
+
 namespace bothways::core {
+
+namespace {
+
+constexpr std::string_view kOwn[] = {
+    "name",       "date",  "baseline",      "margin",     "confidence",  "max_gap",
+    "aero_share", "fuel",  "bearing_deg",   "cold_start", "claim",       "noise",
+    "noise.from", "notes", "plan.sequence", "plan.pairs", "plan.margin", "plan.confidence",
+    "walk_round"};
+
+} // namespace
+
+std::span<const std::string_view> ownPropertyNames()
+{
+    return kOwn;
+}
 
 std::vector<std::string_view> propertyNames()
 {
-    std::vector<std::string_view> names{
-        "name",      "date",          "baseline",   "margin",      "confidence",      "max_gap",
-        "fuel",      "aero_share",    "cold_start", "bearing_deg", "claim",           "noise",
-        "notes",     "plan.sequence", "plan.pairs", "plan.margin", "plan.confidence", "noise.from",
-        "walk_round"};
+    std::vector<std::string_view> names(std::begin(kOwn), std::end(kOwn));
     for (const LimitInfo& limit : allLimits())
         names.push_back(limit.name);
     return names;

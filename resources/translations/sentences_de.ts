@@ -92,6 +92,11 @@
         <translation>„{}“ ist kein Text</translation>
     </message>
     <message>
+        <source>%</source>
+        <comment>unit</comment>
+        <translation>%</translation>
+    </message>
+    <message>
         <source>&apos;{0}&apos; may be the number {1}.{2}, or the factor {1} and the offset {2}; expected {1}.{2} for the one, {1}.0,{2} for the other</source>
         <translation>„{0}“ kann die Zahl {1}.{2} sein oder der Faktor {1} und der Versatz {2}; erwartet wird {1}.{2} für das eine, {1}.0,{2} für das andere</translation>
     </message>
@@ -172,8 +177,8 @@
         <translation>„{}“ ist kein Paar von Ablesungen; erwartet: GEZEIGT=WAHR wie 1480=1500</translation>
     </message>
     <message>
-        <source>&apos;{}&apos; is no property of a study; expected name, date, baseline, margin, confidence, max_gap, aero_share, fuel, bearing_deg, cold_start, claim, noise, noise.from, notes, plan.sequence, plan.pairs, plan.margin, plan.confidence, walk_round, accessory_timer.NAME, or a limit like overspeed.rpm</source>
-        <translation>„{}“ ist keine Eigenschaft einer Studie; erwartet wird name, date, baseline, margin, confidence, max_gap, aero_share, fuel, bearing_deg, cold_start, claim, noise, noise.from, notes, plan.sequence, plan.pairs, plan.margin, plan.confidence, walk_round, accessory_timer.NAME oder ein Grenzwert wie overspeed.rpm</translation>
+        <source>&apos;{}&apos; is no property of a study; expected {}accessory_timer.NAME, or a limit like overspeed.rpm</source>
+        <translation>„{}“ ist keine Eigenschaft einer Studie; erwartet wird {}accessory_timer.NAME oder ein Grenzwert wie overspeed.rpm</translation>
     </message>
     <message>
         <source>&apos;{}&apos; is no reason; expected one of {}</source>
@@ -702,8 +707,8 @@ einen Effekt gibt, wie groß er ist und wie sicher. DATEI ist eine Studie
         <translation>Verbrauch von {} Paaren in {} Blöcken, verworfene Fahrten: {}</translation>
     </message>
     <message>
-        <source>Consumption taken from the recording: run {}.</source>
-        <translation>Verbrauch aus der Aufzeichnung übernommen: Fahrt {}.</translation>
+        <source>Consumption taken from the recording: {}.</source>
+        <translation>Verbrauch aus der Aufzeichnung übernommen: {}.</translation>
     </message>
     <message>
         <source>Correct the run that was typed twice.</source>
@@ -1293,13 +1298,13 @@ einen Effekt gibt, wie groß er ist und wie sicher. DATEI ist eine Studie
         <source>Names: name, date, baseline, margin (per cent), confidence, max_gap (min), aero_share,
 fuel (petrol, e10, diesel, electric), bearing_deg, cold_start, claim (per cent,
 negative for less), noise (per cent and degrees of freedom, like 0.9,21), noise.from,
-notes, plan.sequence, plan.pairs, plan.margin, plan.confidence,
-accessory_timer.NAME=WATTS,MINUTES, and the limits of the screening rules:</source>
+notes, walk_round (lines, with ; between), plan.sequence, plan.pairs, plan.margin,
+plan.confidence, accessory_timer.NAME=WATTS,MINUTES, and the limits of the screening rules:</source>
         <translation>Namen: name, date, baseline, margin (Prozent), confidence, max_gap (min), aero_share,
 fuel (petrol, e10, diesel oder electric), bearing_deg, cold_start, claim (Prozent,
 negativ für weniger), noise (Prozent und Freiheitsgrade, wie 0.9,21), noise.from,
-notes, plan.sequence, plan.pairs, plan.margin und plan.confidence,
-accessory_timer.NAME=WATT,MINUTEN und die Grenzen der Sichtungsregeln:</translation>
+notes, walk_round (Zeilen, mit ; dazwischen), plan.sequence, plan.pairs, plan.margin,
+plan.confidence, accessory_timer.NAME=WATT,MINUTEN und die Grenzen der Sichtungsregeln:</translation>
     </message>
     <message>
         <source>Near over-speed: {} of {} rpm</source>
@@ -1318,8 +1323,8 @@ accessory_timer.NAME=WATT,MINUTEN und die Grenzen der Sichtungsregeln:</translat
         <translation>Kein Kanal {}</translation>
     </message>
     <message>
-        <source>No consumption, neither typed nor recorded, so not used: run {}.</source>
-        <translation>Kein Verbrauch, weder eingegeben noch aufgezeichnet, also nicht benutzt: Fahrt {}.</translation>
+        <source>No consumption, neither typed nor recorded, so not used: {}.</source>
+        <translation>Kein Verbrauch, weder eingegeben noch aufgezeichnet, also nicht benutzt: {}.</translation>
     </message>
     <message>
         <source>No difference as large as {} % between {} and {}: the effect lies between {} ({} interval).</source>
@@ -2499,6 +2504,11 @@ Das Ergebnis zeigt, was es änderte, jede verworfene Fahrt wieder zu werten.</tr
         <translation>Aufruf</translation>
     </message>
     <message>
+        <source>V</source>
+        <comment>unit</comment>
+        <translation>V</translation>
+    </message>
+    <message>
         <source>VERB</source>
         <translation>BEFEHL</translation>
     </message>
@@ -2528,6 +2538,11 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>Vibration: {} m/s²</source>
         <translation>Vibrationen: {} m/s²</translation>
+    </message>
+    <message>
+        <source>W</source>
+        <comment>unit</comment>
+        <translation>W</translation>
     </message>
     <message>
         <source>WHAT</source>
@@ -3045,17 +3060,8 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>Nebenverbraucher an</translation>
     </message>
     <message>
-        <source>accessory change</source>
-        <translation>Verbraucherlast geändert</translation>
-    </message>
-    <message>
         <source>accessory load</source>
         <translation>Nebenverbraucherlast</translation>
-    </message>
-    <message>
-        <source>accessory load (W)</source>
-        <comment>column</comment>
-        <translation>Nebenverbraucherlast (W)</translation>
     </message>
     <message>
         <source>accessory load changed</source>
@@ -3070,16 +3076,13 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>die Nebenverbraucherlast war {} W niedriger, als sie sein sollte{}{}{}</translation>
     </message>
     <message>
-        <source>accessory timer</source>
-        <translation>Zeitschaltung schaltete ab</translation>
+        <source>accessory load</source>
+        <comment>column</comment>
+        <translation>Nebenverbraucherlast</translation>
     </message>
     <message>
         <source>added run {}: {}, {}, {}</source>
         <translation>Fahrt {} hinzugefügt: {}, {}, {}</translation>
-    </message>
-    <message>
-        <source>adjusted</source>
-        <translation>während der Fahrt verstellt</translation>
     </message>
     <message>
         <source>adjusted during the run</source>
@@ -3254,18 +3257,14 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>Batterie</translation>
     </message>
     <message>
-        <source>battery at the end (V)</source>
+        <source>battery at the end</source>
         <comment>column</comment>
-        <translation>Batterie am Ende (V)</translation>
+        <translation>Batterie am Ende</translation>
     </message>
     <message>
-        <source>battery at the start (V)</source>
+        <source>battery at the start</source>
         <comment>column</comment>
-        <translation>Batterie am Anfang (V)</translation>
-    </message>
-    <message>
-        <source>battery balance</source>
-        <translation>Batterie nicht ausgeglichen</translation>
+        <translation>Batterie am Anfang</translation>
     </message>
     <message>
         <source>battery not balanced</source>
@@ -3617,6 +3616,11 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>{} in {} Fahrten geschnitten: {} neu, {} mit ihrem Teil versehen</translation>
     </message>
     <message>
+        <source>date</source>
+        <comment>column</comment>
+        <translation>Datum</translation>
+    </message>
+    <message>
         <source>day</source>
         <translation>Tag</translation>
     </message>
@@ -3728,9 +3732,9 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>Strecke</translation>
     </message>
     <message>
-        <source>distance (km)</source>
+        <source>distance</source>
         <comment>column</comment>
-        <translation>Strecke (km)</translation>
+        <translation>Strecke</translation>
     </message>
     <message>
         <source>does not name a unit that can be taken here; expected {}</source>
@@ -3762,10 +3766,6 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>Wirkungsgrad des Antriebs</translation>
     </message>
     <message>
-        <source>drive slip</source>
-        <translation>Antrieb rutschte</translation>
-    </message>
-    <message>
         <source>drive slipped</source>
         <translation>Antrieb rutschte</translation>
     </message>
@@ -3774,9 +3774,9 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>gefahren an {} Tagen</translation>
     </message>
     <message>
-        <source>duration (s)</source>
+        <source>duration</source>
         <comment>column</comment>
-        <translation>Dauer (s)</translation>
+        <translation>Dauer</translation>
     </message>
     <message>
         <source>each day for itself</source>
@@ -3972,6 +3972,11 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>Generatordrehzahl</translation>
     </message>
     <message>
+        <source>hPa</source>
+        <comment>unit</comment>
+        <translation>hPa</translation>
+    </message>
+    <message>
         <source>has a formula without its value; expected the workbook to be saved by the program that reckons it</source>
         <translation>enthält eine Formel ohne ihren Wert; die Arbeitsmappe muss von dem Programm gespeichert sein, das sie berechnet</translation>
     </message>
@@ -4076,9 +4081,9 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>höchste Leistung, W</translation>
     </message>
     <message>
-        <source>highest rotor speed (rpm)</source>
+        <source>highest rotor speed</source>
         <comment>column</comment>
-        <translation>höchste Rotordrehzahl (1/min)</translation>
+        <translation>höchste Rotordrehzahl</translation>
     </message>
     <message>
         <source>highest rotor speed, {}</source>
@@ -4142,9 +4147,9 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>Stunden seit Beginn der ersten Fahrt</translation>
     </message>
     <message>
-        <source>humidity (%)</source>
+        <source>humidity</source>
         <comment>column</comment>
-        <translation>Luftfeuchte (%)</translation>
+        <translation>Luftfeuchte</translation>
     </message>
     <message>
         <source>imported {} run from {}</source>
@@ -4225,10 +4230,6 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>interim</source>
         <translation>vorläufig</translation>
-    </message>
-    <message>
-        <source>interrupted</source>
-        <translation>Fahrt unterbrochen</translation>
     </message>
     <message>
         <source>interval</source>
@@ -4711,12 +4712,22 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>Kilometer über 0 oder Meilen wie „4 mi“</translation>
     </message>
     <message>
+        <source>km</source>
+        <comment>unit</comment>
+        <translation>km</translation>
+    </message>
+    <message>
         <source>km/L</source>
         <translation>km/l</translation>
     </message>
     <message>
         <source>km/h above 0, or mph like &apos;55 mph&apos;</source>
         <translation>km/h über 0 oder mph wie „55 mph“</translation>
+    </message>
+    <message>
+        <source>km/h</source>
+        <comment>unit</comment>
+        <translation>km/h</translation>
     </message>
     <message>
         <source>labels</source>
@@ -4809,6 +4820,11 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>m = μ + δ·x + β·(t − t&lt;sub&gt;Mittel&lt;/sub&gt;) + ε, FG = n − 3</translation>
     </message>
     <message>
+        <source>m/s</source>
+        <comment>unit</comment>
+        <translation>m/s</translation>
+    </message>
+    <message>
         <source>made by Bothways {}</source>
         <translation>angelegt von Bothways {}</translation>
     </message>
@@ -4854,6 +4870,11 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>mittlere Rotordrehzahl, {}</translation>
     </message>
     <message>
+        <source>mi</source>
+        <comment>unit</comment>
+        <translation>mi</translation>
+    </message>
+    <message>
         <source>minutes above 0</source>
         <translation>Minuten über 0</translation>
     </message>
@@ -4885,6 +4906,11 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>mpg (imperial)</source>
         <translation>mpg (imp.)</translation>
+    </message>
+    <message>
+        <source>mph</source>
+        <comment>unit</comment>
+        <translation>mph</translation>
     </message>
     <message>
         <source>name of the run&apos;s recording, beside the sheet</source>
@@ -5064,10 +5090,6 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <source>not computed</source>
         <comment>a check</comment>
         <translation>nicht berechnet</translation>
-    </message>
-    <message>
-        <source>not cruising</source>
-        <translation>noch nicht auf Tempo</translation>
     </message>
     <message>
         <source>not from these runs</source>
@@ -5259,11 +5281,6 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>anderer Grund</translation>
     </message>
     <message>
-        <source>other</source>
-        <comment>reason of a discard</comment>
-        <translation>anderer Grund</translation>
-    </message>
-    <message>
         <source>out</source>
         <comment>a direction</comment>
         <translation>hin</translation>
@@ -5283,15 +5300,6 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>Abgabeleistung</translation>
     </message>
     <message>
-        <source>output (W)</source>
-        <comment>column</comment>
-        <translation>Abgabeleistung (W)</translation>
-    </message>
-    <message>
-        <source>output drop</source>
-        <translation>Leistung abgefallen</translation>
-    </message>
-    <message>
         <source>output dropped</source>
         <translation>Leistung abgefallen</translation>
     </message>
@@ -5308,6 +5316,11 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>Abgabeleistung {} W</translation>
     </message>
     <message>
+        <source>output</source>
+        <comment>column</comment>
+        <translation>Abgabeleistung</translation>
+    </message>
+    <message>
         <source>over-speed</source>
         <translation>Überdrehzahl</translation>
     </message>
@@ -5318,10 +5331,6 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>overruling a finding needs words: --reason &apos;why it does not matter&apos;</source>
         <translation>einen Befund zurückzuweisen braucht Worte: --reason „warum er nicht zählt“</translation>
-    </message>
-    <message>
-        <source>overspeed</source>
-        <translation>Überdrehzahl</translation>
     </message>
     <message>
         <source>p &lt; {}</source>
@@ -5423,9 +5432,9 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>Leistung</translation>
     </message>
     <message>
-        <source>pressure (hPa)</source>
+        <source>pressure</source>
         <comment>column</comment>
-        <translation>Luftdruck (hPa)</translation>
+        <translation>Luftdruck</translation>
     </message>
     <message>
         <source>put back</source>
@@ -5530,10 +5539,6 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <source>return</source>
         <comment>direction</comment>
         <translation>zurück</translation>
-    </message>
-    <message>
-        <source>road speed</source>
-        <translation>Zielgeschwindigkeit verfehlt</translation>
     </message>
     <message>
         <source>road speed off target</source>
@@ -5743,6 +5748,11 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>Einzelfahrten</translation>
     </message>
     <message>
+        <source>s</source>
+        <comment>unit</comment>
+        <translation>s</translation>
+    </message>
+    <message>
         <source>same air</source>
         <translation>gleiche Luft</translation>
     </message>
@@ -5832,10 +5842,6 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>Einstellung geändert</translation>
     </message>
     <message>
-        <source>setting mismatch</source>
-        <translation>Einstellung weicht ab</translation>
-    </message>
-    <message>
         <source>setting not as set</source>
         <translation>Einstellung weicht ab</translation>
     </message>
@@ -5892,13 +5898,13 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>etwas wurde gesehen: passing_traffic, adjusted oder ein eigenes Wort</translation>
     </message>
     <message>
-        <source>speed (km/h)</source>
-        <comment>column</comment>
-        <translation>Geschwindigkeit (km/h)</translation>
-    </message>
-    <message>
         <source>speed in km/h</source>
         <translation>Geschwindigkeit in km/h</translation>
+    </message>
+    <message>
+        <source>speed</source>
+        <comment>column</comment>
+        <translation>Geschwindigkeit</translation>
     </message>
     <message>
         <source>spoiled</source>
@@ -5993,10 +5999,6 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>gerade Drift</translation>
     </message>
     <message>
-        <source>stretch</source>
-        <translation>falsche Streckenlänge</translation>
-    </message>
-    <message>
         <source>study</source>
         <translation>Studie</translation>
     </message>
@@ -6013,9 +6015,9 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>Tabulatoren</translation>
     </message>
     <message>
-        <source>temperature (°C)</source>
+        <source>temperature</source>
         <comment>column</comment>
-        <translation>Temperatur (°C)</translation>
+        <translation>Temperatur</translation>
     </message>
     <message>
         <source>text in UTF-16</source>
@@ -6651,10 +6653,6 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>zu groß für eine Messausrüstung; erwartet: eine Messausrüstung in JSON, höchstens 1 MB</translation>
     </message>
     <message>
-        <source>trace ends early</source>
-        <translation>Aufzeichnung endet zu früh</translation>
-    </message>
-    <message>
         <source>two channels are called &apos;{}&apos;; expected another name for one, perhaps with its part, as in rotor_rpm@left</source>
         <translation>zwei Kanäle heißen „{}“; erwartet: ein anderer Name für einen, etwa mit seinem Teil wie in rotor_rpm@left</translation>
     </message>
@@ -6828,14 +6826,14 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>Wind</translation>
     </message>
     <message>
-        <source>wind (m/s)</source>
+        <source>wind from</source>
         <comment>column</comment>
-        <translation>Wind (m/s)</translation>
+        <translation>Wind aus</translation>
     </message>
     <message>
-        <source>wind from (°)</source>
+        <source>wind</source>
         <comment>column</comment>
-        <translation>Wind aus (°)</translation>
+        <translation>Wind</translation>
     </message>
     <message>
         <source>with run {}: {}</source>
@@ -7061,13 +7059,12 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>{}-mal ändert sich der Takt der Zeilen</translation>
     </message>
     <message>
-        <source>{} channels</source>
-        <translation>{} Kanäle</translation>
+        <source>{} channel</source>
+        <translation>{} Kanal</translation>
     </message>
     <message>
         <source>{} channels</source>
-        <comment>a single one</comment>
-        <translation>{} Kanal</translation>
+        <translation>{} Kanäle</translation>
     </message>
     <message>
         <source>{} columns; expected {} at most</source>
@@ -7390,10 +7387,6 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>{} ist keines von {}</translation>
     </message>
     <message>
-        <source>{} noted by hand{}{}</source>
-        <translation>{}, von Hand notiert{}{}</translation>
-    </message>
-    <message>
         <source>{} of line {} as its date</source>
         <translation>{} aus Zeile {} als Datum</translation>
     </message>
@@ -7466,6 +7459,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>{} braucht {}</translation>
     </message>
     <message>
+        <source>{} row</source>
+        <translation>{} Zeile</translation>
+    </message>
+    <message>
         <source>{} row with too few cells</source>
         <translation>{} Zeile mit zu wenigen Zellen</translation>
     </message>
@@ -7476,6 +7473,10 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>{} row without a readable time left out</source>
         <translation>{} Zeile ohne lesbare Zeit weggelassen</translation>
+    </message>
+    <message>
+        <source>{} rows</source>
+        <translation>{} Zeilen</translation>
     </message>
     <message>
         <source>{} rows with too few cells</source>
@@ -7644,17 +7645,24 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>{} {}</translation>
     </message>
     <message>
+        <source>{}, noted by hand{}{}</source>
+        <translation>{}, von Hand notiert{}{}</translation>
+    </message>
+    <message>
+        <source>{}, run {}</source>
+        <translation>{}, Fahrt {}</translation>
+    </message>
+    <message>
         <source>{}, {}</source>
         <translation>{}, {}</translation>
     </message>
     <message>
-        <source>{}, {} recordings</source>
-        <translation>{}, {} Aufzeichnungen</translation>
+        <source>{}, {} recording</source>
+        <translation>{}, {} Aufzeichnung</translation>
     </message>
     <message>
         <source>{}, {} recordings</source>
-        <comment>a single one</comment>
-        <translation>{}, {} Aufzeichnung</translation>
+        <translation>{}, {} Aufzeichnungen</translation>
     </message>
     <message>
         <source>{}: At Most {} required but received {}</source>
@@ -7745,25 +7753,12 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>{0}: Es fehlt {2} (erwartet: {1})</translation>
     </message>
     <message>
-        <source>{}: {} rows, {}</source>
-        <translation>{}: {} Zeilen, {}</translation>
-    </message>
-    <message>
-        <source>{}: {} rows, {} channels</source>
-        <translation>{}: {} Zeilen, {} Kanäle</translation>
-    </message>
-    <message>
-        <source>{}: {} rows, {}, run {}</source>
-        <translation>{}: {} Zeilen, {}, Fahrt {}</translation>
+        <source>{}: {} run</source>
+        <translation>{}: {} Fahrt</translation>
     </message>
     <message>
         <source>{}: {} runs</source>
         <translation>{}: {} Fahrten</translation>
-    </message>
-    <message>
-        <source>{}: {} runs</source>
-        <comment>a single one</comment>
-        <translation>{}: {} Fahrt</translation>
     </message>
     <message>
         <source>{}: {} {} now, {} before: more than {} apart</source>
@@ -7833,6 +7828,16 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>{}{}{}</source>
         <translation>{}{}{}</translation>
+    </message>
+    <message>
+        <source>°</source>
+        <comment>unit</comment>
+        <translation>°</translation>
+    </message>
+    <message>
+        <source>°C</source>
+        <comment>unit</comment>
+        <translation>°C</translation>
     </message>
 </context>
 </TS>

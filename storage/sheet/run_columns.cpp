@@ -78,6 +78,40 @@ std::optional<core::Mark> parseMark(std::string_view text, bool decimalComma)
     return core::Mark{at->value, std::string(word), std::string(text)};
 }
 
+constexpr ColumnWords kColumnWords[] = {
+    {"run", "run##column"_t},
+    {"configuration", "configuration##column"_t},
+    {"direction", "direction##column"_t},
+    {"start", "start##column"_t},
+    {"date", "date##column"_t},
+    {"consumption", "consumption##column"_t},
+    {"status", "status##column"_t},
+    {"reason", "reason##column"_t},
+    {"evidence", "evidence##column"_t},
+    {"pair", "pair##column"_t},
+    {"marks", "marks##column"_t},
+    {"duration_s", "duration##column"_t, "s##unit"_t},
+    {"distance_km", "distance##column"_t, "km##unit"_t},
+    {"distance_mi", "distance##column"_t, "mi##unit"_t},
+    {"speed_kmh", "speed##column"_t, "km/h##unit"_t},
+    {"speed_mph", "speed##column"_t, "mph##unit"_t},
+    {"control", "control vehicle##column"_t},
+    {"accessory_w", "accessory load##column"_t, "W##unit"_t},
+    {"output_w", "output##column"_t, "W##unit"_t},
+    {"rotor_rpm_max", "highest rotor speed##column"_t, "rpm"_t},
+    {"battery_v_start", "battery at the start##column"_t, "V##unit"_t},
+    {"battery_v_end", "battery at the end##column"_t, "V##unit"_t},
+    {"wind_ms", "wind##column"_t, "m/s##unit"_t},
+    {"wind_from_deg", "wind from##column"_t, "°##unit"_t},
+    {"temperature_c", "temperature##column"_t, "°C##unit"_t},
+    {"pressure_hpa", "pressure##column"_t, "hPa##unit"_t},
+    {"humidity_pct", "humidity##column"_t, "%##unit"_t},
+    {"setting", "setting##column"_t},
+    {"accessories", "accessories##column"_t},
+    {"trace", "recording##column"_t},
+    {"notes", "notes##column"_t},
+    {"other columns", "columns of your own##column"_t}};
+
 } // namespace
 
 std::span<const NumberColumn> numberColumns()
@@ -104,6 +138,12 @@ bool isPossible(const NumberColumn& column, double value)
 {
     return std::isfinite(value) && value >= column.smallest && value <= column.largest &&
            !(column.aboveZero && value == 0.0);
+}
+
+const ColumnWords* columnWords(std::string_view column)
+{
+    const auto* const at = std::ranges::find(kColumnWords, column, &ColumnWords::column);
+    return at == std::end(kColumnWords) ? nullptr : at;
 }
 
 std::string canonicalColumn(std::string_view name)

@@ -35,6 +35,15 @@ struct TextColumn {
 };
 [[nodiscard]] std::span<const TextColumn> textColumns();
 
+/// What people call a column, and the unit of its numbers where there is one.
+struct ColumnWords {
+    std::string_view column;
+    core::Text<0> name;
+    std::optional<core::Text<0>> unit = {};
+};
+/// Null for a name that has no meaning of ours, for "NAME_on_s" too.
+[[nodiscard]] const ColumnWords* columnWords(std::string_view column);
+
 /// "Heated Windscreen on s" -> "heated_windscreen_on_s": how column names compare.
 [[nodiscard]] std::string canonicalColumn(std::string_view name);
 /// True for every name that has a meaning, "NAME_on_s" among them. `name` is canonical.

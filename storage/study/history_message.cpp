@@ -3,6 +3,7 @@
 #include "storage/study/history_message.h"
 
 #include "core/base/decimal_text.h"
+#include "core/study/rule.h"
 #include "core/study/units.h"
 #include "storage/sheet/run_columns.h"
 #include "storage/study/history_detail.h"
@@ -11,6 +12,7 @@
 #include <array>
 #include <span>
 #include <string>
+#include <utility>
 #include <vector>
 
 namespace bothways::storage {
@@ -28,60 +30,8 @@ struct Named {
     Text<0> text;
 };
 
-constexpr std::array kColumns = {Named{"run", "run##column"_t},
-                                 Named{"configuration", "configuration##column"_t},
-                                 Named{"direction", "direction##column"_t},
-                                 Named{"start", "start##column"_t},
-                                 Named{"consumption", "consumption##column"_t},
-                                 Named{"status", "status##column"_t},
-                                 Named{"reason", "reason##column"_t},
-                                 Named{"evidence", "evidence##column"_t},
-                                 Named{"pair", "pair##column"_t},
-                                 Named{"marks", "marks##column"_t},
-                                 Named{"duration_s", "duration (s)##column"_t},
-                                 Named{"distance_km", "distance (km)##column"_t},
-                                 Named{"speed_kmh", "speed (km/h)##column"_t},
-                                 Named{"control", "control vehicle##column"_t},
-                                 Named{"accessory_w", "accessory load (W)##column"_t},
-                                 Named{"output_w", "output (W)##column"_t},
-                                 Named{"rotor_rpm_max", "highest rotor speed (rpm)##column"_t},
-                                 Named{"battery_v_start", "battery at the start (V)##column"_t},
-                                 Named{"battery_v_end", "battery at the end (V)##column"_t},
-                                 Named{"wind_ms", "wind (m/s)##column"_t},
-                                 Named{"wind_from_deg", "wind from (°)##column"_t},
-                                 Named{"temperature_c", "temperature (°C)##column"_t},
-                                 Named{"pressure_hpa", "pressure (hPa)##column"_t},
-                                 Named{"humidity_pct", "humidity (%)##column"_t},
-                                 Named{"setting", "setting##column"_t},
-                                 Named{"accessories", "accessories##column"_t},
-                                 Named{"trace", "recording##column"_t},
-                                 Named{"notes", "notes##column"_t},
-                                 Named{"other columns", "columns of your own##column"_t}};
-
 constexpr std::array kStatuses = {Named{"counted", "counted##status"_t},
                                   Named{"discarded", "discarded##status"_t}};
-
-constexpr std::array kReasons = {Named{"accessory_change", "accessory load changed"_t},
-                                 Named{"accessory_timer", "timed accessory dropped out"_t},
-                                 Named{"overspeed", "over-speed"_t},
-                                 Named{"load_lost", "load lost"_t},
-                                 Named{"drive_slip", "drive slipped"_t},
-                                 Named{"output_drop", "output dropped"_t},
-                                 Named{"setting_mismatch", "setting not as set"_t},
-                                 Named{"setting_changed", "setting changed"_t},
-                                 Named{"vibration", "vibration"_t},
-                                 Named{"road_speed", "road speed off target"_t},
-                                 Named{"interrupted", "run interrupted"_t},
-                                 Named{"not_cruising", "not yet cruising"_t},
-                                 Named{"stretch", "wrong distance"_t},
-                                 Named{"passing_traffic", "passing traffic"_t},
-                                 Named{"sensor_lost", "sensor lost"_t},
-                                 Named{"trace_ends_early", "recording ends early"_t},
-                                 Named{"battery_balance", "battery not balanced"_t},
-                                 Named{"warming_up", "warming up"_t},
-                                 Named{"same_run_twice", "same run twice"_t},
-                                 Named{"adjusted", "adjusted during the run"_t},
-                                 Named{"other", "other##reason"_t}};
 
 constexpr std::array kVerdicts = {
     Named{"less", "less##verdict"_t}, Named{"more", "more##verdict"_t},
@@ -97,6 +47,15 @@ Value shown(const std::array<Named, Size>& known, const std::string& name)
     if (at == known.end())
         return name;
     return at->text;
+}
+
+Value columnShown(const std::string& name)
+{
+    const ColumnWords* words = columnWords(name);
+    if (!words)
+        return name;
+    return words->unit ? Value(message("{} ({})"_t, words->name, *words->unit))
+                       : Value(words->name);
 }
 
 Value unitShown(const std::string& name)
@@ -177,7 +136,7 @@ Message cell(const std::string& column, const HistoryValue& value)
     if (column == "status")
         return message("'{}'"_t, shown(kStatuses, value.text()));
     if (column == "reason")
-        return message("'{}'"_t, shown(kReasons, value.text()));
+        return message("'{}'"_t, core::reasonValue(value.text()));
     if (isNumber(column))
         return message("'{}'"_t, core::decimalText(value.text()));
     return message("'{}'"_t, value.text());
@@ -189,8 +148,8 @@ Message edit(const List& change)
     std::vector<Message> cells;
     for (std::size_t i = 1; i + 2 < change.size(); i += 3) {
         const std::string& column = change[i].text();
-        cells.push_back(message("{} {} -> {}"_t, shown(kColumns, column),
-                                cell(column, change[i + 1]), cell(column, change[i + 2])));
+        cells.push_back(message("{} {} -> {}"_t, columnShown(column), cell(column, change[i + 1]),
+                                cell(column, change[i + 2])));
     }
     if (cells.empty())
         return message("run {}:"_t, number);
@@ -199,7 +158,7 @@ Message edit(const List& change)
 
 Message discarded(const List& part)
 {
-    const Value reason = shown(kReasons, textAt(part, 1));
+    const Value reason = core::reasonValue(textAt(part, 1));
     if (part.size() <= 2)
         return message("{}: {}"_t, runs(at(part, 0).list()), reason);
     return message("{}: {}, {}"_t, runs(at(part, 0).list()), reason, textAt(part, 2));
@@ -207,13 +166,13 @@ Message discarded(const List& part)
 
 Message overruled(const List& one)
 {
-    return message("run {}: {}, {}"_t, at(one, 0).number(), shown(kReasons, textAt(one, 1)),
+    return message("run {}: {}, {}"_t, at(one, 0).number(), core::reasonValue(textAt(one, 1)),
                    textAt(one, 2));
 }
 
 Message standing(const List& one)
 {
-    return message("run {}: {}"_t, at(one, 0).number(), shown(kReasons, textAt(one, 1)));
+    return message("run {}: {}"_t, at(one, 0).number(), core::reasonValue(textAt(one, 1)));
 }
 
 Message property(const List& one)
@@ -232,13 +191,12 @@ Message renamed(const List& one)
 Message sheet(const List& values)
 {
     const auto count = at(values, 1).number();
-    const Message runs = count == 1
-                             ? message("{}: {} runs##a single one"_t, textAt(values, 0), count)
-                             : message("{}: {} runs"_t, textAt(values, 0), count);
+    const Message runs = count == 1 ? message("{}: {} run"_t, textAt(values, 0), count)
+                                    : message("{}: {} runs"_t, textAt(values, 0), count);
     const auto recordings = at(values, 2).number();
     if (recordings == 0)
         return runs;
-    return recordings == 1 ? message("{}, {} recordings##a single one"_t, runs, recordings)
+    return recordings == 1 ? message("{}, {} recording"_t, runs, recordings)
                            : message("{}, {} recordings"_t, runs, recordings);
 }
 
@@ -251,16 +209,23 @@ Message parts(const List& values, std::size_t place)
     return message(kSemicolon, numbers, each(values, place + 1, kSemicolon, edit));
 }
 
+/// "drive.csv: 1201 rows, 2 channels": rows at `place`, channels behind them.
+Message size(const List& values, std::size_t place)
+{
+    const auto rows = at(values, place).number();
+    const auto channels = at(values, place + 1).number();
+    return message("{}: {}, {}"_t, textAt(values, 0),
+                   rows == 1 ? message("{} row"_t, rows) : message("{} rows"_t, rows),
+                   channels == 1 ? message("{} channel"_t, channels)
+                                 : message("{} channels"_t, channels));
+}
+
 Message recording(const List& values)
 {
-    const auto channels = at(values, 2).number();
     const auto run = at(values, 3).number();
-    const Message count = channels == 1 ? message("{} channels##a single one"_t, channels)
-                                        : message("{} channels"_t, channels);
-    const Message whole =
-        run == 0 ? message("{}: {} rows, {}"_t, textAt(values, 0), at(values, 1).number(), count)
-                 : message("{}: {} rows, {}, run {}"_t, textAt(values, 0), at(values, 1).number(),
-                           count, run);
+    Message whole = size(values, 1);
+    if (run != 0)
+        whole = message("{}, run {}"_t, std::move(whole), run);
     return values.size() <= 4 ? whole : message(kSemicolon, whole, parts(values, 4));
 }
 
@@ -282,8 +247,7 @@ Message recorded(const List& values)
     if (at(values, 4).number() != 0)
         return message("{}: was not stopped; it is there up to its last second"_t,
                        textAt(values, 0));
-    const Message whole = message("{}: {} rows, {} channels"_t, textAt(values, 0),
-                                  at(values, 2).number(), at(values, 3).number());
+    const Message whole = size(values, 2);
     const Troubles troubles(at(values, 5).list());
     if (troubles.garbage + troubles.reconnects + troubles.silences == 0)
         return whole;

@@ -68,6 +68,10 @@ TEST(Demo, ScreeningIsSaidInTheNotes)
     const nlohmann::json json = jsonOf({"analyse", demoFile("levee_generator.csv"), "--json",
                                         "--apply-screening", "--limit", "overspeed.rpm=3200"});
     EXPECT_THAT(json["notes"].dump(), HasSubstr("run 20 (overspeed)"));
+    EXPECT_THAT(bothwaysProgram({"analyse", demoFile("levee_generator.csv"), "--apply-screening",
+                                 "--limit", "overspeed.rpm=3200", "--language", "de"})
+                    .out,
+                HasSubstr("(Überdrehzahl)"));
     EXPECT_EQ(json["study"]["discarded"], 6); // three by hand, run 7 typed twice, runs 15 and 20
 }
 

@@ -1,5 +1,6 @@
 // Copyright (C) 2026 The Bothways developers
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/study/property_names.h"
 #include "tests/journeys/cli_journey.h"
 
 #include <gmock/gmock.h>
@@ -10,6 +11,7 @@
 namespace bothways::test {
 namespace {
 
+using ::testing::ContainsRegex;
 using ::testing::HasSubstr;
 using ::testing::MatchesRegex;
 using ::testing::Not;
@@ -108,6 +110,15 @@ TEST_F(HelpExamples, RunAsTheyArePrinted)
         }
         const Ran ran = shell(commands + "true");
         EXPECT_EQ(ran.code, 0) << verb << ": " << ran.err;
+    }
+}
+
+TEST(Help, OfSetNamesEveryProperty)
+{
+    for (const char* language : {"en", "de"}) {
+        const std::string help = bothwaysProgram({"set", "--help", "--language", language}).out;
+        for (const std::string_view name : core::propertyNames())
+            EXPECT_THAT(help, ContainsRegex("[ \n]" + std::string(name) + "[ ,\n]")) << language;
     }
 }
 

@@ -145,7 +145,7 @@ TEST(SheetTwice, IsSaidWithTheRunsThatTheStudyHad)
     const Ran again = bothwaysProgram({"import", study, sheet});
     EXPECT_EQ(again.code, 0);
     EXPECT_THAT(again.err, HasSubstr("8 runs of the sheet were in the study already"));
-    EXPECT_THAT(again.err, HasSubstr("runs 1-8;"));
+    EXPECT_THAT(again.err, HasSubstr("runs 1–8;"));
 }
 
 TEST(FileTwice, IsRefusedWhereItWouldBePooledWithItself)

@@ -93,8 +93,8 @@ std::string settableNames(const Language& in)
         in.say("Names: name, date, baseline, margin (per cent), confidence, max_gap (min), "
                "aero_share,\nfuel (petrol, e10, diesel, electric), bearing_deg, cold_start, "
                "claim (per cent,\nnegative for less), noise (per cent and degrees of freedom, like "
-               "0.9,21), noise.from,\nnotes, plan.sequence, plan.pairs, plan.margin, "
-               "plan.confidence,\n"
+               "0.9,21), noise.from,\nnotes, walk_round (lines, with ; between), plan.sequence, "
+               "plan.pairs, plan.margin,\nplan.confidence, "
                "accessory_timer.NAME=WATTS,MINUTES, and the limits of the screening rules:"_t) +
         "\n";
     for (const core::LimitInfo& limit : core::allLimits())

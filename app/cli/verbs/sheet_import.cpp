@@ -5,6 +5,7 @@
 #include "app/cli/verbs/trace_import.h"
 #include "app/cli/warnings.h"
 #include "app/wording/numbers.h"
+#include "app/wording/runs.h"
 #include "core/study/clock.h"
 #include "storage/recordings/sheet_import.h"
 #include "storage/sheet/run_sheet.h"
@@ -25,21 +26,6 @@ std::string ownColumnsText(const Language& in, const std::vector<storage::OwnCol
     }
     return kept.empty() ? kept
                         : in.say("kept as they are, without a meaning: {}{}"_t, kept, meant) + "\n";
-}
-
-/// "1-12, 14"
-std::string asRanges(const std::vector<int>& ascending)
-{
-    std::string list;
-    for (std::size_t i = 0; i < ascending.size(); ++i) {
-        const std::size_t first = i;
-        while (i + 1 < ascending.size() && ascending[i + 1] == ascending[i] + 1)
-            ++i;
-        list += (list.empty() ? "" : ", ") + std::to_string(ascending[first]);
-        if (i > first)
-            list += "-" + std::to_string(ascending[i]);
-    }
-    return list;
 }
 
 /// What was found in a spreadsheet that is not in our own form, a line each.
@@ -63,7 +49,8 @@ void warnOfKnownRuns(const storage::RunSheet& sheet, Surroundings& io)
                      "{} runs of the sheet were in the study already, with the same start, "
                      "configuration, direction and consumption, and are there twice now: runs {}; "
                      "'bothways undo' takes the import back"_t,
-                     app::grouped(in, static_cast<double>(count)), asRanges(sheet.already_there)),
+                     app::grouped(in, static_cast<double>(count)),
+                     app::wording::runList(sheet.already_there)),
          io);
 }
 

@@ -379,7 +379,7 @@ TEST_F(BothLanguages, HaveASentenceForEveryNote)
           core::NoteKind::densityOutsideRange, core::NoteKind::consumptionFromTrace,
           core::NoteKind::consumptionLacking, core::NoteKind::pairingNotExact})
         expectBoth([&](const Language& in) {
-            return noteSentence(in, {kind, core::Message::verbatim("3")});
+            return noteSentence(in, {kind, core::Message::verbatim("3"), {{9, "overspeed"}}});
         });
 }
 

@@ -290,7 +290,7 @@ TEST(Findings, OfAMarkSayThatAPersonMadeIt)
     mark.value.reset();
     mark.detail = "heater off";
     EXPECT_EQ(findingSentence(english, mark),
-              "run 9: accessory change noted by hand at 31.2 s (heater off)");
+              "run 9: accessory load changed, noted by hand at 31.2 s (heater off)");
 }
 
 TEST(NotChecked, NamesWhatIsMissing)

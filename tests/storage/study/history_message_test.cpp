@@ -189,11 +189,11 @@ TEST(HistoryMessageOfRecordings, SaysRowsChannelsPartsAndWhose)
     bench.import(options);
     EXPECT_THAT(
         toldBy(bench.m_study, 3),
-        ElementsAre("import_trace: drive.csv: 4 rows, 1 channels, run 1", "unassign_trace: run 1",
+        ElementsAre("import_trace: drive.csv: 4 rows, 1 channel, run 1", "unassign_trace: run 1",
                     "assign_trace: run 2: drive.csv from 1.500 s",
                     "cut_recording: drive.csv: run 1; run 1: duration (s) '210' -> '190.25'",
-                    "drop_recording: drive.csv", "import_trace: drive.csv: 4 rows, 1 channels",
-                    "import_trace: drive.csv: 4 rows, 1 channels; runs 1, 2; "
+                    "drop_recording: drive.csv", "import_trace: drive.csv: 4 rows, 1 channel",
+                    "import_trace: drive.csv: 4 rows, 1 channel; runs 1, 2; "
                     "run 1: duration (s) '190.25' -> '201'"));
 }
 
