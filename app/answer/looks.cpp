@@ -15,7 +15,6 @@ namespace {
 using storage::HistoryDetail;
 
 constexpr std::string_view kPlan = "plan.";
-constexpr std::size_t kPlanOfLook = 2; // place of its sequence among the values of a look
 
 /// Whether a line of the history that set properties set one of the plan. Those of earlier versions
 /// hold the words that were typed: "margin=1, plan.pairs=4".
@@ -48,20 +47,20 @@ bool bringsRuns(const storage::HistoryEntry& entry)
 {
     if (entry.kind != "import_trace")
         return entry.kind == "add_run" || entry.kind == "import" || entry.kind == "cut_recording";
-    constexpr std::size_t kUncut = 4;
     const auto detail = HistoryDetail::read(entry.detail);
-    return detail && detail->values.size() > kUncut; // it was cut into runs as it came in
+    return detail &&
+           detail->values.size() > storage::kRunsOfRecording; // it was cut into runs as it came in
 }
 
 std::optional<core::PlannedStudy> planOfLook(const storage::HistoryEntry& entry)
 {
     const auto detail = HistoryDetail::read(entry.detail);
     if (entry.kind != "look" || !detail || detail->form != "look" ||
-        detail->values.size() < kPlanOfLook + 2)
+        detail->values.size() < storage::kPlanOfLook + 2)
         return std::nullopt;
     core::PlannedStudy plan;
-    plan.sequence = detail->values[kPlanOfLook].text();
-    plan.pairs_per_block = static_cast<int>(detail->values[kPlanOfLook + 1].number());
+    plan.sequence = detail->values[storage::kPlanOfLook].text();
+    plan.pairs_per_block = static_cast<int>(detail->values[storage::kPlanOfLook + 1].number());
     return plan;
 }
 

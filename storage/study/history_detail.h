@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <cstddef>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -69,6 +70,11 @@ public:
 private:
     std::variant<std::string, long long, List> m_value;
 };
+
+/// Places among the values of a form. Where a form names runs that a cut made or changed, what
+/// changed on them ("edit") stands behind their numbers.
+inline constexpr std::size_t kRunsOfCut = 1, kRunsOfRecording = 4;
+inline constexpr std::size_t kPlanOfLook = 2; ///< its sequence, then its pairs
 
 struct HistoryDetail {
     std::string form = {}; ///< "runs", "facts", ...; empty: nothing to say

@@ -226,7 +226,9 @@ Message recording(const List& values)
     Message whole = size(values, 1);
     if (run != 0)
         whole = message("{}, run {}"_t, std::move(whole), run);
-    return values.size() <= 4 ? whole : message(kSemicolon, whole, parts(values, 4));
+    return values.size() <= kRunsOfRecording
+               ? whole
+               : message(kSemicolon, whole, parts(values, kRunsOfRecording));
 }
 
 /// "3 reconnects" of all instruments of a recording; nothing without one.
@@ -303,7 +305,7 @@ std::optional<Message> said(const HistoryDetail& detail)
     if (detail.form == "recording")
         return recording(values);
     if (detail.form == "cut")
-        return message("{}: {}"_t, textAt(values, 0), parts(values, 1));
+        return message("{}: {}"_t, textAt(values, 0), parts(values, kRunsOfCut));
     if (detail.form == "assign")
         return message("run {}: {} from {} s"_t, at(values, 0).number(), textAt(values, 1),
                        core::decimalText(textAt(values, 2)));

@@ -97,9 +97,9 @@ storage::HistoryEntry withoutConsumption(const storage::HistoryEntry& entry)
     else if (detail->form == "edit")
         changeLists(detail->values, 0, hideCells);
     else if (detail->form == "cut")
-        changeLists(detail->values, 2, hideCells);
+        changeLists(detail->values, storage::kRunsOfCut + 1, hideCells);
     else if (detail->form == "recording")
-        changeLists(detail->values, 5, hideCells);
+        changeLists(detail->values, storage::kRunsOfRecording + 1, hideCells);
     else if (detail->form == "look")
         *detail = {};
     shown.detail = detail->written();
