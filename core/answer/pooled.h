@@ -8,7 +8,7 @@
 #include <span>
 #include <string>
 
-/// One answer from several studies that ask the same question. (Product page, "analyse A B".)
+/// One answer from several studies that ask the same question. (`bothways analyse A B`.)
 namespace bothways::core {
 
 struct StudyEffect {
