@@ -2,22 +2,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/manual/markdown.h"
 
+#include "core/base/text_parts.h"
+
 #include <algorithm>
 #include <cctype>
 #include <optional>
 
 namespace bothways::app::manual {
 namespace {
-
-constexpr std::string_view kBlank = " \t\r";
-
-std::string_view trimmed(std::string_view text)
-{
-    const std::size_t first = text.find_first_not_of(kBlank);
-    if (first == std::string_view::npos)
-        return {};
-    return text.substr(first, text.find_last_not_of(kBlank) - first + 1);
-}
 
 bool isPunctuation(char c)
 {
@@ -83,7 +75,7 @@ private:
         inside.code = true;
         std::string_view words = text.substr(ticks, end - ticks);
         if (ticks > 1) // blanks keep ticks apart
-            words = trimmed(words);
+            words = core::trimmedLines(words);
         add(words, inside);
         return end + ticks;
     }
@@ -148,7 +140,7 @@ std::optional<std::string_view> itemOf(std::string_view line, BlockKind& kind)
 /// The cells of "| a | b |"; a bar within code or after a backslash is none.
 std::vector<Spans> cellsOf(std::string_view line)
 {
-    line = trimmed(line);
+    line = core::trimmedLines(line);
     line.remove_prefix(1);
     std::vector<Spans> cells;
     bool code = false;
@@ -157,7 +149,7 @@ std::vector<Spans> cellsOf(std::string_view line)
         code = line[i] == '`' ? !code : code;
         if (line[i] != '|' || code || (i > 0 && line[i - 1] == '\\'))
             continue;
-        cells.push_back(parseSpans(trimmed(line.substr(begin, i - begin))));
+        cells.push_back(parseSpans(core::trimmedLines(line.substr(begin, i - begin))));
         begin = i + 1;
     }
     return cells;
@@ -175,11 +167,11 @@ Block headingOf(std::string_view line)
     Block block;
     block.kind = BlockKind::heading;
     block.level = static_cast<int>(std::min(line.find_first_not_of('#'), line.size()));
-    line = trimmed(line.substr(static_cast<std::size_t>(block.level)));
+    line = core::trimmedLines(line.substr(static_cast<std::size_t>(block.level)));
     if (line.starts_with(kAnchor)) {
         const std::size_t end = line.find(kAnchorEnd);
         block.anchor = line.substr(kAnchor.size(), end - kAnchor.size());
-        line = trimmed(line.substr(end + kAnchorEnd.size()));
+        line = core::trimmedLines(line.substr(end + kAnchorEnd.size()));
     }
     block.words = parseSpans(line);
     if (block.anchor.empty())
@@ -191,7 +183,7 @@ class BlockReader {
 public:
     void take(std::string_view whole)
     {
-        const std::string_view line = trimmed(whole);
+        const std::string_view line = core::trimmedLines(whole);
         BlockKind kind{};
         if (line.empty())
             end();

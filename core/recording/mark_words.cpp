@@ -3,6 +3,7 @@
 #include "core/recording/mark_words.h"
 
 #include "core/base/number_text.h"
+#include "core/base/text_parts.h"
 #include "core/study/study.h"
 
 #include <algorithm>
@@ -10,21 +11,6 @@
 
 namespace bothways::core {
 namespace {
-
-std::vector<std::string_view> wordsOf(std::string_view text)
-{
-    std::vector<std::string_view> words;
-    while (!text.empty()) {
-        const std::size_t begin = text.find_first_not_of(" \t,;:");
-        if (begin == std::string_view::npos)
-            break;
-        text.remove_prefix(begin);
-        const std::size_t end = std::min(text.find_first_of(" \t,;:"), text.size());
-        words.push_back(text.substr(0, end));
-        text.remove_prefix(end);
-    }
-    return words;
-}
 
 bool isOneOf(std::string_view word, std::initializer_list<std::string_view> list)
 {
@@ -37,7 +23,7 @@ bool isOneOf(std::string_view word, std::initializer_list<std::string_view> list
 std::optional<MarkOfRun> markOfRun(std::string_view text,
                                    const std::vector<std::string>& directions)
 {
-    const auto words = wordsOf(text);
+    const auto words = wordsBetween(" \t,;:", text);
     if (words.empty())
         return std::nullopt;
     MarkOfRun mark;

@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/screening/marks.h"
 
+#include "core/base/text_parts.h"
+
 #include <algorithm>
 #include <cmath>
 #include <limits>
@@ -17,14 +19,6 @@ double excess(const Finding& finding)
         return -1.0;
     const double size = std::abs(*finding.value);
     return finding.limit && *finding.limit != 0.0 ? size / std::abs(*finding.limit) : size;
-}
-
-std::string_view trimmed(std::string_view text)
-{
-    const std::size_t first = std::min(text.find_first_not_of(" \t"), text.size());
-    const std::size_t last = text.find_last_not_of(" \t");
-    return last == std::string_view::npos ? std::string_view()
-                                          : text.substr(first, last + 1 - first);
 }
 
 /// "adjusted: belt" is a mark of that rule, too.

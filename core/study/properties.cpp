@@ -5,6 +5,7 @@
 
 #include "core/base/decimal_text.h"
 #include "core/base/nearest_word.h"
+#include "core/base/text_parts.h"
 #include "core/base/utf8.h"
 #include "core/study/clock.h"
 #include "core/study/fuel.h"
@@ -244,7 +245,7 @@ Outcome setLimit(StudyProperties& properties, std::string_view name, const Limit
 /// accessory_timer.NAME = WATTS,MINUTES
 Outcome setTimer(StudyProperties& properties, std::string_view full, std::string_view value)
 {
-    std::string name(withoutBlanks(full.substr(kTimerPrefix.size())));
+    std::string name(trimmed(full.substr(kTimerPrefix.size())));
     std::replace(name.begin(), name.end(), ' ', '_');
     if (name.empty())
         return propertyRefusal(full, value, "the accessory's name after the point"_t);
@@ -285,7 +286,7 @@ Outcome setWalkRound(StudyProperties& properties, std::string_view value)
 Error noSuchProperty(std::string_view name)
 {
     const std::vector<std::string_view> known = propertyNames();
-    const std::string_view nearest = nearestWord(inSmallLetters(withoutBlanks(name)), known);
+    const std::string_view nearest = nearestWord(inSmallLetters(trimmed(name)), known);
     std::string own;
     for (const std::string_view property : ownPropertyNames())
         own.append(property).append(", ");
@@ -299,7 +300,7 @@ Error noSuchProperty(std::string_view name)
 
 Outcome setProperty(StudyProperties& properties, std::string_view name, std::string_view value)
 {
-    const std::string key = inSmallLetters(withoutBlanks(name));
+    const std::string key = inSmallLetters(trimmed(name));
     if (!isStorableText(name) || !isStorableText(value))
         return Error{
             ErrorCode::wrongUse, message("the property '{}' is not UTF-8 text"_t, name), {}};
@@ -308,7 +309,7 @@ Outcome setProperty(StudyProperties& properties, std::string_view name, std::str
             properties.*property.field = value;
             return Done{};
         }
-    value = withoutBlanks(value);
+    value = trimmed(value);
     for (const NumberProperty& property : kNumbers)
         if (key == property.name)
             return setNumber(properties, property, value);

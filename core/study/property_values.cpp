@@ -3,6 +3,7 @@
 #include "core/study/property_values.h"
 
 #include "core/base/number_text.h"
+#include "core/base/text_parts.h"
 #include "core/study/study.h"
 #include "core/study/units.h"
 
@@ -12,18 +13,9 @@
 
 namespace bothways::core {
 
-std::string_view withoutBlanks(std::string_view text)
-{
-    while (!text.empty() && (text.front() == ' ' || text.front() == '\t'))
-        text.remove_prefix(1);
-    while (!text.empty() && (text.back() == ' ' || text.back() == '\t'))
-        text.remove_suffix(1);
-    return text;
-}
-
 std::optional<double> propertyNumber(std::string_view text)
 {
-    text = withoutBlanks(text);
+    text = trimmed(text);
     if (text.starts_with('+'))
         text.remove_prefix(1);
     return finiteNumber(text);
@@ -58,13 +50,12 @@ std::string inUnit(std::string_view text, std::string_view unit)
     constexpr Unit kUnits[] = {{"km", "km", 1.0},        {"km", "miles", kKmPerMile},
                                {"km", "mi", kKmPerMile}, {"km/h", "km/h", 1.0},
                                {"km/h", "kmh", 1.0},     {"km/h", "mph", kKmPerMile}};
-    const std::string_view given = withoutBlanks(text);
+    const std::string_view given = trimmed(text);
     for (const Unit& known : kUnits) {
         if (known.property != unit || given.size() <= known.typed.size() ||
             !sameWord(given.substr(given.size() - known.typed.size()), known.typed))
             continue;
-        const std::string_view number =
-            withoutBlanks(given.substr(0, given.size() - known.typed.size()));
+        const std::string_view number = trimmed(given.substr(0, given.size() - known.typed.size()));
         constexpr double kKept = 1e9; // 55 mph are 88.51392 km/h, not 88.51392000000001
         if (const auto value = typedNumber(number))
             return known.factor == 1.0

@@ -11,7 +11,6 @@
 /// How the values of properties are read from text, and written.
 namespace bothways::core {
 
-[[nodiscard]] std::string_view withoutBlanks(std::string_view text);
 /// A finite number with nothing beside it; one sign.
 [[nodiscard]] std::optional<double> propertyNumber(std::string_view text);
 /// "6,4" as "6.4": a number as it is typed where the comma is the decimal sign. One comma between

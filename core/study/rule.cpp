@@ -2,13 +2,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/study/rule.h"
 
+#include "core/base/named_values.h"
+
 #include <array>
 
 namespace bothways::core {
 namespace {
 
 struct NamedRule {
-    Rule rule;
+    Rule value;
     std::string_view name; ///< in files
     Text<0> text;          ///< for people
 };
@@ -39,13 +41,13 @@ constexpr std::array kRules = {
 constexpr auto kRuleValues = [] {
     std::array<Rule, kRules.size()> rules{};
     for (std::size_t i = 0; i < rules.size(); ++i)
-        rules[i] = kRules[i].rule;
+        rules[i] = kRules[i].value;
     return rules;
 }();
 
 static_assert([] {
     for (std::size_t i = 0; i < kRules.size(); ++i)
-        if (kRules[i].rule != static_cast<Rule>(i))
+        if (kRules[i].value != static_cast<Rule>(i))
             return false;
     return kRules.size() == static_cast<std::size_t>(Rule::adjusted) + 1;
 }());
@@ -59,10 +61,7 @@ std::string_view ruleName(Rule rule)
 
 std::optional<Rule> ruleFromName(std::string_view name)
 {
-    for (const NamedRule& named : kRules)
-        if (named.name == name)
-            return named.rule;
-    return std::nullopt;
+    return valueIn(kRules, name);
 }
 
 Text<0> ruleText(Rule rule)

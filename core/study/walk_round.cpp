@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/study/walk_round.h"
 
+#include "core/base/text_parts.h"
 #include "core/study/property_values.h"
 
 #include <fmt/format.h>
@@ -26,21 +27,21 @@ Result<WalkLine> lineFrom(std::string_view text)
 {
     WalkLine line;
     const std::size_t equals = text.rfind('=');
-    line.words = withoutBlanks(text.substr(0, equals));
+    line.words = trimmed(text.substr(0, equals));
     if (line.words.empty() || text.size() > kLongestLine)
         return badLine(text, message("words, at most {} bytes"_t, kLongestLine));
     if (equals == std::string_view::npos)
         return line;
-    std::string_view unit = withoutBlanks(text.substr(equals + 1));
+    std::string_view unit = trimmed(text.substr(equals + 1));
     for (const std::string_view sign : {"+-", "±"}) {
         const std::size_t at = unit.find(sign);
         if (at == std::string_view::npos)
             continue;
-        const auto tolerance = typedNumber(withoutBlanks(unit.substr(at + sign.size())));
+        const auto tolerance = typedNumber(trimmed(unit.substr(at + sign.size())));
         if (!tolerance || !(*tolerance > 0.0))
             return badLine(text, "a tolerance above 0 after +-"_t);
         line.tolerance = *tolerance;
-        unit = withoutBlanks(unit.substr(0, at));
+        unit = trimmed(unit.substr(0, at));
         break;
     }
     if (unit.empty())
@@ -56,7 +57,7 @@ Result<std::vector<WalkLine>> walkLines(std::string_view text)
     std::vector<WalkLine> lines;
     while (!text.empty()) {
         const std::size_t end = std::min(text.find(';'), text.size());
-        const std::string_view part = withoutBlanks(text.substr(0, end));
+        const std::string_view part = trimmed(text.substr(0, end));
         text.remove_prefix(std::min(end + 1, text.size()));
         if (part.empty())
             continue;

@@ -29,23 +29,6 @@ int countLineEnds(std::string_view text)
 
 } // namespace
 
-std::string_view trimmed(std::string_view text)
-{
-    while (!text.empty() && isBlank(text.front()))
-        text.remove_prefix(1);
-    while (!text.empty() && isBlank(text.back()))
-        text.remove_suffix(1);
-    return text;
-}
-
-std::string_view trimmedLines(std::string_view text)
-{
-    const std::size_t first = text.find_first_not_of(" \t\r\n");
-    if (first == std::string_view::npos)
-        return {};
-    return text.substr(first, text.find_last_not_of(" \t\r\n") + 1 - first);
-}
-
 bool isBlankText(std::string_view text)
 {
     return trimmedLines(text).empty();

@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/base/text_parts.h"
+
 #include <cstddef>
 #include <limits>
 #include <optional>
@@ -77,11 +79,9 @@ enum class Form {
 /// something different.
 void appendField(std::string& out, std::string_view text, bool firstOfLine);
 
-/// Blanks and tabs at both ends dropped.
-[[nodiscard]] std::string_view trimmed(std::string_view text);
-/// Line breaks as well.
-[[nodiscard]] std::string_view trimmedLines(std::string_view text);
-/// Nothing but these.
+using core::trimmed;
+using core::trimmedLines;
+/// Nothing but blanks, tabs and line breaks.
 [[nodiscard]] bool isBlankText(std::string_view text);
 
 } // namespace bothways::storage::csv

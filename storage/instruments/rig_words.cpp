@@ -1,5 +1,6 @@
 // Copyright (C) 2026 The Bothways developers
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/base/named_values.h"
 #include "core/base/number_text.h"
 #include "storage/instruments/rig.h"
 #include "storage/instruments/rig_check.h"
@@ -10,14 +11,16 @@
 namespace bothways::storage {
 namespace {
 
-struct KindWord {
-    InstrumentKind kind;
-    std::string_view name;
-};
+using KindWord = core::NamedValue<InstrumentKind>;
 constexpr std::array kKinds = {
     KindWord{InstrumentKind::lines, "lines"}, KindWord{InstrumentKind::nmea, "nmea"},
     KindWord{InstrumentKind::modbus, "modbus"}, KindWord{InstrumentKind::obd, "obd"},
     KindWord{InstrumentKind::replay, "replay"}};
+
+using Way = core::RunsBy::Way;
+using WayWord = core::NamedValue<Way>;
+constexpr std::array kWays = {WayWord{Way::hand, "hand"}, WayWord{Way::marks, "marks"},
+                              WayWord{Way::position, "position"}, WayWord{Way::speed, "speed"}};
 
 /// "PATH" or "PATH,x20", with "file:" before it or not.
 void takeReplay(std::string_view rest, Instrument& instrument)
@@ -33,38 +36,26 @@ void takeReplay(std::string_view rest, Instrument& instrument)
         rest.starts_with("file:") ? std::string(rest) : "file:" + std::string(rest);
 }
 
-/// In the order of core::RunsBy::Way.
-constexpr std::string_view kWays[] = {"hand", "marks", "position", "speed"};
-
 } // namespace
 
 std::string_view kindName(InstrumentKind kind)
 {
-    for (const KindWord& word : kKinds)
-        if (word.kind == kind)
-            return word.name;
-    return {};
+    return core::nameIn(kKinds, kind);
 }
 
 std::optional<InstrumentKind> kindFromName(std::string_view name)
 {
-    for (const KindWord& word : kKinds)
-        if (word.name == name)
-            return word.kind;
-    return std::nullopt;
+    return core::valueIn(kKinds, name);
 }
 
-std::string_view wayName(core::RunsBy::Way way)
+std::string_view wayName(Way way)
 {
-    return kWays[static_cast<std::size_t>(way)];
+    return core::nameIn(kWays, way);
 }
 
-std::optional<core::RunsBy::Way> wayFromName(std::string_view name)
+std::optional<Way> wayFromName(std::string_view name)
 {
-    const auto found = std::find(std::begin(kWays), std::end(kWays), name);
-    return found == std::end(kWays)
-               ? std::nullopt
-               : std::optional(static_cast<core::RunsBy::Way>(found - std::begin(kWays)));
+    return core::valueIn(kWays, name);
 }
 
 core::Result<Instrument> instrumentFromText(std::string_view text)

@@ -1,5 +1,6 @@
 // Copyright (C) 2026 The Bothways developers
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/base/text_parts.h"
 #include "storage/sheet/ordinary_sheet.h"
 #include "storage/sheet/run_columns.h"
 #include "storage/sheet/sheet_preparer.h"
@@ -30,20 +31,11 @@ std::vector<WrittenDate> datesIn(const Cell& cell)
 {
     constexpr std::size_t kMostWords = 40, kLongestDate = 4; // words: "Saturday 9 May 2026"
     std::vector<WrittenDate> dates;
-    std::vector<std::string> words;
-    for (std::string_view rest = cell.text; !rest.empty() && words.size() < kMostWords;) {
-        const std::size_t begin = rest.find_first_not_of(" \t\n(),;");
-        if (begin == std::string_view::npos)
-            break;
-        rest.remove_prefix(begin);
-        const std::size_t end = std::min(rest.find_first_of(" \t\n(),;"), rest.size());
-        words.emplace_back(rest.substr(0, end));
-        rest.remove_prefix(end);
-    }
+    const auto words = core::wordsBetween(" \t\n(),;", cell.text, kMostWords);
     for (std::size_t i = 0; i < words.size(); ++i) {
         std::string text;
         for (std::size_t n = 0; n < kLongestDate && i + n < words.size(); ++n) {
-            text += (n > 0 ? " " : "") + words[i + n];
+            text += (n > 0 ? " " : "") + std::string(words[i + n]);
             if (const auto moment = writtenMoment(text); moment && moment->date)
                 dates.push_back(*moment->date);
         }
