@@ -17,8 +17,6 @@
 #include <utility>
 #include <vector>
 
-struct sqlite3;
-
 /// The study file: one SQLite database, whole after every commit. Its schema: study_file.md here.
 namespace bothways::storage {
 
@@ -100,7 +98,7 @@ public:
     /// @param words  for the history; empty: the properties that are others now
     [[nodiscard]] Outcome setProperties(const core::StudyProperties& properties,
                                         std::string_view words);
-    /// Adds the runs of a sheet, all or none. Runs must fit the study (see readRunSheet's
+    /// Adds the runs of a sheet, all or none. Runs must fit the study (see parseRunSheet's
     /// `existing`).
     [[nodiscard]] Outcome importRuns(const core::Study& sheet, std::string_view sourceName);
     [[nodiscard]] Outcome overrule(const Overruled& overruled);
@@ -114,8 +112,6 @@ public:
     /// Takes back the newest change that stands. An Error (wrongUse) when there is none.
     [[nodiscard]] Result<HistoryEntry> undo();
     [[nodiscard]] Result<HistoryEntry> redo();
-    [[nodiscard]] bool canUndo() const;
-    [[nodiscard]] bool canRedo() const;
     /// The change that undo() would take back, or redo() do again.
     [[nodiscard]] std::optional<HistoryEntry> nextUndo() const;
     [[nodiscard]] std::optional<HistoryEntry> nextRedo() const;
@@ -124,10 +120,8 @@ public:
     /// @param detail  words, or HistoryDetail::written()
     [[nodiscard]] Outcome note(std::string_view kind, std::string_view detail);
 
-    /// Handle for the other jobs of storage/ (traces); never leaves storage/.
-    [[nodiscard]] sqlite3* handle() const;
-
-    struct Private; ///< storage/study/study_database.h
+    /// For the other rooms of storage/ alone: storage/study/study_database.h.
+    struct Private;
     [[nodiscard]] Private& database() const { return *d; }
 
 private:

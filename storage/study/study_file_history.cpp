@@ -10,48 +10,43 @@ namespace bothways::storage {
 using core::Done;
 using core::ErrorCode;
 
-Result<HistoryEntry> StudyFile::undo()
+namespace {
+
+/// A change of the history taken back, or done again.
+struct Step {
+    std::optional<HistoryEntry> (*next)(SQLite::Database&);
+    void (*take)(SQLite::Database&, const HistoryEntry&, const std::string& at);
+    core::Text<0> none; ///< said where there is no such change
+    bool undone;        ///< what the change is then
+};
+
+Result<HistoryEntry> taken(StudyFile::Private& d, const Step& step)
 {
-    HistoryEntry taken;
-    const Outcome outcome = d->inTransaction([&](SQLite::Database& db) -> Outcome {
-        const auto entry = storage::nextUndo(db);
+    HistoryEntry change;
+    const Outcome outcome = d.inTransaction([&](SQLite::Database& db) -> Outcome {
+        const auto entry = step.next(db);
         if (!entry)
-            return d->error(ErrorCode::wrongUse, "there is nothing to undo"_t);
-        takeBack(db, *entry, d->now());
-        taken = *entry;
-        taken.undone = true;
+            return d.error(ErrorCode::wrongUse, step.none);
+        step.take(db, *entry, d.now());
+        change = *entry;
+        change.undone = step.undone;
         return Done{};
     });
     if (!outcome)
         return outcome.error();
-    return taken;
+    return change;
+}
+
+} // namespace
+
+Result<HistoryEntry> StudyFile::undo()
+{
+    return taken(*d, {storage::nextUndo, takeBack, "there is nothing to undo"_t, true});
 }
 
 Result<HistoryEntry> StudyFile::redo()
 {
-    HistoryEntry done;
-    const Outcome outcome = d->inTransaction([&](SQLite::Database& db) -> Outcome {
-        const auto entry = storage::nextRedo(db);
-        if (!entry)
-            return d->error(ErrorCode::wrongUse, "there is nothing to redo"_t);
-        doAgain(db, *entry, d->now());
-        done = *entry;
-        done.undone = false;
-        return Done{};
-    });
-    if (!outcome)
-        return outcome.error();
-    return done;
-}
-
-bool StudyFile::canUndo() const
-{
-    return nextUndo().has_value();
-}
-
-bool StudyFile::canRedo() const
-{
-    return nextRedo().has_value();
+    return taken(*d, {storage::nextRedo, doAgain, "there is nothing to redo"_t, false});
 }
 
 std::optional<HistoryEntry> StudyFile::nextUndo() const

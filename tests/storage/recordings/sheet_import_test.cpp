@@ -99,10 +99,10 @@ TEST(SheetImport, BringsRunsAndRecordingsInAsOneStepOfUndo)
         ASSERT_TRUE(study.undo());
         EXPECT_THAT(taken(study.study()).runs, IsEmpty());
         EXPECT_THAT(taken(recordings(study)), IsEmpty());
-        EXPECT_FALSE(study.canUndo());
+        EXPECT_FALSE(study.nextUndo());
         EXPECT_GT(taken(freeableBytes(study)), 0) << "what undo took is kept for redo";
         ASSERT_TRUE(study.redo());
-        EXPECT_FALSE(study.canRedo());
+        EXPECT_FALSE(study.nextRedo());
         EXPECT_EQ(taken(freeableBytes(study)), 0);
         EXPECT_THAT(taken(study.study()).runs, SizeIs(3));
         EXPECT_THAT(taken(assignedTraces(study)), SizeIs(3));

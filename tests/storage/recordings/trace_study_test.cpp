@@ -208,9 +208,9 @@ TEST(TraceStudy, CompactsTheFileAndKeepsRunsHistoryAndTheOtherRecordings)
     EXPECT_THAT(taken(recordings(bench.m_study)), SizeIs(1));
     EXPECT_FALSE(tracesOf(bench.m_study)(study.runs[0]));
     EXPECT_THAT(taken(assignedTraces(bench.m_study)), SizeIs(1));
-    while (bench.m_study.canUndo())
+    while (bench.m_study.nextUndo())
         ASSERT_TRUE(bench.m_study.undo());
-    while (bench.m_study.canRedo())
+    while (bench.m_study.nextRedo())
         ASSERT_TRUE(bench.m_study.redo());
     EXPECT_EQ(taken(bench.m_study.study()), study);
     const auto path = bench.m_study.path();

@@ -72,14 +72,14 @@ TEST(History, RandomEditsUndoneAreTheStartAndRedoneAreTheEnd)
             if (i % 16 == 0)
                 reopen(file);
         }
-        EXPECT_FALSE(file.canUndo());
+        EXPECT_FALSE(file.nextUndo());
         for (std::size_t i = 1; i < states.size(); ++i) {
             ASSERT_TRUE(file.redo());
             ASSERT_EQ(stateOf(file), states[i]) << "after redoing change " << i;
             if (i % 16 == 0)
                 reopen(file);
         }
-        EXPECT_FALSE(file.canRedo());
+        EXPECT_FALSE(file.nextRedo());
     }
 }
 
@@ -109,8 +109,8 @@ TEST(History, GoesBackAndForthAmidNewChangesLikeAList)
             }
         }
         ASSERT_EQ(stateOf(file), states[at]) << "step " << i << ", seed " << kSeed;
-        ASSERT_EQ(file.canUndo(), at > 0);
-        ASSERT_EQ(file.canRedo(), at + 1 < states.size());
+        ASSERT_EQ(file.nextUndo().has_value(), at > 0);
+        ASSERT_EQ(file.nextRedo().has_value(), at + 1 < states.size());
     }
 }
 

@@ -1,5 +1,6 @@
 // Copyright (C) 2026 The Bothways developers
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "storage/study/study_database.h"
 #include "storage/study/study_file.h"
 #include "tests/storage/study/forged_study.h"
 #include "tests/storage/study/other_program.h"
@@ -191,7 +192,7 @@ TEST_F(Held, LookingAtAnOpenStudyDropsNoLock)
 {
     StudyFile::setWaiting({}, milliseconds(200));
     StudyFile file = taken(StudyFile::open(path));
-    sqlite3* database = file.handle();
+    sqlite3* database = file.database().database->getHandle();
     ASSERT_EQ(sqlite3_exec(database, "BEGIN IMMEDIATE", nullptr, nullptr, nullptr), SQLITE_OK);
     EXPECT_TRUE(StudyFile::isStudyFile(path));
     EXPECT_TRUE(StudyFile::open(path, true));

@@ -1,5 +1,6 @@
 // Copyright (C) 2026 The Bothways developers
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "storage/study/study_database.h"
 #include "storage/study/study_file.h"
 #include "tests/storage/study/forged_study.h"
 #include "tests/storage/study/random_studies.h"
@@ -311,7 +312,7 @@ TEST_F(RefusedFiles, NoMorePagesIsAFullDisk)
     StudyFile file = taken(StudyFile::create(path));
     taken(file.addRun(aRun()));
     const WhatIsInIt before = taken(contentOf(file));
-    sqlite3_exec(file.handle(), "PRAGMA max_page_count = 1", nullptr, nullptr, nullptr);
+    file.database().database->exec("PRAGMA max_page_count = 1");
     core::Run large = aRun().number(2).at_min(7);
     large.notes = std::string(100'000, 'x');
     const auto refused = file.addRun(large);

@@ -72,7 +72,7 @@ TEST_F(AStudy, RefusesARunThatASheetCouldNotHold)
     ASSERT_FALSE(refused);
     EXPECT_EQ(refused.error().where.english(), "column 'l_per_100km'");
     EXPECT_TRUE(study().runs.empty());
-    EXPECT_FALSE(file.canUndo());
+    EXPECT_FALSE(file.nextUndo());
 }
 
 TEST_F(AStudy, DiscardsWithAReasonAndCountsAgain)
@@ -140,7 +140,7 @@ TEST_F(AStudy, UndoAndRedoGoBackAndForthOverReopening)
     EXPECT_EQ(study(), one);
     ASSERT_TRUE(file.redo());
     EXPECT_EQ(study(), discarded);
-    EXPECT_FALSE(file.canRedo());
+    EXPECT_FALSE(file.nextRedo());
 }
 
 TEST_F(AStudy, ANewChangeAfterUndoDropsWhatCouldBeRedone)
@@ -148,9 +148,9 @@ TEST_F(AStudy, ANewChangeAfterUndoDropsWhatCouldBeRedone)
     add(aRun().at_min(0));
     add(aRun().at_min(7).returning());
     ASSERT_TRUE(file.undo());
-    EXPECT_TRUE(file.canRedo());
+    EXPECT_TRUE(file.nextRedo());
     add(aRun().at_min(9).returning());
-    EXPECT_FALSE(file.canRedo());
+    EXPECT_FALSE(file.nextRedo());
     ASSERT_TRUE(file.undo());
     ASSERT_TRUE(file.undo());
     EXPECT_TRUE(study().runs.empty());

@@ -62,7 +62,7 @@ TEST_F(Version1, BecomesVersion2WhenItIsOpenedForWriting)
         EXPECT_EQ(taken(file.study()), before);
         EXPECT_TRUE(storage::recordingFits(*file.database().database, 1));
         EXPECT_NE(storage::ChunkSums(*file.database().database, 1).of(0, 0), "");
-        EXPECT_TRUE(file.canRedo()) << "what version 1 took back is done again";
+        EXPECT_TRUE(file.nextRedo()) << "what version 1 took back is done again";
         taken(file.redo());
         EXPECT_TRUE(taken(file.study()).runs.at(3).discard);
         taken(file.undo());
