@@ -148,7 +148,6 @@ void Decomposition::markDependent(const Matrix& r, const std::vector<std::size_t
             m_estimable[columns[static_cast<std::size_t>(k)]] = false;
 }
 
-// Long: one decomposition of what is left beside the parts, whose matrices all of it uses.
 void Decomposition::takeBorder(const Columns& x, double tolerance)
 {
     const auto p = static_cast<Index>(m_border.size());
