@@ -51,21 +51,27 @@ bool isSource(const fs::path& file)
     return file.extension() == ".h" || file.extension() == ".cpp";
 }
 
+/// "core/study/study.cpp": every source in a part.
+std::vector<std::string> filesOf(const fs::path& part)
+{
+    std::vector<std::string> files;
+    for (const fs::directory_entry& entry : fs::recursive_directory_iterator(kSources / part))
+        if (entry.is_regular_file() && isSource(entry.path()))
+            files.push_back(fs::relative(entry.path(), kSources).string());
+    return files;
+}
+
 std::vector<Include> includesOf(const fs::path& part)
 {
     static const std::regex line(R"re(^\s*#\s*include\s*[<"]([^>"]+)[>"].*)re");
     std::vector<Include> includes;
-    for (const fs::directory_entry& entry : fs::recursive_directory_iterator(kSources / part)) {
-        if (!entry.is_regular_file() || !isSource(entry.path()))
-            continue;
-        std::ifstream stream(entry.path());
+    for (const std::string& file : filesOf(part)) {
+        std::ifstream stream(kSources / file);
         std::string text;
         std::smatch match;
         for (int number = 1; std::getline(stream, text); ++number)
             if (std::regex_match(text, match, line))
-                includes.push_back(
-                    {fs::relative(entry.path(), kSources).string() + ":" + std::to_string(number),
-                     match[1]});
+                includes.push_back({file + ":" + std::to_string(number), match[1]});
     }
     return includes;
 }
@@ -100,7 +106,17 @@ bool isOurs(const std::string& path)
     return path.starts_with("core/") || path.starts_with("storage/") || path.starts_with("app/");
 }
 
-/// Includes that go up, and files that are in no room: a line each.
+/// Files that are in no room, whatever they include: a line each.
+std::string outsideTheRooms(const std::vector<std::string>& files)
+{
+    std::string found;
+    for (const std::string& file : files)
+        if (!roomOf(file))
+            found += file + " is in no room; put it into one, or add the room to kRooms\n";
+    return found;
+}
+
+/// Includes that go up, or into no room: a line each.
 std::string againstTheOrder(const std::vector<Include>& includes)
 {
     std::string found;
@@ -110,8 +126,7 @@ std::string againstTheOrder(const std::vector<Include>& includes)
         const auto from = roomOf(include.where);
         const auto to = roomOf(include.what);
         if (!from || !to)
-            found += include.where + " includes " + include.what +
-                     ": one of them is in no room; put it into one, or add the room to kRooms\n";
+            found += include.where + " includes " + include.what + ": one of them is in no room\n";
         else if (*to > *from)
             found += include.where + " includes " + include.what + ": " + kRooms[*to] +
                      " is above " + kRooms[*from] +
@@ -177,17 +192,22 @@ TEST(Layering, StorageKnowsNeitherQtNorTheProgramsAboveIt)
     EXPECT_NE(matching(includesOf("storage"), "core/.*"), "") << "the scanner sees storage's core";
 }
 
-TEST(Layering, TheCommandLineAndTheOutputKnowNoQt)
+TEST(Layering, NothingButTheWindowKnowsQt)
 {
-    for (const char* part : {"app/answer", "app/cli", "app/output", "app/wording"})
+    for (const char* part :
+         {"app/answer", "app/cli", "app/live", "app/manual", "app/output", "app/wording"})
         EXPECT_EQ(matching(includesOf(part), kQt + "|app/desktop/.*|tests/.*"), "") << part;
     EXPECT_EQ(matching(includesOf("app/output"), "app/cli/.*"), "");
 }
 
 TEST(Layering, EveryFileIsInARoomAndIncludesOnlyWhatIsBelow)
 {
-    for (const char* layer : {"core", "storage", "app"})
+    for (const char* layer : {"core", "storage", "app"}) {
+        EXPECT_EQ(outsideTheRooms(filesOf(layer)), "") << "in " << layer;
         EXPECT_EQ(againstTheOrder(includesOf(layer)), "") << "in " << layer;
+    }
+    EXPECT_NE(outsideTheRooms({"core/attic/attic.h"}), "");
+    EXPECT_NE(outsideTheRooms({"core/attic.h"}), "");
     EXPECT_NE(againstTheOrder({{"core/pairing/pairing.h:3", "core/effect/headline.h"}}), "");
     EXPECT_NE(againstTheOrder({{"core/attic/attic.h:3", "core/effect/headline.h"}}), "");
     EXPECT_EQ(againstTheOrder({{"core/effect/headline.cpp:3", "core/pairing/pairing.h"}}), "");
