@@ -1,6 +1,7 @@
 // Copyright (C) 2026 The Bothways developers
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Long: one thread does all of it, in one order.
+// Long: what callers order is done by one thread; both share a state of which each touches its
+// part.
 #include "app/live/live_session.h"
 
 #include "app/live/channel_strip.h"

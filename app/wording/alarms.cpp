@@ -1,6 +1,5 @@
 // Copyright (C) 2026 The Bothways developers
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Long: a headline and what to do for each rule, side by side, so that they read alike.
 #include "app/wording/alarms.h"
 
 #include "app/wording/channels.h"

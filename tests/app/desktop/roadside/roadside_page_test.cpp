@@ -1,5 +1,6 @@
 // Copyright (C) 2026 The Bothways developers
 // SPDX-License-Identifier: GPL-3.0-or-later
+// Long: one page, from the start of a run to its end, with the fixture that all of it shares.
 #include "app/desktop/look/big_button.h"
 #include "app/desktop/look/big_label.h"
 #include "app/desktop/roadside/roadside_page.h"
