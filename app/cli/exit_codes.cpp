@@ -17,6 +17,10 @@
 namespace bothways::cli {
 namespace {
 
+struct ExitCode {
+    int code;
+    core::Text<0> meaning;
+};
 constexpr std::array<ExitCode, 5> kExitCodes{
     {{0, "done (also with no verdict)"_t},
      {static_cast<int>(ErrorCode::wrongUse), "wrong use"_t},
@@ -42,11 +46,6 @@ int cannotGoOn(const Surroundings& io, const core::Message& why)
 }
 
 } // namespace
-
-std::span<const ExitCode> exitCodes()
-{
-    return kExitCodes;
-}
 
 std::string exitCodesText(const Language& in)
 {

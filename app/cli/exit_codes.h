@@ -5,17 +5,11 @@
 #include "app/cli/context.h"
 
 #include <functional>
-#include <span>
 #include <string>
 
 /// Every way in which the program ends. README.md and the handbook have the same table.
 namespace bothways::cli {
 
-struct ExitCode {
-    int code;
-    core::Text<0> meaning;
-};
-[[nodiscard]] std::span<const ExitCode> exitCodes();
 /// The table for people, a line each.
 [[nodiscard]] std::string exitCodesText(const Language& in);
 

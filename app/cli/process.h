@@ -6,7 +6,7 @@ namespace bothways::cli {
 
 /// What main() does: the program with the streams, the environment and the signals of this process.
 /// @param argv  as main() has it
-/// @return  the exit code: one of exitCodes()
+/// @return  the exit code: one of those that exitCodesText() lists
 [[nodiscard]] int runProcess(int argc, char** argv);
 
 } // namespace bothways::cli

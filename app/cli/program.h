@@ -16,7 +16,7 @@ namespace bothways::cli {
 
 /// The whole command line: parses, runs one verb, reports.
 /// @param arguments  without the program's own name
-/// @return  the exit code: one of exitCodes()
+/// @return  the exit code: one of those that exitCodesText() lists
 [[nodiscard]] int runProgram(const std::vector<std::string>& arguments, Surroundings& io);
 
 /// Hands over the parser with every verb described, as help is made from it: manual and completion

@@ -28,7 +28,7 @@ constexpr std::string_view kVibration[] = {"vibration_ms2"};
 constexpr std::string_view kAir[] = {"wind_ms", "yaw_deg_per_s"};
 
 /// A rule, and whether a run under way can be asked: what its answer hangs on is there by then, and
-/// what comes after does not change it. (The rest of rulesThatWait() is inside the rules.)
+/// what comes after does not change it. What waits of the others is inside them.
 struct RuleStep {
     void (*ask)(rules::RunContext&);
     bool underWay;

@@ -32,6 +32,7 @@ struct TailProbabilities {
 };
 
 /// Where d lies under independent normal errors, for residuals of a fit on `design` (`n` rows).
+/// What durbinWatson() goes by, by itself, as published tables have it.
 ///
 /// P(D <= d) = 1/pi * integral over v > 0 of Re(det(I + wS)^(-1/2) / w), w = c + iv, where S is
 /// A - d, restricted to the residuals' space, A tridiagonal. With Q an orthonormal basis of the

@@ -8,25 +8,11 @@
 #include "core/watching/watcher_private.h"
 
 #include <algorithm>
-#include <array>
 #include <cassert>
 #include <utility>
 
 namespace bothways::core {
 namespace {
-
-constexpr std::array kWaits = {
-    WaitsForTheEnd{Rule::outputDrop, "where the output changed is told from all of it"},
-    WaitsForTheEnd{Rule::roadSpeed, "the mean is that of the whole run", false},
-    WaitsForTheEnd{Rule::settingMismatch, "the last second is known at the end", false},
-    WaitsForTheEnd{Rule::sensorLost, "a counter's step, and so its fall, is told from all of it",
-                   false},
-    WaitsForTheEnd{Rule::stretch, "the distance is that of the whole run"},
-    WaitsForTheEnd{Rule::passingTraffic, "the scatter is that of the whole run"},
-    WaitsForTheEnd{Rule::traceEndsEarly, "the recording goes on"},
-    WaitsForTheEnd{Rule::batteryBalance, "it is read at the end"},
-    WaitsForTheEnd{Rule::sameRunTwice, "the consumption is read at the end"},
-};
 
 /// Twice the longest time for which a condition of these rules must hold.
 double reach_s(const Limits& limits)
@@ -40,11 +26,6 @@ double reach_s(const Limits& limits)
 }
 
 } // namespace
-
-std::span<const WaitsForTheEnd> rulesThatWait()
-{
-    return kWaits;
-}
 
 void Watcher::Private::placeRun()
 {

@@ -109,13 +109,4 @@ private:
 /// 95 % of the limit of over-speed is a warning.
 inline constexpr double kNearLimit = 0.95;
 
-/// Rules that cannot be asked before the run is over, or whose answer may change by what comes
-/// after: they are asked in end(). With the reason, for the handbook and the tests.
-struct WaitsForTheEnd {
-    Rule rule;
-    const char* why;
-    bool wholly = true; ///< false: the rest of the rule is asked while the run is driven
-};
-[[nodiscard]] std::span<const WaitsForTheEnd> rulesThatWait();
-
 } // namespace bothways::core

@@ -15,7 +15,6 @@ namespace bothways::demo {
 // The van on the levee.
 inline constexpr double kStretch_km = 5.0;
 inline constexpr double kTarget_kmh = 90.0;
-inline constexpr double kBearing_deg = 75.0;             ///< of the out direction
 inline constexpr double kConsumption_l_per_100km = 8.60; ///< diesel, at the baseline
 inline constexpr double kLoad_w = 900.0; ///< lights, fan, logger and the heated windscreen
 inline constexpr double kWindscreen_w = 600.0;

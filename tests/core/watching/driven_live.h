@@ -129,11 +129,26 @@ inline double knownAfter_s(const Finding& finding, const Limits& limits)
     }
 }
 
-/// What only the end can say of a rule that is else asked while driving. (See rulesThatWait().)
+/// Rules of which nothing but a mark can be said before the run is over, and why. (Method, section
+/// 9.)
+struct WaitsForTheEnd {
+    Rule rule;
+    const char* why;
+};
+inline constexpr WaitsForTheEnd kWaitForTheEnd[] = {
+    {Rule::outputDrop, "where the output changed is told from all of it"},
+    {Rule::stretch, "the distance is that of the whole run"},
+    {Rule::passingTraffic, "the scatter is that of the whole run"},
+    {Rule::traceEndsEarly, "the recording goes on"},
+    {Rule::batteryBalance, "it is read at the end"},
+    {Rule::sameRunTwice, "the consumption is read at the end"},
+};
+
+/// What only the end can say, also of a rule that is else asked while driving.
 inline bool waitsForTheEnd(const Finding& finding, double end_s)
 {
-    for (const WaitsForTheEnd& waits : rulesThatWait())
-        if (waits.rule == finding.rule && waits.wholly)
+    for (const WaitsForTheEnd& waits : kWaitForTheEnd)
+        if (waits.rule == finding.rule)
             return finding.value.has_value(); // a mark is heard at once
     if (finding.rule == Rule::roadSpeed)
         return finding.detail == "mean";

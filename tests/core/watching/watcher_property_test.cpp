@@ -14,7 +14,7 @@ using namespace bothways::core::tests;
 
 // What is said while driving is what screen() says when the run is over. Not part of it, each for
 // its reason:
-// - what rulesThatWait() lists;
+// - what kWaitForTheEnd lists;
 // - load_lost, drive_slip and a device at rest are held against what is usual in earlier runs; the
 //   run itself joins them half a minute on, with what it has shown so far. So a fault in the first
 //   half minute of the very first run is heard late, or not before the end;
