@@ -44,14 +44,6 @@ struct RecordingInfo {
 [[nodiscard]] Result<core::Samples> readChannel(const StudyFile& study, core::RecordingId recording,
                                                 std::string_view channel, double from_s,
                                                 double to_s);
-/// Minimum and maximum of stretches of some thousands of samples, without reading these: for a
-/// first picture.
-struct ChannelOutline {
-    double from_s = 0.0, to_s = 0.0;
-    double minimum = 0.0, maximum = 0.0;
-};
-[[nodiscard]] Result<std::vector<ChannelOutline>>
-readOutline(const StudyFile& study, core::RecordingId recording, std::string_view channel);
 [[nodiscard]] Result<std::vector<core::RunTrace::TextMark>> readMarks(const StudyFile& study,
                                                                       core::RecordingId recording);
 /// The whole recording as a RunTrace whose time 0 is its own, to be cut. The study must outlive it.
@@ -69,10 +61,11 @@ readOutline(const StudyFile& study, core::RecordingId recording, std::string_vie
                                   double offset_s);
 /// Takes the assignment back. An Error (wrongUse) where there is none.
 [[nodiscard]] Outcome unassignTrace(StudyFile& study, core::RunId run);
+/// Which part of which recording a run is.
 struct RunTraceInfo {
     core::RunId run{};
     core::RecordingId recording{};
-    double offset_s = 0.0;
+    double offset_s = 0.0; ///< the run's start in the recording's time
 };
 [[nodiscard]] Result<std::vector<RunTraceInfo>> assignedTraces(const StudyFile& study);
 

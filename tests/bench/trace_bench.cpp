@@ -234,7 +234,7 @@ void timeReading(const fs::path& file, int rounds, double rows)
     const fs::path rowsFile = fs::path(file).replace_extension("rows");
     writeRows(study, recording, rowsFile);
     SQLite::Database rowsDatabase(rowsFile.string(), SQLite::OPEN_READONLY);
-    std::vector<double> whole, alone, floor, outline, rowsWhole, rowsAlone;
+    std::vector<double> whole, alone, floor, rowsWhole, rowsAlone;
     for (int round = 0; round < rounds * 3; ++round) {
         double start = now();
         const auto samples = taken(storage::readChannel(study, recording, kChannel));
@@ -243,9 +243,6 @@ void timeReading(const fs::path& file, int rounds, double rows)
         std::vector<double> copy(samples.value);
         std::vector<double> times(samples.time_s.begin(), samples.time_s.end());
         floor.push_back(now() - start);
-        start = now();
-        taken(storage::readOutline(study, recording, kChannel));
-        outline.push_back(now() - start);
         const auto trace = taken(storage::openRecording(study, recording));
         static_cast<void>(trace->samples("road_speed_kmh"));
         start = now();
@@ -262,10 +259,9 @@ void timeReading(const fs::path& file, int rounds, double rows)
     fmt::print("read back, ms a million samples (target 5, or 15 x faster than rows):\n"
                "  a channel alone {:.2f}; from rows {:.1f}: {:.1f} x\n"
                "  a channel with its times {:.2f}; from rows {:.1f}: {:.1f} x; copying both in "
-               "memory {:.2f}\n"
-               "outline of all {:.2f} ms\n",
+               "memory {:.2f}\n",
                ms(alone), ms(rowsAlone), ms(rowsAlone) / ms(alone), ms(whole), ms(rowsWhole),
-               ms(rowsWhole) / ms(whole), ms(floor), median(outline) * 1e3);
+               ms(rowsWhole) / ms(whole), ms(floor));
 }
 
 } // namespace

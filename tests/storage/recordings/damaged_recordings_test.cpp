@@ -199,7 +199,6 @@ TEST_F(DamagedRecordings, AreSaidByTheListAndByEveryOtherWayToReadThem)
     EXPECT_FALSE(recordings(bench.m_study));
     EXPECT_FALSE(openRecording(bench.m_study, core::RecordingId{1}));
     EXPECT_FALSE(readChannel(bench.m_study, core::RecordingId{1}, "output_w"));
-    EXPECT_FALSE(readOutline(bench.m_study, core::RecordingId{1}, "output_w"));
     EXPECT_TRUE(readChannel(bench.m_study, core::RecordingId{2}, "output_w"));
 }
 

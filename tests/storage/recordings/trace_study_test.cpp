@@ -1,6 +1,7 @@
 // Copyright (C) 2026 The Bothways developers
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/study/clock.h"
+#include "storage/recordings/cut.h"
 #include "storage/recordings/recordings.h"
 #include "storage/recordings/run_traces.h"
 #include "storage/recordings/trace_import.h"
@@ -49,12 +50,20 @@ long long countOf(const TraceBench& bench, const std::string& table)
     return row.getColumn(0).getInt64();
 }
 
+Cut partOf(core::RunId run, double offset_s)
+{
+    Cut part;
+    part.existing = run;
+    part.offset_s = offset_s;
+    return part;
+}
+
 TEST(TraceStudy, GivesARunItsWindowOfALongRecording)
 {
     TraceBench bench(wholeMorning());
     const auto id = bench.import().recording;
-    ASSERT_TRUE(assignTrace(bench.m_study, bench.m_first, id, 60.0));
-    ASSERT_TRUE(assignTrace(bench.m_study, bench.m_second, id, 480.0));
+    ASSERT_TRUE(cutRecording(bench.m_study, id,
+                             {partOf(bench.m_first, 60.0), partOf(bench.m_second, 480.0)}));
     const auto traces = tracesOf(bench.m_study);
     const auto first = traces(runNumber(bench, 1)), second = traces(runNumber(bench, 2));
     ASSERT_TRUE(first && second);
@@ -81,10 +90,11 @@ TEST(TraceStudy, GivesNoTraceToARunThatHasNone)
     TraceBench bench(wholeMorning());
     bench.import();
     EXPECT_FALSE(tracesOf(bench.m_study)(runNumber(bench, 1)));
-    EXPECT_FALSE(assignTrace(bench.m_study, core::RunId{99}, core::RecordingId{1}, 0));
-    EXPECT_FALSE(assignTrace(bench.m_study, bench.m_first, core::RecordingId{99}, 0));
-    EXPECT_FALSE(assignTrace(bench.m_study, bench.m_first, core::RecordingId{1}, std::nan("")));
-    EXPECT_FALSE(unassignTrace(bench.m_study, bench.m_first));
+    EXPECT_FALSE(cutRecording(bench.m_study, core::RecordingId{1}, {partOf(core::RunId{99}, 0)}));
+    EXPECT_FALSE(cutRecording(bench.m_study, core::RecordingId{99}, {partOf(bench.m_first, 0)}));
+    EXPECT_FALSE(
+        cutRecording(bench.m_study, core::RecordingId{1}, {partOf(bench.m_first, std::nan(""))}));
+    EXPECT_FALSE(tracesOf(bench.m_study)(runNumber(bench, 1)));
 }
 
 TEST(TraceStudy, ReadsAnyWindowAsBruteForceDoes)
@@ -130,27 +140,6 @@ TEST(TraceStudy, ReadsAnyWindowAsBruteForceDoes)
     }
     check("dense", times, dense, 1e6, 2e6);
     check("dense", times, dense, 5, 4);
-}
-
-TEST(TraceStudy, OutlinesAChannelWithoutReadingIt)
-{
-    std::string text = "time_s,v\n";
-    for (int i = 0; i < 300'000; ++i)
-        text += fmt::format("{},{}\n", i, i == 123'456 ? 999 : i % 7);
-    TraceBench bench(text);
-    const auto id = bench.import().recording;
-    const auto outline = taken(readOutline(bench.m_study, id, "v"));
-    ASSERT_GT(outline.size(), 1U);
-    EXPECT_LT(outline.size(), 100U);
-    EXPECT_EQ(outline.front().from_s, 0.0);
-    EXPECT_EQ(outline.back().to_s, 299'999.0);
-    int spikes = 0;
-    for (std::size_t i = 0; i < outline.size(); ++i) {
-        EXPECT_EQ(outline[i].from_s, i > 0 ? outline[i - 1].to_s + 1 : 0.0);
-        EXPECT_EQ(outline[i].minimum, 0);
-        spikes += outline[i].maximum == 999;
-    }
-    EXPECT_EQ(spikes, 1);
 }
 
 TEST(TraceStudy, TakesAnImportBackAndDoesItAgain)

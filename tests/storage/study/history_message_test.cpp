@@ -169,8 +169,9 @@ TEST(HistoryMessageOfRecordings, SaysRowsChannelsPartsAndWhose)
     options.run = 1;
     bench.import(options);
     const core::RecordingId id = taken(storage::recordings(bench.m_study)).at(0).id;
-    taken(storage::unassignTrace(bench.m_study, bench.m_first));
-    taken(storage::assignTrace(bench.m_study, bench.m_second, id, 1.5));
+    taken(bench.m_study.note("unassign_trace", HistoryDetail{"runs", {1}}.written()));
+    taken(bench.m_study.note("assign_trace",
+                             HistoryDetail{"assign", {2, "drive.csv", "1.500"}}.written()));
     storage::Cut cut;
     cut.existing = bench.m_first;
     cut.offset_s = 0.5;
