@@ -85,15 +85,6 @@ Result<std::string> readSheetBytes(const std::filesystem::path& file, Streams st
     return readWholeFile(file, kMostBytes, "a run sheet"_t, streams);
 }
 
-Result<RunSheet> readRunSheet(const std::filesystem::path& file, const SheetOptions& options,
-                              const Study* existing)
-{
-    const auto bytes = readSheetBytes(file);
-    if (!bytes)
-        return bytes.error();
-    return parseRunSheet(bytes.value(), file.string(), options, existing);
-}
-
 std::vector<Error> faultsOf(const Study& study, const Run& run)
 {
     const auto others = othersIn(study, run.id);

@@ -59,20 +59,17 @@ struct RunSheet {
     std::vector<std::string> lacking;
 };
 
-/// Reads a sheet. All of its faults are in the Error (first in it, the rest in `others`), each with
-/// "FILE:LINE: column 'x'"; then nothing of it is imported.
-/// @param existing  the study that the runs will join: names of configurations and directions,
-/// numbers in use
-[[nodiscard]] Result<RunSheet> readRunSheet(const std::filesystem::path& file,
-                                            const SheetOptions& options = {},
-                                            const core::Study* existing = nullptr);
 /// By its first bytes: .xlsx, .ods, or another archive; what is in no text has no separators.
 [[nodiscard]] bool isWorkbook(std::string_view bytes);
 /// The bytes of a sheet, for parseRunSheet(): at most 64 MB.
 [[nodiscard]] Result<std::string> readSheetBytes(const std::filesystem::path& file,
                                                  Streams streams = Streams::refused);
-/// The same from bytes; `name` stands for the file in messages. A sheet in our own form is read to
-/// the last bit as it was written; any other as ordinary_sheet.h has it.
+/// Reads a sheet; `name` stands for the file in messages. All of its faults are in the Error (first
+/// in it, the rest in `others`), each with "FILE:LINE: column 'x'"; then nothing of it is imported.
+/// A sheet in our own form is read to the last bit as it was written; any other as ordinary_sheet.h
+/// has it.
+/// @param existing  the study that the runs will join: names of configurations and directions,
+/// numbers in use
 [[nodiscard]] Result<RunSheet> parseRunSheet(std::string_view bytes, std::string_view name,
                                              const SheetOptions& options = {},
                                              const core::Study* existing = nullptr);

@@ -4,6 +4,7 @@
 
 #include "storage/sheet/run_sheet.h"
 #include "storage/study/study_file.h"
+#include "tests/support/read_sheet.h"
 
 #include <gmock/gmock.h>
 
@@ -71,7 +72,7 @@ TEST_F(FileBytes, OfAStudyAreNotWaitedForEither)
     EXPECT_THAT(study.error().message.english(), HasSubstr("is a pipe"));
     fs::rename(at("day.bothways"), at("pipe"));
     EXPECT_FALSE(storage::StudyFile::isStudyFile(at("pipe")));
-    EXPECT_FALSE(storage::readRunSheet(at("pipe")));
+    EXPECT_FALSE(tests::readRunSheet(at("pipe")));
 }
 
 TEST_F(FileBytes, ComeFromAPipeUpToItsEndAndNoFurtherThanTheBound)

@@ -9,6 +9,7 @@
 #include "storage/recordings/recordings.h"
 #include "storage/recordings/run_traces.h"
 #include "storage/sheet/run_sheet.h"
+#include "tests/support/read_sheet.h"
 
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
@@ -39,7 +40,7 @@ std::string bytesOf(const std::filesystem::path& file)
 
 core::Study generatorDay()
 {
-    const auto sheet = storage::readRunSheet(kSamples / "levee_generator.csv");
+    const auto sheet = tests::readRunSheet(kSamples / "levee_generator.csv");
     EXPECT_TRUE(sheet) << sheet.error().message.english();
     core::Study study = sheet.value().study;
     study.properties.limits = {{"accessory_change.declared_w", demo::kLoad_w},

@@ -6,6 +6,7 @@
 #include "sample_data/make_demo/generator_traces.h"
 #include "storage/recordings/run_traces.h"
 #include "storage/sheet/run_sheet.h"
+#include "tests/support/read_sheet.h"
 
 #include <gtest/gtest.h>
 
@@ -20,7 +21,7 @@ TEST(DemoTraces, DrivenAgainSayTheSame)
 {
     const std::filesystem::path sheet =
         std::filesystem::path(BOTHWAYS_SOURCE_DIR) / "sample_data" / "levee_generator.csv";
-    auto read = storage::readRunSheet(sheet);
+    auto read = tests::readRunSheet(sheet);
     ASSERT_TRUE(read);
     core::Study study = read.value().study;
     study.properties.limits = {{"accessory_change.declared_w", demo::kLoad_w},

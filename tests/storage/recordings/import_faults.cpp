@@ -10,6 +10,7 @@
 #include "storage/study/study_file.h"
 #include "tests/storage/study/study_builders.h"
 #include "tests/support/forgetful_disk.h"
+#include "tests/support/read_sheet.h"
 
 #include <fmt/format.h>
 
@@ -59,8 +60,8 @@ public:
                                 run % 2 == 1 ? "out" : "return", 30 + 7 * run, run, run);
         }
         std::ofstream(m_folder / "sheet.csv") << text;
-        m_sheet = taken(storage::readRunSheet(m_folder / "sheet.csv", {"2026-05-09", "2026-05-09"}))
-                      .study;
+        m_sheet =
+            taken(tests::readRunSheet(m_folder / "sheet.csv", {"2026-05-09", "2026-05-09"})).study;
         StudyFile file = taken(StudyFile::create(m_folder / "original.bothways"));
         for (int i = 0; i < 4; ++i)
             taken(file.addRun(aRun().at_min(7 * i)));

@@ -8,6 +8,7 @@
 #include "storage/study/history_message.h"
 #include "storage/study/study_database.h"
 #include "tests/storage/recordings/trace_builders.h"
+#include "tests/support/read_sheet.h"
 
 #include <SQLiteCpp/Database.h>
 #include <SQLiteCpp/Statement.h>
@@ -42,7 +43,8 @@ public:
             write(name, recording(rows, run));
         }
         write("sheet.csv", text);
-        sheet = taken(readRunSheet(m_folder / "sheet.csv", {"2026-05-09", "2026-05-09"})).study;
+        sheet =
+            taken(tests::readRunSheet(m_folder / "sheet.csv", {"2026-05-09", "2026-05-09"})).study;
         taken(StudyFile::create(study()));
     }
     static std::string recording(int rows, int seed)

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "storage/sheet/run_sheet.h"
 #include "tests/storage/study/study_builders.h"
+#include "tests/support/read_sheet.h"
 
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
@@ -347,12 +348,12 @@ TEST(BadSheet, MoreThanTenThousandRunsAreRefused)
 TEST(BadSheet, FilesThatAreNoSheetsAreRefused)
 {
     const tests::TemporaryFolder folder;
-    EXPECT_THAT(storage::readRunSheet(folder.path()).error().message.english(),
+    EXPECT_THAT(tests::readRunSheet(folder.path()).error().message.english(),
                 StartsWith("is a directory"));
-    EXPECT_THAT(storage::readRunSheet(folder / "none.csv").error().message.english(),
+    EXPECT_THAT(tests::readRunSheet(folder / "none.csv").error().message.english(),
                 StartsWith("there is no such file"));
     std::ofstream(folder / "large.csv") << std::string((64U << 20U) + 1, 'a');
-    const auto large = storage::readRunSheet(folder / "large.csv");
+    const auto large = tests::readRunSheet(folder / "large.csv");
     EXPECT_EQ(core::describe(large.error()),
               (folder / "large.csv").string() + ": is larger than 64 MB; expected a run sheet");
 }
@@ -369,7 +370,7 @@ TEST(BadSheet, AFileThatMayNotBeReadIsRefused)
     if (child == 0) {
         if (geteuid() == 0 && setuid(65534) != 0)
             _exit(2);
-        const auto read = storage::readRunSheet(folder / "mine.csv");
+        const auto read = tests::readRunSheet(folder / "mine.csv");
         _exit(!read && read.error().message.english().starts_with("cannot be read: Permission")
                   ? 0
                   : 1);

@@ -2,8 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/study/clock.h"
 #include "storage/sheet/ordinary_sheet.h"
-#include "storage/sheet/run_sheet.h"
 #include "storage/spreadsheet/workbook.h"
+#include "tests/support/read_sheet.h"
 
 #include <fmt/format.h>
 #include <gmock/gmock.h>
@@ -28,7 +28,7 @@ const std::filesystem::path kSpreadsheets =
 core::Result<storage::RunSheet> readSpreadsheet(const std::string& file,
                                                 const SheetOptions& options = {})
 {
-    return storage::readRunSheet(kSpreadsheets / file, options);
+    return tests::readRunSheet(kSpreadsheets / file, options);
 }
 
 /// "A out 2026-05-09T05:40:00 8.41 l_per_100km (2)": the digits of the consumption last.
@@ -332,7 +332,7 @@ TEST(Spreadsheets, HaveTheDayOfTheirTitleWhereItIsTheOnlyOneAndNobodySaysAnother
     EXPECT_EQ(core::formatDate(said.value().study.runs.front().start), "2026-07-01");
     core::Study known;
     known.properties.date = "2026-08-01";
-    const auto into = storage::readRunSheet(kSpreadsheets / "de_day_in_title.csv", {}, &known);
+    const auto into = tests::readRunSheet(kSpreadsheets / "de_day_in_title.csv", {}, &known);
     ASSERT_TRUE(into);
     EXPECT_EQ(core::formatDate(into.value().study.runs.front().start), "2026-05-09");
     options.date.clear();

@@ -6,6 +6,7 @@
 #include "core/answer/analyse.h"
 #include "core/screening/screening.h"
 #include "storage/sheet/run_sheet.h"
+#include "tests/support/read_sheet.h"
 
 #include <QRegularExpression>
 #include <QTableWidget>
@@ -33,7 +34,7 @@ std::shared_ptr<const app::ResultSet> resultOfSheet(const std::filesystem::path&
 {
     storage::SheetOptions sheetOptions;
     sheetOptions.date = "2026-05-09";
-    auto sheet = storage::readRunSheet(file, sheetOptions);
+    auto sheet = tests::readRunSheet(file, sheetOptions);
     if (!sheet) {
         ADD_FAILURE() << core::describe(sheet.error());
         return std::make_shared<app::ResultSet>();
