@@ -1,21 +1,9 @@
 // Copyright (C) 2026 The Bothways developers
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/answer/analyse.h"
-#include "core/effect/answer.h"
-#include "core/study/units.h"
-#include "tests/support/example_options.h"
-#include "tests/support/plain_sheet.h"
+#include "tests/support/worked_example.h"
 
-#include <gtest/gtest.h>
-#include <nlohmann/json.hpp>
-
-#include <cmath>
-#include <fstream>
-
-// Companions and checks of the worked examples in tests/published/data/examples, calculated in
-// R 4.2.2 from the definitions alone (lm, shapiro.test, pt, complete enumeration; SOURCES.md
-// there). Tolerance 2e-9 relative, for the same reason as in
-// tests/core/answer/worked_examples_test.cpp; 1e-8 for the Durbin-Watson p, which the method
+// Companions and checks of the worked examples, by R 4.2.2 from the definitions alone (lm,
+// shapiro.test, pt, complete enumeration). Tolerance 1e-8 for the Durbin-Watson p, which the method
 // promises to that.
 
 using namespace bothways;
@@ -23,32 +11,8 @@ using nlohmann::json;
 
 namespace {
 
-class WorkedCompanions : public ::testing::TestWithParam<const char*> {
+class WorkedCompanions : public tests::AWorkedExample {
 protected:
-    void SetUp() override
-    {
-        const std::string stem =
-            std::string(BOTHWAYS_SOURCE_DIR "/tests/published/data/examples/") + GetParam();
-        std::ifstream(stem + ".json") >> m_expected;
-        m_analysis =
-            core::analyse(test::PlainSheet::read(stem + ".csv"), test::exampleOptions(GetParam()));
-    }
-
-    static std::optional<double> pct(std::optional<double> log)
-    {
-        return log ? std::optional(core::pctFromLog(*log)) : std::nullopt;
-    }
-
-    static void expectNumber(const json& expected, std::optional<double> actual,
-                             const std::string& what, double relative = 2e-9)
-    {
-        ASSERT_EQ(actual.has_value(), !expected.is_null()) << what;
-        if (actual) {
-            const auto value = expected.get<double>();
-            EXPECT_NEAR(*actual, value, relative * std::abs(value)) << what;
-        }
-    }
-
     static void expectInterval(const json& expected, const std::optional<core::Interval>& actual,
                                const std::string& what)
     {
@@ -70,15 +34,7 @@ protected:
         expectNumber(expected["p"], actual.p, name + " p", pTolerance);
         EXPECT_EQ(core::name(actual.state), expected["state"].get<std::string>()) << name;
     }
-
-    json m_expected;
-    core::Analysis m_analysis;
 };
-
-std::string exampleName(const ::testing::TestParamInfo<const char*>& info)
-{
-    return info.param;
-}
 
 } // namespace
 
@@ -165,7 +121,7 @@ TEST_P(WorkedCompanions, HowFarTheDayItselfMoved)
 
 INSTANTIATE_TEST_SUITE_P(Published, WorkedCompanions,
                          ::testing::Values("morning", "roof_box_open", "two_days", "claim"),
-                         exampleName);
+                         tests::exampleName);
 
 TEST(WorkedCompanions, TheMorningIsSensitive)
 {

@@ -1,64 +1,13 @@
 // Copyright (C) 2026 The Bothways developers
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/answer/analyse.h"
-#include "core/effect/answer.h"
-#include "core/study/units.h"
-#include "tests/support/example_options.h"
-#include "tests/support/plain_sheet.h"
-
-#include <gtest/gtest.h>
-#include <nlohmann/json.hpp>
-
-#include <fstream>
-
-// Expected values: tests/published/data/examples, calculated in R from the definitions
-// (SOURCES.md). Tolerance 2e-9 relative: both sides solve the same well-conditioned problem in
-// doubles, but the expected values turn miles a gallon with 235.214583, which is 1.4e-9 short of
-// the exact factor.
+#include "tests/support/worked_example.h"
 
 using namespace bothways;
 using nlohmann::json;
 
 namespace {
 
-constexpr double kRelative = 2e-9;
-
-class WorkedExample : public ::testing::TestWithParam<const char*> {
-protected:
-    void SetUp() override
-    {
-        const std::string stem =
-            std::string(BOTHWAYS_SOURCE_DIR "/tests/published/data/examples/") + GetParam();
-        std::ifstream(stem + ".json") >> m_expected;
-        m_analysis =
-            core::analyse(test::PlainSheet::read(stem + ".csv"), test::exampleOptions(GetParam()));
-    }
-
-    static void expectNumber(const json& expected, std::optional<double> actual,
-                             const std::string& what)
-    {
-        if (expected.is_null()) {
-            EXPECT_FALSE(actual) << what;
-            return;
-        }
-        ASSERT_TRUE(actual) << what;
-        const auto value = expected.get<double>();
-        EXPECT_NEAR(*actual, value, kRelative * std::abs(value)) << what;
-    }
-
-    static std::optional<double> pct(std::optional<double> log)
-    {
-        return log ? std::optional(core::pctFromLog(*log)) : std::nullopt;
-    }
-
-    json m_expected;
-    core::Analysis m_analysis;
-};
-
-std::string exampleName(const ::testing::TestParamInfo<const char*>& info)
-{
-    return info.param;
-}
+class WorkedExample : public tests::AWorkedExample {};
 
 } // namespace
 
@@ -212,4 +161,4 @@ TEST_P(WorkedExample, PutsDiscardsBack)
 INSTANTIATE_TEST_SUITE_P(Published, WorkedExample,
                          ::testing::Values("morning", "roof_box_open", "too_few", "two_days",
                                            "claim"),
-                         exampleName);
+                         tests::exampleName);
