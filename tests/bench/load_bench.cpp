@@ -3,6 +3,7 @@
 #include "app/answer/input.h"
 #include "storage/recordings/trace_import.h"
 #include "storage/study/study_file.h"
+#include "tests/bench/noted_run.h"
 #include "tests/storage/study/study_builders.h"
 
 #include <fmt/format.h>
@@ -79,12 +80,8 @@ core::Run loadRun(int i)
         run.device();
     if (i % 2 == 1)
         run.returning();
-    core::Run made = run;
-    made.duration_s = 211.0;
+    core::Run made = bench::notedRun(run, i);
     made.distance_km = 5.2;
-    made.wind_ms = 1.5;
-    made.temperature_c = 12.0;
-    made.notes = fmt::format("note {}", i);
     return made;
 }
 

@@ -1,6 +1,7 @@
 // Copyright (C) 2026 The Bothways developers
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "storage/study/study_file.h"
+#include "tests/bench/noted_run.h"
 #include "tests/storage/study/study_builders.h"
 
 #include <fmt/format.h>
@@ -41,12 +42,7 @@ core::Run runAt(int i)
         run.device();
     if (i % 2 == 1)
         run.returning();
-    core::Run made = run;
-    made.duration_s = 211.0;
-    made.wind_ms = 1.5;
-    made.temperature_c = 12.0;
-    made.notes = fmt::format("note {}", i);
-    return made;
+    return bench::notedRun(run, i);
 }
 
 struct Times {

@@ -5,6 +5,7 @@
 #include "storage/live/live_recorder.h"
 #include "storage/recordings/recordings.h"
 #include "storage/recordings/run_traces.h"
+#include "tests/storage/study/faulty_copies.h"
 #include "tests/storage/study/study_builders.h"
 #include "tests/support/forgetful_disk.h"
 
@@ -79,28 +80,7 @@ std::string missingIn(const fs::path& file, const Recorded& recorded)
     return {};
 }
 
-class LiveFolder {
-public:
-    explicit LiveFolder(const fs::path& folder) : m_folder(folder)
-    {
-        const StudyFile made = taken(StudyFile::create(folder / "original.bothways"));
-    }
-    void freshCopy() const
-    {
-        for (const fs::path& one : {study().parent_path(), survivor().parent_path()}) {
-            fs::remove_all(one);
-            fs::create_directory(one);
-        }
-        fs::copy_file(m_folder / "original.bothways", study());
-    }
-    [[nodiscard]] fs::path study() const { return m_folder / "work" / "day.bothways"; }
-    [[nodiscard]] fs::path survivor() const { return m_folder / "after" / "day.bothways"; }
-
-private:
-    fs::path m_folder;
-};
-
-long callsOf(const LiveFolder& live)
+long callsOf(const FaultyCopies& live)
 {
     live.freshCopy();
     ForgetfulDisk disk;
@@ -110,7 +90,7 @@ long callsOf(const LiveFolder& live)
     return disk.calls();
 }
 
-std::string withFault(const LiveFolder& live, long call, DiskFault fault, std::uint32_t seed,
+std::string withFault(const FaultyCopies& live, long call, DiskFault fault, std::uint32_t seed,
                       LiveFaultSweep& sweep)
 {
     live.freshCopy();
@@ -136,7 +116,10 @@ std::string withFault(const LiveFolder& live, long call, DiskFault fault, std::u
 LiveFaultSweep sweepLiveFaults(const fs::path& folder, long every, int forgotten)
 {
     LiveFaultSweep sweep;
-    const LiveFolder live(folder);
+    const FaultyCopies live(folder);
+    {
+        const StudyFile made = taken(StudyFile::create(live.original()));
+    }
     sweep.calls = callsOf(live);
     for (long call = 1; call <= sweep.calls; call += every) {
         for (const DiskFault fault : {DiskFault::error, DiskFault::full, DiskFault::dead})

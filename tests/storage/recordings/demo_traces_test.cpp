@@ -9,7 +9,7 @@
 #include "storage/recordings/recordings.h"
 #include "storage/recordings/run_traces.h"
 #include "storage/sheet/run_sheet.h"
-#include "tests/support/read_sheet.h"
+#include "tests/storage/recordings/demo_day.h"
 
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
@@ -25,6 +25,7 @@ using core::Rule;
 using ::testing::Pair;
 using ::testing::SizeIs;
 using ::testing::UnorderedElementsAre;
+using tests::generatorDay;
 
 namespace {
 
@@ -36,20 +37,6 @@ std::string bytesOf(const std::filesystem::path& file)
     std::ostringstream text;
     text << stream.rdbuf();
     return text.str();
-}
-
-core::Study generatorDay()
-{
-    const auto sheet = tests::readRunSheet(kSamples / "levee_generator.csv");
-    EXPECT_TRUE(sheet) << sheet.error().message.english();
-    core::Study study = sheet.value().study;
-    study.properties.limits = {{"accessory_change.declared_w", demo::kLoad_w},
-                               {"overspeed.rpm", demo::kRotorLimit_rpm},
-                               {"road_speed.target_kmh", demo::kTarget_kmh},
-                               {"stretch.km", demo::kStretch_km}};
-    study.properties.timed_accessories = {
-        {"windscreen", demo::kWindscreen_w, demo::kWindscreen_min}};
-    return study;
 }
 
 /// The recordings that the sheet names, read from their files.

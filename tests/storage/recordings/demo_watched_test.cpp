@@ -3,14 +3,10 @@
 #include "core/watching/watcher.h"
 #include "tests/core/watching/driven_live.h"
 
-#include "sample_data/make_demo/generator_traces.h"
 #include "storage/recordings/run_traces.h"
-#include "storage/sheet/run_sheet.h"
-#include "tests/support/read_sheet.h"
+#include "tests/storage/recordings/demo_day.h"
 
 #include <gtest/gtest.h>
-
-#include <filesystem>
 
 // The recordings of the demo, driven again: what is said while driving is what screening says when
 // the run is over.
@@ -19,18 +15,8 @@ using namespace bothways;
 
 TEST(DemoTraces, DrivenAgainSayTheSame)
 {
-    const std::filesystem::path sheet =
-        std::filesystem::path(BOTHWAYS_SOURCE_DIR) / "sample_data" / "levee_generator.csv";
-    auto read = tests::readRunSheet(sheet);
-    ASSERT_TRUE(read);
-    core::Study study = read.value().study;
-    study.properties.limits = {{"accessory_change.declared_w", demo::kLoad_w},
-                               {"overspeed.rpm", demo::kRotorLimit_rpm},
-                               {"road_speed.target_kmh", demo::kTarget_kmh},
-                               {"stretch.km", demo::kStretch_km}};
-    study.properties.timed_accessories = {
-        {"windscreen", demo::kWindscreen_w, demo::kWindscreen_min}};
-    auto traces = storage::tracesOfSheet(sheet, study);
+    const core::Study study = tests::generatorDay();
+    auto traces = storage::tracesOfSheet(tests::generatorSheet(), study);
     ASSERT_TRUE(traces);
     const core::TraceProvider recordings = std::move(traces).take();
     int driven = 0, said = 0;

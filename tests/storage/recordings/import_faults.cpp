@@ -8,6 +8,7 @@
 #include "storage/recordings/trace_import.h"
 #include "storage/sheet/run_sheet.h"
 #include "storage/study/study_file.h"
+#include "tests/storage/study/faulty_copies.h"
 #include "tests/storage/study/study_builders.h"
 #include "tests/support/forgetful_disk.h"
 #include "tests/support/read_sheet.h"
@@ -48,10 +49,10 @@ ImportSeen seenOf(const StudyFile& file)
 
 constexpr int kRecordings = 3;
 
-class FaultBench {
+class FaultBench : public FaultyCopies {
 public:
     FaultBench(FaultyImport import, const fs::path& folder, int rows)
-        : m_import(import), m_folder(folder)
+        : FaultyCopies(folder), m_import(import), m_folder(folder)
     {
         std::string text = "run,configuration,direction,start,duration_s,l_per_100km,trace\n";
         for (int run = 1; run <= kRecordings; ++run) {
@@ -62,7 +63,7 @@ public:
         std::ofstream(m_folder / "sheet.csv") << text;
         m_sheet =
             taken(tests::readRunSheet(m_folder / "sheet.csv", {"2026-05-09", "2026-05-09"})).study;
-        StudyFile file = taken(StudyFile::create(m_folder / "original.bothways"));
+        StudyFile file = taken(StudyFile::create(original()));
         for (int i = 0; i < 4; ++i)
             taken(file.addRun(aRun().at_min(7 * i)));
     }
@@ -76,16 +77,6 @@ public:
         }
         return outcomeOf(storage::importSheet(file, m_sheet, m_folder / "sheet.csv"));
     }
-    void freshCopy() const
-    {
-        for (const fs::path& one : {study().parent_path(), survivor().parent_path()}) {
-            fs::remove_all(one);
-            fs::create_directory(one);
-        }
-        fs::copy_file(m_folder / "original.bothways", study());
-    }
-    [[nodiscard]] fs::path study() const { return m_folder / "work" / "day.bothways"; }
-    [[nodiscard]] fs::path survivor() const { return m_folder / "after" / "day.bothways"; }
 
 private:
     template <class T>
