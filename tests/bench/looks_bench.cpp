@@ -13,6 +13,7 @@
 #include "core/effect/effect_model.h"
 #include "core/effect/headline.h"
 #include "core/effect/verdict.h"
+#include "tests/support/open_day.h"
 #include "tests/support/simulated_day.h"
 
 #include <fmt/format.h>
@@ -103,8 +104,8 @@ void printLooks(int repeats)
             bool wrong = false, wrongAnyLook = false;
             for (SimulatedDay& look : looks) {
                 look.copyReadings(looks.back());
-                const auto& headline =
-                    std::get<core::HeadlineFit>(core::headlineOf(look.prepared(), {})).headline;
+                const auto answer = core::headlineOf(look.prepared(), {});
+                const auto& headline = std::get<core::HeadlineFit>(answer).headline;
                 wrong = wrong || headline.high_log < 0.0 || headline.low_log > 0.0;
                 const auto held = core::anyLookOf(look.prepared(), {});
                 wrongAnyLook =
@@ -118,33 +119,12 @@ void printLooks(int repeats)
     }
 }
 
-/// Two days of A/B/A with 2 pairs a block and one of A/B with 8, under a drift of 1 %/h: the study
-/// is closed, the last day open.
 void printOpenDay(int repeats)
 {
-    std::vector<core::Observation> pairs;
-    const auto day = [&](const std::string& sequence, int each, int number) {
-        double hours = 24.0 * number;
-        for (const char letter : sequence)
-            for (int k = 0; k < each; ++k, hours += 0.25)
-                pairs.push_back({hours, number, letter == 'B', 0.0});
-    };
-    day("ABA", 2, 0);
-    day("ABA", 2, 1);
-    day("AB", 8, 2);
-    const core::Columns columns = core::effectColumns(pairs, true);
-    const std::vector<double> times = core::centredTimes(pairs);
-    std::mt19937_64 random(kSeed);
-    std::normal_distribution<double> normal(0.0, 0.01);
+    tests::OpenDayBesideClosedOnes study(kSeed);
     Share share;
-    for (int i = 0; i < repeats; ++i) {
-        std::vector<double> y;
-        for (const double hours : times)
-            y.push_back(0.01 * hours + normal(random));
-        const core::LeastSquaresFit fit = core::leastSquares(columns, y);
-        share.count(std::optional(
-            core::intervalOf(fit.coefficients[0], fit.s() * std::sqrt(fit.cov(0, 0)), fit.df, {})));
-    }
+    for (int i = 0; i < repeats; ++i)
+        share.count(std::optional(study.draw()));
     fmt::print("\nclosed study with an open day under 1 %/h: {}\n", share.text());
 }
 

@@ -6,6 +6,7 @@
 #include "core/effect/effect_model.h"
 #include "core/effect/headline.h"
 #include "core/effect/verdict.h"
+#include "tests/support/open_day.h"
 #include "tests/support/simulated_day.h"
 
 #include <gtest/gtest.h>
@@ -206,29 +207,9 @@ TEST(Coverage, LookingAfterEachBlockFoolsTheHeadlineAndNotAnyLook)
 
 TEST(Coverage, AnOpenDayBesideClosedOnesKeepsThePromiseUnderADrift)
 {
-    // Two days A/B/A with 2 pairs a block and one A/B with 8 under 1 %/h: 0.951 measured.
-    std::vector<core::Observation> pairs;
-    const auto drive = [&](const std::string& sequence, int each, int day) {
-        double hours = 24.0 * day;
-        for (const char letter : sequence)
-            for (int k = 0; k < each; ++k, hours += 0.25)
-                pairs.push_back({hours, day, letter == 'B', 0.0});
-    };
-    drive("ABA", 2, 0);
-    drive("ABA", 2, 1);
-    drive("AB", 8, 2);
-    const core::Columns columns = core::effectColumns(pairs, true);
-    const std::vector<double> times = core::centredTimes(pairs);
-    std::mt19937_64 random(kSeed);
-    std::normal_distribution<double> normal(0.0, 0.01);
+    tests::OpenDayBesideClosedOnes study(kSeed); // 0.951 measured
     Share share;
-    for (int i = 0; i < kRepeats; ++i) {
-        std::vector<double> y;
-        for (const double hours : times)
-            y.push_back(0.01 * hours + normal(random));
-        const core::LeastSquaresFit fit = core::leastSquares(columns, y);
-        share.hold(std::optional(
-            core::intervalOf(fit.coefficients[0], fit.s() * std::sqrt(fit.cov(0, 0)), fit.df, {})));
-    }
+    for (int i = 0; i < kRepeats; ++i)
+        share.hold(std::optional(study.draw()));
     expectShare(share, 0.95, "closed study with an open day");
 }
