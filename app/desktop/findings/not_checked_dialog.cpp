@@ -3,6 +3,7 @@
 #include "app/desktop/findings/not_checked_dialog.h"
 
 #include "app/desktop/look/help_topics.h"
+#include "app/desktop/look/page_parts.h"
 #include "app/desktop/look/words.h"
 #include "app/wording/runs.h"
 
@@ -45,15 +46,9 @@ NotCheckedDialog::NotCheckedDialog(const std::vector<core::NotChecked>& list,
     auto* top = new QLabel(tr("What a rule could not look at, it has not passed."), this);
     box->addWidget(top);
     auto* table = new QTableWidget(static_cast<int>(runs.size()), 3, this);
-    table->setObjectName("notCheckedList");
-    table->setAccessibleName(windowTitle());
+    parts::dress(*table, "notCheckedList", windowTitle());
+    parts::setLowRows(*table);
     table->setHorizontalHeaderLabels({tr("Rule"), tr("Why"), tr("Runs")});
-    table->setEditTriggers(QAbstractItemView::NoEditTriggers);
-    table->setSelectionBehavior(QAbstractItemView::SelectRows);
-    table->setTabKeyNavigation(false);
-    table->verticalHeader()->hide();
-    table->verticalHeader()->setDefaultSectionSize(fontMetrics().height() + 8);
-    table->horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
     int row = 0;
     for (const auto& [what, numbers] : runs) {
         table->setItem(row, 0, new QTableWidgetItem(what.first));

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/look/hinted_table_view.h"
 
+#include "app/desktop/look/page_parts.h"
 #include "app/desktop/look/table_copy.h"
 
 #include <QClipboard>
@@ -70,7 +71,7 @@ void HintedTableView::keyPressEvent(QKeyEvent* event)
 
 void HintedTableView::fitRows()
 {
-    verticalHeader()->setDefaultSectionSize(fontMetrics().height() + 8);
+    parts::setLowRows(*this);
 }
 
 void HintedTableView::changeEvent(QEvent* event)

@@ -226,18 +226,29 @@ private:
 
 } // namespace
 
+void dress(QTableWidget& table, const QString& objectName, const QString& accessibleName)
+{
+    table.setObjectName(objectName);
+    table.setAccessibleName(accessibleName);
+    table.setEditTriggers(QAbstractItemView::NoEditTriggers);
+    table.setSelectionBehavior(QAbstractItemView::SelectRows);
+    table.setTabKeyNavigation(false);
+    table.verticalHeader()->hide();
+    table.horizontalHeader()->setHighlightSections(false);
+    table.horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
+}
+
+void setLowRows(QTableView& table)
+{
+    table.verticalHeader()->setDefaultSectionSize(table.fontMetrics().height() + 8);
+}
+
 QTableWidget* readingTable(const QString& objectName)
 {
     auto* table = new ReadingTable;
-    table->setObjectName(objectName);
-    table->setEditTriggers(QAbstractItemView::NoEditTriggers);
-    table->setSelectionBehavior(QAbstractItemView::SelectRows);
+    dress(*table, objectName);
     table->setAlternatingRowColors(true);
     table->setShowGrid(false);
-    table->verticalHeader()->setVisible(false);
-    table->horizontalHeader()->setHighlightSections(false);
-    table->setTabKeyNavigation(false);
-    table->horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
     table->horizontalHeader()->setStretchLastSection(true);
     table->setWordWrap(true);
     auto* copy = new QShortcut(QKeySequence::Copy, table);

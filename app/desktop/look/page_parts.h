@@ -8,6 +8,7 @@ class QBoxLayout;
 class QLabel;
 class QLayout;
 class QScrollArea;
+class QTableView;
 class QTableWidget;
 class QWidget;
 
@@ -30,6 +31,11 @@ void nameField(QWidget& field, const QString& name);
 [[nodiscard]] QScrollArea* scrolled(QBoxLayout* column);
 /// Deletes everything in a layout.
 void clear(QLayout& layout);
+/// What all tables have in common: no headings of rows, those of columns at the left, Tab leads out
+/// of it. It is read, a row at a time; where somebody types into it, the caller says so afterwards.
+void dress(QTableWidget& table, const QString& objectName, const QString& accessibleName = {});
+/// Rows of one line of text, with a little air.
+void setLowRows(QTableView& table);
 /// A table for reading: whole rows selected, no editing, Ctrl+C copies the selection.
 [[nodiscard]] QTableWidget* readingTable(const QString& objectName);
 /// A cell of it; numbers stand at the right.

@@ -91,15 +91,10 @@ bool isTime(const std::string& channel)
 
 ChannelMappingTable::ChannelMappingTable(QWidget* parent) : QTableWidget(0, columns, parent)
 {
-    setObjectName("channelMapping");
-    setAccessibleName(tr("What the columns are"));
+    parts::dress(*this, "channelMapping", tr("What the columns are"));
     setHorizontalHeaderLabels({tr("Column"), tr("First cells"), tr("is"), tr("recorded in")});
-    setEditTriggers(QAbstractItemView::NoEditTriggers);
     setSelectionMode(QAbstractItemView::NoSelection);
-    setTabKeyNavigation(false);
     setWordWrap(false);
-    verticalHeader()->hide();
-    horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
     horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
     horizontalHeader()->setSectionResizeMode(cellsColumn, QHeaderView::Stretch);
 }

@@ -3,6 +3,7 @@
 #include "app/desktop/recordings/cut_table.h"
 
 #include "app/desktop/document/run_draft.h"
+#include "app/desktop/look/page_parts.h"
 #include "app/desktop/look/recorded_words.h"
 #include "app/desktop/look/said.h"
 #include "app/desktop/recordings/cut_material.h"
@@ -51,15 +52,9 @@ int plannedConfiguration(const core::PlannedStudy& plan, int run)
 
 CutTable::CutTable(QWidget* parent) : QTableWidget(0, columns, parent)
 {
-    setObjectName("cutTable");
-    setAccessibleName(tr("Parts of the recording"));
+    parts::dress(*this, "cutTable", tr("Parts of the recording"));
     setHorizontalHeaderLabels(
         {tr("A run"), tr("from"), tr("to"), tr("Length"), tr("Direction"), tr("becomes")});
-    setEditTriggers(QAbstractItemView::NoEditTriggers);
-    setSelectionBehavior(QAbstractItemView::SelectRows);
-    setTabKeyNavigation(false);
-    verticalHeader()->hide();
-    horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
     horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
     horizontalHeader()->setSectionResizeMode(becomesColumn, QHeaderView::Stretch);
     connect(this, &QTableWidget::itemChanged, this, [this](const QTableWidgetItem* item) {

@@ -71,20 +71,13 @@ void RecordingsDialog::build()
 {
     auto* box = new QVBoxLayout(this);
     m_list = new QTableWidget(0, 6, this);
-    m_list->setObjectName("recordingsList");
-    m_list->setAccessibleName(windowTitle());
+    parts::dress(*m_list, "recordingsList", windowTitle());
+    parts::setLowRows(*m_list);
     m_list->setHorizontalHeaderLabels(
         {tr("Recording"), tr("Start"), tr("Length"), tr("Rows"), tr("Size"), tr("Runs")});
     for (int column = 0; column < m_list->columnCount(); ++column)
         m_list->horizontalHeaderItem(column)->setTextAlignment(alignmentOf(column));
-    m_list->horizontalHeader()->setHighlightSections(false);
-    m_list->setEditTriggers(QAbstractItemView::NoEditTriggers);
-    m_list->setSelectionBehavior(QAbstractItemView::SelectRows);
     m_list->setSelectionMode(QAbstractItemView::SingleSelection);
-    m_list->setTabKeyNavigation(false);
-    m_list->verticalHeader()->hide();
-    m_list->verticalHeader()->setDefaultSectionSize(fontMetrics().height() + 8);
-    m_list->horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
     m_list->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
     m_list->horizontalHeader()->setSectionResizeMode(0, QHeaderView::Stretch);
     m_words = new QLabel(this);

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/window/columns_dialog.h"
 
+#include "app/desktop/look/page_parts.h"
 #include "app/desktop/look/said.h"
 #include "app/wording/channels.h"
 #include "core/study/units.h"
@@ -105,12 +106,10 @@ void ColumnsDialog::build()
     box->addLayout(questions);
 
     m_table = new QTableWidget(this);
-    m_table->setObjectName("columnTable");
-    m_table->setAccessibleName(tr("The first rows of the sheet, and what each column becomes"));
-    m_table->setEditTriggers(QAbstractItemView::NoEditTriggers);
+    parts::dress(*m_table, "columnTable",
+                 tr("The first rows of the sheet, and what each column becomes"));
     m_table->setSelectionMode(QAbstractItemView::NoSelection);
-    m_table->setTabKeyNavigation(false);
-    m_table->horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
+    m_table->verticalHeader()->show();
     box->addWidget(m_table, 1);
 
     m_found = new QLabel(this);

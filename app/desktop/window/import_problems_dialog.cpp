@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/window/import_problems_dialog.h"
 
+#include "app/desktop/look/page_parts.h"
 #include "app/desktop/look/said.h"
 
 #include <QClipboard>
@@ -55,14 +56,8 @@ ImportProblemsDialog::ImportProblemsDialog(const Language& in, const QString& fi
     box->addWidget(top);
 
     auto* list = new QTableWidget(count, 2, this);
-    list->setObjectName("importProblemList");
-    list->setAccessibleName(tr("Places in the run sheet that need a look"));
+    parts::dress(*list, "importProblemList", tr("Places in the run sheet that need a look"));
     list->setHorizontalHeaderLabels({tr("Line and column"), tr("What is wrong")});
-    list->setEditTriggers(QAbstractItemView::NoEditTriggers);
-    list->setSelectionBehavior(QAbstractItemView::SelectRows);
-    list->setTabKeyNavigation(false);
-    list->verticalHeader()->hide();
-    list->horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
     const auto fill = [&](int row, const core::Error& fault) {
         list->setItem(row, 0, new QTableWidgetItem(placeInFile(in, fault)));
         list->setItem(row, 1, new QTableWidgetItem(said(in, fault.message)));

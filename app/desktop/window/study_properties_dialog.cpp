@@ -3,6 +3,7 @@
 // Long: one dialog of four pages that check each other.
 #include "app/desktop/window/study_properties_dialog.h"
 
+#include "app/desktop/look/page_parts.h"
 #include "app/desktop/look/said.h"
 #include "app/desktop/look/words.h"
 #include "core/study/limits.h"
@@ -108,14 +109,11 @@ QTableWidget* makeTable(const QString& objectName, const QString& accessibleName
                         const QStringList& headers, QWidget* parent)
 {
     auto* table = new QTableWidget(0, static_cast<int>(headers.size()), parent);
-    table->setObjectName(objectName);
-    table->setAccessibleName(accessibleName);
+    parts::dress(*table, objectName, accessibleName);
+    parts::setLowRows(*table);
     table->setHorizontalHeaderLabels(headers);
-    table->horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
-    table->verticalHeader()->hide();
-    table->setTabKeyNavigation(false);
     table->setWordWrap(false);
-    table->verticalHeader()->setDefaultSectionSize(table->fontMetrics().height() + 8);
+    table->setSelectionBehavior(QAbstractItemView::SelectItems);
     table->setEditTriggers(QAbstractItemView::AllEditTriggers);
     return table;
 }
