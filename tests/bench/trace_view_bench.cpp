@@ -74,7 +74,7 @@ Figures ours(const std::vector<std::shared_ptr<core::Samples>>& channels)
     TracePlot::Content content;
     for (int i = 0; i < kChannels; ++i) {
         TraceStrip strip{QString::number(i), QString::number(i), 1.0, {}};
-        strip.lines.push_back({1, QStringLiteral("run 1"), Theme::light().overlay(i), false,
+        strip.lines.push_back({1, QStringLiteral("run 1"), Theme::light().series(i % 2 != 0), false,
                                std::make_shared<TraceSeries>(channels[static_cast<std::size_t>(i)],
                                                              TraceAxis::time, DistanceOfTime())});
         content.strips.push_back(strip);
@@ -110,7 +110,7 @@ Figures theirs(const std::vector<std::shared_ptr<core::Samples>>& channels)
             points.append({samples.time_s[k], samples.value[k]});
         graph->data()->set(points, true);
         graph->setAntialiased(true);
-        graph->setPen(QPen(Theme::light().overlay(i), 1.0));
+        graph->setPen(QPen(Theme::light().series(i % 2 != 0), 1.0));
         graph->rescaleAxes();
     }
     plot.show();

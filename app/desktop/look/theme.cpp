@@ -121,17 +121,6 @@ const QColor& Theme::state(core::CheckState state) const
     return unknown;
 }
 
-QColor Theme::overlay(int n) const
-{
-    using namespace okabe_ito;
-    constexpr std::array kOnLight{kBlue,          kVermilion, kBluishGreen,
-                                  kReddishPurple, kOrange,    kSkyBlue};
-    constexpr std::array kOnDark{kSkyBlue,       kOrange, kBluishGreen,
-                                 kReddishPurple, kYellow, kVermilion};
-    const std::array<QRgb, 6>& colours = dark ? kOnDark : kOnLight;
-    return QColor::fromRgb(colours[static_cast<std::size_t>(std::max(n, 0)) % colours.size()]);
-}
-
 Qt::PenStyle Theme::dashes(int n)
 {
     constexpr std::array kStyles{Qt::SolidLine, Qt::DashLine, Qt::DotLine, Qt::DashDotLine,

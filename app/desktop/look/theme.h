@@ -16,16 +16,12 @@ class QApplication;
 /// baseline is a disc, the device a square, states have a shape and a word.
 namespace bothways::app {
 
-/// Okabe and Ito 2008, in the order of their figure.
+/// Of Okabe and Ito 2008, those that are used here.
 namespace okabe_ito {
-inline constexpr QRgb kBlack = 0xff000000;
 inline constexpr QRgb kOrange = 0xffe69f00;
 inline constexpr QRgb kSkyBlue = 0xff56b4e9;
-inline constexpr QRgb kBluishGreen = 0xff009e73;
-inline constexpr QRgb kYellow = 0xfff0e442;
 inline constexpr QRgb kBlue = 0xff0072b2;
 inline constexpr QRgb kVermilion = 0xffd55e00;
-inline constexpr QRgb kReddishPurple = 0xffcc79a7;
 } // namespace okabe_ito
 
 struct Theme {
@@ -52,8 +48,6 @@ struct Theme {
     [[nodiscard]] QPalette palette() const;
     [[nodiscard]] const QColor& series(bool isDevice) const { return isDevice ? device : baseline; }
     [[nodiscard]] const QColor& state(core::CheckState state) const;
-    /// Colour of the n-th of several runs or studies that are laid over one another; stays with n.
-    [[nodiscard]] QColor overlay(int n) const;
     /// Runs that are laid over one another keep the colour of their configuration; the n-th of one
     /// configuration is told apart by its dashes.
     [[nodiscard]] static Qt::PenStyle dashes(int n);

@@ -62,12 +62,4 @@ TEST(ThemeShapes, TellConfigurationsApartWithoutColour)
     EXPECT_EQ(markOf(theme, false, true).brush().color(), theme.paper);
 }
 
-TEST(ThemeOverlay, GivesTheSameRunTheSameColour)
-{
-    const Theme theme = Theme::light();
-    EXPECT_EQ(theme.overlay(2), theme.overlay(2));
-    EXPECT_NE(theme.overlay(0), theme.overlay(1));
-    EXPECT_EQ(theme.overlay(-3), theme.overlay(0));
-}
-
 } // namespace
