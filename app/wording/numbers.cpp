@@ -17,14 +17,6 @@ bool roundsToNothing(double value, int decimals)
     return std::abs(value) < 0.5 * std::pow(10.0, -decimals);
 }
 
-/// Decimals at which `pct` is seen to differ from nothing.
-int decimalsThatShow(double pct, int decimals)
-{
-    while (decimals < kMostDecimals && pct != 0.0 && roundsToNothing(pct, decimals))
-        ++decimals;
-    return decimals;
-}
-
 std::string size_pct(const Language& in, double pct, int decimals)
 {
     return in.say("{} %"_t, fixed(in, std::abs(pct), decimalsThatShow(pct, decimals)));
@@ -102,21 +94,42 @@ std::string grouped(const Language& in, double value, int decimals)
            localised(in, plain.substr(point));
 }
 
+std::string lengthOf(double seconds)
+{
+    const auto whole = std::llround(std::max(seconds, 0.0));
+    const auto hours = whole / 3600, minutes = whole / 60 % 60, rest = whole % 60;
+    return hours > 0 ? fmt::format("{}:{:02}:{:02}", hours, minutes, rest)
+                     : fmt::format("{}:{:02}", minutes, rest);
+}
+
 std::string shortest(const Language& in, double value)
 {
     return localised(in, fmt::format("{:.9g}", value));
 }
 
-std::string significant(const Language& in, double value, int digits)
+Rounded roundedTo(double value, int digits)
 {
     if (value == 0.0 || !std::isfinite(value))
-        return "0";
+        return {value, 0};
     const int magnitude = static_cast<int>(std::floor(std::log10(std::abs(value))));
     const int decimals = digits - 1 - magnitude;
     if (decimals >= 0)
-        return grouped(in, value, std::min(decimals, 9));
+        return {value, std::min(decimals, 9)};
     const double unit = std::pow(10.0, -decimals);
-    return grouped(in, std::round(value / unit) * unit, 0);
+    return {std::round(value / unit) * unit, 0};
+}
+
+std::string significant(const Language& in, double value, int digits)
+{
+    const Rounded rounded = roundedTo(value, digits);
+    return std::isfinite(value) ? grouped(in, rounded.value, rounded.decimals) : "0";
+}
+
+int decimalsThatShow(double value, int decimals)
+{
+    while (decimals < kMostDecimals && value != 0.0 && roundsToNothing(value, decimals))
+        ++decimals;
+    return decimals;
 }
 
 int decimalsFor(double uncertainty)

@@ -17,16 +17,26 @@ namespace bothways::app {
 [[nodiscard]] std::string fixed(const Language& in, double value, int decimals);
 /// The same with commas between thousands: "3,410".
 [[nodiscard]] std::string grouped(const Language& in, double value, int decimals = 0);
+/// A length of time: "3:07", "1:02:45". A negative one is "0:00".
+[[nodiscard]] std::string lengthOf(double seconds);
 /// The shortest text: "1", "0.5", "95". Rounded to 9 digits, so that 100 * 0.95 is "95".
 [[nodiscard]] std::string shortest(const Language& in, double value);
 /// `value` with about `digits` significant digits and no exponent: "0.064", "12", "3,400".
 [[nodiscard]] std::string significant(const Language& in, double value, int digits = 2);
+/// What significant() writes, before it is written.
+struct Rounded {
+    double value = 0.0;
+    int decimals = 0;
+};
+[[nodiscard]] Rounded roundedTo(double value, int digits);
 
 /// Decimals that give `uncertainty` two significant digits; 0 to 4.
 ///
 /// Source of the habit: JCGM 100:2008 (GUM), 7.2.6: an uncertainty is quoted to at most two
 /// significant digits.
 [[nodiscard]] int decimalsFor(double uncertainty);
+/// `decimals`, or as many more, up to 4, as show that `value` is not nothing.
+[[nodiscard]] int decimalsThatShow(double value, int decimals);
 
 /// "1.2 % less", "1.2 % more"; "0.0 %" when it rounds to nothing.
 [[nodiscard]] std::string change(const Language& in, double pct, int decimals);

@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/look/recorded_words.h"
 
-#include <cmath>
+#include "app/wording/numbers.h"
 
 namespace bothways::app {
 namespace {
@@ -36,11 +36,7 @@ QString sizeText(qint64 bytes, const UnitsShown& units)
 
 QString lengthText(double seconds)
 {
-    const auto whole = std::llround(std::max(seconds, 0.0));
-    const auto two = [](long long n) { return QStringLiteral("%1").arg(n, 2, 10, QChar(u'0')); };
-    if (whole < 3600)
-        return QStringLiteral("%1:%2").arg(whole / 60).arg(two(whole % 60));
-    return QStringLiteral("%1:%2:%3").arg(whole / 3600).arg(two(whole / 60 % 60), two(whole % 60));
+    return QString::fromStdString(lengthOf(seconds));
 }
 
 } // namespace bothways::app

@@ -105,52 +105,43 @@ void paintCheck(QPainter& painter, const QRectF& box, core::CheckState state, co
     }
 }
 
-VerdictMark::VerdictMark(QWidget* parent) : QWidget(parent)
+StateMark::StateMark(QWidget* parent) : QWidget(parent)
 {
     setSizePolicy(QSizePolicy::Fixed, QSizePolicy::Fixed);
+}
+
+void StateMark::showIn(const Theme& theme)
+{
+    m_theme = theme;
+    update();
+}
+
+void StateMark::paintEvent(QPaintEvent*)
+{
+    QPainter painter(this);
+    paint(painter, squareOf(*this, air()), m_theme);
 }
 
 void VerdictMark::show(core::VerdictClass cls, const Theme& theme)
 {
     m_class = cls;
-    m_theme = theme;
-    update();
+    showIn(theme);
 }
 
-QSize VerdictMark::sizeHint() const
+void VerdictMark::paint(QPainter& painter, const QRectF& box, const Theme& theme) const
 {
-    const int side = 3 * fontMetrics().height();
-    return {side, side};
-}
-
-void VerdictMark::paintEvent(QPaintEvent*)
-{
-    QPainter painter(this);
-    paintVerdict(painter, squareOf(*this, 1.0), m_class, m_theme);
-}
-
-CheckMark::CheckMark(QWidget* parent) : QWidget(parent)
-{
-    setSizePolicy(QSizePolicy::Fixed, QSizePolicy::Fixed);
+    paintVerdict(painter, box, m_class, theme);
 }
 
 void CheckMark::show(core::CheckState state, const Theme& theme)
 {
     m_state = state;
-    m_theme = theme;
-    update();
+    showIn(theme);
 }
 
-QSize CheckMark::sizeHint() const
+void CheckMark::paint(QPainter& painter, const QRectF& box, const Theme& theme) const
 {
-    const int side = fontMetrics().height() + 4;
-    return {side, side};
-}
-
-void CheckMark::paintEvent(QPaintEvent*)
-{
-    QPainter painter(this);
-    paintCheck(painter, squareOf(*this, 2.0), m_state, m_theme);
+    paintCheck(painter, box, m_state, theme);
 }
 
 } // namespace bothways::app

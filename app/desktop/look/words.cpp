@@ -4,23 +4,12 @@
 
 #include "core/study/units.h"
 
-#include <algorithm>
 #include <cmath>
 
 namespace bothways::app {
 namespace {
 
-constexpr int kMostDecimals = 4;
 constexpr double kSmallestP = 0.001;
-
-/// Decimals at which `value` is seen to differ from nothing.
-int decimalsThatShow(double value, int decimals)
-{
-    while (decimals < kMostDecimals && value != 0.0 &&
-           std::abs(value) < 0.5 * std::pow(10.0, -decimals))
-        ++decimals;
-    return decimals;
-}
 
 const QString& nothing()
 {
@@ -57,14 +46,8 @@ QString NumberWords::shortest(double value) const
 
 QString NumberWords::significant(double value, int digits) const
 {
-    if (value == 0.0 || !std::isfinite(value))
-        return m_units.number(value, 0);
-    const int magnitude = static_cast<int>(std::floor(std::log10(std::abs(value))));
-    const int decimals = digits - 1 - magnitude;
-    if (decimals >= 0)
-        return m_units.number(value, std::min(decimals, 9));
-    const double unit = std::pow(10.0, -decimals);
-    return m_units.number(std::round(value / unit) * unit, 0);
+    const Rounded rounded = roundedTo(value, digits);
+    return m_units.number(rounded.value, rounded.decimals);
 }
 
 QString NumberWords::signedRange(double lowLog, double highLog, int decimals) const

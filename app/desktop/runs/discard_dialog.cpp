@@ -32,17 +32,12 @@ QString nameOf(core::Rule rule)
     return QString::fromUtf8(name.data(), static_cast<qsizetype>(name.size()));
 }
 
-QString capitalised(const QString& text)
-{
-    return text.left(1).toUpper() + text.mid(1);
-}
-
 /// What was found comes first; where nothing was, that it is in words.
 void fillReasons(QComboBox& box, const Language& in, const std::vector<core::Rule>& proposed)
 {
     const auto add = [&](core::Rule rule) {
         if (box.findData(nameOf(rule)) < 0)
-            box.addItem(capitalised(shown(wording::ruleName(in, rule))), nameOf(rule));
+            box.addItem(withCapital(shown(wording::ruleName(in, rule))), nameOf(rule));
     };
     for (const core::Rule rule : proposed)
         add(rule);
