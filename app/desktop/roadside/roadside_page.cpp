@@ -67,11 +67,6 @@ RoadsidePage::RoadsidePage(StudyDocument& document, Preferences& preferences, Cl
 
 RoadsidePage::~RoadsidePage() = default;
 
-BigButton* RoadsidePage::find(const char* name) const
-{
-    return findChild<BigButton*>(name);
-}
-
 QString RoadsidePage::notice() const
 {
     return m_notice->text();

@@ -11,6 +11,8 @@
 #include "app/desktop/watch/live_desk.h"
 #include "app/desktop/watch/watch_panel.h"
 
+#include "app/desktop/look/said.h"
+
 #include <QGridLayout>
 #include <QHBoxLayout>
 #include <QLineEdit>
@@ -39,11 +41,6 @@ Layout* spaced(Layout* layout)
     return layout;
 }
 
-QString capitalised(const QString& text)
-{
-    return text.left(1).toUpper() + text.mid(1);
-}
-
 } // namespace
 
 BigButton* RoadsidePage::button(Kind kind, const char* name, Qt::Key key, QWidget* parent,
@@ -52,6 +49,11 @@ BigButton* RoadsidePage::button(Kind kind, const char* name, Qt::Key key, QWidge
     auto* made = new BigButton(kind, name, key, parent);
     connect(made, &QAbstractButton::clicked, this, job);
     return made;
+}
+
+BigButton* RoadsidePage::find(const char* name) const
+{
+    return findChild<BigButton*>(name);
 }
 
 BigLabel* RoadsidePage::label(const char* name, double most, QWidget* parent)
@@ -297,7 +299,7 @@ QWidget* RoadsidePage::buildDiscard()
     for (const core::Rule rule : kReasons) {
         const std::string reason(core::ruleName(rule));
         add("reason_" + QByteArray::fromStdString(reason),
-            capitalised(shown(wording::ruleName(m_preferences.spoken(), rule))),
+            withCapital(shown(wording::ruleName(m_preferences.spoken(), rule))),
             Qt::Key(place == 9 ? Qt::Key_0 : Qt::Key_1 + place),
             [this, reason] { discardFor(reason); });
     }

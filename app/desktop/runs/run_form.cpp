@@ -486,6 +486,21 @@ void RunForm::commitMark(std::string_view word, bool there)
     }
 }
 
+void RunForm::switchConfiguration()
+{
+    auto* box =
+        qobject_cast<QComboBox*>(m_editors.value(static_cast<int>(RunField::configuration)));
+    const QString now = box->currentText();
+    for (const QString& other : configurationChoices(m_document.study()))
+        if (!core::sameWord(other.toStdString(), now.toStdString())) {
+            box->setCurrentText(other);
+            box->lineEdit()->setModified(true);
+            break;
+        }
+    review();
+    commitEdit(RunField::configuration);
+}
+
 void RunForm::takeStudy()
 {
     if (m_isNew) {

@@ -9,9 +9,6 @@
 #include "storage/sheet/run_sheet.h"
 
 #include <QCheckBox>
-#include <QComboBox>
-#include <QLabel>
-#include <QLineEdit>
 
 #include <algorithm>
 #include <set>
@@ -117,21 +114,6 @@ void RunForm::writeSeveral(const std::vector<core::Run>& runs, RunField field)
             return;
         }
     m_document.updateRuns(runs);
-}
-
-void RunForm::switchConfiguration()
-{
-    auto* box =
-        qobject_cast<QComboBox*>(m_editors.value(static_cast<int>(RunField::configuration)));
-    const QString now = box->currentText();
-    for (const QString& other : configurationChoices(m_document.study()))
-        if (!core::sameWord(other.toStdString(), now.toStdString())) {
-            box->setCurrentText(other);
-            box->lineEdit()->setModified(true);
-            break;
-        }
-    review();
-    commitEdit(RunField::configuration);
 }
 
 } // namespace bothways::app
