@@ -14,7 +14,7 @@ namespace bothways::app {
 class HelpWindow;
 
 /// Opens the handbook at the right place for a window and its dialogs: when asked by a "?" (see
-/// helpButton() of pages/help_topics.h), and for F1. A dialog keeps the keys of its window from
+/// helpButton() of look/help_topics.h), and for F1. A dialog keeps the keys of its window from
 /// working, so F1 in one is caught here.
 class HelpDesk final : public QObject {
     Q_OBJECT

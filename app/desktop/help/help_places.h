@@ -20,7 +20,7 @@ struct HelpPlace {
 [[nodiscard]] std::span<const HelpPlace> helpPlaces();
 
 /// The topic of what has the keyboard: the nearest widget, from `focus` up, that carries one of its
-/// own (setHelpTopic() of pages/help_topics.h) or stands in the table; "index" where none does.
+/// own (setHelpTopic() of look/help_topics.h) or stands in the table; "index" where none does.
 [[nodiscard]] QString helpTopicAt(const QWidget* focus);
 
 } // namespace bothways::app

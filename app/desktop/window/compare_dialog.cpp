@@ -6,7 +6,6 @@
 #include "app/desktop/document/written_files.h"
 #include "app/desktop/look/said.h"
 
-#include <QDate>
 #include <QFileDialog>
 #include <QFileInfo>
 #include <QLabel>
@@ -15,9 +14,10 @@
 namespace bothways::app {
 
 CompareDialog::CompareDialog(ComparedStudy open, const Theme& theme, const UnitsShown& units,
-                             QWidget* parent)
+                             Clock clock, QWidget* parent)
     : QDialog(parent),
       m_language(units.language),
+      m_clock(std::move(clock)),
       m_reader(new StudiesReader(this)),
       m_page(new ComparePage),
       m_state(new QLabel)
@@ -48,7 +48,7 @@ CompareDialog::CompareDialog(ComparedStudy open, const Theme& theme, const Units
 void CompareDialog::addFiles(const QStringList& files)
 {
     say(tr("Reading %n study(s)…", nullptr, static_cast<int>(files.size())));
-    m_reader->read(files, QDate::currentDate());
+    m_reader->read(files, m_clock().date());
 }
 
 void CompareDialog::add(const std::vector<ReadStudy>& studies)

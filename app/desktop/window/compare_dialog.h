@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "app/desktop/document/run_draft.h"
 #include "app/desktop/document/studies_reader.h"
 #include "app/desktop/pages/compare_page.h"
 
@@ -21,13 +22,13 @@ class CompareDialog final : public QDialog {
     Q_OBJECT
 
 public:
-    CompareDialog(ComparedStudy open, const Theme& theme, const UnitsShown& units,
+    CompareDialog(ComparedStudy open, const Theme& theme, const UnitsShown& units, Clock clock,
                   QWidget* parent = nullptr);
 
-    /// Reads studies and sets them beside the others; says so where it cannot. The window goes on
-    /// meanwhile.
     /// File dialogs begin in the folder that is kept there.
     void keepFolderIn(Preferences& preferences) { m_folders = &preferences; }
+    /// Reads studies and sets them beside the others; says so where it cannot. The window goes on
+    /// meanwhile.
     void addFiles(const QStringList& files);
     [[nodiscard]] bool isReading() const { return m_reader->isBusy(); }
     [[nodiscard]] ComparePage* page() const { return m_page; }
@@ -38,6 +39,7 @@ private:
     void say(const QString& sentence);
 
     Language m_language;
+    Clock m_clock;
     StudiesReader* m_reader = nullptr;
     std::vector<ComparedStudy> m_studies;
     ComparePage* m_page = nullptr;

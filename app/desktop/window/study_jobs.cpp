@@ -241,7 +241,8 @@ void StudyJobs::compare(const StudyDocument& document)
          result,
          {QFileInfo(document.path()).fileName().toStdString(), toPath(document.path()),
           result->sha256, result->study.runs}},
-        Theme::of(m_window.palette()), m_preferences.units(document.isElectric()), &m_window);
+        Theme::of(m_window.palette()), m_preferences.units(document.isElectric()), m_clock,
+        &m_window);
     dialog->keepFolderIn(m_preferences);
     dialog->setAttribute(Qt::WA_DeleteOnClose);
     dialog->open();
