@@ -1234,6 +1234,29 @@ Fahrten %4 und %5: %6</translation>
     </message>
 </context>
 <context>
+    <name>bothways::app::AboutBox</name>
+    <message>
+        <source>About Bothways</source>
+        <translation>Über Bothways</translation>
+    </message>
+    <message>
+        <source>Bothways %1</source>
+        <translation>Bothways %1</translation>
+    </message>
+    <message>
+        <source>Logs fuel-economy runs driven out and back, and says honestly whether there is an effect.
+
+Copyright (C) 2026 The Bothways developers. Free software under the GNU General Public License, version 3 or later; it comes without any warranty. Not for certification.
+
+Made with Qt %1, QCustomPlot, SQLite, SQLiteCpp, Boost, Eigen, fast_float, fmt and zstd.</source>
+        <translation>Hält Verbrauchsfahrten fest, die hin und zurück gefahren werden, und sagt ehrlich, ob es einen Effekt gibt.
+
+Copyright (C) 2026 The Bothways developers. Freie Software unter der GNU General Public License, Version 3 oder später; ohne jede Gewährleistung. Nicht für Zertifizierungen.
+
+Erstellt mit Qt %1, QCustomPlot, SQLite, SQLiteCpp, Boost, Eigen, fast_float, fmt und zstd.</translation>
+    </message>
+</context>
+<context>
     <name>bothways::app::AlarmBand</name>
     <message>
         <source>%1: %2</source>
@@ -2536,6 +2559,25 @@ Fahrten %4 und %5: %6</translation>
     </message>
 </context>
 <context>
+    <name>bothways::app::KeysDialog</name>
+    <message>
+        <source>Keys</source>
+        <translation>Tasten</translation>
+    </message>
+    <message>
+        <source>Menu</source>
+        <translation>Menü</translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation>Was</translation>
+    </message>
+    <message>
+        <source>Key</source>
+        <translation>Taste</translation>
+    </message>
+</context>
+<context>
     <name>bothways::app::LeaveOneOutPlot</name>
     <message>
         <source>without that pair</source>
@@ -3217,42 +3259,6 @@ Fahrten %4 und %5: %6</translation>
         <translation>Fahrtenblatt importieren</translation>
     </message>
     <message>
-        <source>Keys</source>
-        <translation>Tasten</translation>
-    </message>
-    <message>
-        <source>Menu</source>
-        <translation>Menü</translation>
-    </message>
-    <message>
-        <source>What</source>
-        <translation>Was</translation>
-    </message>
-    <message>
-        <source>Key</source>
-        <translation>Taste</translation>
-    </message>
-    <message>
-        <source>About Bothways</source>
-        <translation>Über Bothways</translation>
-    </message>
-    <message>
-        <source>Bothways %1</source>
-        <translation>Bothways %1</translation>
-    </message>
-    <message>
-        <source>Logs fuel-economy runs driven out and back, and says honestly whether there is an effect.
-
-Copyright (C) 2026 The Bothways developers. Free software under the GNU General Public License, version 3 or later; it comes without any warranty. Not for certification.
-
-Made with Qt %1, QCustomPlot, SQLite, SQLiteCpp, Boost, Eigen, fast_float, fmt and zstd.</source>
-        <translation>Hält Verbrauchsfahrten fest, die hin und zurück gefahren werden, und sagt ehrlich, ob es einen Effekt gibt.
-
-Copyright (C) 2026 The Bothways developers. Freie Software unter der GNU General Public License, Version 3 oder später; ohne jede Gewährleistung. Nicht für Zertifizierungen.
-
-Erstellt mit Qt %1, QCustomPlot, SQLite, SQLiteCpp, Boost, Eigen, fast_float, fmt und zstd.</translation>
-    </message>
-    <message>
         <source>&amp;Print the report…</source>
         <translation>Bericht dr&amp;ucken…</translation>
     </message>
@@ -3291,21 +3297,6 @@ Erstellt mit Qt %1, QCustomPlot, SQLite, SQLiteCpp, Boost, Eigen, fast_float, fm
     <message>
         <source>All recordin&amp;gs…</source>
         <translation>&amp;Alle Aufzeichnungen…</translation>
-    </message>
-    <message>
-        <source>Import a recording</source>
-        <translation>Aufzeichnung importieren</translation>
-    </message>
-    <message>
-        <source>Recordings (*.csv *.txt *.tsv *.gpx *.nmea *.log);;All files (*)</source>
-        <translation>Aufzeichnungen (*.csv *.txt *.tsv *.gpx *.nmea *.log);;Alle Dateien (*)</translation>
-    </message>
-    <message numerus="yes">
-        <source>%n part(s) of the recording became runs.</source>
-        <translation>
-            <numerusform>%n Teil der Aufzeichnung wurde zu einer Fahrt.</numerusform>
-            <numerusform>%n Teile der Aufzeichnung wurden zu Fahrten.</numerusform>
-        </translation>
     </message>
     <message>
         <source>&amp;Handbook</source>
@@ -3999,6 +3990,24 @@ Erstellt mit Qt %1, QCustomPlot, SQLite, SQLiteCpp, Boost, Eigen, fast_float, fm
     <message>
         <source>The study is as it was.</source>
         <translation>Die Studie ist, wie sie war.</translation>
+    </message>
+</context>
+<context>
+    <name>bothways::app::RecordingsDesk</name>
+    <message>
+        <source>Import a recording</source>
+        <translation>Aufzeichnung importieren</translation>
+    </message>
+    <message>
+        <source>Recordings (*.csv *.txt *.tsv *.gpx *.nmea *.log);;All files (*)</source>
+        <translation>Aufzeichnungen (*.csv *.txt *.tsv *.gpx *.nmea *.log);;Alle Dateien (*)</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n part(s) of the recording became runs.</source>
+        <translation>
+            <numerusform>%n Teil der Aufzeichnung wurde zu einer Fahrt.</numerusform>
+            <numerusform>%n Teile der Aufzeichnung wurden zu Fahrten.</numerusform>
+        </translation>
     </message>
 </context>
 <context>

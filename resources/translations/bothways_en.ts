@@ -184,13 +184,6 @@
         </translation>
     </message>
     <message numerus="yes">
-        <source>%n part(s) of the recording became runs.</source>
-        <translation>
-            <numerusform>%n part of the recording became a run.</numerusform>
-            <numerusform>%n parts of the recording became runs.</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
         <source>%n finding(s) are not answered yet. Once the result is known, it can no longer be ruled out that it chose the runs.</source>
         <translation>
             <numerusform>%n finding is not answered yet. Once the result is known, it can no longer be ruled out that it chose the runs.</numerusform>
@@ -222,6 +215,16 @@
         <translation>
             <numerusform>Pooled from %1 (%n degree of freedom).</numerusform>
             <numerusform>Pooled from %1 (%n degrees of freedom).</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>bothways::app::RecordingsDesk</name>
+    <message numerus="yes">
+        <source>%n part(s) of the recording became runs.</source>
+        <translation>
+            <numerusform>%n part of the recording became a run.</numerusform>
+            <numerusform>%n parts of the recording became runs.</numerusform>
         </translation>
     </message>
 </context>

@@ -6,12 +6,9 @@
 #include "app/desktop/document/study_document.h"
 #include "app/desktop/window/study_jobs.h"
 #include "core/planning/plan.h"
-#include "core/screening/finding.h"
 #include "storage/instruments/rig.h"
-#include "storage/recordings/cut.h"
 
 #include <QMainWindow>
-#include <QPointer>
 
 #include <functional>
 #include <memory>
@@ -31,7 +28,7 @@ class HelpDesk;
 class LiveDesk;
 class MessageBar;
 class Preferences;
-class RecordingsPanel;
+class RecordingsDesk;
 class ReportDesk;
 class ResultTabs;
 class RoadsidePage;
@@ -52,6 +49,8 @@ public:
     [[nodiscard]] bool isLoading() const;
     [[nodiscard]] QAction* action(const QString& objectName) const;
     [[nodiscard]] HelpDesk& help() const { return *m_help; }
+    /// Null without a study.
+    [[nodiscard]] RecordingsDesk* recordings() const { return m_recordings.get(); }
 
     /// Opens a study, or makes one from a run sheet. False, with the reason on show, where it
     /// cannot; what was open then stays open.
@@ -76,7 +75,6 @@ public:
     /// Shows what is in a recording's file, to be imported; without a study that takes it, into a
     /// new one.
     void importRecording(const QString& file);
-    void cutRecording(core::RecordingId id);
     /// Brings a part of the window to the front by its name; see pageNames().
     bool showPage(const QString& name);
     [[nodiscard]] static QStringList pageNames();
@@ -89,21 +87,28 @@ protected:
     void dropEvent(QDropEvent* event) override;
 
 private:
-    // main_window.cpp
-    enum class Remember { yes, no }; ///< among the recent files
-    void take(StudyDocument::Opened opened, const QString& news, Remember remember = Remember::yes);
-    void showStudy();
-    void connectStudy();
+    // main_window.cpp, with what the window is to those outside
     [[nodiscard]] std::vector<QDockWidget*> docks() const;
-    void leaveStudy();
-    void takeResult();
-    void showResultPart();
-    void dressResult();
     void takeBusy(bool busy);
     void say(const core::Error& error);
-    void buildResult();
-    void recordLook();
+
+    // main_window_study.cpp, with openFile() to closeStudy() and importRecording()
+    enum class Remember { yes, no }; ///< among the recent files
+    void take(StudyDocument::Opened opened, const QString& news, Remember remember = Remember::yes);
     void sayNotOpened(const QString& file, const core::Error& error);
+    void openForReading(const QString& file);
+    void showStudy();
+    void connectStudy();
+    void leaveStudy();
+
+    // main_window_result.cpp
+    void buildResult();
+    void takeResult();
+    void recordLook();
+    void showResultPart();
+    void dressResult();
+    void setBlind(bool blind);
+    void askBeforeShowing(int open);
 
     // main_window_follow.cpp
     void follow();
@@ -137,10 +142,7 @@ private:
     void buildToolBar();
     void fillRecent();
 
-    // main_window_jobs.cpp
-    void cut();
-    void copy();
-    void paste();
+    // main_window_jobs.cpp, with importSheet() and openRoadside()
     void chooseStudy();
     void chooseNewStudy();
     void chooseSheet();
@@ -148,11 +150,6 @@ private:
     void nextFinding();
     void closeRoadside();
     void offerRoadside();
-    void showKeys();
-    void showAbout();
-    void setBlind(bool blind);
-    void askBeforeShowing(int open);
-    void openForReading(const QString& file);
 
     // main_window_live.cpp
     void buildRecordMenu();
@@ -166,11 +163,6 @@ private:
     void rehearse();
     void sayRecovered();
 
-    // main_window_recordings.cpp
-    [[nodiscard]] QWidget* makeRecordings();
-    void chooseRecording();
-    void listRecordings();
-
     Preferences& m_preferences;
     Clock m_clock;
     std::unique_ptr<HelpDesk> m_help;
@@ -180,8 +172,7 @@ private:
     std::unique_ptr<StudyDocument> m_document;
     StudyPage* m_page = nullptr;
     FindingsPanel* m_findings = nullptr;
-    QPointer<RecordingsPanel> m_recordings;       ///< once somebody looks at them
-    std::optional<core::Finding> m_findingWanted; ///< whose place the recordings show
+    std::unique_ptr<RecordingsDesk> m_recordings;
     ResultTabs* m_result = nullptr;
     RoadsidePage* m_roadside = nullptr;
     MessageBar* m_messages = nullptr;

@@ -10,6 +10,10 @@
 #include "app/desktop/look/wheel_guard.h"
 #include "app/desktop/runs/run_tags.h"
 #include "app/desktop/runs/study_page.h"
+#include "app/desktop/window/about_box.h"
+#include "app/desktop/window/edit_orders.h"
+#include "app/desktop/window/keys_dialog.h"
+#include "app/desktop/window/recordings_desk.h"
 #include "app/desktop/window/report_desk.h"
 #include "app/desktop/window/result_tabs.h"
 #include "app/desktop/window/rows_paste.h"
@@ -224,8 +228,8 @@ void MainWindow::buildFileMenu()
     add(
         menu, "import", tr("&Import a run sheet…"), tr("Ctrl+I"), [this] { chooseSheet(); }, false);
     add(menu, "importRecording", tr("Import a re&cording…"), tr("Ctrl+Shift+I"),
-        [this] { chooseRecording(); });
-    add(menu, "listRecordings", tr("All recordin&gs…"), {}, [this] { listRecordings(); });
+        [this] { m_recordings->chooseFile(); });
+    add(menu, "listRecordings", tr("All recordin&gs…"), {}, [this] { m_recordings->list(); });
     add(menu, "export", tr("&Export the run sheet…"), tr("Ctrl+E"),
         [this] { m_jobs->chooseExport(*m_document); });
     add(menu, "report", tr("Save the &report…"), tr("Ctrl+R"),
@@ -248,11 +252,12 @@ void MainWindow::buildEditMenu()
     add(menu, "undo", tr("&Undo"), QKeySequence::Undo, [this] { m_document->undo(); });
     add(menu, "redo", tr("&Redo"), QKeySequence::Redo, [this] { m_document->redo(); });
     menu->addSeparator();
-    add(menu, "cutRuns", tr("Cu&t"), QKeySequence::Cut, [this] { cut(); });
+    add(menu, "cutRuns", tr("Cu&t"), QKeySequence::Cut, [this] { edit::cut(*m_page); });
     add(menu, "copyRuns", tr("&Copy"), QKeySequence::Copy, [this] {
-        copy();
+        edit::copy(*m_page);
     })->setToolTip(tr("Copy what is selected, for a spreadsheet or for another study"));
-    add(menu, "pasteRuns", tr("P&aste"), QKeySequence::Paste, [this] { paste(); })
+    add(menu, "pasteRuns", tr("P&aste"), QKeySequence::Paste,
+        [this] { edit::paste(*m_page, *m_document, *m_jobs); })
         ->setToolTip(tr("Paste runs that were copied here or in a spreadsheet, with the header of "
                         "a run sheet"));
     menu->addSeparator();
@@ -419,9 +424,10 @@ void MainWindow::buildHelpMenu()
         false);
     help->setToolTip(tr("The handbook, at the page for where you are (F1)"));
     add(
-        menu, "keys", tr("&Keys"), tr("Ctrl+F1"), [this] { showKeys(); }, false);
+        menu, "keys", tr("&Keys"), tr("Ctrl+F1"),
+        [this] { (new KeysDialog(*menuBar(), this))->open(); }, false);
     add(
-        menu, "about", tr("&About Bothways"), {}, [this] { showAbout(); }, false);
+        menu, "about", tr("&About Bothways"), {}, [this] { (new AboutBox(this))->open(); }, false);
 }
 
 void MainWindow::buildToolBar()

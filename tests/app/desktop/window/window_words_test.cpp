@@ -5,6 +5,7 @@
 #include "app/desktop/recordings/recording_import_dialog.h"
 #include "app/desktop/runs/study_page.h"
 #include "app/desktop/window/import_problems_dialog.h"
+#include "app/desktop/window/recordings_desk.h"
 #include "tests/app/desktop/support/desktop_fixture.h"
 #include "tests/app/desktop/support/everything_said.h"
 #include "tests/app/desktop/support/german.h"
@@ -130,7 +131,7 @@ protected:
         });
         lookAt("recordingImport");
         if (!window->document()->recordings().empty()) {
-            window->cutRecording(window->document()->recordings().front().id);
+            window->recordings()->cut(window->document()->recordings().front().id);
             lookAt("cut");
         }
         window->importSheet(write("bad.csv", "run,configuration,direction,start,l_per_100km\n"
