@@ -600,10 +600,6 @@ Fahrten %4 und %5: %6</translation>
         <translation>Fahrt %1 verworfen</translation>
     </message>
     <message>
-        <source>The study could not be written.</source>
-        <translation>Die Studie konnte nicht geschrieben werden.</translation>
-    </message>
-    <message>
         <source>There is nothing to undo.</source>
         <translation>Es gibt nichts rückgängig zu machen.</translation>
     </message>

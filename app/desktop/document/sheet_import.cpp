@@ -107,15 +107,11 @@ StudyDocument::Opened makeStudyFromSheet(const QString& sheet, const QDate& toda
     auto document = StudyDocument::create(file, runs.properties);
     if (!document || runs.runs.empty())
         return document;
-    core::Outcome imported = core::Done{};
-    const auto catcher =
-        QObject::connect(document.value().get(), &StudyDocument::failed, document.value().get(),
-                         [&imported](const core::Error& error) { imported = error; });
-    const bool done = importSheet(*document.value(), runs, sheet, parent, traces.value());
-    QObject::disconnect(catcher);
-    if (done)
+    core::Outcome imported = document.value()->outcomeOf(
+        [&] { return importSheet(*document.value(), runs, sheet, parent, traces.value()); });
+    if (imported)
         imported = document.value()->keepColumns(bytes.value(), sheet, options);
-    if (done && imported)
+    if (imported)
         return document;
     std::move(document).take().reset();
     QFile::remove(file); // half a study is none

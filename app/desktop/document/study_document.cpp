@@ -96,6 +96,7 @@ StudyDocument::StudyDocument(storage::StudyFile file)
     d->settle.setInterval(kOptionsSettle_ms);
     connect(&d->settle, &QTimer::timeout, this, &StudyDocument::settleOptions);
     d->recomputer = std::make_unique<Recomputer>([this] { return d->question(options()); });
+    connect(this, &StudyDocument::failed, this, [this](const core::Error& why) { d->why = why; });
     connect(d->recomputer.get(), &Recomputer::failed, this, &StudyDocument::failed);
     connect(d->recomputer.get(), &Recomputer::busyChanged, this, &StudyDocument::busyChanged);
     connect(d->recomputer.get(), &Recomputer::progressed, this, &StudyDocument::progressed);
@@ -372,6 +373,15 @@ bool StudyDocument::undo()
 bool StudyDocument::redo()
 {
     return change([&] { return done(d->file.redo()); });
+}
+
+core::Outcome StudyDocument::outcomeOf(const std::function<bool()>& order)
+{
+    d->why.reset();
+    if (order())
+        return core::Done{};
+    return d->why.value_or(
+        core::Error{core::ErrorCode::studyFile, "the study could not be written"_t, {}});
 }
 
 bool StudyDocument::setBlind(bool blind)

@@ -108,6 +108,8 @@ public:
     bool overruleFindings(const std::vector<core::Finding>& findings, const QString& words);
     bool undo();
     bool redo();
+    /// Gives an order, or several, and why the last that failed did: for who says it, too.
+    [[nodiscard]] core::Outcome outcomeOf(const std::function<bool()>& order);
 
     // study_document_walk.cpp
     [[nodiscard]] std::vector<core::WalkLine> walkLines() const;

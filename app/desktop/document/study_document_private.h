@@ -31,6 +31,8 @@ struct StudyDocument::Private {
     std::optional<TriedOptions> tried;
     QTimer settle;
 
+    std::optional<core::Error> why; ///< the last order that failed did
+
     std::uint64_t revision = 0; ///< goes up when the study is read anew
     std::unique_ptr<Recomputer> recomputer;
 

@@ -312,13 +312,10 @@ void CutDialog::makeRuns()
         say(sentenceWithPlace(m_preferences.spoken(), wanted.error()));
         return;
     }
-    core::Outcome outcome = core::Done{};
-    const auto catcher = connect(&m_document, &StudyDocument::failed, this,
-                                 [&outcome](const core::Error& error) { outcome = error; });
-    const bool made = m_document.cutRecording(m_recording.id, wanted.value());
-    disconnect(catcher);
+    const core::Outcome made = m_document.outcomeOf(
+        [&] { return m_document.cutRecording(m_recording.id, wanted.value()); });
     if (!made) {
-        say(outcome ? QString() : sentenceWithPlace(m_preferences.spoken(), outcome.error()));
+        say(sentenceWithPlace(m_preferences.spoken(), made.error()));
         return;
     }
     emit runsMade(static_cast<int>(wanted.value().size()));

@@ -539,15 +539,8 @@ QString RoadsideSession::write(const core::Run& run, const QString& words)
 
 QString RoadsideSession::order(const std::function<bool(StudyDocument&)>& job)
 {
-    QString why;
-    const auto listening = QObject::connect(
-        m_document, &StudyDocument::failed, m_document,
-        [&](const core::Error& error) { why = sentenceOf(m_preferences.spoken(), error); });
-    const bool done = job(*m_document);
-    QObject::disconnect(listening);
-    if (done)
-        return {};
-    return why.isEmpty() ? tr("The study could not be written.") : why;
+    const core::Outcome done = m_document->outcomeOf([&] { return job(*m_document); });
+    return done ? QString() : sentenceOf(m_preferences.spoken(), done.error());
 }
 
 /// The step just remembered is to be taken back in the study too.

@@ -29,21 +29,6 @@
 #include <algorithm>
 
 namespace bothways::app {
-namespace {
-
-/// Does it, and gives what the document said of it.
-core::Outcome tried(StudyDocument& document, const std::function<bool()>& job)
-{
-    core::Outcome outcome = core::Done{};
-    const auto catcher =
-        QObject::connect(&document, &StudyDocument::failed, &document,
-                         [&outcome](const core::Error& error) { outcome = error; });
-    job();
-    QObject::disconnect(catcher);
-    return outcome;
-}
-
-} // namespace
 
 QString studyFilter()
 {
@@ -145,7 +130,7 @@ core::Outcome StudyJobs::add(StudyDocument& document, core::Study runs, const QS
     }
     if (const core::Outcome known = core::checkBaseline(together); !known)
         return known;
-    return tried(document, [&] { return document.importRuns(runs, source); });
+    return document.outcomeOf([&] { return document.importRuns(runs, source); });
 }
 
 void StudyJobs::offerRecording(const QString& file, const QString& order,
@@ -254,7 +239,7 @@ void StudyJobs::editProperties(StudyDocument& document, const QString& page)
     auto* dialog = new StudyPropertiesDialog(
         document.study(), m_preferences.units(document.isElectric()),
         [&document](const core::StudyProperties& properties) {
-            return tried(document, [&] { return document.setProperties(properties); });
+            return document.outcomeOf([&] { return document.setProperties(properties); });
         },
         &m_window);
     dialog->setAttribute(Qt::WA_DeleteOnClose);
@@ -276,7 +261,7 @@ void StudyJobs::renameInAllRuns(StudyDocument& document)
     auto* dialog = new RenameDialog(
         m_preferences.spoken(), document.study(),
         [&document](const std::vector<storage::Renaming>& renamings) {
-            return tried(document, [&] { return document.rename(renamings); });
+            return document.outcomeOf([&] { return document.rename(renamings); });
         },
         &m_window);
     dialog->setAttribute(Qt::WA_DeleteOnClose);
