@@ -101,6 +101,11 @@ std::string Language::place(const core::Place& place) const
 
 namespace {
 
+std::string behind(const std::string& place, const std::string& words)
+{
+    return place.empty() ? words : place + ": " + words;
+}
+
 /// Faults that differ in their line, or in their run, alone; or, where they are many, in what was
 /// found there.
 struct AlikeFaults {
@@ -199,6 +204,11 @@ std::vector<AlikeFaults> withoutFloods(std::vector<AlikeFaults> all)
 
 } // namespace
 
+std::string Language::describeFirst(const core::Error& error) const
+{
+    return behind(error.where.empty() ? "" : place(error.where), say(error.message));
+}
+
 std::string Language::describe(const core::Error& error) const
 {
     std::vector<AlikeFaults> all;
@@ -227,7 +237,7 @@ std::string Language::describe(const core::Error& error) const
         } else if (!where.empty()) {
             runs = place(where);
         }
-        text += (text.empty() ? "" : "\n") + (runs.empty() ? "" : runs + ": ") + one.words;
+        text += (text.empty() ? "" : "\n") + behind(runs, one.words);
         if (one.more > 0)
             text += say(" (and {} more like it)"_t, one.more);
     }

@@ -71,6 +71,9 @@ public:
 
     /// "morning.csv:14: column 'start'".
     [[nodiscard]] std::string place(const core::Place& place) const;
+    /// "WHERE: MESSAGE" of the first fault alone: a message is worded to be read behind its place,
+    /// "day.csv:14: column 'start': is empty; …", and by itself where it has none.
+    [[nodiscard]] std::string describeFirst(const core::Error& error) const;
     /// "WHERE: MESSAGE", one line a fault, however many lines or runs have it.
     [[nodiscard]] std::string describe(const core::Error& error) const;
 

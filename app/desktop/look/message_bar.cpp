@@ -15,23 +15,6 @@
 #include <QToolButton>
 
 namespace bothways::app {
-namespace {
-
-/// "is no text", "cannot be read": the file is the subject, and has to stand before it.
-bool saysWhatItIs(const core::Error& error)
-{
-    if (error.where.file.empty() || error.where.line > 1 || !error.where.column.empty())
-        return false;
-    const std::string words = error.message.english();
-    if (words.starts_with("is no header")) // the line is, not the file
-        return false;
-    for (const char* verb : {"is ", "has ", "cannot be ", "holds ", "was "})
-        if (words.starts_with(verb))
-            return true;
-    return false;
-}
-
-} // namespace
 
 MessageBar::MessageBar(QWidget* parent)
     : QFrame(parent),
@@ -94,14 +77,12 @@ void MessageBar::put(QPushButton* button, const Offer& offer)
 
 void MessageBar::say(const Language& in, const core::Error& error)
 {
-    QString sentence = sentenceOf(in, error);
-    if (saysWhatItIs(error)) {
-        // A file's name keeps its small letter.
-        const QString name = QFileInfo(QString::fromStdString(error.where.file)).fileName();
-        sentence = name + u' ' + asSentence(u'.' + said(in, error.message)).mid(1);
-        sentence = tr("%1 (%2)").arg(sentence, placeOf(in, error));
-    } else if (!error.where.empty()) //: what went wrong, and where
-        sentence = tr("%1 (%2)").arg(sentence, placeOf(in, error));
+    // The file's name in front, so that the sentence is soon there; its folder behind.
+    core::Error shown = error;
+    shown.where.file = QFileInfo(QString::fromStdString(error.where.file)).fileName().toStdString();
+    QString sentence = sentenceWithPlace(in, shown);
+    if (shown.where.file != error.where.file) //: what went wrong, and where
+        sentence = tr("%1 (%2)").arg(sentence, nameShown(error.where.file));
     if (!error.others.empty())
         sentence += u' ' + tr("There are %n more.", nullptr, static_cast<int>(error.others.size()));
     say(Kind::problem, sentence);

@@ -57,28 +57,33 @@ QString withCapital(QString phrase)
     return phrase;
 }
 
-QString asSentence(QString phrase)
+QString withFullStop(QString phrase)
 {
-    phrase = withCapital(std::move(phrase));
     if (!phrase.endsWith(u'.') && !phrase.endsWith(u'?'))
         phrase += u'.';
     return phrase;
 }
 
-QString sentenceOf(const Language& in, const core::Error& error)
+QString asSentence(QString phrase)
 {
-    return asSentence(said(in, error.message));
+    return withFullStop(withCapital(std::move(phrase)));
 }
 
-QString placeOf(const Language& in, const core::Error& error)
+QString sentenceOf(const Language& in, const core::Error& error)
 {
-    return QString::fromStdString(in.place(error.where));
+    return sentenceOf(in, error.message);
+}
+
+QString sentenceOf(const Language& in, const core::Message& message)
+{
+    return asSentence(said(in, message));
 }
 
 QString sentenceWithPlace(const Language& in, const core::Error& error)
 {
-    const QString sentence = sentenceOf(in, error);
-    return error.where.empty() ? sentence : placeOf(in, error) + QStringLiteral(": ") + sentence;
+    // A file's name keeps its small letter.
+    return error.where.empty() ? sentenceOf(in, error)
+                               : withFullStop(shown(in.describeFirst(error)));
 }
 
 QString describedHere(const Language& in, const core::Error& error)

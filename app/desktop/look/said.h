@@ -32,9 +32,8 @@ namespace bothways::app {
 [[nodiscard]] QString asSentence(QString phrase);
 /// The message as a sentence of its own: capital letter, full stop. Without its place.
 [[nodiscard]] QString sentenceOf(const Language& in, const core::Error& error);
-/// "morning.csv:14: column 'start'".
-[[nodiscard]] QString placeOf(const Language& in, const core::Error& error);
-/// As a sentence with its place: "Logger.csv:14: …"; of the first fault alone.
+[[nodiscard]] QString sentenceOf(const Language& in, const core::Message& message);
+/// As a sentence behind its place: "logger.csv:14: …"; of the first fault alone.
 [[nodiscard]] QString sentenceWithPlace(const Language& in, const core::Error& error);
 /// "WHERE: MESSAGE", one line a fault.
 [[nodiscard]] QString describedHere(const Language& in, const core::Error& error);

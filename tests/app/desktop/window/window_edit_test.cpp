@@ -267,10 +267,10 @@ TEST_F(WindowTest, FileDialogsBeginWhereAFileWasLastChosen)
     dialog->reject();
 }
 
-TEST_F(WindowTest, AWrongFileIsTheSubjectOfItsSentence)
+TEST_F(WindowTest, AWrongFileStandsInFrontOfItsSentence)
 {
     EXPECT_FALSE(window->openFile(write("photo.png", QByteArray("\x89PNG\0\0\0", 7))));
-    EXPECT_TRUE(message().startsWith("photo.png is ")) << message().toStdString();
+    EXPECT_TRUE(message().startsWith("photo.png:1: is a picture")) << message().toStdString();
 }
 
 TEST_F(WindowTest, TheFormProposesWhatThePlanHasNext)
