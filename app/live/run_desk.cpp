@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/live/run_desk.h"
 
+#include "app/wording/run_under_way.h"
 #include "core/screening/screening.h"
 #include "core/study/fuel.h"
 #include "storage/recordings/cut.h"
@@ -188,7 +189,7 @@ Result<core::Run> RunDesk::end(const std::optional<core::Consumption>& consumpti
                                const Ending& ending)
 {
     if (!m_run)
-        return refused("no run is under way; expected start first"_t);
+        return refused(wording::noRunUnderWay());
     core::Run run = *m_run;
     run.consumption = consumption;
     return write(std::move(run), ending);
@@ -197,7 +198,7 @@ Result<core::Run> RunDesk::end(const std::optional<core::Consumption>& consumpti
 Result<core::Run> RunDesk::note(const core::Consumption& consumption)
 {
     if (!m_written)
-        return refused("no run is under way; expected start first"_t);
+        return refused(wording::noRunUnderWay());
     if (m_written->consumption)
         return refused(
             core::message("run {} has its consumption; no run is under way"_t, m_written->number));
@@ -218,7 +219,7 @@ Result<core::Run> RunDesk::discard(const core::Discard& why)
         return write(std::move(run), {});
     }
     if (!m_written)
-        return refused("there is no run to discard yet"_t);
+        return refused(wording::noRunToDiscard());
     if (const Outcome done = m_study.discard({m_written->id}, why); !done)
         return done.error();
     m_written->discard = why;
@@ -229,7 +230,7 @@ Result<core::Run> RunDesk::discard(const core::Discard& why)
 Outcome RunDesk::forget()
 {
     if (!m_run)
-        return refused("no run is under way; expected start first"_t);
+        return refused(wording::noRunUnderWay());
     m_run.reset();
     m_session.forget();
     return Done{};

@@ -177,7 +177,7 @@ std::string ofItsPart(const Language& in, const std::string& headline, const Fin
 
 } // namespace
 
-std::string alarmHeadline(const Language& in, const Alarm& alarm, const Units&)
+std::string alarmHeadline(const Language& in, const Alarm& alarm)
 {
     const Finding& finding = alarm.finding;
     switch (alarm.kind) {
@@ -215,6 +215,18 @@ std::string alarmToDo(const Language& in, const Alarm& alarm)
                       ruleName(in, alarm.finding.rule));
     }
     return {};
+}
+
+std::string alarmSentence(const Language& in, const Alarm& alarm)
+{
+    return in.say("{}. {}##an alarm, and what to do about it"_t, alarmHeadline(in, alarm),
+                  alarmToDo(in, alarm));
+}
+
+std::string alarmLine(const Language& in, const Alarm& alarm)
+{
+    return in.say("{}: {}##how grave an alarm is, and the alarm"_t, alarmLevelName(in, alarm.level),
+                  alarmSentence(in, alarm));
 }
 
 std::string alarmLevelName(const Language& in, core::AlarmLevel level)

@@ -3,7 +3,6 @@
 #pragma once
 
 #include "app/wording/language.h"
-#include "app/wording/units.h"
 #include "core/watching/watcher.h"
 
 #include <string>
@@ -13,10 +12,13 @@
 namespace bothways::app::wording {
 
 /// "Over-speed: 3,410 rpm (left)", "windscreen drops out in 40 s".
-[[nodiscard]] std::string alarmHeadline(const Language& in, const core::Alarm& alarm,
-                                        const Units& units = {});
+[[nodiscard]] std::string alarmHeadline(const Language& in, const core::Alarm& alarm);
 /// "Slow down. Turn and drive the run again."
 [[nodiscard]] std::string alarmToDo(const Language& in, const core::Alarm& alarm);
+/// Both: "Over-speed: 3,410 rpm (left). Slow down. Turn and drive the run again."
+[[nodiscard]] std::string alarmSentence(const Language& in, const core::Alarm& alarm);
+/// With how grave it is in front: "spoiled: Over-speed: 3,410 rpm (left). …"
+[[nodiscard]] std::string alarmLine(const Language& in, const core::Alarm& alarm);
 /// "note", "warning", "spoiled".
 [[nodiscard]] std::string alarmLevelName(const Language& in, core::AlarmLevel level);
 

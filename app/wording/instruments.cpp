@@ -17,9 +17,22 @@ std::string instrumentState(const Language& in, storage::InstrumentState::Is is)
     case Is::reading: return in.say("reading##of an instrument"_t);
     case Is::silent: return in.say("silent##of an instrument"_t);
     case Is::failed: return in.say("not open##of an instrument"_t);
-    case Is::ended: return in.say("at its end##of an instrument"_t);
+    case Is::ended: return in.say("ended##of an instrument"_t);
     }
     return {};
+}
+
+std::string instrumentNow(const Language& in, const std::string& name,
+                          const storage::InstrumentState& state, double now_s)
+{
+    using Is = storage::InstrumentState::Is;
+    const std::string is = state.is != Is::silent ? instrumentState(in, state.is)
+                           : state.last_s         ? in.say("silent for {}##of an instrument"_t,
+                                                           lengthOf(now_s - *state.last_s))
+                                                  : in.say("nothing came yet##of an instrument"_t);
+    const bool readsOn = state.is == Is::reading || state.is == Is::ended;
+    return visibleText(name) + ": " +
+           (readsOn || state.trouble.empty() ? is : in.say("{}, {}"_t, is, in.say(state.trouble)));
 }
 
 std::string instrumentSentence(const Language& in, const std::string& name,

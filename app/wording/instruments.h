@@ -12,6 +12,10 @@ namespace bothways::app::wording {
 
 /// "reading", "silent", ...
 [[nodiscard]] std::string instrumentState(const Language& in, storage::InstrumentState::Is is);
+/// "board: reading", "gps: silent for 0:12", "meter: not open, …": as of now.
+/// @param now_s  by the clock of the recording
+[[nodiscard]] std::string instrumentNow(const Language& in, const std::string& name,
+                                        const storage::InstrumentState& state, double now_s);
 /// "board: reading, 1,200 readings; 3 lines could not be read; what comes is no text"
 [[nodiscard]] std::string instrumentSentence(const Language& in, const std::string& name,
                                              const storage::InstrumentState& state);

@@ -9,6 +9,7 @@
 #include "storage/recordings/recordings.h"
 
 #include <algorithm>
+#include <cmath>
 #include <cstdint>
 
 namespace bothways::app::wording {
@@ -78,6 +79,11 @@ std::string imported(const Language& in, const std::string& recording,
                        "imported {}: {} rows, {} s, channels {}"_t, recording,
                        grouped(in, static_cast<double>(report.rows)), grouped(in, report.length_s),
                        separatedByCommas(report.channels));
+}
+
+std::string diskFullIn(const Language& in, double minutes)
+{
+    return in.say("at this pace the disk is full in {} min"_t, fixed(in, std::floor(minutes), 0));
 }
 
 std::string recordedLive(const Language& in, const std::string& rig,

@@ -32,6 +32,9 @@ namespace bothways::app::wording {
 [[nodiscard]] std::string recordedLive(const Language& in, const std::string& rig,
                                        const storage::LiveRecord& record);
 
+/// "at this pace the disk is full in 12 min": while it is made.
+[[nodiscard]] std::string diskFullIn(const Language& in, double minutes);
+
 /// The same of every recording of a study that was made live, its name in front.
 [[nodiscard]] core::Result<std::vector<std::string>>
 liveRecordings(const Language& in, const storage::StudyFile& study);

@@ -236,54 +236,6 @@ Fahrten %4 und %5: %6</translation>
 <context>
     <name>LiveWords</name>
     <message>
-        <source>Note</source>
-        <translation>Hinweis</translation>
-    </message>
-    <message>
-        <source>Warning</source>
-        <translation>Warnung</translation>
-    </message>
-    <message>
-        <source>Spoils the run</source>
-        <translation>Verdirbt die Fahrt</translation>
-    </message>
-    <message>
-        <source>○ %1: opening</source>
-        <translation>○ %1: wird geöffnet</translation>
-    </message>
-    <message>
-        <source>● %1: reading</source>
-        <translation>● %1: liest</translation>
-    </message>
-    <message>
-        <source>▲ %1: silent for %2</source>
-        <translation>▲ %1: schweigt seit %2</translation>
-    </message>
-    <message>
-        <source>▲ %1: nothing came yet</source>
-        <translation>▲ %1: noch nichts gekommen</translation>
-    </message>
-    <message>
-        <source>■ %1: not open</source>
-        <translation>■ %1: nicht offen</translation>
-    </message>
-    <message>
-        <source>□ %1: ended</source>
-        <translation>□ %1: zu Ende</translation>
-    </message>
-    <message>
-        <source>%1, %2</source>
-        <translation>%1, %2</translation>
-    </message>
-    <message>
-        <source>■ %1</source>
-        <translation>■ %1</translation>
-    </message>
-    <message>
-        <source>▲ the disk will be full in %1 min</source>
-        <translation>▲ die Platte ist in %1 min voll</translation>
-    </message>
-    <message>
         <source>%1 driven</source>
         <translation>%1 gefahren</translation>
     </message>
@@ -298,11 +250,6 @@ Fahrten %4 und %5: %6</translation>
     <message>
         <source>recording %1, %2</source>
         <translation>Aufzeichnung %1, %2</translation>
-    </message>
-    <message>
-        <source>%1. %2</source>
-        <extracomment>an alarm, and what to do about it</extracomment>
-        <translation>%1. %2</translation>
     </message>
 </context>
 <context>
@@ -548,10 +495,6 @@ Fahrten %4 und %5: %6</translation>
         <translation>Es gibt keine Marke zu beschreiben.</translation>
     </message>
     <message>
-        <source>No run is under way.</source>
-        <translation>Keine Fahrt ist unterwegs.</translation>
-    </message>
-    <message>
         <source>End</source>
         <translation>Ende</translation>
     </message>
@@ -592,10 +535,6 @@ Fahrten %4 und %5: %6</translation>
         <translation>Dieser Grund braucht Worte.</translation>
     </message>
     <message>
-        <source>There is no run to discard.</source>
-        <translation>Es gibt keine Fahrt zu verwerfen.</translation>
-    </message>
-    <message>
         <source>run %1 discarded</source>
         <translation>Fahrt %1 verworfen</translation>
     </message>
@@ -634,10 +573,6 @@ Fahrten %4 und %5: %6</translation>
     <message>
         <source>Run %1 has ended by what is recorded.</source>
         <translation>Fahrt %1 hat durch das geendet, was aufgezeichnet wird.</translation>
-    </message>
-    <message>
-        <source>That was no run. What was recorded stays.</source>
-        <translation>Das war keine Fahrt. Was aufgezeichnet ist, bleibt.</translation>
     </message>
     <message>
         <source>Run %1 has begun by what is recorded.</source>
@@ -1254,10 +1189,6 @@ Erstellt mit Qt %1, QCustomPlot, SQLite, SQLiteCpp, Boost, Eigen, fast_float, fm
 </context>
 <context>
     <name>bothways::app::AlarmBand</name>
-    <message>
-        <source>%1: %2</source>
-        <translation>%1: %2</translation>
-    </message>
     <message numerus="yes">
         <source>%1 (%n more)</source>
         <translation>
@@ -3108,7 +3039,7 @@ Erstellt mit Qt %1, QCustomPlot, SQLite, SQLiteCpp, Boost, Eigen, fast_float, fm
     </message>
     <message>
         <source>&amp;Passing traffic</source>
-        <translation>Vor&amp;beifahrender Verkehr</translation>
+        <translation>&amp;Verkehr</translation>
     </message>
     <message>
         <source>Ad&amp;justed during the run</source>
@@ -3902,18 +3833,6 @@ Erstellt mit Qt %1, QCustomPlot, SQLite, SQLiteCpp, Boost, Eigen, fast_float, fm
     <message>
         <source>Volume of alarms</source>
         <translation>Lautstärke der Alarme</translation>
-    </message>
-    <message>
-        <source>Note</source>
-        <translation>Hinweis</translation>
-    </message>
-    <message>
-        <source>Warning</source>
-        <translation>Warnung</translation>
-    </message>
-    <message>
-        <source>Spoiled</source>
-        <translation>Verdorben</translation>
     </message>
     <message>
         <source>Hear it</source>
@@ -5007,14 +4926,6 @@ Erstellt mit Qt %1, QCustomPlot, SQLite, SQLiteCpp, Boost, Eigen, fast_float, fm
     <message>
         <source>Close the panel (Esc)</source>
         <translation>Das Feld schließen (Esc)</translation>
-    </message>
-    <message>
-        <source>Passing traffic</source>
-        <translation>Vorbeifahrender Verkehr</translation>
-    </message>
-    <message>
-        <source>Adjusted</source>
-        <translation>Verstellt</translation>
     </message>
     <message>
         <source>Something was adjusted during the run</source>

@@ -3214,11 +3214,6 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>Annahme verletzt</translation>
     </message>
     <message>
-        <source>at its end</source>
-        <comment>of an instrument</comment>
-        <translation>am Ende</translation>
-    </message>
-    <message>
         <source>at most {} lines</source>
         <translation>höchstens {} Zeilen</translation>
     </message>
@@ -3228,8 +3223,8 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>an den Toren</translation>
     </message>
     <message>
-        <source>at this pace the disk is full in {} minutes</source>
-        <translation>so ist die Platte in {} Minuten voll</translation>
+        <source>at this pace the disk is full in {} min</source>
+        <translation>bei diesem Tempo ist die Platte in {} min voll</translation>
     </message>
     <message>
         <source>bars</source>
@@ -3793,6 +3788,11 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>elements nested too deep</source>
         <translation>zu tief verschachtelte Elemente</translation>
+    </message>
+    <message>
+        <source>ended</source>
+        <comment>of an instrument</comment>
+        <translation>zu Ende</translation>
     </message>
     <message>
         <source>ends the recording</source>
@@ -5005,8 +5005,8 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>keiner Regel</translation>
     </message>
     <message>
-        <source>no run is under way; expected start first</source>
-        <translation>es läuft keine Fahrt; erwartet wird zuerst start</translation>
+        <source>no run is under way; start one first</source>
+        <translation>es läuft keine Fahrt; beginnen Sie zuerst eine</translation>
     </message>
     <message>
         <source>no run was named; expected numbers of runs before COLUMN=VALUE</source>
@@ -5156,6 +5156,11 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <source>notes</source>
         <comment>column</comment>
         <translation>Notizen</translation>
+    </message>
+    <message>
+        <source>nothing came yet</source>
+        <comment>of an instrument</comment>
+        <translation>noch nichts gekommen</translation>
     </message>
     <message>
         <source>nothing comes</source>
@@ -5877,9 +5882,14 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>Zeichen, wo XML keine hat, oder Bytes, die kein Text sind</translation>
     </message>
     <message>
+        <source>silent for {}</source>
+        <comment>of an instrument</comment>
+        <translation>schweigt seit {}</translation>
+    </message>
+    <message>
         <source>silent</source>
         <comment>of an instrument</comment>
-        <translation>still</translation>
+        <translation>schweigt</translation>
     </message>
     <message>
         <source>single runs</source>
@@ -6525,8 +6535,8 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>es gibt keine Messausrüstung „{}“; anlegen mit: bothways rig new {} ART:ADRESSE</translation>
     </message>
     <message>
-        <source>there is no run to discard yet</source>
-        <translation>es gibt noch keine Fahrt zu verwerfen</translation>
+        <source>there is no run to discard</source>
+        <translation>es gibt keine Fahrt zu verwerfen</translation>
     </message>
     <message>
         <source>there is no run {}: the study has no runs</source>
@@ -7669,6 +7679,11 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>{}, {} Aufzeichnungen</translation>
     </message>
     <message>
+        <source>{}. {}</source>
+        <comment>an alarm, and what to do about it</comment>
+        <translation>{}. {}</translation>
+    </message>
+    <message>
         <source>{}: At Most {} required but received {}</source>
         <translation>{}: höchstens {} erwartet, {} angegeben</translation>
     </message>
@@ -7771,6 +7786,11 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>{}: {}</source>
         <comment>a part of the device, and what it did</comment>
+        <translation>{}: {}</translation>
+    </message>
+    <message>
+        <source>{}: {}</source>
+        <comment>how grave an alarm is, and the alarm</comment>
         <translation>{}: {}</translation>
     </message>
     <message>

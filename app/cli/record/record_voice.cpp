@@ -5,6 +5,7 @@
 #include "app/wording/alarms.h"
 #include "app/wording/instruments.h"
 #include "app/wording/numbers.h"
+#include "app/wording/recordings.h"
 #include "app/wording/visible_text.h"
 
 #include <fmt/format.h>
@@ -17,15 +18,6 @@ namespace {
 
 constexpr int kMostRepeats = 3;
 constexpr std::chrono::seconds kBetweenRepeats(5);
-
-/// "Over-speed: 3410 rpm. Turn and drive it again."
-std::string alarmLine(const Language& in, const core::Alarm& alarm)
-{
-    const std::string todo = app::wording::alarmToDo(in, alarm);
-    std::string line = app::wording::alarmLevelName(in, alarm.level) + ": " +
-                       app::wording::alarmHeadline(in, alarm);
-    return todo.empty() ? line : line + ". " + todo;
-}
 
 } // namespace
 
@@ -75,7 +67,8 @@ void RecordVoice::sayAlarms(const app::LiveSnapshot& now)
     for (const core::Alarm& one : now.alarms) {
         if (core::isLack(one)) { // it lacks before each run
             if (m_lacks.insert(one.key).second)
-                alarm(alarmLine(m_io.language, one), one.level != core::AlarmLevel::note);
+                alarm(app::wording::alarmLine(m_io.language, one),
+                      one.level != core::AlarmLevel::note);
             continue;
         }
         const bool isNote = one.level == core::AlarmLevel::note;
@@ -87,7 +80,7 @@ void RecordVoice::sayAlarms(const app::LiveSnapshot& now)
             continue;
         ++said.times;
         said.last = Clock::now();
-        alarm(alarmLine(m_io.language, one), !isNote);
+        alarm(app::wording::alarmLine(m_io.language, one), !isNote);
     }
 }
 
@@ -117,9 +110,7 @@ void RecordVoice::sayTrouble(const app::LiveSnapshot& now)
         alarm(words, true);
     m_trouble = words;
     if (now.disk_full_min && !m_diskSaid)
-        alarm(m_io.language.say("at this pace the disk is full in {} minutes"_t,
-                                app::fixed(m_io.language, *now.disk_full_min, 0)),
-              true);
+        alarm(app::wording::diskFullIn(m_io.language, *now.disk_full_min), true);
     m_diskSaid = now.disk_full_min.has_value();
 }
 

@@ -132,7 +132,7 @@ void RoadsidePage::refreshLive()
     m_alarmRow->setVisible(alarm != nullptr);
     if (!alarm)
         return;
-    m_alarm->showAlarm(*alarm, LiveWords::alarm(*alarm, units),
+    m_alarm->showAlarm(*alarm, LiveWords::graveAlarm(*alarm, units),
                        static_cast<int>(m_live.bell().alarms().size()) - 1,
                        m_live.bell().isAcknowledged(*alarm));
     find("alarmHeard")->setVisible(m_live.bell().isRinging());

@@ -9,6 +9,7 @@
 #include "app/desktop/runs/questions.h"
 #include "app/desktop/watch/live_source.h"
 #include "app/wording/findings.h"
+#include "app/wording/run_under_way.h"
 #include "core/effect/prepared_study.h"
 #include "core/recording/trace_consumption.h"
 #include "core/study/fuel.h"
@@ -237,7 +238,7 @@ QString RoadsideSession::describeMark(const QString& words)
 QString RoadsideSession::end()
 {
     if (m_state != State::running)
-        return tr("No run is under way.");
+        return sentenceOf(m_preferences.spoken(), wording::noRunUnderWay());
     const std::int64_t moment_ms = now_ms();
     if (moment_ms - m_draft.run->start_ms < kDoublePress_ms)
         return tr("The run has only just begun.");
@@ -259,7 +260,7 @@ void RoadsideSession::endAt(std::int64_t moment_ms)
 QString RoadsideSession::forget()
 {
     if (!hasRun())
-        return tr("No run is under way.");
+        return sentenceOf(m_preferences.spoken(), wording::noRunUnderWay());
     if (m_live)
         m_live->forget();
     m_draft.run.reset();
@@ -476,7 +477,7 @@ QString RoadsideSession::discard(const core::Discard& why)
     if (why.reason == "other" && QString::fromStdString(why.evidence).trimmed().isEmpty())
         return tr("This reason needs words.");
     if (discardable() == 0)
-        return tr("There is no run to discard.");
+        return sentenceOf(m_preferences.spoken(), wording::noRunToDiscard());
     const QString words = tr("run %1 discarded").arg(discardable());
     if (hasRun()) {
         core::Run run = asRun();

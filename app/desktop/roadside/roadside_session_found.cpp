@@ -1,8 +1,12 @@
 // Copyright (C) 2026 The Bothways developers
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/roadside/roadside_session.h"
+
+#include "app/desktop/look/preferences.h"
+#include "app/desktop/look/said.h"
 #include "app/desktop/roadside/roadside_words.h"
 #include "app/desktop/watch/live_source.h"
+#include "app/wording/run_under_way.h"
 
 #include <algorithm>
 #include <cmath>
@@ -73,7 +77,7 @@ QString RoadsideSession::dropFound()
     m_steps = std::move(before);
     m_configuration.reset();
     m_direction.reset();
-    return tr("That was no run. What was recorded stays.");
+    return sentenceOf(m_preferences.spoken(), wording::wasNoRun());
 }
 
 QString RoadsideSession::beginFound(const core::FoundBound& found)

@@ -6,9 +6,11 @@
 #include "app/desktop/look/access_keys.h"
 #include "app/desktop/look/page_parts.h"
 #include "app/desktop/look/preferences.h"
+#include "app/desktop/look/said.h"
 #include "app/desktop/runs/field_grid.h"
 #include "app/desktop/runs/form_area.h"
 #include "app/desktop/runs/run_tags.h"
+#include "app/wording/findings.h"
 
 #include <QCheckBox>
 #include <QComboBox>
@@ -250,9 +252,12 @@ void RunForm::addField(RunField field, bool extra, int span, QWidget* beside)
 
 void RunForm::buildMarks()
 {
-    m_traffic = new QCheckBox(tr("Passing traffic"), m_fields);
+    const auto markLabel = [this](std::string_view mark) {
+        return shown(wording::markName(m_preferences.spoken(), mark));
+    };
+    m_traffic = new QCheckBox(markLabel(kTrafficMark), m_fields);
     m_traffic->setObjectName("passingTraffic");
-    m_adjusted = new QCheckBox(tr("Adjusted"), m_fields);
+    m_adjusted = new QCheckBox(markLabel(kAdjustedMark), m_fields);
     m_adjusted->setObjectName("adjusted");
     m_adjusted->setToolTip(tr("Something was adjusted during the run"));
     m_grid->addField(m_traffic, m_adjusted, 1);

@@ -3,7 +3,6 @@
 #include "app/desktop/watch/alarm_band.h"
 
 #include "app/desktop/look/big_label.h"
-#include "app/desktop/watch/live_words.h"
 
 #include <QAccessible>
 #include <QApplication>
@@ -40,9 +39,7 @@ AlarmBand::AlarmBand(QWidget* parent) : QWidget(parent)
 void AlarmBand::showAlarm(const core::Alarm& alarm, const QString& words, int others,
                           bool acknowledged)
 {
-    QString all = tr("%1: %2").arg(LiveWords::level(alarm.level), words);
-    if (others > 0)
-        all = tr("%1 (%n more)", nullptr, others).arg(all);
+    const QString all = others > 0 ? tr("%1 (%n more)", nullptr, others).arg(words) : words;
     if (all == m_words && alarm.level == m_level && acknowledged == m_acknowledged)
         return;
     const bool anew = all != m_words;

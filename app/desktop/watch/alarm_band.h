@@ -18,10 +18,11 @@ class AlarmBand final : public QWidget {
 
 public:
     explicit AlarmBand(QWidget* parent = nullptr);
+    /// @param words  with the level in front
     /// @param others  how many more there are
     void showAlarm(const core::Alarm& alarm, const QString& words, int others, bool acknowledged);
     void setTheme(const Theme& theme);
-    [[nodiscard]] QString words() const { return m_words; } ///< with the level in front
+    [[nodiscard]] QString words() const { return m_words; }
     /// Nothing is cut.
     [[nodiscard]] bool isWhole() const;
     [[nodiscard]] double textContrast() const;

@@ -4,12 +4,12 @@
 
 #include "app/desktop/look/recorded_words.h"
 #include "app/desktop/look/said.h"
-#include "app/desktop/look/words.h"
 #include "app/wording/alarms.h"
+#include "app/wording/instruments.h"
+#include "app/wording/recordings.h"
 #include "core/study/limits.h"
 
 #include <algorithm>
-#include <cmath>
 
 namespace bothways::app {
 namespace {
@@ -21,43 +21,35 @@ bool readsNothing(const storage::InstrumentState& state)
     return state.is == Is::silent || state.is == Is::failed;
 }
 
+/// A sign in front says the same as the words, to those who only glance.
+QString marked(const char* sign, const QString& words)
+{
+    return QString::fromUtf8(sign) + u' ' + words;
+}
+
 } // namespace
 
 QString LiveWords::alarm(const core::Alarm& alarm, const UnitsShown& units)
 {
-    const Language& in = units.language;
-    const QString what = shown(wording::alarmHeadline(in, alarm, unitsOf(units)));
-    //: an alarm, and what to do about it
-    return tr("%1. %2").arg(what, shown(wording::alarmToDo(in, alarm)));
+    return shown(wording::alarmSentence(units.language, alarm));
 }
 
-QString LiveWords::level(core::AlarmLevel level)
+QString LiveWords::graveAlarm(const core::Alarm& alarm, const UnitsShown& units)
 {
-    switch (level) {
-    case core::AlarmLevel::note: return tr("Note");
-    case core::AlarmLevel::warning: return tr("Warning");
-    case core::AlarmLevel::spoiled: return tr("Spoils the run");
-    }
-    return {};
+    return withCapital(shown(wording::alarmLine(units.language, alarm)));
 }
 
 QString LiveWords::instrument(const std::string& name, const storage::InstrumentState& state,
                               double now_s, const UnitsShown& units)
 {
-    const QString who = nameShown(name);
-    QString words;
+    const QString words = shown(wording::instrumentNow(units.language, name, state, now_s));
     switch (state.is) {
-    case Is::opening: words = tr("○ %1: opening").arg(who); break;
-    case Is::reading: words = tr("● %1: reading").arg(who); break;
-    case Is::silent:
-        words = state.last_s ? tr("▲ %1: silent for %2").arg(who, lengthText(now_s - *state.last_s))
-                             : tr("▲ %1: nothing came yet").arg(who);
-        break;
-    case Is::failed: words = tr("■ %1: not open").arg(who); break;
-    case Is::ended: words = tr("□ %1: ended").arg(who); break;
+    case Is::opening: return marked("○", words);
+    case Is::reading: return marked("●", words);
+    case Is::silent: return marked("▲", words);
+    case Is::failed: return marked("■", words);
+    case Is::ended: return marked("□", words);
     }
-    if (!state.trouble.empty() && (readsNothing(state) || state.is == Is::opening))
-        words = tr("%1, %2").arg(words, said(units.language, state.trouble));
     return words;
 }
 
@@ -65,10 +57,9 @@ QString LiveWords::instruments(const LiveSnapshot& snapshot, const UnitsShown& u
 {
     QStringList all;
     if (snapshot.trouble)
-        all += tr("■ %1").arg(sentenceOf(units.language, *snapshot.trouble));
+        all += marked("■", sentenceOf(units.language, *snapshot.trouble));
     if (snapshot.disk_full_min)
-        all += tr("▲ the disk will be full in %1 min")
-                   .arg(units.number(std::floor(*snapshot.disk_full_min), 0));
+        all += marked("▲", shown(wording::diskFullIn(units.language, *snapshot.disk_full_min)));
     const std::size_t count =
         std::min(snapshot.instruments.size(), snapshot.instrument_names.size());
     for (const bool first : {true, false}) // what is wrong stands in front

@@ -17,8 +17,8 @@ class LiveWords {
 public:
     /// "Over-speed: 3,410 rpm (left). Slow down. …": as the command line says it.
     [[nodiscard]] static QString alarm(const core::Alarm& alarm, const UnitsShown& units);
-    /// "Note", "Warning", "Spoils the run".
-    [[nodiscard]] static QString level(core::AlarmLevel level);
+    /// With how grave it is in front: "Spoiled: Over-speed: …".
+    [[nodiscard]] static QString graveAlarm(const core::Alarm& alarm, const UnitsShown& units);
     /// "● board: reading", "▲ gps: silent for 12 s", "■ meter: …".
     [[nodiscard]] static QString instrument(const std::string& name,
                                             const storage::InstrumentState& state, double now_s,

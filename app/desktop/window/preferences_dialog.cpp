@@ -3,7 +3,9 @@
 #include "app/desktop/window/preferences_dialog.h"
 
 #include "app/desktop/look/preferences.h"
+#include "app/desktop/look/said.h"
 #include "app/desktop/watch/alarm_sounds.h"
+#include "app/wording/alarms.h"
 
 #include <QCheckBox>
 #include <QComboBox>
@@ -68,18 +70,15 @@ QHBoxLayout* volumeRow(Preferences& preferences, QWidget& dialog)
                      [&preferences](int value) { preferences.setAlarmVolume(value); });
     row->addWidget(volume, 1);
     auto* sounds = new AlarmSounds(&dialog);
-    const std::pair<core::AlarmLevel, QString> levels[] = {
-        {core::AlarmLevel::note, PreferencesDialog::tr("Note")},
-        {core::AlarmLevel::warning, PreferencesDialog::tr("Warning")},
-        {core::AlarmLevel::spoiled, PreferencesDialog::tr("Spoiled")}};
-    for (const auto& [level, text] : levels) {
-        auto* hear = new QPushButton(text, &dialog);
+    for (const core::AlarmLevel level :
+         {core::AlarmLevel::note, core::AlarmLevel::warning, core::AlarmLevel::spoiled}) {
+        const std::string name = wording::alarmLevelName(preferences.spoken(), level);
+        auto* hear = new QPushButton(withCapital(shown(name)), &dialog);
         hear->setAutoDefault(false);
         hear->setToolTip(PreferencesDialog::tr("Hear it"));
-        QObject::connect(hear, &QPushButton::clicked, sounds,
-                         [sounds, &preferences, which = level] {
-                             sounds->play(which, preferences.alarmVolume());
-                         });
+        QObject::connect(hear, &QPushButton::clicked, sounds, [sounds, &preferences, level] {
+            sounds->play(level, preferences.alarmVolume());
+        });
         row->addWidget(hear);
     }
     return row;

@@ -2,7 +2,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/wording/alarms.h"
 #include "app/wording/findings.h"
+#include "app/wording/instruments.h"
 #include "core/study/rule.h"
+#include "storage/instruments/rig_reader.h"
 
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
@@ -133,6 +135,32 @@ TEST(Alarms, SayWhatIsWrongAndWhatToDo)
     EXPECT_EQ(alarmHeadline(english, found(Rule::sensorLost, 3.0, "rotor_rpm@left:gap", "left")),
               "No samples of rotor speed (left)");
     EXPECT_EQ(alarmLevelName(english, core::AlarmLevel::spoiled), "spoiled");
+    Alarm fast = found(Rule::overspeed, 3410.0);
+    fast.level = core::AlarmLevel::spoiled;
+    EXPECT_EQ(alarmSentence(english, fast),
+              "Over-speed: 3,410 rpm. Slow down. Turn and drive the run again.");
+    EXPECT_EQ(alarmLine(english, fast), "spoiled: " + alarmSentence(english, fast));
+    EXPECT_TRUE(alarmLine(*Language::named("de"), fast).starts_with("unbrauchbar: "));
+}
+
+TEST(Instruments, SayWhatHasBecomeOfThemNow)
+{
+    using Is = storage::InstrumentState::Is;
+    const Language english;
+    const Language german = *Language::named("de");
+    storage::InstrumentState state;
+    state.is = Is::reading;
+    EXPECT_EQ(instrumentNow(english, "board", state, 20.0), "board: reading");
+    state.is = Is::silent;
+    EXPECT_EQ(instrumentNow(english, "board", state, 20.0), "board: nothing came yet");
+    state.last_s = 8.0;
+    EXPECT_EQ(instrumentNow(english, "board", state, 20.0), "board: silent for 0:12");
+    EXPECT_EQ(instrumentNow(german, "board", state, 20.0), "board: schweigt seit 0:12");
+    state.is = Is::failed;
+    state.trouble = "nothing comes"_t;
+    EXPECT_EQ(instrumentNow(english, "board", state, 20.0), "board: not open, nothing comes");
+    state.is = Is::reading;
+    EXPECT_EQ(instrumentNow(english, "board", state, 20.0), "board: reading") << "it is over";
 }
 
 TEST(Findings, NameThePartOfTheDevice)
