@@ -3417,13 +3417,6 @@ Erstellt mit Qt %1, QCustomPlot, SQLite, SQLiteCpp, Boost, Eigen, fast_float, fm
         <source>The recording %1 had not been stopped. All of it up to the last second, %2, is in the study.</source>
         <translation>Die Aufzeichnung %1 war nicht beendet worden. Alles bis zur letzten Sekunde, %2, ist in der Studie.</translation>
     </message>
-    <message numerus="yes">
-        <source>So are %n more.</source>
-        <translation>
-            <numerusform>%n weitere ebenso.</numerusform>
-            <numerusform>%n weitere ebenso.</numerusform>
-        </translation>
-    </message>
     <message>
         <source>Ctrl+Shift+E</source>
         <translation>Ctrl+Shift+E</translation>
@@ -3474,6 +3467,13 @@ Erstellt mit Qt %1, QCustomPlot, SQLite, SQLiteCpp, Boost, Eigen, fast_float, fm
         <source>Untie</source>
         <comment>on the tool bar</comment>
         <translation>Lösen</translation>
+    </message>
+    <message numerus="yes">
+        <source>The recording %1 and %n more had not been stopped. All of them up to their last seconds are in the study.</source>
+        <translation>
+            <numerusform>Die Aufzeichnung %1 und %n weitere waren nicht beendet worden. Alle sind bis zu ihrer letzten Sekunde in der Studie.</numerusform>
+            <numerusform>Die Aufzeichnung %1 und %n weitere waren nicht beendet worden. Alle sind bis zu ihrer letzten Sekunde in der Studie.</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -5169,13 +5169,6 @@ Erstellt mit Qt %1, QCustomPlot, SQLite, SQLiteCpp, Boost, Eigen, fast_float, fm
         <source>Run sheets (*.csv);;All files (*)</source>
         <translation>Fahrtenblätter (*.csv);;Alle Dateien (*)</translation>
     </message>
-    <message numerus="yes">
-        <source>%n of them was there already and is in the study twice now; Undo takes the import back.</source>
-        <translation>
-            <numerusform>%n davon war schon da und ist jetzt zweimal in der Studie; Rückgängig nimmt den Import zurück.</numerusform>
-            <numerusform>%n davon waren schon da und sind jetzt zweimal in der Studie; Rückgängig nimmt den Import zurück.</numerusform>
-        </translation>
-    </message>
     <message>
         <source>the clipboard</source>
         <translation>der Zwischenablage</translation>
@@ -5199,6 +5192,13 @@ Erstellt mit Qt %1, QCustomPlot, SQLite, SQLiteCpp, Boost, Eigen, fast_float, fm
     <message>
         <source>Clipboard</source>
         <translation>Zwischenablage</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n run(s) of the sheet were there already and are in the study twice now; Undo takes the import back.</source>
+        <translation>
+            <numerusform>%n Fahrt des Blatts war schon da und ist jetzt zweimal in der Studie; Rückgängig nimmt den Import zurück.</numerusform>
+            <numerusform>%n Fahrten des Blatts waren schon da und sind jetzt zweimal in der Studie; Rückgängig nimmt den Import zurück.</numerusform>
+        </translation>
     </message>
 </context>
 <context>

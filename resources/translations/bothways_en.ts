@@ -191,10 +191,10 @@
         </translation>
     </message>
     <message numerus="yes">
-        <source>So are %n more.</source>
+        <source>The recording %1 and %n more had not been stopped. All of them up to their last seconds are in the study.</source>
         <translation>
-            <numerusform>So is %n more.</numerusform>
-            <numerusform>So are %n more.</numerusform>
+            <numerusform>The recording %1 and %n more had not been stopped. Both up to their last seconds are in the study.</numerusform>
+            <numerusform>The recording %1 and %n more had not been stopped. All of them up to their last seconds are in the study.</numerusform>
         </translation>
     </message>
 </context>
@@ -278,10 +278,10 @@
         </translation>
     </message>
     <message numerus="yes">
-        <source>%n of them was there already and is in the study twice now; Undo takes the import back.</source>
+        <source>%n run(s) of the sheet were there already and are in the study twice now; Undo takes the import back.</source>
         <translation>
-            <numerusform>%n of them was there already and is in the study twice now; Undo takes the import back.</numerusform>
-            <numerusform>%n of them were there already and are in the study twice now; Undo takes the import back.</numerusform>
+            <numerusform>%n run of the sheet was there already and is in the study twice now; Undo takes the import back.</numerusform>
+            <numerusform>%n runs of the sheet were there already and are in the study twice now; Undo takes the import back.</numerusform>
         </translation>
     </message>
 </context>

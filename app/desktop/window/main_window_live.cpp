@@ -194,13 +194,17 @@ void MainWindow::sayRecovered()
     if (recovered.empty())
         return;
     const auto& last = recovered.back();
-    QString words =
-        tr("The recording %1 had not been stopped. All of it up to the last second, %2, "
-           "is in the study.")
-            .arg(nameShown(last.name), lengthText(last.length_s));
-    if (recovered.size() > 1)
-        words += u' ' + tr("So are %n more.", nullptr, static_cast<int>(recovered.size()) - 1);
-    m_messages->say(MessageBar::Kind::news, words);
+    const int others = static_cast<int>(recovered.size()) - 1;
+    m_messages->say(
+        MessageBar::Kind::news,
+        others == 0
+            ? tr("The recording %1 had not been stopped. All of it up to the last second, %2, "
+                 "is in the study.")
+                  .arg(nameShown(last.name), lengthText(last.length_s))
+            : tr("The recording %1 and %n more had not been stopped. All of them up to their last "
+                 "seconds are in the study.",
+                 nullptr, others)
+                  .arg(nameShown(last.name)));
 }
 
 } // namespace bothways::app

@@ -105,8 +105,8 @@ void StudyJobs::importSheet(StudyDocument& document, const QString& file, FileIs
     }
     QString news = tr("%n run(s) came from %1.", nullptr, count).arg(name);
     if (const auto twice = static_cast<int>(sheet.value().already_there.size()); twice > 0)
-        news += u' ' + tr("%n of them was there already and is in the study twice now; Undo takes "
-                          "the import back.",
+        news += u' ' + tr("%n run(s) of the sheet were there already and are in the study twice "
+                          "now; Undo takes the import back.",
                           nullptr, twice);
     m_messages.say(MessageBar::Kind::news, news);
 }
