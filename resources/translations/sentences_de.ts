@@ -6407,10 +6407,6 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>die Studie kann nicht geschrieben werden</translation>
     </message>
     <message>
-        <source>the study could not be written</source>
-        <translation>die Studie ließ sich nicht schreiben</translation>
-    </message>
-    <message>
         <source>the study had the recording {} already, with the same times and rows; &apos;bothways undo {}&apos; takes the second one out again</source>
         <translation>die Studie hatte die Aufzeichnung {} schon, mit denselben Zeiten und Zeilen; „bothways undo {}“ nimmt die zweite wieder heraus</translation>
     </message>

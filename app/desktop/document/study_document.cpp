@@ -381,7 +381,7 @@ core::Outcome StudyDocument::outcomeOf(const std::function<bool()>& order)
     if (order())
         return core::Done{};
     return d->why.value_or(
-        core::Error{core::ErrorCode::studyFile, "the study could not be written"_t, {}});
+        core::Error{core::ErrorCode::studyFile, "the study cannot be written"_t, {}});
 }
 
 bool StudyDocument::setBlind(bool blind)
