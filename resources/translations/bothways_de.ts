@@ -4137,10 +4137,6 @@ Erstellt mit Qt %1, QCustomPlot, SQLite, SQLiteCpp, Boost, Eigen, fast_float, fm
         <source>Studies to take the noise from</source>
         <translation>Studien, aus denen das Rauschen übernommen wird</translation>
     </message>
-    <message>
-        <source>There is no verdict in %1, so the noise of a pair is not known from it.</source>
-        <translation>In %1 gibt es kein Urteil; das Rauschen eines Paars ist daraus also nicht bekannt.</translation>
-    </message>
     <message numerus="yes">
         <source>Reading %n study(s)…</source>
         <translation>
