@@ -32,7 +32,7 @@ std::string whole(const Language& in, const std::optional<double>& value)
 
 std::string lostHeadline(const Language& in, const Finding& finding)
 {
-    const auto lost = core::lostSensors(finding);
+    const std::vector<core::LostSensor>& lost = finding.lost;
     if (lost.empty())
         return ruleName(in, finding.rule);
     const std::string channel = channelName(in, lost.front().channel);
@@ -79,8 +79,9 @@ std::string findingHeadline(const Language& in, const Finding& finding)
         return in.say(below(finding) ? "Accessories {} W too low"_t : "Accessories {} W too high"_t,
                       size);
     case Rule::accessoryTimer:
-        return in.say("{} has dropped out"_t,
-                      finding.detail.empty() ? in.say("a timed accessory"_t) : finding.detail);
+        return in.say("{} has dropped out"_t, finding.accessory.empty()
+                                                  ? in.say("a timed accessory"_t)
+                                                  : finding.accessory);
     case Rule::overspeed: return in.say("Over-speed: {} rpm"_t, whole(in, finding.value));
     case Rule::loadLost: return in.say("Load lost at {} rpm"_t, whole(in, finding.value));
     case Rule::driveSlip: return in.say("Drive slips by {} %"_t, size);
@@ -113,7 +114,7 @@ std::string timerHeadline(const Language& in, const Alarm& alarm)
 
 std::string lookAtSensor(const Language& in, const Finding& finding)
 {
-    const auto lost = core::lostSensors(finding);
+    const std::vector<core::LostSensor>& lost = finding.lost;
     if (lost.empty())
         return in.say("Look at its plug and cable."_t);
     if (lost.front().how == core::LostSensor::How::fell)
@@ -149,9 +150,10 @@ std::string findingToDo(const Language& in, const Finding& finding)
     case Rule::accessoryChange:
         return in.say("Set the accessories as they were. Turn and drive the run again."_t);
     case Rule::accessoryTimer:
-        return finding.detail.empty()
+        return finding.accessory.empty()
                    ? in.say("Switch it on again. Turn and drive the run again."_t)
-                   : in.say("Switch {} on again. Turn and drive the run again."_t, finding.detail);
+                   : in.say("Switch {} on again. Turn and drive the run again."_t,
+                            finding.accessory);
     case Rule::overspeed: return in.say("Slow down. Turn and drive the run again."_t);
     case Rule::loadLost:
         return in.say("Slow down. Stop where it is safe; look at belt and wiring."_t);

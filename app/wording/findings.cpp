@@ -8,6 +8,8 @@
 #include "app/wording/runs.h"
 #include "core/study/parts.h"
 
+#include <fmt/format.h>
+
 #include <algorithm>
 #include <cmath>
 
@@ -53,9 +55,11 @@ std::string limit(const Language& in, const Finding& finding)
                                 : in.say(" (limit {} {})"_t, value, signText(in, finding.unit));
 }
 
-std::string noted(const Finding& finding)
+/// " (lorry, gust)": the words of marks, behind what else is named; empty without any.
+std::string noted(const Finding& finding, std::vector<std::string> named = {})
 {
-    return finding.detail.empty() ? std::string() : " (" + finding.detail + ")";
+    named.insert(named.end(), finding.words.begin(), finding.words.end());
+    return named.empty() ? std::string() : fmt::format(" ({})", fmt::join(named, ", "));
 }
 
 bool negative(const Finding& finding)
@@ -78,7 +82,7 @@ std::string overspeed(const Language& in, const Finding& finding)
 std::string accessoryTimer(const Language& in, const Finding& finding)
 {
     const std::string name =
-        finding.detail.empty() ? in.say("a timed accessory"_t) : finding.detail;
+        finding.accessory.empty() ? in.say("a timed accessory"_t) : finding.accessory;
     if (finding.from_s)
         return in.say("{} ({} W) switched itself off at {} s"_t, name, size(in, finding.value),
                       fixed(in, *finding.from_s, 1));
@@ -90,7 +94,7 @@ std::string roadSpeed(const Language& in, const Finding& finding)
 {
     const std::string what = size(in, finding.value);
     const std::string rest = span(in, finding) + limit(in, finding);
-    if (finding.detail == "mean")
+    if (finding.of_mean)
         return in.say(negative(finding) ? "mean road speed {} % below the target{}"_t
                                         : "mean road speed {} % above the target{}"_t,
                       what, rest);
@@ -116,21 +120,17 @@ std::string passingTraffic(const Language& in, const Finding& finding)
 {
     if (!finding.value)
         return in.say("passing traffic noted{}{}"_t, span(in, finding), noted(finding));
-    Finding seen = finding; // the rule names the channels that show it, before what was noted
-    const auto call = [&seen](std::string_view channel, const std::string& name) {
-        if (const auto at = seen.detail.find(channel); at != std::string::npos)
-            seen.detail.replace(at, channel.size(), name);
-    };
-    call("wind_ms", channelName(in, "wind_ms"));
-    call("yaw_deg_per_s", channelName(in, "yaw_deg_per_s"));
-    return in.say("a gust or a passing vehicle{}: {} times the usual scatter{}"_t, span(in, seen),
-                  size(in, seen.value), noted(seen));
+    std::vector<std::string> channels;
+    for (const std::string& channel : finding.channels)
+        channels.push_back(channelName(in, channel));
+    return in.say("a gust or a passing vehicle{}: {} times the usual scatter{}"_t,
+                  span(in, finding), size(in, finding.value), noted(finding, std::move(channels)));
 }
 
 /// "no samples of wind and 2 more channels", "output frozen at one value".
 std::string sensorLost(const Language& in, const Finding& finding)
 {
-    const auto lost = core::lostSensors(finding);
+    const std::vector<core::LostSensor>& lost = finding.lost;
     if (lost.empty())
         return in.say("no true reading{}, for {} s"_t, span(in, finding), size(in, finding.value));
     std::string which = channelName(in, lost.front().channel);
@@ -258,7 +258,7 @@ std::string findingWords(const Language& in, const Finding& finding, const Units
 {
     const std::string words = wordsWithoutPart(in, finding, units);
     // A lost sensor is named with its part.
-    return finding.part.empty() || !core::lostSensors(finding).empty()
+    return finding.part.empty() || !finding.lost.empty()
                ? words
                : in.say("{}: {}##a part of the device, and what it did"_t, finding.part, words);
 }

@@ -1,30 +1,42 @@
 // Copyright (C) 2026 The Bothways developers
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/screening/finding.h"
-#include "core/study/rule.h"
 
-#include <algorithm>
 #include <string_view>
 
 namespace bothways::core {
+namespace {
 
-std::vector<LostSensor> lostSensors(const Finding& finding)
+std::string_view nameOf(LostSensor::How how)
 {
-    std::vector<LostSensor> lost;
-    std::string_view rest = finding.detail;
-    while (finding.rule == Rule::sensorLost && !rest.empty()) {
-        const std::string_view one = rest.substr(0, rest.find(", "));
-        rest.remove_prefix(std::min(rest.size(), one.size() + 2));
-        const std::size_t colon = one.rfind(':');
-        if (colon == std::string_view::npos)
-            continue; // words of a mark
-        const std::string_view how = one.substr(colon + 1);
-        lost.push_back({std::string(one.substr(0, colon)), how == "frozen" ? LostSensor::How::frozen
-                                                           : how == "zero" ? LostSensor::How::zero
-                                                           : how == "fell" ? LostSensor::How::fell
-                                                                           : LostSensor::How::gap});
+    switch (how) {
+    case LostSensor::How::gap: return "gap";
+    case LostSensor::How::frozen: return "frozen";
+    case LostSensor::How::zero: return "zero";
+    case LostSensor::How::fell: return "fell";
     }
-    return lost;
+    return {};
+}
+
+} // namespace
+
+std::string detailOf(const Finding& finding)
+{
+    std::string all;
+    const auto add = [&all](std::string_view one) {
+        if (!one.empty())
+            all.append(all.empty() ? "" : ", ").append(one);
+    };
+    for (const LostSensor& lost : finding.lost)
+        add(std::string(lost.channel).append(":").append(nameOf(lost.how)));
+    for (const std::string& channel : finding.channels)
+        add(channel);
+    add(finding.accessory);
+    if (finding.of_mean)
+        add("mean");
+    for (const std::string& words : finding.words)
+        add(words);
+    return all;
 }
 
 } // namespace bothways::core

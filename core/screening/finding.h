@@ -12,24 +12,7 @@
 /// What screening says about a run. (Method, section 9.)
 namespace bothways::core {
 
-struct Finding {
-    Rule rule = Rule::accessoryChange;
-    int run = 0;                        ///< the run's number
-    std::optional<double> from_s, to_s; ///< s of the run; none for a finding from the sheet alone
-    std::optional<double> value, limit; ///< both in `unit`
-    std::string unit;
-    Grade grade = Grade::note;
-    /// Facts for the sentence, several parted by ", ": the accessory's name (accessory_timer), the
-    /// channel (passing_traffic), "CHANNEL:gap", "CHANNEL:frozen", "CHANNEL:zero" or "CHANNEL:fell"
-    /// (sensor_lost),
-    /// "mean" where it is the run's mean that is off (road_speed), the words of a mark.
-    std::string detail = {};
-    std::optional<double> length_s, output_w; ///< for the sentence of overspeed
-    std::string part = {};                    ///< of the device: "left"; empty: none
-    friend bool operator==(const Finding&, const Finding&) = default;
-};
-
-/// What a finding of sensor_lost says in its detail.
+/// A sensor that did not say what it should have said.
 struct LostSensor {
     enum class How {
         gap,    ///< no samples
@@ -39,8 +22,29 @@ struct LostSensor {
     };
     std::string channel;
     How how = How::gap;
+    friend bool operator==(const LostSensor&, const LostSensor&) = default;
 };
-[[nodiscard]] std::vector<LostSensor> lostSensors(const Finding& finding);
+
+struct Finding {
+    Rule rule = Rule::accessoryChange;
+    int run = 0;                        ///< the run's number
+    std::optional<double> from_s, to_s; ///< s of the run; none for a finding from the sheet alone
+    std::optional<double> value, limit; ///< both in `unit`
+    std::string unit;
+    Grade grade = Grade::note;
+    std::vector<LostSensor> lost = {};        ///< of sensor_lost, as they were found
+    std::vector<std::string> channels = {};   ///< that showed passing traffic
+    std::string accessory = {};               ///< that its timer switched off
+    bool of_mean = false;                     ///< of road_speed: the run's mean is off
+    std::vector<std::string> words = {};      ///< of marks by hand
+    std::optional<double> length_s, output_w; ///< for the sentence of overspeed
+    std::string part = {};                    ///< of the device: "left"; empty: none
+    friend bool operator==(const Finding&, const Finding&) = default;
+};
+
+/// What else a finding is about, as files and keys have it: "wind_ms:gap, output_w:frozen",
+/// "windscreen", "mean", the words of marks; several parted by ", ".
+[[nodiscard]] std::string detailOf(const Finding& finding);
 
 /// Why a rule said nothing about a run: never to be read as "passed".
 enum class WhyNotChecked {

@@ -32,12 +32,12 @@ std::optional<Rule> ruleOf(std::string_view word)
     return std::nullopt;
 }
 
-void addDetail(std::string& details, const std::string& more)
+template <class Fact>
+void addNew(std::vector<Fact>& facts, const std::vector<Fact>& more)
 {
-    const std::string both = ", " + details + ", ";
-    if (more.empty() || both.find(", " + more + ", ") != std::string::npos)
-        return;
-    details += details.empty() ? more : ", " + more;
+    for (const Fact& fact : more)
+        if (std::find(facts.begin(), facts.end(), fact) == facts.end())
+            facts.push_back(fact);
 }
 
 void absorb(Finding& earlier, const Finding& later)
@@ -49,7 +49,10 @@ void absorb(Finding& earlier, const Finding& later)
         earlier.limit = later.limit;
         earlier.unit = later.unit;
     }
-    addDetail(earlier.detail, later.detail);
+    addNew(earlier.lost, later.lost);
+    addNew(earlier.channels, later.channels);
+    addNew(earlier.words, later.words);
+    earlier.of_mean = earlier.of_mean || later.of_mean;
     if (later.length_s)
         earlier.length_s = std::max(earlier.length_s.value_or(0.0), *later.length_s);
     if (!earlier.output_w)
@@ -68,7 +71,8 @@ void marks(RunContext& context)
             return;
         Finding& finding = context.found(*rule, gradeOf(*rule), std::nullopt, std::nullopt, "");
         finding.from_s = finding.to_s = at_s;
-        finding.detail = words;
+        if (!words.empty())
+            finding.words.emplace_back(words);
     };
     for (const Mark& mark : run.marks)
         take(mark.at_s, mark.word, mark.words);

@@ -12,8 +12,9 @@ namespace bothways::core::rules {
 void marks(RunContext& context);
 
 /// Joins findings of one run and rule that have spans less than 1 s apart: the span covers both,
-/// the value is that which lies further beyond its limit, the grade the graver one, details are
-/// listed. Timed accessories stay apart: each has its own name and watts.
+/// the value is that which lies further beyond its limit, the grade the graver one; sensors,
+/// channels and words are those of both. Timed accessories stay apart: each has its own name and
+/// watts.
 void joinNeighbours(std::vector<Finding>& findings);
 
 } // namespace bothways::core::rules

@@ -77,7 +77,7 @@ void channelsNeverFilled(const Run& run, const Leftover& leftover,
                             .limit = longestGap_s(0.0),
                             .unit = "s",
                             .grade = gradeOf(Rule::sensorLost),
-                            .detail = std::string(channel).append(":gap"),
+                            .lost = {{channel, LostSensor::How::gap}},
                             .length_s = {},
                             .output_w = {},
                             .part = std::string(partedName(channel).part)});

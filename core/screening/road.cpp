@@ -98,7 +98,7 @@ void roadSpeed(RunContext& context)
             context.found(Rule::roadSpeed, Grade::doubtful, mean_off_pct, mean_pct, "%");
         finding.from_s = 0.0;
         finding.to_s = context.channels.end_s();
-        finding.detail = "mean";
+        finding.of_mean = true;
         return;
     }
     const double pct = context.limitWithDefault("road_speed.pct");

@@ -114,8 +114,8 @@ std::string evidenceOf(const Finding& finding)
         add(fmt::format("run {:.6g}", *finding.value));
     if (finding.from_s && finding.to_s)
         add(fmt::format("{:.1f}-{:.1f} s", *finding.from_s, *finding.to_s));
-    if (!finding.detail.empty())
-        add(finding.detail);
+    if (const std::string detail = detailOf(finding); !detail.empty())
+        add(detail);
     return words;
 }
 

@@ -30,7 +30,7 @@ bool gaveConsumption(const RunContext& context, std::string_view channel)
 }
 
 void lost(RunContext& context, const Channel& channel, double from_s, double to_s, double limit_s,
-          std::string_view how)
+          LostSensor::How how)
 {
     const bool spoils = gaveConsumption(context, channel.name);
     Finding& finding =
@@ -39,7 +39,7 @@ void lost(RunContext& context, const Channel& channel, double from_s, double to_
     finding.part = partedName(channel.name).part;
     finding.from_s = from_s;
     finding.to_s = to_s;
-    finding.detail = channel.name + ':' + std::string(how);
+    finding.lost = {{channel.name, how}};
 }
 
 /// Median interval between samples; of a sensor that left only one in the run, that of the approach
@@ -64,7 +64,7 @@ void gaps(RunContext& context, const Channel& channel)
     const double limit_s = longestGap_s(*interval_s);
     const auto check = [&](double from_s, double to_s) {
         if (to_s - from_s > limit_s + kTimeGrace_s)
-            lost(context, channel, from_s, to_s, limit_s, "gap");
+            lost(context, channel, from_s, to_s, limit_s, LostSensor::How::gap);
     };
     const UnderWay* underWay = context.channels.underWay();
     if (!underWay || underWay->from_s <= 0.0)
@@ -192,7 +192,7 @@ void frozen(RunContext& context, const Channel& channel, const Channel* roadSpee
         if (!last)
             from_s = std::min(from_s, soFar->unchanged_since_s);
         if (moved && to_s - from_s >= longest_s - kTimeGrace_s)
-            lost(context, channel, from_s, to_s, longest_s, "frozen");
+            lost(context, channel, from_s, to_s, longest_s, LostSensor::How::frozen);
     }
 }
 
@@ -209,7 +209,7 @@ void fell(RunContext& context, const Channel& channel)
                                      fuel ? "L" : "kWh");
     finding.from_s = channel.at_s(fall->highest);
     finding.to_s = channel.at_s(fall->lowest);
-    finding.detail = channel.name + ":fell";
+    finding.lost = {{channel.name, LostSensor::How::fell}};
 }
 
 } // namespace
@@ -260,7 +260,7 @@ void partStopped(RunContext& context)
     };
     for (const Stretch& event : joined(time_s, stretches(time_s, kStopped_s, still)))
         lost(context, *speed, speed->at_s(event.first), speed->at_s(event.last), kStopped_s,
-             "zero");
+             LostSensor::How::zero);
 }
 
 } // namespace

@@ -68,7 +68,7 @@ void oneTimer(RunContext& context, const TimedAccessory& accessory)
         return;
     Finding& finding =
         context.found(Rule::accessoryTimer, Grade::spoils, -accessory.watts, std::nullopt, "W");
-    finding.detail = accessory.name;
+    finding.accessory = accessory.name;
     if (off_s >= 0.0 && end_s) {
         finding.from_s = off_s;
         finding.to_s = *end_s;

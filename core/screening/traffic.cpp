@@ -34,7 +34,7 @@ void departures(RunContext& context, const Channel& channel)
         context
             .found(Rule::passingTraffic, channel, event, furthestFromZero(event, departure), sigmas,
                    "σ")
-            .detail = channel.name;
+            .channels = {channel.name};
     }
 }
 

@@ -13,7 +13,7 @@ namespace {
 
 bool sameThing(const Finding& a, const Finding& b)
 {
-    return a.rule == b.rule && a.part == b.part && a.detail == b.detail &&
+    return a.rule == b.rule && a.part == b.part && detailOf(a) == detailOf(b) &&
            a.from_s.has_value() == b.from_s.has_value();
 }
 
@@ -65,8 +65,8 @@ std::string keyOf(const Finding& finding)
     std::string key = "finding:" + std::string(ruleName(finding.rule));
     if (!finding.part.empty())
         key += '@' + finding.part;
-    if (!finding.detail.empty())
-        key += ':' + finding.detail;
+    if (const std::string detail = detailOf(finding); !detail.empty())
+        key += ':' + detail;
     if (finding.from_s)
         key += ':' + std::to_string(std::llround(*finding.from_s * 1000.0));
     return key;

@@ -149,7 +149,8 @@ void Watcher::Private::addSilent(double now_s, std::vector<Alarm>& alarms)
         const bool said =
             run &&
             std::any_of(standing.all().begin(), standing.all().end(), [&](const Standing& each) {
-                return each.finding.detail == channel.name() + ":gap" &&
+                return each.finding.lost ==
+                           std::vector{LostSensor{channel.name(), LostSensor::How::gap}} &&
                        each.finding.to_s >= now_s - run->start_s - kRecent_s;
             });
         if (!said)

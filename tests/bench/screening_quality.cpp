@@ -95,7 +95,7 @@ void scoreDay(std::uint64_t seed, std::map<Rule, Score>& scores, bool verbose)
         named[finding.rule].insert(finding.run);
         if (!right && verbose)
             tell("wrong ", seed, day.rate_hz, finding.rule, finding.run,
-                 finding.from_s.value_or(-1), finding.to_s.value_or(-1), finding.detail);
+                 finding.from_s.value_or(-1), finding.to_s.value_or(-1), detailOf(finding));
     }
     for (std::size_t k = 0; k < day.planted.size(); ++k) {
         const Planted& fault = day.planted[k];

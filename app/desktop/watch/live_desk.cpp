@@ -36,7 +36,7 @@ std::vector<core::Alarm> foundAtTheEnd(const core::Screening& ended, double now_
         alarm.finding = finding;
         alarm.since_s = now_s;
         alarm.key = "ended " + std::to_string(finding.run) + " " +
-                    std::string(core::ruleName(finding.rule)) + " " + finding.detail;
+                    std::string(core::ruleName(finding.rule)) + " " + core::detailOf(finding);
         alarms.push_back(std::move(alarm));
     }
     return alarms;

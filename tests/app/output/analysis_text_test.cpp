@@ -94,18 +94,16 @@ TEST(ScreeningText, SetsTheFindingsOfDiscardedRunsApart)
     study.runs[1].number = 2;
     study.runs[1].discard = core::Discard{"overspeed", ""};
     core::Screening screening;
-    for (const int run : {1, 2})
-        screening.findings.push_back({core::Rule::overspeed,
-                                      run,
-                                      {},
-                                      {},
-                                      3410.0,
-                                      3200.0,
-                                      "rpm",
-                                      core::Grade::spoils,
-                                      {},
-                                      {},
-                                      {}});
+    for (const int run : {1, 2}) {
+        core::Finding finding;
+        finding.rule = core::Rule::overspeed;
+        finding.run = run;
+        finding.value = 3410.0;
+        finding.limit = 3200.0;
+        finding.unit = "rpm";
+        finding.grade = core::Grade::spoils;
+        screening.findings.push_back(std::move(finding));
+    }
     const std::string text = screeningText(Language::english(), screening, false, study);
     const std::size_t heading = text.find("On runs that are discarded already: 1 finding\n");
     ASSERT_NE(heading, std::string::npos) << text;

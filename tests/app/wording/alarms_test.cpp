@@ -16,11 +16,12 @@ using namespace bothways;
 using namespace bothways::app;
 using namespace bothways::app::wording;
 using core::Alarm;
+using core::LostSensor;
 using core::Rule;
 
 namespace {
 
-Alarm found(Rule rule, double value, std::string detail = {}, std::string part = {})
+Alarm found(Rule rule, double value, std::string part = {})
 {
     Alarm alarm;
     alarm.finding.rule = rule;
@@ -29,8 +30,14 @@ Alarm found(Rule rule, double value, std::string detail = {}, std::string part =
     alarm.finding.to_s = 63.5;
     alarm.finding.value = value;
     alarm.finding.limit = 3200.0;
-    alarm.finding.detail = std::move(detail);
     alarm.finding.part = std::move(part);
+    return alarm;
+}
+
+Alarm lost(std::string channel, LostSensor::How how, std::string part = {})
+{
+    Alarm alarm = found(Rule::sensorLost, 2.0, std::move(part));
+    alarm.finding.lost = {{std::move(channel), how}};
     return alarm;
 }
 
@@ -51,14 +58,16 @@ std::vector<Alarm> everyAlarm()
     for (const Rule rule : core::allRules()) {
         all.push_back(found(rule, 12.5));
         all.push_back(found(rule, -12.5));
-        all.push_back(found(rule, 12.5, "", "left"));
+        all.push_back(found(rule, 12.5, "left"));
         Alarm byHand = found(rule, 0.0);
         byHand.finding.value.reset();
         all.push_back(byHand);
     }
-    for (const char* how : {"gap", "frozen", "zero", "fell"})
-        all.push_back(found(Rule::sensorLost, 2.0, std::string("wind_ms:") + how));
-    all.push_back(found(Rule::accessoryTimer, -450.0, "windscreen"));
+    for (const auto how : {LostSensor::How::gap, LostSensor::How::frozen, LostSensor::How::zero,
+                           LostSensor::How::fell})
+        all.push_back(lost("wind_ms", how));
+    all.push_back(found(Rule::accessoryTimer, -450.0));
+    all.back().finding.accessory = "windscreen";
     all.push_back(named(Alarm::Kind::nearLimit, ""));
     for (const double in_s : {-3.0, 40.0, 300.0})
         all.push_back(named(Alarm::Kind::timerWillDrop, "windscreen", in_s));
@@ -122,7 +131,7 @@ TEST(Alarms, SayWhatIsWrongAndWhatToDo)
 {
     const Language english;
     EXPECT_EQ(alarmHeadline(english, found(Rule::overspeed, 3410.0)), "Over-speed: 3,410 rpm");
-    EXPECT_EQ(alarmHeadline(english, found(Rule::overspeed, 3410.0, "", "left")),
+    EXPECT_EQ(alarmHeadline(english, found(Rule::overspeed, 3410.0, "left")),
               "Over-speed: 3,410 rpm (left)");
     EXPECT_EQ(alarmHeadline(english, named(Alarm::Kind::nearLimit, "")),
               "Near over-speed: 3,100 of 3,200 rpm");
@@ -132,7 +141,7 @@ TEST(Alarms, SayWhatIsWrongAndWhatToDo)
               "windscreen has dropped out");
     EXPECT_EQ(alarmToDo(english, named(Alarm::Kind::timerWillDrop, "windscreen", 39.5)),
               "Switch windscreen on again.");
-    EXPECT_EQ(alarmHeadline(english, found(Rule::sensorLost, 3.0, "rotor_rpm@left:gap", "left")),
+    EXPECT_EQ(alarmHeadline(english, lost("rotor_rpm@left", LostSensor::How::gap, "left")),
               "No samples of rotor speed (left)");
     EXPECT_EQ(alarmLevelName(english, core::AlarmLevel::spoiled), "spoiled");
     Alarm fast = found(Rule::overspeed, 3410.0);
@@ -166,11 +175,11 @@ TEST(Instruments, SayWhatHasBecomeOfThemNow)
 TEST(Findings, NameThePartOfTheDevice)
 {
     const Language english;
-    core::Finding finding = found(Rule::overspeed, 3410.0, "", "left").finding;
+    core::Finding finding = found(Rule::overspeed, 3410.0, "left").finding;
     EXPECT_EQ(
         findingSentence(english, finding),
         "run 9: left: rotor at 3,410 rpm from 61.2 s to 63.5 s, above the limit of 3,200 rpm");
-    finding = found(Rule::sensorLost, 3.0, "rotor_rpm@left:gap", "left").finding;
+    finding = lost("rotor_rpm@left", LostSensor::How::gap, "left").finding;
     EXPECT_EQ(findingSentence(english, finding),
               "run 9: no samples of rotor speed (left) from 61.2 s to 63.5 s");
     EXPECT_EQ(whyNotChecked(english, {9, Rule::overspeed, core::WhyNotChecked::noLimit,

@@ -97,7 +97,7 @@ core::Finding marked(core::Rule rule)
 {
     core::Finding finding = bare(rule);
     finding.from_s = finding.to_s = 31.25;
-    finding.detail = "heater off";
+    finding.words = {"heater off"};
     return finding;
 }
 
@@ -120,15 +120,17 @@ TEST_F(BothLanguages, HaveASentenceForEveryRule)
 
 TEST_F(BothLanguages, SayHowASensorWasLostAndWhatElseHappened)
 {
-    for (const char* detail :
-         {"wind_ms:gap", "output_w:frozen, rpm:gap", "rpm:zero, a:gap, b:gap"}) {
+    using How = core::LostSensor::How;
+    const std::vector<core::LostSensor> all{
+        {"wind_ms", How::gap}, {"output_w", How::frozen}, {"rpm", How::zero}, {"a", How::fell}};
+    for (std::size_t first = 0; first < all.size(); ++first) {
         core::Finding lost = measured(core::Rule::sensorLost, 15.0);
-        lost.detail = detail;
+        lost.lost.assign(all.begin() + static_cast<std::ptrdiff_t>(first), all.end());
         expectBoth([&](const Language& in) { return findingSentence(in, lost); });
-        EXPECT_THAT(findingSentence(german, lost), Not(HasSubstr(":gap")));
+        EXPECT_THAT(findingSentence(german, lost), Not(HasSubstr("_ms")));
     }
     core::Finding mean = measured(core::Rule::roadSpeed, -3.5);
-    mean.detail = "mean";
+    mean.of_mean = true;
     expectBoth([&](const Language& in) { return findingSentence(in, mean); });
 }
 

@@ -237,7 +237,7 @@ TEST(Findings, SayWhatHappenedWhenAndAgainstWhichLimit)
 TEST(Findings, OfATimerSayWhetherItWentOffInTheRunOrBefore)
 {
     core::Finding timer = finding(core::Rule::accessoryTimer, -200);
-    timer.detail = "windscreen";
+    timer.accessory = "windscreen";
     EXPECT_EQ(findingSentence(english, timer),
               "run 9: windscreen (200 W) had switched itself off before the run");
     EXPECT_EQ(findingSentence(english, during(timer, 96, 96)),
@@ -272,14 +272,16 @@ TEST(Findings, HaveASentenceForEveryRuleWithAndWithoutNumbers)
 TEST(Findings, OfALostSensorSayWhichAndHow)
 {
     core::Finding lost = during(finding(core::Rule::sensorLost, 15, 1), 80, 95);
-    lost.detail = "wind_ms:gap, output_w:frozen, rotor_rpm:gap";
+    lost.lost = {{"wind_ms", core::LostSensor::How::gap},
+                 {"output_w", core::LostSensor::How::frozen},
+                 {"rotor_rpm", core::LostSensor::How::gap}};
     EXPECT_EQ(findingSentence(english, lost),
               "run 9: no samples of wind and 2 more channels from 80.0 s to 95.0 s");
-    lost.detail = "output_w:frozen";
+    lost.lost = {{"output_w", core::LostSensor::How::frozen}};
     EXPECT_EQ(findingSentence(english, lost),
               "run 9: output frozen at one value from 80.0 s to 95.0 s "
               "while the vehicle's speed moved");
-    lost.detail = "rotor_rpm:zero";
+    lost.lost = {{"rotor_rpm", core::LostSensor::How::zero}};
     EXPECT_EQ(findingSentence(english, lost),
               "run 9: rotor speed read 0 from 80.0 s to 95.0 s while the device gave power");
 }
@@ -288,7 +290,7 @@ TEST(Findings, OfAMarkSayThatAPersonMadeIt)
 {
     core::Finding mark = during(finding(core::Rule::accessoryChange, 0), 31.2, 31.2);
     mark.value.reset();
-    mark.detail = "heater off";
+    mark.words = {"heater off"};
     EXPECT_EQ(findingSentence(english, mark),
               "run 9: accessory load changed, noted by hand at 31.2 s (heater off)");
 }

@@ -168,7 +168,7 @@ TEST(Counters, ThatWereResetInsideTheRunGiveNoConsumptionAndSpoilIt)
         EXPECT_EQ(lost[0].unit, unit);
         EXPECT_EQ(lost[0].from_s, 99.0);
         EXPECT_EQ(lost[0].to_s, 100.0);
-        EXPECT_EQ(lostSensors(lost[0]).front().how, LostSensor::How::fell);
+        EXPECT_EQ(lost[0].lost.front().how, LostSensor::How::fell);
     }
 }
 

@@ -28,7 +28,7 @@ inline void PrintTo(const Finding& finding, std::ostream* out)
         *out << " to " << *finding.to_s << " s";
     if (finding.value)
         *out << " value " << *finding.value << " " << finding.unit;
-    *out << " " << gradeName(finding.grade) << " '" << finding.detail << "'";
+    *out << " " << gradeName(finding.grade) << " '" << detailOf(finding) << "'";
 }
 
 } // namespace bothways::core

@@ -202,7 +202,7 @@ TEST(Parts, AStandingOneBesideAWorkingOneIsNoDeadSensor)
                              .without("output_w@right")
                              .channel("output_w", [](double t) { return 600.0 + noise(t, 5); });
     for (const Finding& finding : partsScreened(trace).findings)
-        EXPECT_NE(finding.rule, Rule::sensorLost) << finding.detail;
+        EXPECT_NE(finding.rule, Rule::sensorLost) << detailOf(finding);
 }
 
 TEST(Parts, ACommonChannelServesAPartThatHasNoneOfItsOwn)

@@ -10,6 +10,7 @@
 using namespace bothways;
 using namespace bothways::core;
 using namespace bothways::core::tests;
+using ::testing::ElementsAre;
 using ::testing::IsEmpty;
 using ::testing::SizeIs;
 
@@ -44,10 +45,20 @@ TEST(SensorLost, SeesAGap)
     EXPECT_EQ(events[0].unit, "s");
     EXPECT_NEAR(*events[0].from_s, 100.0, 1e-9);
     EXPECT_NEAR(*events[0].to_s, 101.5, 1e-9);
-    EXPECT_EQ(events[0].detail, "wind_ms:gap");
+    EXPECT_EQ(detailOf(events[0]), "wind_ms:gap");
     EXPECT_EQ(events[0].grade, Grade::doubtful);
     EXPECT_THAT(foundInSensors(aHealthyTrace().cut("wind_ms", 100.0, 101.0)), IsEmpty())
         << "exactly 1 s";
+}
+
+// The words of a mark are words, whatever they look like: "plug: loose" is no channel "plug".
+TEST(SensorLost, BesideAMarkByHandIsOneSensor)
+{
+    const auto events = foundInSensors(
+        aHealthyTrace().cut("wind_ms", 100.0, 101.5).mark(102.0, "sensor_lost plug: loose"));
+    ASSERT_THAT(events, SizeIs(1));
+    EXPECT_THAT(events[0].lost, ElementsAre(LostSensor{"wind_ms", LostSensor::How::gap}));
+    EXPECT_THAT(events[0].words, ElementsAre("plug: loose"));
 }
 
 TEST(SensorLost, AllowsASlowChannelThreeOfItsIntervals)
@@ -80,8 +91,8 @@ TEST(SensorLost, ALostRecorderIsOneEvent)
     const auto events = foundInSensors(aHealthyTrace().cutAll(80.0, 95.0));
     ASSERT_THAT(events, SizeIs(1));
     EXPECT_NEAR(*events[0].value, 15.0, 1e-9);
-    EXPECT_THAT(events[0].detail, ::testing::HasSubstr("wind_ms:gap"));
-    EXPECT_THAT(events[0].detail, ::testing::HasSubstr("road_speed_kmh:gap"));
+    EXPECT_THAT(detailOf(events[0]), ::testing::HasSubstr("wind_ms:gap"));
+    EXPECT_THAT(detailOf(events[0]), ::testing::HasSubstr("road_speed_kmh:gap"));
 }
 
 TEST(SensorLost, SeesAFrozenValue)
@@ -92,7 +103,7 @@ TEST(SensorLost, SeesAFrozenValue)
     ASSERT_THAT(frozen(105.0), SizeIs(1));
     EXPECT_NEAR(*frozen(105.0)[0].value, 5.0, 1e-9);
     EXPECT_EQ(frozen(105.0)[0].limit, 5.0);
-    EXPECT_EQ(frozen(105.0)[0].detail, "output_w:frozen");
+    EXPECT_EQ(detailOf(frozen(105.0)[0]), "output_w:frozen");
     EXPECT_THAT(frozen(104.9), IsEmpty());
 }
 
@@ -183,7 +194,7 @@ TEST(SensorLost, SeesASensorThatLeftOneSampleInTheRun)
     ASSERT_THAT(events, SizeIs(1));
     EXPECT_EQ(events[0].from_s, 0.0);
     EXPECT_EQ(events[0].to_s, 200.0);
-    EXPECT_EQ(events[0].detail, "wind_ms:gap");
+    EXPECT_EQ(detailOf(events[0]), "wind_ms:gap");
 }
 
 TEST(SensorLost, SeesADeviceThatGivesPowerWithoutTurning)
@@ -196,7 +207,7 @@ TEST(SensorLost, SeesADeviceThatGivesPowerWithoutTurning)
                                   }));
     };
     ASSERT_THAT(stopped(102.0, 500.0), SizeIs(1));
-    EXPECT_EQ(stopped(102.0, 500.0)[0].detail, "rotor_rpm:zero");
+    EXPECT_EQ(detailOf(stopped(102.0, 500.0)[0]), "rotor_rpm:zero");
     EXPECT_NEAR(*stopped(102.0, 500.0)[0].value, 2.0, 1e-9);
     EXPECT_THAT(stopped(101.9, 500.0), IsEmpty());
     EXPECT_THAT(stopped(110.0, 25.0), IsEmpty()) << "5 % of 600 W is 30 W";

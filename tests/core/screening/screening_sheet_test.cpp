@@ -51,7 +51,7 @@ TEST(AccessoryTimer, SpoilsTheRunInWhichItDropsOutAndThoseAfter)
     EXPECT_EQ(found[0].from_s, 60.0);
     EXPECT_EQ(found[0].to_s, 210.0);
     EXPECT_EQ(found[0].grade, Grade::spoils);
-    EXPECT_EQ(found[0].detail, "rear_window");
+    EXPECT_EQ(detailOf(found[0]), "rear_window");
     EXPECT_EQ(found[1].run, 4);
     EXPECT_EQ(found[1].from_s, std::nullopt) << "it dropped out before the run";
 }
@@ -203,7 +203,7 @@ TEST(Marks, CountForTheRuleTheyName)
     EXPECT_EQ(screening.findings[0].from_s, 31.2);
     EXPECT_EQ(screening.findings[0].to_s, 31.2);
     EXPECT_EQ(screening.findings[0].value, std::nullopt);
-    EXPECT_EQ(screening.findings[0].detail, "lorry");
+    EXPECT_EQ(detailOf(screening.findings[0]), "lorry");
     EXPECT_EQ(screening.findings[1].rule, Rule::adjusted);
     EXPECT_EQ(screening.findings[1].grade, Grade::spoils);
     EXPECT_FALSE(whyNot(screening, Rule::passingTraffic));
@@ -213,7 +213,7 @@ TEST(Marks, MayHaveAColonAfterTheirFirstWord)
 {
     const Screening screening = screen(studyOf({aRun().mark(50.0, "adjusted:", "belt")}));
     ASSERT_THAT(findingsOf(screening, Rule::adjusted), SizeIs(1));
-    EXPECT_EQ(screening.findings[0].detail, "belt");
+    EXPECT_EQ(detailOf(screening.findings[0]), "belt");
 }
 
 TEST(Marks, LessThanASecondApartAreOneEvent)
@@ -225,7 +225,7 @@ TEST(Marks, LessThanASecondApartAreOneEvent)
     };
     ASSERT_THAT(marked(10.9), SizeIs(1));
     EXPECT_EQ(marked(10.9)[0].to_s, 10.9);
-    EXPECT_EQ(marked(10.9)[0].detail, "a, b");
+    EXPECT_EQ(detailOf(marked(10.9)[0]), "a, b");
     EXPECT_THAT(marked(11.0), SizeIs(2));
 }
 

@@ -45,7 +45,7 @@ TEST(PassingTraffic, MeasuresInRobustSigmas)
     EXPECT_NEAR(*events[0].from_s, 60.0, 1e-9);
     EXPECT_NEAR(*events[0].to_s, 60.5, 1e-9);
     EXPECT_EQ(events[0].grade, Grade::doubtful);
-    EXPECT_EQ(events[0].detail, "wind_ms");
+    EXPECT_EQ(detailOf(events[0]), "wind_ms");
 }
 
 TEST(PassingTraffic, FiresAtSixSigmasAndHalfASecond)
@@ -69,11 +69,11 @@ TEST(PassingTraffic, ReadsYawAndMarksToo)
     ASSERT_THAT(both, SizeIs(1)) << "wind, yaw and mark say the same";
     EXPECT_NEAR(*both[0].from_s, 50.0, 1e-9);
     EXPECT_NEAR(*both[0].to_s, 52.6, 1e-9);
-    EXPECT_EQ(both[0].detail, "yaw_deg_per_s, wind_ms, road train");
+    EXPECT_EQ(detailOf(both[0]), "yaw_deg_per_s, wind_ms, road train");
     const auto marked = foundInTraffic(aHealthyTrace().mark(31.2, " passing_traffic  lorry"));
     ASSERT_THAT(marked, SizeIs(1));
     EXPECT_EQ(marked[0].value, std::nullopt);
-    EXPECT_EQ(marked[0].detail, "lorry");
+    EXPECT_EQ(detailOf(marked[0]), "lorry");
 }
 
 TEST(PassingTraffic, IsNotCheckedWhereWindNeverVariesOrIsMissing)

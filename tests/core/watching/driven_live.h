@@ -151,16 +151,16 @@ inline bool waitsForTheEnd(const Finding& finding, double end_s)
         if (waits.rule == finding.rule)
             return finding.value.has_value(); // a mark is heard at once
     if (finding.rule == Rule::roadSpeed)
-        return finding.detail == "mean";
+        return finding.of_mean;
     if (finding.rule == Rule::settingMismatch)
         return finding.to_s && *finding.to_s - *finding.from_s < 2.0 && *finding.to_s > end_s - 1.0;
-    return finding.rule == Rule::sensorLost && finding.detail.ends_with(":fell");
+    return finding.rule == Rule::sensorLost && detailOf(finding).ends_with(":fell");
 }
 
 inline std::string wordsOf(const Finding& finding)
 {
     std::ostringstream words;
-    words << ruleName(finding.rule) << '@' << finding.part << " '" << finding.detail << "' "
+    words << ruleName(finding.rule) << '@' << finding.part << " '" << detailOf(finding) << "' "
           << finding.from_s.value_or(-1.0) << " to " << finding.to_s.value_or(-1.0) << " value "
           << finding.value.value_or(-1.0);
     return words.str();

@@ -176,7 +176,7 @@ TEST(WatcherAlarms, HearsThatAChannelIsSilentBeforeAndDuringARun)
     car.isSilentOn("rotor_rpm").driveTo(22.0);
     const auto lost = car.alarm(Alarm::Kind::finding);
     ASSERT_TRUE(lost);
-    EXPECT_EQ(lost->finding.detail, "rotor_rpm:gap");
+    EXPECT_EQ(detailOf(lost->finding), "rotor_rpm:gap");
     EXPECT_FALSE(car.alarm(Alarm::Kind::channelSilent, "rotor_rpm")) << "said once";
     // All at once: no rule can tell, since time stands still in the recording.
     car.isSilentOn("road_speed_kmh").isSilentOn("wind_ms").driveTo(26.0);

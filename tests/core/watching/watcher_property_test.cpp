@@ -118,7 +118,7 @@ bool alike(const std::vector<Finding>& a, const std::vector<Finding>& b)
     };
     return std::equal(
         a.begin(), a.end(), b.begin(), b.end(), [&](const Finding& x, const Finding& y) {
-            return x.rule == y.rule && x.part == y.part && x.detail == y.detail &&
+            return x.rule == y.rule && x.part == y.part && detailOf(x) == detailOf(y) &&
                    x.grade == y.grade && near(x.from_s, y.from_s) && near(x.to_s, y.to_s) &&
                    near(x.value, y.value) && near(x.output_w, y.output_w);
         });
