@@ -22,7 +22,7 @@ namespace {
 
 void benchAnalysis(const std::string& sequence, int pairs)
 {
-    core::Study study = test::aDay(sequence, pairs);
+    core::Study study = tests::aDay(sequence, pairs);
     core::Analysis answer;
     const auto run = [&] { answer = core::analyse(study, {}); };
     const double all = best_ms(run);

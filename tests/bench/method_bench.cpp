@@ -23,8 +23,8 @@
 namespace {
 
 using namespace bothways;
-using test::Noise;
-using test::SimulatedDay;
+using tests::Noise;
+using tests::SimulatedDay;
 
 constexpr std::uint64_t kSeed = 20260314;
 

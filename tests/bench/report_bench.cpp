@@ -27,7 +27,7 @@ void write(const std::string& file, const std::string& bytes)
 void benchReport(const std::string& sequence, int pairs)
 {
     const std::string file = "report_bench.tmp";
-    core::Study study = test::aDay(sequence, pairs);
+    core::Study study = tests::aDay(sequence, pairs);
     for (std::size_t k = 0; k < study.runs.size(); k += 10)
         study.runs[k].discard = core::Discard{"other", "bench"};
     core::Analysis analysis;

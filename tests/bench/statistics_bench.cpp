@@ -130,7 +130,7 @@ void printWholeStudies()
     double sink = 0.0;
     for (const auto& [sequence, pairs] :
          {std::pair{"ABA", 4}, {"ABABA", 4}, {"ABABABABAB", 2}, {"ABA", 20}}) {
-        const core::Study study = test::aDay(sequence, pairs, 0.005);
+        const core::Study study = tests::aDay(sequence, pairs, 0.005);
         const core::PreparedStudy prepared = core::prepareStudy(study, {});
         const auto observations = core::pairObservations(prepared);
         const core::Columns columns = core::effectColumns(observations, prepared.sloped());

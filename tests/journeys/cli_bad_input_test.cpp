@@ -12,7 +12,7 @@
 // Bad input: one clear sentence on standard error, the exit code of the contract, nothing on
 // standard output, nothing changed.
 
-namespace bothways::test {
+namespace bothways::tests {
 namespace {
 
 using ::testing::HasSubstr;
@@ -308,4 +308,4 @@ TEST(CliFaults, OfManyRecordingsThatAreNotThereAreOneLineWithAWayOn)
 }
 
 } // namespace
-} // namespace bothways::test
+} // namespace bothways::tests

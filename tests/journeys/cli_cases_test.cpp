@@ -13,7 +13,7 @@
 // each block, days that do not agree, a control vehicle in miles a gallon, electric drive, several
 // studies. The sheets are described in tests/published/data/cases/SOURCES.md.
 
-namespace bothways::test {
+namespace bothways::tests {
 namespace {
 
 using ::testing::HasSubstr;
@@ -190,4 +190,4 @@ TEST(CliConfidence, IsAnswerableUpToItsHighest)
 }
 
 } // namespace
-} // namespace bothways::test
+} // namespace bothways::tests

@@ -6,7 +6,7 @@
 
 #include <sstream>
 
-namespace bothways::test {
+namespace bothways::tests {
 namespace {
 
 using ::testing::Contains;
@@ -106,4 +106,4 @@ TEST_F(Completion, ChangesNothingAndBearsADamagedStudy)
     EXPECT_THAT(offered({"edit", broken, ""}), IsEmpty());
 }
 
-} // namespace bothways::test
+} // namespace bothways::tests

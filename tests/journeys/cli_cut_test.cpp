@@ -9,7 +9,7 @@
 
 // A recording of a whole drive becomes the runs of a study.
 
-namespace bothways::test {
+namespace bothways::tests {
 namespace {
 
 using ::testing::AllOf;
@@ -364,4 +364,4 @@ TEST_F(CliCut, SaysWhatIsWrongWithTheOrder)
 }
 
 } // namespace
-} // namespace bothways::test
+} // namespace bothways::tests

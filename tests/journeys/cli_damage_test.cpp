@@ -17,7 +17,7 @@
 
 // What a recording does to an answer when it is damaged, resets its counter, or is asked to stop.
 
-namespace bothways::test {
+namespace bothways::tests {
 namespace {
 
 using ::testing::AllOf;
@@ -187,4 +187,4 @@ TEST_F(CliDamage, CtrlCEndsAnImportBeforeItsEndAndChangesNothing)
 }
 
 } // namespace
-} // namespace bothways::test
+} // namespace bothways::tests

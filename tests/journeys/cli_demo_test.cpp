@@ -6,7 +6,7 @@
 
 #include <filesystem>
 
-namespace bothways::test {
+namespace bothways::tests {
 namespace {
 
 using ::testing::HasSubstr;
@@ -76,4 +76,4 @@ TEST(Demo, ScreeningIsSaidInTheNotes)
 }
 
 } // namespace
-} // namespace bothways::test
+} // namespace bothways::tests

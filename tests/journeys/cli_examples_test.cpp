@@ -12,7 +12,7 @@
 // SOURCES.md there) against what the program prints, key by key. Tolerance: the 7 digits that the
 // program promises.
 
-namespace bothways::test {
+namespace bothways::tests {
 namespace {
 
 using Json = nlohmann::json;
@@ -91,4 +91,4 @@ INSTANTIATE_TEST_SUITE_P(All, CliExample,
                          [](const auto& tested) { return std::string(tested.param.name); });
 
 } // namespace
-} // namespace bothways::test
+} // namespace bothways::tests

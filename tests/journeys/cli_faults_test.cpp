@@ -9,7 +9,7 @@
 
 // Whatever happens, the program ends with a code of its table, and what it shows commands nothing.
 
-namespace bothways::test {
+namespace bothways::tests {
 namespace {
 
 namespace fs = std::filesystem;
@@ -214,4 +214,4 @@ TEST_F(Faults, BytesThatAreNoTextMakeNoReportAndNoJsonInvalid)
 }
 
 } // namespace
-} // namespace bothways::test
+} // namespace bothways::tests

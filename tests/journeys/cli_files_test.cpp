@@ -10,7 +10,7 @@
 
 // No slip destroys a file: what the verbs that write do with what is there already.
 
-namespace bothways::test {
+namespace bothways::tests {
 namespace {
 
 namespace fs = std::filesystem;
@@ -190,4 +190,4 @@ TEST_F(WrittenByVerbs, FormulasAreGuardedForASpreadsheetAlone)
 }
 
 } // namespace
-} // namespace bothways::test
+} // namespace bothways::tests

@@ -8,7 +8,7 @@
 #include <map>
 #include <sstream>
 
-namespace bothways::test {
+namespace bothways::tests {
 namespace {
 
 using ::testing::ContainsRegex;
@@ -167,4 +167,4 @@ TEST(Output, ThatCannotBeWrittenIsAnError)
 }
 
 } // namespace
-} // namespace bothways::test
+} // namespace bothways::tests

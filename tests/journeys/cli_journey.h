@@ -10,7 +10,7 @@
 #include <string>
 #include <vector>
 
-namespace bothways::test {
+namespace bothways::tests {
 
 /// The command line as a user runs it, but for the loading of the program.
 [[nodiscard]] inline Ran bothwaysProgram(const std::vector<std::string>& arguments,
@@ -38,4 +38,4 @@ namespace bothways::test {
     return std::string(BOTHWAYS_SOURCE_DIR "/sample_data/") + name;
 }
 
-} // namespace bothways::test
+} // namespace bothways::tests

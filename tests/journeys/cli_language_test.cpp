@@ -9,7 +9,7 @@
 
 // The command line in German: all that people read, and nothing that programs read.
 
-namespace bothways::test {
+namespace bothways::tests {
 namespace {
 
 using ::testing::AllOf;
@@ -308,4 +308,4 @@ TEST(GermanErrors, AreSaidInWordsOfOurs)
 }
 
 } // namespace
-} // namespace bothways::test
+} // namespace bothways::tests

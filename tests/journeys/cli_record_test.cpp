@@ -11,7 +11,7 @@
 #include <sstream>
 #include <string>
 
-namespace bothways::test {
+namespace bothways::tests {
 namespace {
 
 using ::testing::HasSubstr;
@@ -351,4 +351,4 @@ TEST_F(Record, KeepsAFileAsEvidenceByItsSum)
 }
 
 } // namespace
-} // namespace bothways::test
+} // namespace bothways::tests

@@ -9,7 +9,7 @@
 
 // Studies that released versions made, as they left them, each beside what that version answered.
 // Every later version opens them, answers the same, and goes on with them.
-namespace bothways::test {
+namespace bothways::tests {
 namespace {
 
 namespace fs = std::filesystem;
@@ -78,4 +78,4 @@ TEST(ReleasedStudies, GoOn)
     }
 }
 
-} // namespace bothways::test
+} // namespace bothways::tests

@@ -10,7 +10,7 @@
 #include <cmath>
 #include <filesystem>
 
-namespace bothways::test {
+namespace bothways::tests {
 namespace {
 
 using ::testing::HasSubstr;
@@ -131,4 +131,4 @@ TEST(CliPlanNoise, IsPooledOverStudiesAndSaysFromWhich)
 }
 
 } // namespace
-} // namespace bothways::test
+} // namespace bothways::tests

@@ -7,7 +7,7 @@
 
 // The instruments of a car at the command line: tried, named, calibrated, kept.
 
-namespace bothways::test {
+namespace bothways::tests {
 namespace {
 
 using Json = nlohmann::json;
@@ -134,4 +134,4 @@ TEST_F(RigJourney, WrongWordsAreRefusedWithWhatWasExpected)
 }
 
 } // namespace
-} // namespace bothways::test
+} // namespace bothways::tests

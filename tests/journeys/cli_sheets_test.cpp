@@ -12,7 +12,7 @@
 
 // Spreadsheets of people's own, at the command line.
 
-namespace bothways::test {
+namespace bothways::tests {
 namespace {
 
 using ::testing::AllOf;
@@ -303,4 +303,4 @@ TEST(Columns, AreTheSameInTheProgramTheHandbookAndTheReadme)
 }
 
 } // namespace
-} // namespace bothways::test
+} // namespace bothways::tests

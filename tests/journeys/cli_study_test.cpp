@@ -6,7 +6,7 @@
 
 // A study's life on the command line: made, filled, screened, argued about, handed on.
 
-namespace bothways::test {
+namespace bothways::tests {
 namespace {
 
 using ::testing::HasSubstr;
@@ -332,4 +332,4 @@ TEST_F(CliStudy, PutsTheMeasuredEffectBesideTheLedgerAndSaysWhatItAssumed)
 }
 
 } // namespace
-} // namespace bothways::test
+} // namespace bothways::tests

@@ -10,7 +10,7 @@
 // Correcting and asking at the command line: edit, overrule, history, ranges of runs, slips of the
 // pen, and what is refused because it would be answered wrongly.
 
-namespace bothways::test {
+namespace bothways::tests {
 namespace {
 
 using ::testing::HasSubstr;
@@ -378,4 +378,4 @@ TEST(CliLedger, TakesWhatTheStudyKnowsAndSaysWhence)
 }
 
 } // namespace
-} // namespace bothways::test
+} // namespace bothways::tests

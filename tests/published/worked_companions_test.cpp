@@ -126,7 +126,7 @@ INSTANTIATE_TEST_SUITE_P(Published, WorkedCompanions,
 TEST(WorkedCompanions, TheMorningIsSensitive)
 {
     const core::Analysis morning = core::analyse(
-        test::PlainSheet::read(BOTHWAYS_SOURCE_DIR "/tests/published/data/examples/morning.csv"),
+        tests::PlainSheet::read(BOTHWAYS_SOURCE_DIR "/tests/published/data/examples/morning.csv"),
         {});
     EXPECT_TRUE(morning.verdict.fragile_by.empty()); // undecided, so none need be told
     EXPECT_EQ(morning.verdict.qualifiers, std::vector{core::Qualifier::sensitive});
@@ -135,7 +135,7 @@ TEST(WorkedCompanions, TheMorningIsSensitive)
 TEST(WorkedCompanions, NoVerdictHasNeitherCompanionsNorChecks)
 {
     const core::Analysis few = core::analyse(
-        test::PlainSheet::read(BOTHWAYS_SOURCE_DIR "/tests/published/data/examples/too_few.csv"),
+        tests::PlainSheet::read(BOTHWAYS_SOURCE_DIR "/tests/published/data/examples/too_few.csv"),
         {});
     EXPECT_FALSE(few.headline);
     EXPECT_FALSE(few.companions.bracket || few.companions.runs || few.companions.blocks ||

@@ -7,7 +7,7 @@
 
 #include <string>
 
-namespace bothways::test {
+namespace bothways::tests {
 
 /// What the examples' SOURCES.md names.
 inline core::AnalysisOptions exampleOptions(const std::string& name)
@@ -26,4 +26,4 @@ inline core::AnalysisOptions exampleOptions(const std::string& name)
     return options;
 }
 
-} // namespace bothways::test
+} // namespace bothways::tests

@@ -16,7 +16,7 @@
 
 /// A reader of plain run sheets for the tests of core, which must not lean on storage's: commas, no
 /// quotes, points; times of day are of 2026-05-09.
-namespace bothways::test {
+namespace bothways::tests {
 
 class PlainSheet {
 public:
@@ -95,4 +95,4 @@ private:
     core::Study m_study;
 };
 
-} // namespace bothways::test
+} // namespace bothways::tests

@@ -16,7 +16,7 @@
 #include <sys/wait.h>
 #include <unistd.h>
 
-namespace bothways::test {
+namespace bothways::tests {
 namespace {
 
 /// What the child sees in place of our streams and environment.
@@ -136,4 +136,4 @@ Ran runMain(const std::function<int(int, char**)>& entry, const std::vector<std:
     return runChild(withName("bothways", arguments), environment, entry);
 }
 
-} // namespace bothways::test
+} // namespace bothways::tests

@@ -9,7 +9,7 @@
 #include <vector>
 
 /// For tests that run a built program whole.
-namespace bothways::test {
+namespace bothways::tests {
 
 /// A folder of its own, gone with the object.
 class TempFolder {
@@ -50,4 +50,4 @@ using Environment = std::vector<std::pair<std::string, std::string>>;
                           const std::vector<std::string>& arguments,
                           const Environment& environment = {});
 
-} // namespace bothways::test
+} // namespace bothways::tests

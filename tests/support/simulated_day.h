@@ -13,7 +13,7 @@
 #include <vector>
 
 /// A day of driving whose readings can be drawn anew without forming pairs again: for simulations.
-namespace bothways::test {
+namespace bothways::tests {
 
 struct Noise {
     double sd = 0.01;    ///< marginal, of a pair, log
@@ -106,4 +106,4 @@ private:
     core::PreparedStudy m_prepared;
 };
 
-} // namespace bothways::test
+} // namespace bothways::tests

@@ -10,75 +10,75 @@
 #include <string>
 
 /// Builders for tests: a day of driving in a few readable lines.
-namespace bothways::test {
+namespace bothways::tests {
 
 /// One run; what is not said is a counted run of 240 s over 5 km at 8 L/100 km.
-class RunBuilder {
+class DrivenRun {
 public:
-    RunBuilder& a() { return configuration("A"); }
-    RunBuilder& b() { return configuration("B"); }
-    RunBuilder& out() { return direction("out"); }
-    RunBuilder& back() { return direction("return"); }
-    RunBuilder& configuration(std::string name)
+    DrivenRun& a() { return configuration("A"); }
+    DrivenRun& b() { return configuration("B"); }
+    DrivenRun& out() { return direction("out"); }
+    DrivenRun& back() { return direction("return"); }
+    DrivenRun& configuration(std::string name)
     {
         m_run.configuration = std::move(name);
         return *this;
     }
-    RunBuilder& direction(std::string name)
+    DrivenRun& direction(std::string name)
     {
         m_run.direction = std::move(name);
         return *this;
     }
-    RunBuilder& at_min(double minutes)
+    DrivenRun& at_min(double minutes)
     {
         m_run.start.us = static_cast<std::int64_t>(minutes * 60e6 + (minutes < 0 ? -0.5 : 0.5));
         return *this;
     }
-    RunBuilder& lasting_s(std::optional<double> seconds)
+    DrivenRun& lasting_s(std::optional<double> seconds)
     {
         m_run.duration_s = seconds;
         return *this;
     }
-    RunBuilder& over_km(std::optional<double> km)
+    DrivenRun& over_km(std::optional<double> km)
     {
         m_run.distance_km = km;
         return *this;
     }
-    RunBuilder& speed_kmh(double kmh)
+    DrivenRun& speed_kmh(double kmh)
     {
         m_run.speed_kmh = kmh;
         return *this;
     }
-    RunBuilder& using_l(double l_per_100km)
+    DrivenRun& using_l(double l_per_100km)
     {
         return using_unit(l_per_100km, core::ConsumptionUnit::lPer100km);
     }
-    RunBuilder& using_unit(double value, core::ConsumptionUnit unit)
+    DrivenRun& using_unit(double value, core::ConsumptionUnit unit)
     {
         m_run.consumption = core::Consumption{value, unit, 2, false};
         return *this;
     }
-    RunBuilder& without_consumption()
+    DrivenRun& without_consumption()
     {
         m_run.consumption.reset();
         return *this;
     }
-    RunBuilder& control(double value)
+    DrivenRun& control(double value)
     {
         m_run.control = value;
         return *this;
     }
-    RunBuilder& setting(std::string text)
+    DrivenRun& setting(std::string text)
     {
         m_run.setting = std::move(text);
         return *this;
     }
-    RunBuilder& tied(std::string mark)
+    DrivenRun& tied(std::string mark)
     {
         m_run.pair_mark = std::move(mark);
         return *this;
     }
-    RunBuilder& discarded(std::string reason = "other")
+    DrivenRun& discarded(std::string reason = "other")
     {
         m_run.discard = core::Discard{std::move(reason), "seen from the car"};
         return *this;
@@ -97,7 +97,7 @@ private:
     }();
 };
 
-inline RunBuilder aRun()
+inline DrivenRun aDrivenRun()
 {
     return {};
 }
@@ -115,8 +115,9 @@ public:
     StudyBuilder& addPair(const std::string& configuration, double at_min, double l_out,
                           double l_back)
     {
-        add(aRun().configuration(configuration).out().at_min(at_min - 3.5).using_l(l_out));
-        return add(aRun().configuration(configuration).back().at_min(at_min + 3.5).using_l(l_back));
+        add(aDrivenRun().configuration(configuration).out().at_min(at_min - 3.5).using_l(l_out));
+        return add(
+            aDrivenRun().configuration(configuration).back().at_min(at_min + 3.5).using_l(l_back));
     }
     [[nodiscard]] core::Study build() const
     {
@@ -159,4 +160,4 @@ private:
     return builder.build();
 }
 
-} // namespace bothways::test
+} // namespace bothways::tests

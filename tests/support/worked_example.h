@@ -29,8 +29,8 @@ protected:
         const std::string stem =
             std::string(BOTHWAYS_SOURCE_DIR "/tests/published/data/examples/") + GetParam();
         std::ifstream(stem + ".json") >> m_expected;
-        m_analysis =
-            core::analyse(test::PlainSheet::read(stem + ".csv"), test::exampleOptions(GetParam()));
+        m_analysis = core::analyse(tests::PlainSheet::read(stem + ".csv"),
+                                   tests::exampleOptions(GetParam()));
     }
 
     static void expectNumber(const nlohmann::json& expected, std::optional<double> actual,

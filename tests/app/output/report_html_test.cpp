@@ -31,7 +31,7 @@ namespace {
 
 core::Study exampleStudy(const std::string& name)
 {
-    return test::PlainSheet::read(
+    return tests::PlainSheet::read(
         std::string(BOTHWAYS_SOURCE_DIR "/tests/published/data/examples/") + name);
 }
 

@@ -23,7 +23,7 @@ namespace {
 /// A closed day with two settings, a discard and an unpaired run: something of everything.
 core::Study aWholeDay()
 {
-    core::Study study = test::aDay("ABABA", 3, -0.015, 0.012, 3);
+    core::Study study = tests::aDay("ABABA", 3, -0.015, 0.012, 3);
     for (core::Run& run : study.runs)
         if (run.configuration == "B")
             run.setting = run.number % 4 < 2 ? "18" : "22";
@@ -127,7 +127,7 @@ TEST(Analysis, NamesOfRunsConfigurationsAndDirectionsChangeNothing)
 // every pair, so what is left is far smaller.
 TEST(Analysis, AStraightDriftLeavesAClosedDesignsEffect)
 {
-    core::Study study = test::aDay("ABABA", 3, -0.015, 0.004);
+    core::Study study = tests::aDay("ABABA", 3, -0.015, 0.004);
     const core::Analysis before = core::analyse(study, {});
     for (core::Run& run : study.runs)
         run.consumption->value *=
@@ -139,7 +139,7 @@ TEST(Analysis, AStraightDriftLeavesAClosedDesignsEffect)
 
 TEST(Analysis, AStraightDriftIsTakenForAnEffectByAnOpenDesign)
 {
-    core::Study study = test::aDay("AB", 4, 0.0, 0.004);
+    core::Study study = tests::aDay("AB", 4, 0.0, 0.004);
     const double before = core::analyse(study, {}).headline->effect_log;
     for (core::Run& run : study.runs)
         run.consumption->value *=
@@ -161,7 +161,7 @@ TEST(Analysis, OrderOfTheRunsInTheListDoesNotMatter)
 
 TEST(Analysis, TheMarginDecidesBetweenEquivalentAndUndecided)
 {
-    const core::Study study = test::aDay("ABABA", 4, 0.0, 0.004);
+    const core::Study study = tests::aDay("ABABA", 4, 0.0, 0.004);
     const auto classAt = [&](double margin) {
         return analyseWith(study, [&](core::AnalysisOptions& o) { o.margin_pct = margin; })
             .verdict.cls;
@@ -172,7 +172,7 @@ TEST(Analysis, TheMarginDecidesBetweenEquivalentAndUndecided)
 
 TEST(Analysis, AnEffectSmallerThanTheMarginSaysSo)
 {
-    const core::Study study = test::aDay("ABABA", 6, 0.02, 0.003);
+    const core::Study study = tests::aDay("ABABA", 6, 0.02, 0.003);
     const auto at = [&](double margin) {
         return analyseWith(study, [&](core::AnalysisOptions& o) { o.margin_pct = margin; });
     };
@@ -183,7 +183,7 @@ TEST(Analysis, AnEffectSmallerThanTheMarginSaysSo)
 
 TEST(Analysis, IsInterimUntilThePlanIsFulfilled)
 {
-    core::Study study = test::aDay("ABA", 4, 0.02);
+    core::Study study = tests::aDay("ABA", 4, 0.02);
     EXPECT_FALSE(has(core::analyse(study, {}), Qualifier::interim));
     study.properties.plan = core::PlannedStudy{"ABA", 5, 1.0, 0.95};
     EXPECT_TRUE(has(core::analyse(study, {}), Qualifier::interim));
@@ -195,7 +195,7 @@ TEST(Analysis, IsInterimUntilThePlanIsFulfilled)
 
 TEST(Analysis, QualifiersComeInTheirOrder)
 {
-    core::Study study = test::aDay("AB", 2, 0.03, 0.001);
+    core::Study study = tests::aDay("AB", 2, 0.03, 0.001);
     study.properties.plan = core::PlannedStudy{"ABA", 5, 1.0, 0.95};
     core::AnalysisOptions options;
     options.margin_pct = 20.0;
@@ -208,7 +208,7 @@ TEST(Analysis, QualifiersComeInTheirOrder)
 
 TEST(Analysis, UndecidedSaysHowManyMorePairsWouldDetectTheMargin)
 {
-    const core::Study study = test::aDay("ABA", 2, 0.0, 0.03);
+    const core::Study study = tests::aDay("ABA", 2, 0.0, 0.03);
     const core::Analysis analysis = core::analyse(study, {});
     ASSERT_EQ(analysis.verdict.cls, VerdictClass::undecided);
     ASSERT_TRUE(analysis.verdict.more_pairs_per_block);
@@ -222,13 +222,13 @@ TEST(Analysis, UndecidedSaysHowManyMorePairsWouldDetectTheMargin)
 
 TEST(Analysis, ADecidedVerdictAsksForNoMorePairs)
 {
-    EXPECT_FALSE(core::analyse(test::aDay("ABA", 4, 0.05), {}).verdict.more_pairs_per_block);
+    EXPECT_FALSE(core::analyse(tests::aDay("ABA", 4, 0.05), {}).verdict.more_pairs_per_block);
     EXPECT_FALSE(core::analyse({}, {}).verdict.more_pairs_per_block);
 }
 
 TEST(Analysis, WithoutAVerdictNumbersAreAbsentAndFactsAreThere)
 {
-    const core::Analysis analysis = core::analyse(test::aDay("AB", 1), {});
+    const core::Analysis analysis = core::analyse(tests::aDay("AB", 1), {});
     EXPECT_EQ(analysis.verdict.cls, VerdictClass::none);
     EXPECT_EQ(analysis.verdict.reason, core::NoVerdict::tooFewPairs);
     EXPECT_FALSE(analysis.headline || analysis.detectable || analysis.leave_one_out);
@@ -253,11 +253,11 @@ TEST(Analysis, EveryStudyHasAnAnswer)
                            std::numeric_limits<double>::quiet_NaN(),
                            std::numeric_limits<double>::infinity()};
     for (int k = 0; k < 2'000; ++k) {
-        test::StudyBuilder builder;
+        tests::StudyBuilder builder;
         const int runs = upTo(16);
         double minute = 0.0;
         for (int i = 0; i < runs; ++i) {
-            test::RunBuilder run = test::aRun();
+            tests::DrivenRun run = tests::aDrivenRun();
             run.configuration(std::string(1, static_cast<char>('A' + upTo(10) / 5)));
             run.direction(upTo(20) == 0 ? "up" : i % 2 == 0 ? "out" : "return");
             run.at_min(minute += upTo(5) == 0 ? upTo(500) : 7).using_l(8.0 + 0.1 * upTo(9));

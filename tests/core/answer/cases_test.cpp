@@ -19,8 +19,8 @@ namespace {
 
 core::Study sheet(const std::string& name)
 {
-    return test::PlainSheet::read(BOTHWAYS_SOURCE_DIR "/tests/published/data/cases/" + name +
-                                  ".csv");
+    return tests::PlainSheet::read(BOTHWAYS_SOURCE_DIR "/tests/published/data/cases/" + name +
+                                   ".csv");
 }
 
 } // namespace

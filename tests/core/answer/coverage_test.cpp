@@ -23,8 +23,8 @@
 // the measured value in the same way, so that these tests can fail on both sides.
 
 using namespace bothways;
-using SimulatedNoise = bothways::test::Noise;
-using bothways::test::SimulatedDay;
+using SimulatedNoise = bothways::tests::Noise;
+using bothways::tests::SimulatedDay;
 
 namespace {
 

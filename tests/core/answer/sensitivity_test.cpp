@@ -11,8 +11,8 @@
 #include <cmath>
 
 using namespace bothways;
-using test::aRun;
-using test::StudyBuilder;
+using tests::aDrivenRun;
+using tests::StudyBuilder;
 
 namespace {
 
@@ -45,8 +45,8 @@ core::DiscardsRestored restored(const core::Study& study)
 
 core::Study twoDays()
 {
-    core::Study study = test::aDay("ABA", 3, 0.01);
-    for (core::Run run : test::aDay("BAB", 2, 0.01, 0.01, 5).runs) {
+    core::Study study = tests::aDay("ABA", 3, 0.01);
+    for (core::Run run : tests::aDay("BAB", 2, 0.01, 0.01, 5).runs) {
         run.start.us += std::int64_t{24} * 3600 * 1'000'000;
         run.number += 100;
         study.runs.push_back(run);
@@ -63,7 +63,8 @@ void discard(core::Study& study, std::size_t index)
 
 TEST(LeaveOneOut, IsTheFitWithoutThePair)
 {
-    for (const core::Study& study : {test::aDay("ABA", 4, 0.01), test::aDay("AB", 4), twoDays()}) {
+    for (const core::Study& study :
+         {tests::aDay("ABA", 4, 0.01), tests::aDay("AB", 4), twoDays()}) {
         const Answer answer = answerOf(study);
         const core::LeaveOneOut turns = core::leaveOneOut(answer.prepared, answer.fit, {});
         ASSERT_EQ(turns.turns.size(), answer.prepared.pairs.size());
@@ -81,7 +82,7 @@ TEST(LeaveOneOut, IsTheFitWithoutThePair)
 
 TEST(LeaveOneOut, SmallestAndLargestAreOverTheTurns)
 {
-    const core::LeaveOneOut turns = leaveOneOut(test::aDay("ABA", 4, 0.01));
+    const core::LeaveOneOut turns = leaveOneOut(tests::aDay("ABA", 4, 0.01));
     double least = 1.0, most = -1.0;
     for (const auto& turn : turns.turns) {
         least = std::min(least, *turn.effect_log);
@@ -93,7 +94,7 @@ TEST(LeaveOneOut, SmallestAndLargestAreOverTheTurns)
 
 TEST(LeaveOneOut, AFarOffPairChangesTheClass)
 {
-    core::Study study = test::aDay("ABA", 4, 0.03, 0.002);
+    core::Study study = tests::aDay("ABA", 4, 0.03, 0.002);
     EXPECT_FALSE(leaveOneOut(study).changes_class);
     for (const std::size_t run : {10U, 11U}) // one pair of B
         study.runs[run].consumption->value *= 0.75;
@@ -105,7 +106,7 @@ TEST(LeaveOneOut, AFarOffPairChangesTheClass)
 
 TEST(LeaveOneOut, ATurnWithoutAVerdictIsCountedAndIsNoChange)
 {
-    const core::LeaveOneOut turns = leaveOneOut(test::aDay("AB", 2));
+    const core::LeaveOneOut turns = leaveOneOut(tests::aDay("AB", 2));
     EXPECT_FALSE(turns.changes_class);
     EXPECT_EQ(turns.without_verdict, 4);
     EXPECT_FALSE(turns.min_effect_log);
@@ -117,7 +118,7 @@ TEST(LeaveOneOut, ATurnWithoutAVerdictIsCountedAndIsNoChange)
 
 TEST(LeaveOneOut, ClosedStaysClosedWhenABlockLosesItsOnlyPair)
 {
-    core::Study study = test::aDay("ABA", 4, 0.01);
+    core::Study study = tests::aDay("ABA", 4, 0.01);
     for (const std::size_t run : {18U, 19U, 20U, 21U, 22U, 23U})
         discard(study, run); // one pair left in the last block
     const Answer answer = answerOf(study);
@@ -132,7 +133,7 @@ TEST(LeaveOneOut, ClosedStaysClosedWhenABlockLosesItsOnlyPair)
 
 TEST(LeaveOneOut, APairThatCarriesItsDayAloneIsLeftOutToo)
 {
-    core::Study study = test::aDay("ABA", 3, 0.01);
+    core::Study study = tests::aDay("ABA", 3, 0.01);
     StudyBuilder lonely;
     lonely.addPair("B", 24 * 60, 10.0, 10.1);
     for (core::Run run : lonely.build().runs) {
@@ -148,7 +149,7 @@ TEST(LeaveOneOut, APairThatCarriesItsDayAloneIsLeftOutToo)
 
 TEST(DiscardsRestored, NoDiscardsAreAnEmptyList)
 {
-    const auto none = restored(test::aDay("ABA", 2));
+    const auto none = restored(tests::aDay("ABA", 2));
     EXPECT_FALSE(none.all);
     EXPECT_TRUE(none.each.empty());
 }
@@ -184,7 +185,7 @@ TEST(DiscardsRestored, EachTurnIsTheAnalysisWithThatRunCounted)
 
 TEST(DiscardsRestored, ARunWithoutConsumptionCannotBePutBack)
 {
-    core::Study study = test::aDay("ABA", 3, 0.01);
+    core::Study study = tests::aDay("ABA", 3, 0.01);
     discard(study, 3);
     study.runs[3].consumption.reset();
     const auto alone = restored(study);
@@ -203,8 +204,8 @@ TEST(DiscardsRestored, ARunWithoutConsumptionCannotBePutBack)
 
 TEST(DiscardsRestored, ARunThatFindsNoPartnerMovesNothing)
 {
-    core::Study study = test::aDay("ABA", 3, 0.01);
-    core::Run extra = aRun().a().out().at_min(240.0);
+    core::Study study = tests::aDay("ABA", 3, 0.01);
+    core::Run extra = aDrivenRun().a().out().at_min(240.0);
     extra.number = 99;
     extra.discard = core::Discard{"other", "one too many"};
     study.runs.push_back(extra);
@@ -216,7 +217,7 @@ TEST(DiscardsRestored, ARunThatFindsNoPartnerMovesNothing)
 
 TEST(DiscardsRestored, ARunPutBackCanCloseTheDesign)
 {
-    core::Study study = test::aDay("ABA", 3, 0.01);
+    core::Study study = tests::aDay("ABA", 3, 0.01);
     for (std::size_t run = 12; run < 18; ++run)
         if (run != 13)
             discard(study, run); // one return run is left of the last block
@@ -230,7 +231,7 @@ TEST(DiscardsRestored, ARunPutBackCanCloseTheDesign)
 
 TEST(DiscardsRestored, AreShownWithoutAHeadlineToo)
 {
-    core::Study study = test::aDay("ABA", 2, 0.01);
+    core::Study study = tests::aDay("ABA", 2, 0.01);
     for (const std::size_t run : {4U, 6U})
         discard(study, run); // no pair of B is left
     const auto result = restored(study);
@@ -242,7 +243,7 @@ TEST(DiscardsRestored, AreShownWithoutAHeadlineToo)
 
 TEST(DiscardsRestored, WithAControlVehicleARunWithoutItCannotBePutBack)
 {
-    core::Study study = test::aDay("ABA", 3, 0.01);
+    core::Study study = tests::aDay("ABA", 3, 0.01);
     for (core::Run& run : study.runs)
         run.control = 6.0;
     discard(study, 3);

@@ -18,8 +18,8 @@
 
 using namespace bothways;
 using namespace bothways::core;
-using bothways::test::aDay;
-using bothways::test::StudyBuilder;
+using bothways::tests::aDay;
+using bothways::tests::StudyBuilder;
 
 namespace {
 

@@ -10,12 +10,12 @@
 
 using namespace bothways;
 using namespace bothways::core;
-using bothways::test::aDay;
-using bothways::test::aRun;
-using bothways::test::companionsIn;
-using bothways::test::kDay_min;
-using bothways::test::pairsAt;
-using bothways::test::StudyBuilder;
+using bothways::tests::aDay;
+using bothways::tests::aDrivenRun;
+using bothways::tests::companionsIn;
+using bothways::tests::kDay_min;
+using bothways::tests::pairsAt;
+using bothways::tests::StudyBuilder;
 
 TEST(Bracket, TakesTheLineBetweenTheNeighboursAtTheBlocksOwnTime)
 {
@@ -82,8 +82,8 @@ TEST(Bracket, NeighboursOfOneConfigurationAreOneBlock)
     // A, B (spoiled), A, B, A: what is left is one A block of four pairs, B, A.
     StudyBuilder builder;
     builder.addPair("A", 0, 8.00, 8.00).addPair("A", 10, 8.10, 8.10);
-    builder.add(aRun().b().out().at_min(30).using_l(9).discarded());
-    builder.add(aRun().b().back().at_min(37).using_l(9).discarded());
+    builder.add(aDrivenRun().b().out().at_min(30).using_l(9).discarded());
+    builder.add(aDrivenRun().b().back().at_min(37).using_l(9).discarded());
     builder.addPair("A", 60, 8.05, 8.05).addPair("A", 70, 8.12, 8.12);
     builder.addPair("B", 100, 7.9, 7.9).addPair("B", 110, 7.8, 7.8);
     builder.addPair("A", 140, 8.00, 8.00).addPair("A", 150, 8.02, 8.02);

@@ -16,10 +16,10 @@
 
 using namespace bothways;
 using namespace bothways::core;
-using bothways::test::aDay;
-using bothways::test::aRun;
-using bothways::test::companionsIn;
-using bothways::test::StudyBuilder;
+using bothways::tests::aDay;
+using bothways::tests::aDrivenRun;
+using bothways::tests::companionsIn;
+using bothways::tests::StudyBuilder;
 
 namespace {
 
@@ -100,7 +100,8 @@ TEST(Runs, UseWhatPairingLeavesAlone)
     const Study even = aDay("ABA", 3, 0.01);
     for (const core::Run& run : even.runs)
         builder.add(run);
-    builder.add(aRun().a().out().at_min(400).using_l(10.1)); // no return run within half an hour
+    builder.add(
+        aDrivenRun().a().out().at_min(400).using_l(10.1)); // no return run within half an hour
     const Analysis analysis = analyse(builder.build(), {});
     EXPECT_EQ(analysis.unpaired.size(), 1U);
     ASSERT_TRUE(analysis.companions.runs);
@@ -114,9 +115,13 @@ TEST(Settings, SplitTheDeviceByWhatWasVaried)
     StudyBuilder builder;
     const auto pair = [&](const char* configuration, const char* setting, double minute, double l,
                           const char* other = nullptr) {
-        builder.add(
-            aRun().configuration(configuration).out().at_min(minute).setting(setting).using_l(l));
-        builder.add(aRun()
+        builder.add(aDrivenRun()
+                        .configuration(configuration)
+                        .out()
+                        .at_min(minute)
+                        .setting(setting)
+                        .using_l(l));
+        builder.add(aDrivenRun()
                         .configuration(configuration)
                         .back()
                         .at_min(minute + 7)
@@ -259,7 +264,7 @@ TEST(Companions, RandomStudiesGiveNumbersOrNothing)
             for (unsigned pair = 0, pairs = 1 + below(3); pair < pairs; ++pair) {
                 for (const bool out : {true, false}) {
                     const double noise = static_cast<double>(below(7)) * step;
-                    bothways::test::RunBuilder run = aRun();
+                    bothways::tests::DrivenRun run = aDrivenRun();
                     run.configuration(block % 2 == 0 ? "A" : "B").at_min(minute).using_l(8 + noise);
                     out ? run.out() : run.back();
                     if (below(4) == 0)

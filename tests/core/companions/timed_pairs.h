@@ -10,7 +10,7 @@
 #include <string>
 #include <vector>
 
-namespace bothways::test {
+namespace bothways::tests {
 
 inline core::Companions companionsIn(const core::Study& study,
                                      const core::AnalysisOptions& options = {})
@@ -36,4 +36,4 @@ inline core::Study pairsAt(const std::vector<TimedPair>& pairs)
 
 inline constexpr double kDay_min = 24.0 * 60.0;
 
-} // namespace bothways::test
+} // namespace bothways::tests

@@ -12,8 +12,8 @@
 using namespace bothways;
 using core::HeadlineFit;
 using core::NoVerdict;
-using test::aRun;
-using test::StudyBuilder;
+using tests::aDrivenRun;
+using tests::StudyBuilder;
 
 namespace {
 
@@ -122,8 +122,8 @@ TEST(Headline, ModelEliminatesDriftAsTheWeighingSchemeDoes)
 TEST(Headline, EachDayHasItsOwnLevelAndSlope)
 {
     // Two noisy days; the second is 30 % higher and drifts the other way. Neither shows in delta.
-    core::Study first = test::aDay("ABA", 3, 0.02, 0.003, 1);
-    core::Study second = test::aDay("BAB", 3, 0.02, 0.003, 2);
+    core::Study first = tests::aDay("ABA", 3, 0.02, 0.003, 1);
+    core::Study second = tests::aDay("BAB", 3, 0.02, 0.003, 2);
     const core::Headline before = headline(onTheNextDay(first, second)).headline;
     for (core::Run& run : second.runs) {
         const double hours = static_cast<double>(core::midTime_us(run)) / 3.6e9;
@@ -139,8 +139,8 @@ TEST(Headline, EachDayHasItsOwnLevelAndSlope)
 
 TEST(Headline, ADayOfOneConfigurationAddsNothingToTheEffectButItsNoise)
 {
-    const core::Study alone = test::aDay("ABA", 3, 0.02);
-    const core::Study both = onTheNextDay(alone, test::aDay("A", 4, 0.0, 0.01, 9));
+    const core::Study alone = tests::aDay("ABA", 3, 0.02);
+    const core::Study both = onTheNextDay(alone, tests::aDay("A", 4, 0.0, 0.01, 9));
     const core::Headline one = headline(alone).headline, two = headline(both).headline;
     EXPECT_NEAR(two.effect_log, one.effect_log, 1e-12);
     EXPECT_NEAR(two.sqrt_v, one.sqrt_v, 1e-12);
@@ -150,18 +150,18 @@ TEST(Headline, ADayOfOneConfigurationAddsNothingToTheEffectButItsNoise)
 TEST(Headline, TheBaselineOfSeveralDaysIsTheMeanOverTheirPairs)
 {
     // Levels of 10 and 15 L/100 km, 9 and 6 pairs; the device adds 2 % on both days.
-    core::Study second = test::aDay("ABA", 2, 0.02, 1e-6, 2);
+    core::Study second = tests::aDay("ABA", 2, 0.02, 1e-6, 2);
     for (core::Run& run : second.runs)
         run.consumption->value *= 1.5;
     const core::Headline h =
-        headline(onTheNextDay(test::aDay("ABA", 3, 0.02, 1e-6, 1), second)).headline;
+        headline(onTheNextDay(tests::aDay("ABA", 3, 0.02, 1e-6, 1), second)).headline;
     EXPECT_NEAR(h.baseline_l_per_100km, 10.0 * std::exp(6.0 / 15.0 * std::log(1.5)), 1e-4);
     EXPECT_NEAR(h.difference_l_per_100km, h.baseline_l_per_100km * std::expm1(0.02), 1e-4);
 }
 
 TEST(Headline, WithAControlVehicleTheWindThatBothMetIsGone)
 {
-    core::Study study = test::aDay("ABA", 3, 0.02, 0.001);
+    core::Study study = tests::aDay("ABA", 3, 0.02, 0.001);
     const core::Headline calm = headline(study).headline;
     int k = 0;
     for (core::Run& run : study.runs) {
@@ -178,13 +178,13 @@ TEST(Headline, WithAControlVehicleTheWindThatBothMetIsGone)
 
 TEST(Headline, OnlyTwoDegreesOfFreedomAreEnough)
 {
-    EXPECT_EQ(headline(test::aDay("AB", 2)).headline.df, 2.0);
+    EXPECT_EQ(headline(tests::aDay("AB", 2)).headline.df, 2.0);
 }
 
 TEST(Headline, SaysThatNoRunsCount)
 {
     EXPECT_EQ(reason({}), NoVerdict::noRuns);
-    core::Study study = test::aDay("ABA", 2);
+    core::Study study = tests::aDay("ABA", 2);
     for (core::Run& run : study.runs)
         run.discard = core::Discard{"other", "rain"};
     EXPECT_EQ(reason(study), NoVerdict::noRuns);
@@ -192,9 +192,9 @@ TEST(Headline, SaysThatNoRunsCount)
 
 TEST(Headline, SaysThatOnlyOneConfigurationCounts)
 {
-    EXPECT_EQ(reason(test::aDay("A", 5)), NoVerdict::oneConfiguration);
-    EXPECT_EQ(reason(test::aDay("B", 5)), NoVerdict::oneConfiguration);
-    core::Study study = test::aDay("AB", 3);
+    EXPECT_EQ(reason(tests::aDay("A", 5)), NoVerdict::oneConfiguration);
+    EXPECT_EQ(reason(tests::aDay("B", 5)), NoVerdict::oneConfiguration);
+    core::Study study = tests::aDay("AB", 3);
     for (core::Run& run : study.runs)
         if (run.configuration == "B")
             run.discard = core::Discard{"other", "rain"};
@@ -203,15 +203,15 @@ TEST(Headline, SaysThatOnlyOneConfigurationCounts)
 
 TEST(Headline, SaysThatPairsAreTooFew)
 {
-    EXPECT_EQ(reason(test::aDay("AB", 1)), NoVerdict::tooFewPairs);
-    EXPECT_EQ(reason(test::aDay("ABA", 1)), NoVerdict::tooFewPairs);
-    EXPECT_EQ(reason(test::aDay("ABAB", 1)), NoVerdict::tooFewPairs); // 4 pairs, but df 1
-    StudyBuilder oneWay;                                              // plenty of runs, no pair
+    EXPECT_EQ(reason(tests::aDay("AB", 1)), NoVerdict::tooFewPairs);
+    EXPECT_EQ(reason(tests::aDay("ABA", 1)), NoVerdict::tooFewPairs);
+    EXPECT_EQ(reason(tests::aDay("ABAB", 1)), NoVerdict::tooFewPairs); // 4 pairs, but df 1
+    StudyBuilder oneWay;                                               // plenty of runs, no pair
     for (int k = 0; k < 6; ++k)
-        oneWay.add(aRun().configuration(k < 3 ? "A" : "B").out().at_min(7.0 * k));
+        oneWay.add(aDrivenRun().configuration(k < 3 ? "A" : "B").out().at_min(7.0 * k));
     EXPECT_EQ(reason(oneWay), NoVerdict::tooFewPairs);
     // Ample pairs on two days, but too few degrees of freedom: 6 pairs less 1 + 2 + 2.
-    EXPECT_EQ(reason(onTheNextDay(test::aDay("ABA", 1), test::aDay("ABA", 1, 0, 0.01, 2))),
+    EXPECT_EQ(reason(onTheNextDay(tests::aDay("ABA", 1), tests::aDay("ABA", 1, 0, 0.01, 2))),
               NoVerdict::tooFewPairs);
 }
 
@@ -221,14 +221,18 @@ TEST(Headline, TakesOutADriftOnlyWhereTimesTellIt)
     StudyBuilder study;
     const auto four = [&](const char* configuration, double at_min, double scatter) {
         for (int k = 0; k < 2; ++k) {
-            study.add(aRun()
+            study.add(aDrivenRun()
                           .configuration(configuration)
                           .out()
                           .at_min(at_min)
                           .lasting_s({})
                           .using_l(8 + scatter * k));
-            study.add(
-                aRun().configuration(configuration).back().at_min(at_min).lasting_s({}).using_l(8));
+            study.add(aDrivenRun()
+                          .configuration(configuration)
+                          .back()
+                          .at_min(at_min)
+                          .lasting_s({})
+                          .using_l(8));
         }
     };
     four("A", 0, 0.1);
@@ -248,19 +252,19 @@ TEST(Headline, TakesOutADriftOnlyWhereTimesTellIt)
 
 TEST(Headline, SaysThatDaysOfOneConfigurationEachCannotBeCompared)
 {
-    EXPECT_EQ(reason(onTheNextDay(test::aDay("A", 4), test::aDay("B", 4))),
+    EXPECT_EQ(reason(onTheNextDay(tests::aDay("A", 4), tests::aDay("B", 4))),
               NoVerdict::noTimeSpread);
 }
 
 TEST(Headline, SaysThatReadingsDoNotVary)
 {
-    EXPECT_EQ(reason(test::aDay("ABA", 3, 0.0, 0.0)), NoVerdict::noVariation);
-    EXPECT_EQ(reason(test::aDay("AB", 3, 0.05, 0.0)), NoVerdict::noVariation);
+    EXPECT_EQ(reason(tests::aDay("ABA", 3, 0.0, 0.0)), NoVerdict::noVariation);
+    EXPECT_EQ(reason(tests::aDay("AB", 3, 0.05, 0.0)), NoVerdict::noVariation);
 }
 
 TEST(Headline, AnEnormousOutlierIsAnOrdinaryNumber)
 {
-    core::Study study = test::aDay("ABA", 3);
+    core::Study study = tests::aDay("ABA", 3);
     study.runs[7].consumption->value = 1e300;
     const core::Headline h = headline(study).headline;
     EXPECT_TRUE(std::isfinite(h.effect_log) && std::isfinite(h.low_log) && std::isfinite(h.p));

@@ -11,10 +11,10 @@
 using namespace bothways;
 using core::NoteKind;
 using core::PreparedStudy;
-using test::aRun;
-using test::StudyBuilder;
 using ::testing::ElementsAre;
 using ::testing::IsEmpty;
+using tests::aDrivenRun;
+using tests::StudyBuilder;
 
 namespace {
 
@@ -46,16 +46,17 @@ std::vector<NoteKind> notesOf(const PreparedStudy& prepared)
 TEST(PreparedStudy, OutOutReturnReturnPairsFirstWithThird)
 {
     StudyBuilder study;
-    study.add(aRun().out().at_min(0)).add(aRun().out().at_min(7));
-    study.add(aRun().back().at_min(14)).add(aRun().back().at_min(21));
+    study.add(aDrivenRun().out().at_min(0)).add(aDrivenRun().out().at_min(7));
+    study.add(aDrivenRun().back().at_min(14)).add(aDrivenRun().back().at_min(21));
     EXPECT_EQ(pairsIn(prepare(study)), "1-3 2-4");
 }
 
 TEST(PreparedStudy, LeavesARunAloneWhenTheNextIsTooFarAway)
 {
     StudyBuilder study;
-    study.add(aRun().out().at_min(0)).add(aRun().back().at_min(31));
-    study.add(aRun().out().at_min(60)).add(aRun().back().at_min(90)); // 30 min is allowed
+    study.add(aDrivenRun().out().at_min(0)).add(aDrivenRun().back().at_min(31));
+    study.add(aDrivenRun().out().at_min(60))
+        .add(aDrivenRun().back().at_min(90)); // 30 min is allowed
     const PreparedStudy prepared = prepare(study);
     EXPECT_EQ(pairsIn(prepared), "3-2"); // 29 min, closer than 30
     EXPECT_THAT(prepared.unpaired, ElementsAre(1, 4));
@@ -64,7 +65,7 @@ TEST(PreparedStudy, LeavesARunAloneWhenTheNextIsTooFarAway)
 TEST(PreparedStudy, AGapEqualToTheWidestIsAllowed)
 {
     StudyBuilder study;
-    study.add(aRun().out().at_min(0)).add(aRun().back().at_min(30));
+    study.add(aDrivenRun().out().at_min(0)).add(aDrivenRun().back().at_min(30));
     EXPECT_EQ(pairsIn(prepare(study)), "1-2");
     core::AnalysisOptions narrower;
     narrower.max_gap_min = 29.999;
@@ -75,17 +76,18 @@ TEST(PreparedStudy, AGapEqualToTheWidestIsAllowed)
 TEST(PreparedStudy, EqualGapsAreEqualWhateverTheirDoubles)
 {
     StudyBuilder study;
-    study.add(aRun().out().at_min(0.1).lasting_s({})).add(aRun().back().at_min(0.4).lasting_s({}));
-    study.add(aRun().out().at_min(0.7).lasting_s({}));
+    study.add(aDrivenRun().out().at_min(0.1).lasting_s({}))
+        .add(aDrivenRun().back().at_min(0.4).lasting_s({}));
+    study.add(aDrivenRun().out().at_min(0.7).lasting_s({}));
     EXPECT_EQ(pairsIn(prepare(study)), "1-2");
 }
 
 TEST(PreparedStudy, TakesTheMidTimeFromDurationElseFromSpeedElseFromTheStart)
 {
     StudyBuilder study;
-    study.add(aRun().out().at_min(0).lasting_s(600));
-    study.add(aRun().back().at_min(20).lasting_s({}).over_km(10).speed_kmh(60));
-    study.add(aRun().out().at_min(40).lasting_s({}).over_km({}).speed_kmh(60));
+    study.add(aDrivenRun().out().at_min(0).lasting_s(600));
+    study.add(aDrivenRun().back().at_min(20).lasting_s({}).over_km(10).speed_kmh(60));
+    study.add(aDrivenRun().out().at_min(40).lasting_s({}).over_km({}).speed_kmh(60));
     const PreparedStudy prepared = prepare(study);
     EXPECT_DOUBLE_EQ(prepared.runs[0].t_h, 5.0 / 60.0);
     EXPECT_DOUBLE_EQ(prepared.runs[1].t_h, 25.0 / 60.0);
@@ -96,24 +98,25 @@ TEST(PreparedStudy, TakesTheMidTimeFromDurationElseFromSpeedElseFromTheStart)
 TEST(PreparedStudy, AnAbsurdDurationIsNoCrash)
 {
     StudyBuilder study;
-    study.add(aRun().out().at_min(0).lasting_s(1e300)).add(aRun().back().at_min(7));
+    study.add(aDrivenRun().out().at_min(0).lasting_s(1e300)).add(aDrivenRun().back().at_min(7));
     EXPECT_THAT(prepare(study).unpaired, ElementsAre(1, 2));
 }
 
 TEST(PreparedStudy, TimeIsCountedFromTheFirstRunEvenIfDiscarded)
 {
     StudyBuilder study;
-    study.add(aRun().out().at_min(100).discarded());
-    study.add(aRun().out().at_min(160).lasting_s({})).add(aRun().back().at_min(220).lasting_s({}));
+    study.add(aDrivenRun().out().at_min(100).discarded());
+    study.add(aDrivenRun().out().at_min(160).lasting_s({}))
+        .add(aDrivenRun().back().at_min(220).lasting_s({}));
     EXPECT_DOUBLE_EQ(prepare(study).runs[0].t_h, 1.0);
 }
 
 TEST(PreparedStudy, ADiscardedRunStillSeparatesBlocks)
 {
     StudyBuilder study;
-    study.add(aRun().a().out().at_min(0)).add(aRun().a().back().at_min(7));
-    study.add(aRun().b().out().at_min(14).discarded());
-    study.add(aRun().a().out().at_min(21)).add(aRun().a().back().at_min(28));
+    study.add(aDrivenRun().a().out().at_min(0)).add(aDrivenRun().a().back().at_min(7));
+    study.add(aDrivenRun().b().out().at_min(14).discarded());
+    study.add(aDrivenRun().a().out().at_min(21)).add(aDrivenRun().a().back().at_min(28));
     const PreparedStudy prepared = prepare(study);
     ASSERT_EQ(prepared.blocks.size(), 3U);
     EXPECT_EQ(prepared.blocks[1].runs, 0);
@@ -126,7 +129,7 @@ TEST(PreparedStudy, ADiscardedRunStillSeparatesBlocks)
 TEST(PreparedStudy, PairsAcrossMidnight)
 {
     StudyBuilder study;
-    study.add(aRun().out().at_min(23 * 60 + 55)).add(aRun().back().at_min(24 * 60 + 2));
+    study.add(aDrivenRun().out().at_min(23 * 60 + 55)).add(aDrivenRun().back().at_min(24 * 60 + 2));
     const PreparedStudy prepared = prepare(study);
     EXPECT_EQ(pairsIn(prepared), "1-2");
     EXPECT_EQ(prepared.days, 1);
@@ -135,8 +138,9 @@ TEST(PreparedStudy, PairsAcrossMidnight)
 TEST(PreparedStudy, MoreThanSixHoursBeginADayAndABlock)
 {
     StudyBuilder study;
-    study.add(aRun().out().at_min(0)).add(aRun().back().at_min(360)); // six hours: the same day
-    study.add(aRun().out().at_min(720.001));
+    study.add(aDrivenRun().out().at_min(0))
+        .add(aDrivenRun().back().at_min(360)); // six hours: the same day
+    study.add(aDrivenRun().out().at_min(720.001));
     core::AnalysisOptions options;
     options.max_gap_min = 10'000;
     const PreparedStudy prepared = prepare(study, options);
@@ -148,22 +152,22 @@ TEST(PreparedStudy, MoreThanSixHoursBeginADayAndABlock)
 
 TEST(PreparedStudy, OpenAndClosedAreDecidedByBlocksWithPairs)
 {
-    EXPECT_EQ(prepare(test::aDay("AB", 2)).design, core::Design::open);
-    EXPECT_EQ(prepare(test::aDay("BA", 2)).design, core::Design::open);
-    EXPECT_EQ(prepare(test::aDay("ABA", 2)).design, core::Design::closed);
-    EXPECT_EQ(prepare(test::aDay("BAB", 1)).design, core::Design::closed);
-    EXPECT_FALSE(prepare(test::aDay("A", 4)).design);
+    EXPECT_EQ(prepare(tests::aDay("AB", 2)).design, core::Design::open);
+    EXPECT_EQ(prepare(tests::aDay("BA", 2)).design, core::Design::open);
+    EXPECT_EQ(prepare(tests::aDay("ABA", 2)).design, core::Design::closed);
+    EXPECT_EQ(prepare(tests::aDay("BAB", 1)).design, core::Design::closed);
+    EXPECT_FALSE(prepare(tests::aDay("A", 4)).design);
     EXPECT_FALSE(prepare({}).design);
 
-    core::Study study = test::aDay("ABA", 1);
+    core::Study study = tests::aDay("ABA", 1);
     study.runs.back().discard = core::Discard{"other", "spoiled"}; // the last block has no pair
     EXPECT_EQ(prepare(study).design, core::Design::open);
 }
 
 TEST(PreparedStudy, AnyClosedDayClosesTheDesign)
 {
-    core::Study study = test::aDay("ABA", 2);
-    for (core::Run run : test::aDay("BA", 2).runs) {
+    core::Study study = tests::aDay("ABA", 2);
+    for (core::Run run : tests::aDay("BA", 2).runs) {
         run.start.us += std::int64_t{24} * 3600 * 1'000'000;
         run.number += 100;
         study.runs.push_back(run);
@@ -177,8 +181,8 @@ TEST(PreparedStudy, AnyClosedDayClosesTheDesign)
 
 TEST(PreparedStudy, AnOpenDayTwiceIsOpen)
 {
-    core::Study study = test::aDay("AB", 2);
-    for (core::Run run : test::aDay("BA", 2).runs) {
+    core::Study study = tests::aDay("AB", 2);
+    for (core::Run run : tests::aDay("BA", 2).runs) {
         run.start.us += std::int64_t{24} * 3600 * 1'000'000;
         study.runs.push_back(run);
     }
@@ -188,8 +192,8 @@ TEST(PreparedStudy, AnOpenDayTwiceIsOpen)
 TEST(PreparedStudy, PairValueIsTotalFuelOverTotalDistance)
 {
     StudyBuilder study;
-    study.add(aRun().out().at_min(0).over_km(4).using_l(10));
-    study.add(aRun().back().at_min(7).over_km(6).using_l(8));
+    study.add(aDrivenRun().out().at_min(0).over_km(4).using_l(10));
+    study.add(aDrivenRun().back().at_min(7).over_km(6).using_l(8));
     const core::Pair pair = prepare(study).pairs.at(0);
     EXPECT_DOUBLE_EQ(pair.l_per_100km, (10.0 * 4 + 8.0 * 6) / 10.0);
     EXPECT_DOUBLE_EQ(pair.log, std::log(8.8));
@@ -198,8 +202,8 @@ TEST(PreparedStudy, PairValueIsTotalFuelOverTotalDistance)
 TEST(PreparedStudy, OneUnknownDistanceMeansEqualWeights)
 {
     StudyBuilder study;
-    study.add(aRun().out().at_min(0).over_km(4).using_l(10));
-    study.add(aRun().back().at_min(7).over_km({}).using_l(8));
+    study.add(aDrivenRun().out().at_min(0).over_km(4).using_l(10));
+    study.add(aDrivenRun().back().at_min(7).over_km({}).using_l(8));
     EXPECT_DOUBLE_EQ(prepare(study).pairs.at(0).l_per_100km, 9.0);
 }
 
@@ -207,8 +211,8 @@ TEST(PreparedStudy, MilesAGallonAreConvertedBeforeTheyAreAveraged)
 {
     using core::ConsumptionUnit;
     StudyBuilder study;
-    study.add(aRun().out().at_min(0).over_km({}).using_unit(20.0, ConsumptionUnit::mpgUs));
-    study.add(aRun().back().at_min(7).over_km({}).using_unit(40.0, ConsumptionUnit::mpgUs));
+    study.add(aDrivenRun().out().at_min(0).over_km({}).using_unit(20.0, ConsumptionUnit::mpgUs));
+    study.add(aDrivenRun().back().at_min(7).over_km({}).using_unit(40.0, ConsumptionUnit::mpgUs));
     EXPECT_DOUBLE_EQ(prepare(study).pairs.at(0).l_per_100km,
                      core::kLPer100kmTimesMpgUs * (1.0 / 20.0 + 1.0 / 40.0) / 2.0);
 }
@@ -216,8 +220,10 @@ TEST(PreparedStudy, MilesAGallonAreConvertedBeforeTheyAreAveraged)
 TEST(PreparedStudy, MarksAPairOfDifferentSettings)
 {
     StudyBuilder study;
-    study.add(aRun().out().at_min(0).setting("20")).add(aRun().back().at_min(7).setting("20.0"));
-    study.add(aRun().out().at_min(40).setting("20")).add(aRun().back().at_min(47).setting("22"));
+    study.add(aDrivenRun().out().at_min(0).setting("20"))
+        .add(aDrivenRun().back().at_min(7).setting("20.0"));
+    study.add(aDrivenRun().out().at_min(40).setting("20"))
+        .add(aDrivenRun().back().at_min(47).setting("22"));
     const PreparedStudy prepared = prepare(study);
     EXPECT_FALSE(prepared.pairs[0].mixed_setting);
     EXPECT_TRUE(prepared.pairs[1].mixed_setting);
@@ -226,8 +232,8 @@ TEST(PreparedStudy, MarksAPairOfDifferentSettings)
 TEST(PreparedStudy, AFixedPairComesFirstWhateverItsGap)
 {
     StudyBuilder study;
-    study.add(aRun().out().at_min(0).tied("x")).add(aRun().back().at_min(7));
-    study.add(aRun().out().at_min(14)).add(aRun().back().at_min(60).tied("x"));
+    study.add(aDrivenRun().out().at_min(0).tied("x")).add(aDrivenRun().back().at_min(7));
+    study.add(aDrivenRun().out().at_min(14)).add(aDrivenRun().back().at_min(60).tied("x"));
     const PreparedStudy prepared = prepare(study);
     EXPECT_EQ(pairsIn(prepared), "3-2 1-4");
     EXPECT_TRUE(prepared.pairs[1].fixed);
@@ -238,8 +244,8 @@ TEST(PreparedStudy, AFixedPairComesFirstWhateverItsGap)
 TEST(PreparedStudy, AFixedPairRestsWhileOneOfItsRunsIsDiscarded)
 {
     StudyBuilder study;
-    study.add(aRun().out().at_min(0).tied("x")).add(aRun().back().at_min(7));
-    study.add(aRun().back().at_min(14).tied("x").discarded());
+    study.add(aDrivenRun().out().at_min(0).tied("x")).add(aDrivenRun().back().at_min(7));
+    study.add(aDrivenRun().back().at_min(14).tied("x").discarded());
     core::Study built = study;
     EXPECT_EQ(pairsIn(prepare(built)), "1-2");
     EXPECT_THAT(prepare(built).notes, IsEmpty());
@@ -251,11 +257,11 @@ TEST(PreparedStudy, AFixedPairRestsWhileOneOfItsRunsIsDiscarded)
 TEST(PreparedStudy, AMarkThatCannotTieIsSaid)
 {
     StudyBuilder study;
-    study.add(aRun().a().out().at_min(0).tied("lonely"));
-    study.add(aRun().a().back().at_min(7).tied("same direction"));
-    study.add(aRun().a().back().at_min(14).tied("same direction"));
-    study.add(aRun().a().out().at_min(21).tied("other block"));
-    study.add(aRun().b().back().at_min(28).tied("other block"));
+    study.add(aDrivenRun().a().out().at_min(0).tied("lonely"));
+    study.add(aDrivenRun().a().back().at_min(7).tied("same direction"));
+    study.add(aDrivenRun().a().back().at_min(14).tied("same direction"));
+    study.add(aDrivenRun().a().out().at_min(21).tied("other block"));
+    study.add(aDrivenRun().b().back().at_min(28).tied("other block"));
     const PreparedStudy prepared = prepare(study);
     EXPECT_THAT(notesOf(prepared), ElementsAre(NoteKind::pairMarkIgnored, NoteKind::pairMarkIgnored,
                                                NoteKind::pairMarkIgnored));
@@ -265,19 +271,19 @@ TEST(PreparedStudy, AMarkThatCannotTieIsSaid)
 TEST(PreparedStudy, PairsAreNumberedByTimeTiesByTheEarlierRun)
 {
     StudyBuilder study; // nested: both pairs have their middle at 10.5 min
-    study.add(aRun().out().at_min(0).lasting_s({}).tied("wide"));
-    study.add(aRun().out().at_min(7).lasting_s({}).tied("narrow"));
-    study.add(aRun().back().at_min(14).lasting_s({}).tied("narrow"));
-    study.add(aRun().back().at_min(21).lasting_s({}).tied("wide"));
+    study.add(aDrivenRun().out().at_min(0).lasting_s({}).tied("wide"));
+    study.add(aDrivenRun().out().at_min(7).lasting_s({}).tied("narrow"));
+    study.add(aDrivenRun().back().at_min(14).lasting_s({}).tied("narrow"));
+    study.add(aDrivenRun().back().at_min(21).lasting_s({}).tied("wide"));
     EXPECT_EQ(pairsIn(prepare(study)), "1-4 2-3");
 }
 
 TEST(PreparedStudy, TheControlVehicleIsUsedWhenEveryCountedRunHasIt)
 {
     StudyBuilder study;
-    study.add(aRun().out().at_min(0).over_km(4).using_l(10).control(5));
-    study.add(aRun().back().at_min(7).over_km(6).using_l(8).control(6));
-    study.add(aRun().out().at_min(14).discarded());
+    study.add(aDrivenRun().out().at_min(0).over_km(4).using_l(10).control(5));
+    study.add(aDrivenRun().back().at_min(7).over_km(6).using_l(8).control(6));
+    study.add(aDrivenRun().out().at_min(14).discarded());
     const PreparedStudy prepared = prepare(study);
     EXPECT_TRUE(prepared.control);
     EXPECT_THAT(notesOf(prepared), ElementsAre(NoteKind::controlUsed));
@@ -289,8 +295,8 @@ TEST(PreparedStudy, TheControlVehicleIsUsedWhenEveryCountedRunHasIt)
 TEST(PreparedStudy, AnIncompleteControlVehicleIsIgnoredAndSaid)
 {
     StudyBuilder study;
-    study.add(aRun().out().at_min(0).using_l(10).control(5));
-    study.add(aRun().back().at_min(7).using_l(8));
+    study.add(aDrivenRun().out().at_min(0).using_l(10).control(5));
+    study.add(aDrivenRun().back().at_min(7).using_l(8));
     const PreparedStudy prepared = prepare(study);
     EXPECT_FALSE(prepared.control);
     EXPECT_THAT(notesOf(prepared), ElementsAre(NoteKind::controlIncomplete));
@@ -300,9 +306,9 @@ TEST(PreparedStudy, AnIncompleteControlVehicleIsIgnoredAndSaid)
 TEST(PreparedStudy, KnowsAnElectricDriveAndAMixture)
 {
     StudyBuilder study;
-    study.add(aRun().out().at_min(0).using_unit(18, core::ConsumptionUnit::kwhPer100km));
+    study.add(aDrivenRun().out().at_min(0).using_unit(18, core::ConsumptionUnit::kwhPer100km));
     EXPECT_TRUE(prepare(study).electric);
-    study.add(aRun().back().at_min(7).using_l(8));
+    study.add(aDrivenRun().back().at_min(7).using_l(8));
     EXPECT_FALSE(prepare(study).electric);
     EXPECT_THAT(notesOf(prepare(study)), ElementsAre(NoteKind::mixedUnits));
 }
@@ -310,11 +316,13 @@ TEST(PreparedStudy, KnowsAnElectricDriveAndAMixture)
 TEST(PreparedStudy, NothingIsDroppedSilently)
 {
     StudyBuilder study; // none of these belongs in a valid study; each stays visible
-    study.add(aRun().a().out().at_min(0)).add(aRun().a().back().at_min(7).without_consumption());
-    study.add(aRun().b().out().at_min(14)).add(aRun().configuration("C").back().at_min(21));
-    study.add(aRun().b().direction("sideways").at_min(28));
-    study.add(
-        aRun().b().back().at_min(35).over_km({}).using_unit(0.4, core::ConsumptionUnit::fuelL));
+    study.add(aDrivenRun().a().out().at_min(0))
+        .add(aDrivenRun().a().back().at_min(7).without_consumption());
+    study.add(aDrivenRun().b().out().at_min(14))
+        .add(aDrivenRun().configuration("C").back().at_min(21));
+    study.add(aDrivenRun().b().direction("sideways").at_min(28));
+    study.add(aDrivenRun().b().back().at_min(35).over_km({}).using_unit(
+        0.4, core::ConsumptionUnit::fuelL));
     const PreparedStudy prepared = prepare(study);
     EXPECT_EQ(prepared.counted, 6);
     EXPECT_THAT(prepared.unpaired, ElementsAre(1, 2, 3, 4, 5, 6));
@@ -324,7 +332,7 @@ TEST(PreparedStudy, TheBaselineCanBeNamed)
 {
     core::AnalysisOptions options;
     options.baseline = "b";
-    const PreparedStudy prepared = prepare(test::aDay("ABA", 1), options);
+    const PreparedStudy prepared = prepare(tests::aDay("ABA", 1), options);
     EXPECT_EQ(prepared.baseline, "B");
     EXPECT_EQ(prepared.device, "A");
     EXPECT_TRUE(prepared.pairs[0].device);
@@ -332,7 +340,7 @@ TEST(PreparedStudy, TheBaselineCanBeNamed)
 
 TEST(PreparedStudy, DesignBlocksCarryTheirMeans)
 {
-    const PreparedStudy prepared = prepare(test::aDay("AB", 3));
+    const PreparedStudy prepared = prepare(tests::aDay("AB", 3));
     ASSERT_EQ(prepared.design_blocks.size(), 2U);
     const core::DesignBlock& b = prepared.design_blocks[1];
     EXPECT_TRUE(b.device);

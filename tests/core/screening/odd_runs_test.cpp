@@ -23,7 +23,7 @@ Study dayOf(std::vector<Run> runs)
 
 Run drivenAt(double minutes, double seconds, double l_per_100km = 8.0)
 {
-    return bothways::test::aRun().at_min(minutes).lasting_s(seconds).using_l(l_per_100km);
+    return bothways::tests::aDrivenRun().at_min(minutes).lasting_s(seconds).using_l(l_per_100km);
 }
 
 } // namespace
@@ -54,8 +54,11 @@ TEST(OddRuns, LetARunStartTheMomentTheOneBeforeEnds)
 
 TEST(OddRuns, AskNothingAboutRunsWithoutDurationOrDiscarded)
 {
-    const bothways::core::Run without =
-        bothways::test::aRun().at_min(0).lasting_s(std::nullopt).over_km(std::nullopt).using_l(8.0);
+    const bothways::core::Run without = bothways::tests::aDrivenRun()
+                                            .at_min(0)
+                                            .lasting_s(std::nullopt)
+                                            .over_km(std::nullopt)
+                                            .using_l(8.0);
     EXPECT_TRUE(oddRuns(dayOf({without, drivenAt(0.1, 240)})).empty());
     bothways::core::Run twice = drivenAt(0, 240);
     twice.discard = Discard{"same_run_twice", ""};

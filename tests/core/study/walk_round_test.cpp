@@ -54,7 +54,7 @@ TEST(WalkRound, RefusesLinesThatSayNothing)
 
 TEST(WalkRound, SaysNumbersThatAreFurtherApartThanTheirTolerance)
 {
-    const Study study = test::aDay("ABA", 1);
+    const Study study = tests::aDay("ABA", 1);
     const auto lines = walkLines("belts on; tyre pressure = kPa +- 10").value();
     const std::vector before = {roundAt(study.runs[0], 60, 230.0), roundAt(study.runs[2], 60)};
     EXPECT_TRUE(differencesOf(lines, before, roundAt(study.runs[4], 60, 240.0)).empty());
@@ -67,7 +67,7 @@ TEST(WalkRound, SaysNumbersThatAreFurtherApartThanTheirTolerance)
 
 TEST(WalkRound, IsAskedForBeforeTheRunThatWouldBeginABlock)
 {
-    Study study = test::aDay("ABA", 1);
+    Study study = tests::aDay("ABA", 1);
     core::Run next = study.runs.back(); // A again: the same block
     next.number = 99;
     next.start.us += std::int64_t{600} * 1'000'000;

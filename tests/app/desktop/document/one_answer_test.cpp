@@ -58,8 +58,8 @@ TEST_P(OneAnswerTest, TheWindowSaysWhatTheCommandLineSays)
     const Json window = Json::parse(
         analysisJson(result->analysis, result->screening, {}, wording::shownUnitOf(result->study)));
 
-    const test::Ran ran =
-        test::run(BOTHWAYS_PROGRAM, {"analyse", copy.string(), "--json", "--date", "2026-05-09"});
+    const bothways::tests::Ran ran = bothways::tests::run(
+        BOTHWAYS_PROGRAM, {"analyse", copy.string(), "--json", "--date", "2026-05-09"});
     ASSERT_EQ(ran.code, 0) << ran.err;
     const Json program = Json::parse(ran.out);
     EXPECT_EQ(comparable(window).dump(1), comparable(program).dump(1));
@@ -98,9 +98,10 @@ TEST_F(DesktopTest, AStudyWhoseRecordingsGiveConsumptionHasOneDigestInBothProgra
 {
     const std::string study = path("day.bothways").toStdString();
     const std::string drive = write("drive.csv", aDriveWithFuel()).toStdString();
-    ASSERT_EQ(test::run(BOTHWAYS_PROGRAM, {"new", study}).code, 0);
-    const test::Ran cut = test::run(BOTHWAYS_PROGRAM, {"import", study, "--trace", drive, "--cut",
-                                                       "marks", "--configuration", "A"});
+    ASSERT_EQ(bothways::tests::run(BOTHWAYS_PROGRAM, {"new", study}).code, 0);
+    const bothways::tests::Ran cut =
+        bothways::tests::run(BOTHWAYS_PROGRAM, {"import", study, "--trace", drive, "--cut", "marks",
+                                                "--configuration", "A"});
     ASSERT_EQ(cut.code, 0) << cut.err;
 
     Json window;
@@ -117,10 +118,12 @@ TEST_F(DesktopTest, AStudyWhoseRecordingsGiveConsumptionHasOneDigestInBothProgra
         window = Json::parse(analysisJson(result->analysis, result->screening, digest,
                                           wording::shownUnitOf(result->study)));
     }
-    const test::Ran ran = test::run(BOTHWAYS_PROGRAM, {"analyse", study, "--json"});
+    const bothways::tests::Ran ran =
+        bothways::tests::run(BOTHWAYS_PROGRAM, {"analyse", study, "--json"});
     ASSERT_EQ(ran.code, 0) << ran.err;
     EXPECT_EQ(window.dump(1), Json::parse(ran.out).dump(1));
-    const test::Ran report = test::run(BOTHWAYS_PROGRAM, {"report", study, "--output", "-"});
+    const bothways::tests::Ran report =
+        bothways::tests::run(BOTHWAYS_PROGRAM, {"report", study, "--output", "-"});
     EXPECT_NE(report.out.find(digest), std::string::npos) << report.err;
 }
 

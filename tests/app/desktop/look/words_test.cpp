@@ -13,7 +13,7 @@
 // says those, in its units, and that no line ends between a number and its unit.
 using namespace bothways;
 using namespace bothways::app;
-using bothways::test::AnalysisBuilder;
+using bothways::tests::AnalysisBuilder;
 using core::VerdictClass;
 
 namespace {
@@ -79,7 +79,7 @@ TEST(WordsOfNumbers, NeverShowWhatIsNoNumber)
     for (const QString& text : {words.fixed(none, 2), words.shortest(none), words.significant(none),
                                 words.change(none, 2), words.range(none, none, 2),
                                 words.signedRange(none, none, 2), words.p(none)})
-        EXPECT_FALSE(test::hasNonsense(text)) << text.toStdString();
+        EXPECT_FALSE(bothways::tests::hasNonsense(text)) << text.toStdString();
 }
 
 TEST(WordsOfNumbers, GiveAnIntervalTwoSignificantDigits)

@@ -39,14 +39,16 @@ TYPED_TEST(ResultViews, DrawEveryExampleInLightAndDarkWithoutNonsense)
             page.setPalette(theme.palette());
             page.setAutoFillBackground(true);
             page.setTheme(theme);
-            page.setResult(test::resultOfExample(study, study == "roof_box_open" ? "off" : ""));
+            page.setResult(
+                bothways::tests::resultOfExample(study, study == "roof_box_open" ? "off" : ""));
             const bool tall = !std::is_same_v<TypeParam, ResultPage>;
-            const QImage image = test::pictureOf(page, nameOf(page, study, theme.dark),
-                                                 tall ? QSize(1100, 1500) : QSize(1100, 860));
+            const QImage image = bothways::tests::pictureOf(
+                page, nameOf(page, study, theme.dark), tall ? QSize(1100, 1500) : QSize(1100, 860));
             EXPECT_EQ(image.pixelColor(3, 3), theme.window) << study;
-            const QString texts = test::allTexts(page);
+            const QString texts = bothways::tests::allTexts(page);
             EXPECT_GT(texts.size(), 100) << study;
-            EXPECT_FALSE(test::hasNonsense(texts)) << study << '\n' << texts.toStdString();
+            EXPECT_FALSE(bothways::tests::hasNonsense(texts)) << study << '\n'
+                                                              << texts.toStdString();
         }
 }
 
@@ -57,21 +59,21 @@ TYPED_TEST(ResultViews, DrawTheDemoStudies)
           std::pair("tyre_pressure", "2,2 bar")}) {
         TypeParam page;
         page.setPalette(Theme::light().palette());
-        page.setResult(test::resultOfSample(study, baseline));
-        test::pictureOf(page, nameOf(page, study, false), QSize(1100, 1400));
-        EXPECT_FALSE(test::hasNonsense(test::allTexts(page))) << study;
+        page.setResult(bothways::tests::resultOfSample(study, baseline));
+        bothways::tests::pictureOf(page, nameOf(page, study, false), QSize(1100, 1400));
+        EXPECT_FALSE(bothways::tests::hasNonsense(bothways::tests::allTexts(page))) << study;
     }
 }
 
 /// Days that ask for trouble: what every page must stand.
 std::vector<std::pair<std::string, core::Study>> oddStudies()
 {
-    using test::aDay;
-    using test::aRun;
-    using test::StudyBuilder;
+    using bothways::tests::aDay;
+    using bothways::tests::aDrivenRun;
+    using bothways::tests::StudyBuilder;
     std::vector<std::pair<std::string, core::Study>> odd;
     odd.emplace_back("no runs", core::Study{});
-    odd.emplace_back("one run", StudyBuilder().add(aRun().a().out()));
+    odd.emplace_back("one run", StudyBuilder().add(aDrivenRun().a().out()));
     odd.emplace_back("one pair", StudyBuilder().addPair("A", 10.0, 8.0, 8.1));
     odd.emplace_back("all equal", aDay("ABA", 3, 0.0, 0.0));
     odd.emplace_back("two blocks of two", aDay("AB", 2));
@@ -113,10 +115,10 @@ TYPED_TEST(ResultViews, StandEveryOddStudyWithoutNonsense)
     page.resize(700, 500);
     page.show();
     for (const auto& [name, study] : oddStudies()) {
-        page.setResult(test::resultOf(study));
+        page.setResult(bothways::tests::resultOf(study));
         QApplication::processEvents();
-        const QString texts = test::allTexts(page);
-        EXPECT_FALSE(test::hasNonsense(QString(texts).remove(QStringLiteral("%1</b>"))))
+        const QString texts = bothways::tests::allTexts(page);
+        EXPECT_FALSE(bothways::tests::hasNonsense(QString(texts).remove(QStringLiteral("%1</b>"))))
             << name << '\n'
             << texts.toStdString();
     }
@@ -132,8 +134,8 @@ TYPED_TEST(ResultViews, SpeakAllUnitsAndACommaLocale)
           core::ConsumptionUnit::kmPerL}) {
         units.consumption = unit;
         page.setUnits(units);
-        page.setResult(test::resultOfExample("morning"));
-        EXPECT_FALSE(test::hasNonsense(test::allTexts(page)));
+        page.setResult(bothways::tests::resultOfExample("morning"));
+        EXPECT_FALSE(bothways::tests::hasNonsense(bothways::tests::allTexts(page)));
     }
 }
 
@@ -145,10 +147,10 @@ TEST(ComparePageTest, DrawsThreeStudiesAndThePooledOne)
         page.setAutoFillBackground(true);
         page.setTheme(theme);
         page.setStudies(
-            {{QStringLiteral("9 May"), test::resultOfExample("morning")},
-             {QStringLiteral("roof box"), test::resultOfExample("roof_box_open", "off")},
-             {QStringLiteral("short day"), test::resultOfExample("too_few")}});
-        test::pictureOf(
+            {{QStringLiteral("9 May"), bothways::tests::resultOfExample("morning")},
+             {QStringLiteral("roof box"), bothways::tests::resultOfExample("roof_box_open", "off")},
+             {QStringLiteral("short day"), bothways::tests::resultOfExample("too_few")}});
+        bothways::tests::pictureOf(
             page, theme.dark ? QStringLiteral("compare_dark") : QStringLiteral("compare_light"),
             QSize(1100, 560));
         EXPECT_TRUE(page.pooled());
@@ -164,7 +166,7 @@ TEST(ComparePageTest, DrawsThreeStudiesAndThePooledOne)
         ASSERT_NE(band, nullptr);
         EXPECT_EQ(band->topLeft->coords().x(), -1.0);
         EXPECT_EQ(band->bottomRight->coords().x(), 1.0);
-        EXPECT_FALSE(test::hasNonsense(test::allTexts(page)));
+        EXPECT_FALSE(bothways::tests::hasNonsense(bothways::tests::allTexts(page)));
     }
 }
 

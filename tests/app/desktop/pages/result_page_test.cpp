@@ -31,14 +31,14 @@ namespace {
 
 const core::Analysis& morning()
 {
-    static const auto result = test::resultOfExample("morning");
+    static const auto result = bothways::tests::resultOfExample("morning");
     return result->analysis;
 }
 
 TEST(ResultPageTest, SaysTheVerdictInLargeType)
 {
     ResultPage page;
-    page.setResult(test::resultOfExample("morning"));
+    page.setResult(bothways::tests::resultOfExample("morning"));
     const auto* verdict = page.findChild<QLabel*>(QStringLiteral("verdict"));
     EXPECT_TRUE(verdict->text().startsWith(QLatin1String("These runs cannot tell B from A")));
     EXPECT_GT(verdict->font().pointSizeF(), 1.3 * page.font().pointSizeF());
@@ -49,7 +49,7 @@ TEST(ResultPageTest, SaysTheVerdictInLargeType)
 TEST(ResultPageTest, AsksForANewAnswerAtEveryChangeOfMarginAndConfidence)
 {
     ResultPage page;
-    page.setResult(test::resultOfExample("morning"));
+    page.setResult(bothways::tests::resultOfExample("morning"));
     QSignalSpy asked(&page, &ResultPage::optionsAsked);
     auto* margin = page.findChild<QDoubleSpinBox*>(QStringLiteral("margin"));
     margin->stepUp();
@@ -71,27 +71,27 @@ TEST(ResultPageTest, DoesNotAskWhenANewAnswerArrives)
 {
     ResultPage page;
     QSignalSpy asked(&page, &ResultPage::optionsAsked);
-    page.setResult(test::resultOfExample("morning"));
-    page.setResult(test::resultOfExample("too_few"));
+    page.setResult(bothways::tests::resultOfExample("morning"));
+    page.setResult(bothways::tests::resultOfExample("too_few"));
     EXPECT_EQ(asked.size(), 0);
 }
 
 TEST(ResultPageTest, FitsANarrowDockWithAClaimAndEachDay)
 {
-    auto result = std::make_shared<ResultSet>(*test::resultOfExample("two_days"));
+    auto result = std::make_shared<ResultSet>(*bothways::tests::resultOfExample("two_days"));
     core::AnalysisOptions options;
     options.claim_pct = -3.0;
     result->analysis = core::analyse(result->study, options);
     ResultPage page;
     page.setResult(result);
-    test::pictureOf(page, QStringLiteral("ResultPage_520"), {520, 900});
+    bothways::tests::pictureOf(page, QStringLiteral("ResultPage_520"), {520, 900});
     ASSERT_EQ(page.findChild<QTableWidget*>(QStringLiteral("daysTable"))->rowCount(), 2);
     EXPECT_EQ(page.findChild<QScrollArea*>()->horizontalScrollBar()->maximum(), 0);
 }
 
 TEST(ResultPageTest, ChangesTheVerdictWithTheMargin)
 {
-    auto result = std::make_shared<ResultSet>(*test::resultOfExample("morning"));
+    auto result = std::make_shared<ResultSet>(*bothways::tests::resultOfExample("morning"));
     core::AnalysisOptions options;
     options.margin_pct = 2.0; // the 90 % interval, 0.12 to 1.51 %, lies inside
     result->analysis = core::analyse(result->study, options);
@@ -105,7 +105,7 @@ TEST(ResultPageTest, ChangesTheVerdictWithTheMargin)
 
 TEST(ResultPageTest, WarnsWhileSpoiledRunsCount)
 {
-    auto result = std::make_shared<ResultSet>(*test::resultOfExample("morning"));
+    auto result = std::make_shared<ResultSet>(*bothways::tests::resultOfExample("morning"));
     ResultPage page;
     page.setResult(result);
     EXPECT_EQ(page.findChild<QLabel*>(QStringLiteral("spoiledRunsText")), nullptr);
@@ -120,7 +120,7 @@ TEST(ResultPageTest, WarnsWhileSpoiledRunsCount)
 TEST(ResultPageTest, KeepsTheOldAnswerGreyedWhileTheNewIsComputed)
 {
     ResultPage page;
-    page.setResult(test::resultOfExample("morning"));
+    page.setResult(bothways::tests::resultOfExample("morning"));
     page.resize(900, 700);
     page.show();
     QApplication::processEvents();
@@ -129,7 +129,7 @@ TEST(ResultPageTest, KeepsTheOldAnswerGreyedWhileTheNewIsComputed)
     EXPECT_TRUE(page.isRecomputing());
     EXPECT_NE(page.grab().toImage(), before);
     EXPECT_FALSE(page.findChild<QLabel*>(QStringLiteral("verdict"))->text().isEmpty());
-    page.setResult(test::resultOfExample("morning"));
+    page.setResult(bothways::tests::resultOfExample("morning"));
     EXPECT_FALSE(page.isRecomputing());
 }
 
@@ -139,7 +139,7 @@ TEST(ResultPageTest, SaysThatThereIsNoResultUntilThereIsOne)
     page.show();
     EXPECT_FALSE(page.findChild<QLabel*>(QStringLiteral("verdict"))->isVisible());
     EXPECT_TRUE(page.findChild<QLabel*>(QStringLiteral("nothing"))->isVisible());
-    page.setResult(test::resultOfExample("morning"));
+    page.setResult(bothways::tests::resultOfExample("morning"));
     EXPECT_TRUE(page.findChild<QLabel*>(QStringLiteral("verdict"))->isVisible());
 }
 
@@ -161,7 +161,7 @@ TEST(EffectPlotTest, GivesTheNumbersOfTheHeadline)
 
 TEST(DayPlotTest, ShowsEveryPairAndEveryDiscardWithItsReason)
 {
-    const auto result = test::resultOfExample("morning");
+    const auto result = bothways::tests::resultOfExample("morning");
     DayPlot plot;
     plot.show(*result, Words(result->analysis, {}));
     EXPECT_EQ(plot.readings().size(), 9U + 2U);
@@ -178,7 +178,7 @@ TEST(DayPlotTest, ShowsEveryPairAndEveryDiscardWithItsReason)
 
 TEST(DayPlotTest, SpeaksTheUsersUnits)
 {
-    const auto result = test::resultOfExample("morning");
+    const auto result = bothways::tests::resultOfExample("morning");
     UnitsShown units;
     units.consumption = core::ConsumptionUnit::mpgImp;
     DayPlot plot;
@@ -194,7 +194,7 @@ TEST(DayPlotTest, SpeaksTheUsersUnits)
 TEST(CompanionsPageTest, GivesTheNumbersOfTheWorkedExample)
 {
     CompanionsPage page;
-    page.setResult(test::resultOfExample("morning"));
+    page.setResult(bothways::tests::resultOfExample("morning"));
     const auto* forest = page.findChild<ForestPlot*>(QStringLiteral("forestPlot"));
     ASSERT_EQ(forest->numbers().rows().size(), 8);
     const QVariantList bracket = forest->numbers().rows()[1];
@@ -213,7 +213,7 @@ TEST(CompanionsPageTest, GivesTheNumbersOfTheWorkedExample)
 TEST(CompanionsPageTest, LeadsFromADiscardToItsRun)
 {
     CompanionsPage page;
-    page.setResult(test::resultOfExample("morning"));
+    page.setResult(bothways::tests::resultOfExample("morning"));
     QSignalSpy activated(&page, &ResultView::runActivated);
     auto* restored = page.findChild<ForestPlot*>(QStringLiteral("restoredPlot"));
     restored->readOffNext(-1); // the last row
@@ -225,8 +225,8 @@ TEST(CompanionsPageTest, LeadsFromADiscardToItsRun)
 TEST(CompanionsPageTest, ShowsEveryNumberInANarrowDock)
 {
     CompanionsPage page;
-    page.setResult(test::resultOfSample("levee_generator", "off"));
-    test::pictureOf(page, QStringLiteral("CompanionsPage_520"), {520, 900});
+    page.setResult(bothways::tests::resultOfSample("levee_generator", "off"));
+    bothways::tests::pictureOf(page, QStringLiteral("CompanionsPage_520"), {520, 900});
     const auto* table = page.findChild<QTableWidget*>("companionsTable");
     ASSERT_NE(table, nullptr);
     EXPECT_EQ(table->horizontalScrollBar()->maximum(), 0);
@@ -240,9 +240,9 @@ TEST(CompanionsPageTest, ShowsEveryNumberInANarrowDock)
 TEST(ChecksPageTest, ShowsEverySentenceWholeInANarrowDock)
 {
     ChecksPage page;
-    page.setResult(test::resultOfSample("levee_generator", "off"));
+    page.setResult(bothways::tests::resultOfSample("levee_generator", "off"));
     for (const int width : {560, 420, 900}) {
-        test::pictureOf(page, QStringLiteral("ChecksPage_%1").arg(width), {width, 700});
+        bothways::tests::pictureOf(page, QStringLiteral("ChecksPage_%1").arg(width), {width, 700});
         int sentences = 0;
         for (const QLabel* label : page.findChildren<QLabel*>()) {
             if (!label->isVisible() || label->text().isEmpty())
@@ -273,14 +273,14 @@ int linesAcrossDays(const PlotView& plot, const ClockAxis& clock)
 
 TEST(ChecksPageTest, DrawsNoLineFromOneDayIntoTheNext)
 {
-    core::Study study = test::aDay("ABA", 3);
+    core::Study study = bothways::tests::aDay("ABA", 3);
     const core::Study first = study;
     for (core::Run run : first.runs) {
         run.number += static_cast<int>(first.runs.size());
         run.start.us += std::int64_t{24} * 3'600'000'000;
         study.runs.push_back(run);
     }
-    const auto result = test::resultOf(study);
+    const auto result = bothways::tests::resultOf(study);
     ASSERT_TRUE(result->analysis.checks.direction.slope_per_h);
     ChecksPage page;
     page.setResult(result);
@@ -297,7 +297,7 @@ TEST(ChecksPageTest, DrawsNoLineFromOneDayIntoTheNext)
 TEST(WhyPageTest, WalksFromTheRunsToTheVerdictWithThisStudysNumbers)
 {
     WhyPage page;
-    page.setResult(test::resultOfExample("morning"));
+    page.setResult(bothways::tests::resultOfExample("morning"));
     const std::string text = page.asText().toStdString();
     for (const char* number : {"2.43274", "0.00807", "0.0050283", "2.4469", "0.70711", "2.270",
                                "heated windscreen went off at 96 s"})
@@ -310,7 +310,7 @@ TEST(WhyPageTest, WalksFromTheRunsToTheVerdictWithThisStudysNumbers)
 TEST(WhyPageTest, SaysWhatIsMissingWithoutAVerdict)
 {
     WhyPage page;
-    page.setResult(test::resultOfExample("too_few"));
+    page.setResult(bothways::tests::resultOfExample("too_few"));
     EXPECT_THAT(page.asText().toStdString(), ::testing::HasSubstr("No verdict:"));
     EXPECT_FALSE(page.asText().contains(QLatin1String("Student")));
 }

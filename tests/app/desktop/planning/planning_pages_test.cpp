@@ -21,7 +21,7 @@
 #include <QTest>
 
 using namespace bothways;
-using namespace bothways::test;
+using namespace bothways::tests;
 
 namespace {
 

@@ -52,7 +52,7 @@ struct Reported {
 
 core::Study example(const std::string& name)
 {
-    return test::PlainSheet::read(
+    return bothways::tests::PlainSheet::read(
         std::string(BOTHWAYS_SOURCE_DIR "/tests/published/data/examples/") + name);
 }
 

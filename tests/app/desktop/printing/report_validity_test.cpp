@@ -22,7 +22,7 @@ namespace {
 
 QString reportOf(const std::string& name, const std::string& title = {})
 {
-    core::Study study = test::PlainSheet::read(
+    core::Study study = bothways::tests::PlainSheet::read(
         std::string(BOTHWAYS_SOURCE_DIR "/tests/published/data/examples/") + name);
     study.properties.name = title;
     const core::Analysis analysis = core::analyse(study, {});

@@ -172,7 +172,7 @@ TEST_F(RecordingsTest, TheFirstStripsAreThoseThatTheShownRunHasUntilSomebodyChoo
     selectRun(20);
     EXPECT_EQ(view().shownChannels(),
               QStringList({"road_speed_kmh", "output_w", "rotor_rpm", "accessory_w", "setting"}));
-    test::tickChannel(view(), "battery_v", true);
+    bothways::tests::tickChannel(view(), "battery_v", true);
     const QStringList chosen = view().shownChannels();
     selectRun(1);
     EXPECT_EQ(view().shownChannels(), chosen);
@@ -181,7 +181,7 @@ TEST_F(RecordingsTest, TheFirstStripsAreThoseThatTheShownRunHasUntilSomebodyChoo
 TEST_F(RecordingsTest, AnEditElsewhereLeavesWhatIsShown)
 {
     selectRun(20);
-    test::tickChannel(view(), "wind_ms", true);
+    bothways::tests::tickChannel(view(), "wind_ms", true);
     const QStringList channels = view().shownChannels();
     core::Run run = *window->document()->runByNumber(3);
     run.notes = "a note";

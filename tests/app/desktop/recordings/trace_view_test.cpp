@@ -114,9 +114,9 @@ TEST_F(TraceViewTest, ShowsTheFirstRunThatHasARecording)
 TEST_F(TraceViewTest, HidesAndShowsChannels)
 {
     const int before = view.plot().axisRectCount();
-    test::tickChannel(view, QStringLiteral("output_w"), false);
+    bothways::tests::tickChannel(view, QStringLiteral("output_w"), false);
     EXPECT_EQ(view.plot().axisRectCount(), before - 1);
-    test::tickChannel(view, QStringLiteral("output_w"), true);
+    bothways::tests::tickChannel(view, QStringLiteral("output_w"), true);
     EXPECT_EQ(view.plot().axisRectCount(), before);
 }
 
@@ -213,7 +213,7 @@ TEST_F(TraceViewTest, TellsThePartsOfADeviceApartByDashesToo)
     for (const QString& channel :
          {QStringLiteral("rotor_rpm@left"), QStringLiteral("rotor_rpm@right"),
           QStringLiteral("setting@left"), QStringLiteral("setting@right")})
-        test::tickChannel(view, channel, true);
+        bothways::tests::tickChannel(view, channel, true);
     EXPECT_FALSE(view.shownChannels().contains(QStringLiteral("setting_set@right")))
         << "a part's set point is drawn with what it sets";
     std::map<Qt::PenStyle, int> styles;
@@ -222,7 +222,7 @@ TEST_F(TraceViewTest, TellsThePartsOfADeviceApartByDashesToo)
     // Of each part: the rotor, the setting, and as what it was set.
     EXPECT_EQ(styles[Qt::SolidLine], 3);
     EXPECT_EQ(styles[Qt::DashLine], 3);
-    test::pictureOf(view, QStringLiteral("trace_parts_light"), QSize(1100, 760));
+    bothways::tests::pictureOf(view, QStringLiteral("trace_parts_light"), QSize(1100, 760));
 }
 
 TEST_F(TraceViewTest, SetsOneChannelAgainstAnother)
@@ -231,14 +231,14 @@ TEST_F(TraceViewTest, SetsOneChannelAgainstAnother)
     EXPECT_EQ(view.scatter().xAxis->label(), "rotor speed, rpm");
     EXPECT_EQ(view.scatter().yAxis->label(), "output, W");
     EXPECT_EQ(view.scatter().numbers().rows().size(), 2101);
-    test::pictureOf(view, QStringLiteral("scatter_light"), QSize(1100, 760));
+    bothways::tests::pictureOf(view, QStringLiteral("scatter_light"), QSize(1100, 760));
 }
 
 TEST_F(TraceViewTest, GivesTheSamplesInViewAsNumbers)
 {
-    test::tickChannel(view, QStringLiteral("coolant"), false);
+    bothways::tests::tickChannel(view, QStringLiteral("coolant"), false);
     for (const QString& channel : view.shownChannels())
-        test::tickChannel(view, channel, channel == QLatin1String("rotor_rpm"));
+        bothways::tests::tickChannel(view, channel, channel == QLatin1String("rotor_rpm"));
     view.plot().showStretch(120.0, 122.0);
     const PlotNumbers numbers = view.plot().numbers();
     EXPECT_NEAR(static_cast<double>(numbers.rows().size()), seen().size() * kRate_hz, 2.0);
@@ -267,10 +267,10 @@ TEST_F(TraceViewTest, DrawsInLightAndDark)
         view.plot().showWhole();
         view.plot().readAt(121.0);
         const QString name = theme.dark ? QStringLiteral("dark") : QStringLiteral("light");
-        test::pictureOf(view, QStringLiteral("trace_") + name, QSize(1100, 760));
+        bothways::tests::pictureOf(view, QStringLiteral("trace_") + name, QSize(1100, 760));
         view.showRuns({9, 10});
-        test::pictureOf(view, QStringLiteral("trace_overlay_") + name, QSize(1100, 760));
-        EXPECT_FALSE(test::hasNonsense(test::allTexts(view)));
+        bothways::tests::pictureOf(view, QStringLiteral("trace_overlay_") + name, QSize(1100, 760));
+        EXPECT_FALSE(bothways::tests::hasNonsense(bothways::tests::allTexts(view)));
     }
 }
 

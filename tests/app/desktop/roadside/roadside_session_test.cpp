@@ -588,7 +588,7 @@ TEST(UpNextOfDays, ABlockLeftHalfwayIsNotGoneOnWithOnAnotherDay)
     constexpr double kNextDay_min = 24 * 60;
     const auto nextAfter = [](const std::string& sequence, const std::vector<double>& ofA_min,
                               const std::vector<double>& ofB_min) {
-        bothways::test::StudyBuilder builder;
+        bothways::tests::StudyBuilder builder;
         for (const double at_min : ofA_min)
             builder.addPair("A", at_min, 8.4, 8.3);
         for (const double at_min : ofB_min)

@@ -6,7 +6,7 @@
 
 #include <cmath>
 
-namespace bothways::test {
+namespace bothways::tests {
 
 /// An analysis made by hand, for sentences: 3 blocks of 3 pairs, effect −1.2 % with an interval
 /// from −1.9 to −0.5 %, unless said otherwise.
@@ -80,4 +80,4 @@ private:
     core::Analysis m_analysis;
 };
 
-} // namespace bothways::test
+} // namespace bothways::tests

@@ -15,7 +15,7 @@
 
 #include <filesystem>
 
-namespace bothways::test {
+namespace bothways::tests {
 
 std::shared_ptr<const app::ResultSet> resultOf(core::Study study,
                                                const core::AnalysisOptions& options)
@@ -106,4 +106,4 @@ bool hasNonsense(const QString& text)
     return text.contains(nonsense);
 }
 
-} // namespace bothways::test
+} // namespace bothways::tests

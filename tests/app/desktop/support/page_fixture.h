@@ -22,7 +22,7 @@ inline void PrintTo(const QString& text, std::ostream* out)
     *out << '"' << text.toStdString() << '"';
 }
 
-namespace bothways::test {
+namespace bothways::tests {
 
 /// The result of a run sheet among the worked examples ("morning").
 [[nodiscard]] std::shared_ptr<const app::ResultSet>
@@ -43,4 +43,4 @@ QImage pictureOf(QWidget& page, const QString& name, QSize size = QSize(1100, 86
 /// What no screen may ever show.
 [[nodiscard]] bool hasNonsense(const QString& text);
 
-} // namespace bothways::test
+} // namespace bothways::tests

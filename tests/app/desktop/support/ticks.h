@@ -8,7 +8,7 @@
 #include <QString>
 #include <QWidget>
 
-namespace bothways::test {
+namespace bothways::tests {
 
 /// Ticks a channel of a trace view, or takes its tick away, as a click on it does.
 inline void tickChannel(const QWidget& view, const QString& channel, bool ticked)
@@ -21,4 +21,4 @@ inline void tickChannel(const QWidget& view, const QString& channel, bool ticked
     FAIL() << "there is no channel " << channel.toStdString();
 }
 
-} // namespace bothways::test
+} // namespace bothways::tests
