@@ -21,7 +21,7 @@ using ::testing::StartsWith;
 
 std::string spreadsheet(const std::string& name)
 {
-    return std::string(BOTHWAYS_SOURCE_DIR "/tests/storage/spreadsheets/") + name;
+    return std::string(BOTHWAYS_SOURCE_DIR "/tests/storage/spreadsheet/files/") + name;
 }
 
 std::string wholeFile(const std::string& path)

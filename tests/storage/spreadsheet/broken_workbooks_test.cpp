@@ -36,7 +36,7 @@ std::string workbookWith(const std::string& original, const Parts& parts)
     const std::filesystem::path file = folder / "workbook";
     if (!original.empty())
         std::filesystem::copy(std::filesystem::path(BOTHWAYS_SOURCE_DIR) /
-                                  "tests/storage/spreadsheets" / original,
+                                  "tests/storage/spreadsheet/files" / original,
                               file);
     zip_t* archive = zip_open(file.c_str(), ZIP_CREATE, nullptr);
     for (const auto& [name, text] : parts) {
@@ -101,7 +101,7 @@ TEST(BrokenWorkbooks, SayWhichPartIsMissing)
 TEST(BrokenWorkbooks, WhosePackedBytesAreDamagedAreRefused)
 {
     std::string bytes = wholeWorkbook(std::filesystem::path(BOTHWAYS_SOURCE_DIR) /
-                                      "tests/storage/spreadsheets" / kXlsx);
+                                      "tests/storage/spreadsheet/files" / kXlsx);
     const std::string part = "xl/sharedStrings.xml";
     const std::size_t packed = bytes.find(part) + part.size();
     ASSERT_LT(packed + 100, bytes.size());

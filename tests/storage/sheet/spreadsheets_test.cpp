@@ -23,7 +23,7 @@ using testing::HasSubstr;
 namespace {
 
 const std::filesystem::path kSpreadsheets =
-    std::filesystem::path(BOTHWAYS_SOURCE_DIR) / "tests/storage/spreadsheets";
+    std::filesystem::path(BOTHWAYS_SOURCE_DIR) / "tests/storage/spreadsheet/files";
 
 core::Result<storage::RunSheet> readSpreadsheet(const std::string& file,
                                                 const SheetOptions& options = {})

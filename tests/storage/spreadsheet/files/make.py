@@ -5,7 +5,7 @@
 standards allow and that people's programs use: ISO/IEC 29500 (.xlsx), ISO/IEC 26300 (.ods), and text.
 The files are committed; run this again only to change them. Nothing but Python's own library is needed.
 
-What must come of each is in spreadsheets_test.cpp. Most hold the same eight runs, kRuns below."""
+What must come of each is in tests/storage/sheet/spreadsheets_test.cpp. Most hold the same eight runs, kRuns below."""
 import datetime
 import os
 import zipfile
