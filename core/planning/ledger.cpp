@@ -168,29 +168,4 @@ std::optional<double> wattsToSee(const LedgerOptions& options, double effect_pct
     return std::isfinite(watts) ? std::optional(watts) : std::nullopt;
 }
 
-Result<Range> dragAreaCost_l_per_100km(const LedgerOptions& options, double drag_area_m2,
-                                       double density_kg_m3, double drive_low, double drive_middle,
-                                       double drive_high)
-{
-    const Range drive{drive_low, drive_middle, drive_high};
-    if (auto fault = faultOf(options))
-        return std::move(*fault);
-    if (auto fault = faultOf(drive, "drive efficiency"_t))
-        return std::move(*fault);
-    if (auto fault = faultOf(density_kg_m3, "air density in kg/m3"_t))
-        return std::move(*fault);
-    if (!std::isfinite(drag_area_m2))
-        return wrongLedger(message("drag area in m2: {} given; a number is expected"_t,
-                                   decimalText(drag_area_m2)));
-    const double speed_ms = options.speed_kmh / 3.6;
-    const double litres = 0.5 * density_kg_m3 * drag_area_m2 * speed_ms * speed_ms /
-                          (options.heating_value_mj_per_l * kJoulePerMegajoule) * kMetrePer100km;
-    Range result{litres / (drive.high * options.marginal.high),
-                 litres / (drive.middle * options.marginal.middle),
-                 litres / (drive.low * options.marginal.low)};
-    if (result.low > result.high)
-        std::swap(result.low, result.high);
-    return result;
-}
-
 } // namespace bothways::core

@@ -46,11 +46,4 @@ struct Ledger {
 /// nothing.
 [[nodiscard]] std::optional<double> wattsToSee(const LedgerOptions& options, double effect_pct);
 
-/// Fuel of extra drag area: rho/2 dCdA V^2 / (eta_drive eta_marg H), L/100 km.
-/// @param drag_area_m2  may be negative
-[[nodiscard]] Result<Range> dragAreaCost_l_per_100km(const LedgerOptions& options,
-                                                     double drag_area_m2, double density_kg_m3,
-                                                     double drive_low, double drive_middle,
-                                                     double drive_high);
-
 } // namespace bothways::core

@@ -5,7 +5,6 @@
 #include "storage/recordings/stored_parts.h"
 #include "storage/recordings/trace_reader.h"
 #include "storage/study/connection.h"
-#include "storage/study/study_rows.h"
 
 #include <SQLiteCpp/Database.h>
 #include <SQLiteCpp/Statement.h>
@@ -13,7 +12,6 @@
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <cmath>
 
 namespace bothways::storage {
 namespace {
@@ -113,46 +111,6 @@ Result<std::vector<core::RunTrace::TextMark>> readMarks(const StudyFile& study,
     using List = std::vector<core::RunTrace::TextMark>;
     return study.database().guarded<List>([&]() -> Result<List> {
         return marksIn(*study.database().database, number(recording), {});
-    });
-}
-
-Outcome assignTrace(StudyFile& study, core::RunId run, core::RecordingId recording, double offset_s)
-{
-    if (!std::isfinite(offset_s))
-        return Error{ErrorCode::wrongUse, "expected the run's start as a number of seconds"_t, {}};
-    StudyFile::Private& d = study.database();
-    HistoryDetail detail{"assign"};
-    return d.change("assign_trace", detail, [&](SQLite::Database& database) -> Outcome {
-        SQLite::Statement known(database, "SELECT run FROM run WHERE id = ?");
-        known.bind(1, static_cast<std::int64_t>(run));
-        if (!known.executeStep())
-            return d.error(ErrorCode::wrongUse, "the study has no such run"_t);
-        SQLite::Statement name(database, "SELECT name FROM recording WHERE id = ? AND id IN "
-                                         "(SELECT id FROM trace_data)");
-        name.bind(1, number(recording));
-        if (!name.executeStep())
-            return noRecording(study, recording);
-        detail.values = {known.getColumn(0).getInt64(), name.getColumn(0).getString(),
-                         fmt::format("{:.3f}", offset_s)};
-        assignRunTrace(database, run, recording, offset_s);
-        return Done{};
-    });
-}
-
-Outcome unassignTrace(StudyFile& study, core::RunId run)
-{
-    StudyFile::Private& d = study.database();
-    HistoryDetail detail{"runs"};
-    return d.change("unassign_trace", detail, [&](SQLite::Database& database) -> Outcome {
-        SQLite::Statement known(database, "SELECT run FROM run WHERE id = ?");
-        known.bind(1, static_cast<std::int64_t>(run));
-        if (known.executeStep())
-            detail.values = {known.getColumn(0).getInt64()};
-        SQLite::Statement row(database, "DELETE FROM run_trace WHERE run = ?");
-        row.bind(1, static_cast<std::int64_t>(run));
-        if (row.exec() == 0)
-            return d.error(ErrorCode::wrongUse, "the run has no trace"_t);
-        return Done{};
     });
 }
 

@@ -56,11 +56,6 @@ struct RecordingInfo {
                                                                double zero_s, double from_s,
                                                                double to_s);
 
-/// Says which part of a recording a run is: `offset_s` is the run's start in the recording's time.
-[[nodiscard]] Outcome assignTrace(StudyFile& study, core::RunId run, core::RecordingId recording,
-                                  double offset_s);
-/// Takes the assignment back. An Error (wrongUse) where there is none.
-[[nodiscard]] Outcome unassignTrace(StudyFile& study, core::RunId run);
 /// Which part of which recording a run is.
 struct RunTraceInfo {
     core::RunId run{};

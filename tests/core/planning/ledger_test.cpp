@@ -125,19 +125,6 @@ TEST(Ledger, WattsToSeeTurnBackIntoTheEffect)
     EXPECT_FALSE(wattsToSee(options, std::nan("")));
 }
 
-TEST(Ledger, ABoxOnTheRoofCostsWhatItsDragTakes)
-{
-    // Drag 1/2 rho CdA V^2, rho 1.225, CdA 0.60 m2, 100 km/h: 283.564815 N (elementary). Over a
-    // metre that is 283.56 J at the wheels.
-    const auto cost = dragAreaCost_l_per_100km({}, 0.60, 1.225, 0.90, 0.93, 0.96);
-    ASSERT_TRUE(cost);
-    EXPECT_NEAR(cost.value().middle, 283.564814814815 / (0.93 * 0.37 * 32.2e6) * 1e5, 1e-12);
-    const auto removed = dragAreaCost_l_per_100km({}, -0.60, 1.225, 0.90, 0.93, 0.96);
-    ASSERT_TRUE(removed);
-    EXPECT_DOUBLE_EQ(removed.value().low, -cost.value().high);
-    EXPECT_DOUBLE_EQ(removed.value().high, -cost.value().low);
-}
-
 TEST(Ledger, NamesTheFactorThatIsAbsurd)
 {
     const auto refusal = [](const LedgerOptions& options) {
