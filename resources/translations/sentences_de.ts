@@ -3094,10 +3094,6 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>Alter</translation>
     </message>
     <message>
-        <source>air density in kg/m3</source>
-        <translation>Luftdichte in kg/m³</translation>
-    </message>
-    <message>
         <source>air</source>
         <comment>a check</comment>
         <translation>Luft</translation>
@@ -3749,10 +3745,6 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
         <translation>zweifelhaft</translation>
     </message>
     <message>
-        <source>drag area in m2: {} given; a number is expected</source>
-        <translation>Luftwiderstandsfläche in m²: {} angegeben; erwartet wird eine Zahl</translation>
-    </message>
-    <message>
         <source>drift over the day: {} an hour</source>
         <translation>Drift über den Tag: {} je Stunde</translation>
     </message>
@@ -3888,10 +3880,6 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>expected seconds from the run&apos;s start</source>
         <translation>erwartet werden Sekunden ab dem Start der Fahrt</translation>
-    </message>
-    <message>
-        <source>expected the run&apos;s start as a number of seconds</source>
-        <translation>erwartet wird der Start der Fahrt als eine Zahl von Sekunden</translation>
     </message>
     <message>
         <source>expected the weather, like temperature_c=14 wind_ms=2</source>
@@ -6341,10 +6329,6 @@ Keines davon ist ein Fehler: Der Rückgabewert ist 0.</translation>
     <message>
         <source>the run has no start; expected start=HH:MM:SS or start=DATE-AND-TIME, like start=05:40 or start=2026-05-09T05:40:00</source>
         <translation>die Fahrt hat keinen Start; erwartet wird start=HH:MM:SS oder start=DATUM-UND-ZEIT, etwa start=05:40 oder start=2026-05-09T05:40:00</translation>
-    </message>
-    <message>
-        <source>the run has no trace</source>
-        <translation>die Fahrt hat keine Aufzeichnung</translation>
     </message>
     <message>
         <source>the run has no {0}, and no run before it says one; expected {0}=NAME</source>
