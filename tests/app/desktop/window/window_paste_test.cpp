@@ -1,5 +1,6 @@
 // Copyright (C) 2026 The Bothways developers
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/desktop/runs/run_form.h"
 #include "app/desktop/runs/run_list_view.h"
 #include "app/desktop/runs/study_page.h"
 #include "core/study/clock.h"
