@@ -5,6 +5,7 @@
 #include "app/wording/language.h"
 #include "core/base/result.h"
 
+#include <functional>
 #include <optional>
 #include <ostream>
 #include <stop_token>
@@ -25,11 +26,12 @@ struct Surroundings {
     std::ostream& err; ///< errors, progress
     bool outIsTerminal = false;
     bool errIsTerminal = false;
-    bool colour = false;       ///< `out` is a terminal that may be coloured
-    std::string today = {};    ///< YYYY-MM-DD, for sheets with times of day
-    Language language = {};    ///< that people are spoken to in; JSON and CSV are English
-    bool quiet = false;        ///< what was done is not said
-    std::stop_token stop = {}; ///< Ctrl-C and the like: long work ends, with nothing changed
+    bool colour = false;              ///< `out` is a terminal that may be coloured
+    std::string today = {};           ///< YYYY-MM-DD, for sheets with times of day
+    Language language = {};           ///< that people are spoken to in; JSON and CSV are English
+    bool quiet = false;               ///< what was done is not said
+    std::stop_token stop = {};        ///< Ctrl-C and the like: long work ends, with nothing changed
+    std::function<void()> begin = {}; ///< called before a verb works; may be empty
 
     /// For what was done, which nobody asked to be told: "added run 12".
     [[nodiscard]] std::ostream& told() { return told(out); }

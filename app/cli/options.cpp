@@ -275,7 +275,11 @@ Outcome assignProperties(core::StudyProperties& properties,
 
 void onCall(CLI::App& verb, Context& context, std::function<Outcome()> action)
 {
-    verb.callback([&context, action = std::move(action)] { context.result = action(); });
+    verb.callback([&context, action = std::move(action)] {
+        if (context.io.begin)
+            context.io.begin();
+        context.result = action();
+    });
 }
 
 } // namespace bothways::cli

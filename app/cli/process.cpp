@@ -56,13 +56,14 @@ int runProcess(int argc, char** argv)
     io.colour = io.outIsTerminal && mayColour();
     io.today = today();
     io.language = app::Language::ofEnvironment(variable);
-    const StopSignals signals([language = io.language] {
+    StopSignals signals([language = io.language] {
         const std::string words = language.say("bothways: stopped before the end"_t) + "\n";
         if (write(STDERR_FILENO, words.data(), words.size()) < 0) {
             // Nobody is there to hear it.
         }
     });
     io.stop = signals.token();
+    io.begin = [&signals] { signals.begin(); };
     return guarded(
         [&] {
             const std::vector<std::string> words(argv + std::min(argc, 1), argv + argc);

@@ -38,11 +38,18 @@ StopSignals::StopSignals(std::function<void()> lastWords) : m_lastWords(std::mov
             sigaddset(&m_signals, signal);
     sigaddset(&m_signals, SIGUSR2); // ours alone: the work is done
     pthread_sigmask(SIG_BLOCK, &m_signals, nullptr);
-    m_watcher = std::thread([this] { watch(); });
+}
+
+void StopSignals::begin()
+{
+    if (!m_watcher.joinable())
+        m_watcher = std::thread([this] { watch(); });
 }
 
 StopSignals::~StopSignals()
 {
+    if (!m_watcher.joinable())
+        return;
     m_done = true;
     pthread_kill(m_watcher.native_handle(), SIGUSR2);
     m_watcher.join();

@@ -17,7 +17,8 @@ namespace bothways::cli {
 /// change that is being committed is waited for, so that it is acknowledged. A second signal ends
 /// at once. A signal that was ignored when the program began stays ignored.
 ///
-/// Made before any other thread is, as they take over which signals are blocked.
+/// Made before any other thread is, as they take over which signals are blocked. Until begin() they
+/// wait: to print the help no thread is needed.
 class StopSignals {
 public:
     /// @param lastWords  said before the program ends without the work's consent; on another thread
@@ -27,6 +28,8 @@ public:
     StopSignals& operator=(const StopSignals&) = delete;
 
     [[nodiscard]] std::stop_token token() const { return m_stop.get_token(); }
+    /// Work begins: signals are listened to from now on.
+    void begin();
 
 private:
     void watch();
