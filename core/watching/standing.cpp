@@ -6,6 +6,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <tuple>
 #include <utility>
 
 namespace bothways::core {
@@ -13,8 +14,11 @@ namespace {
 
 bool sameThing(const Finding& a, const Finding& b)
 {
-    return a.rule == b.rule && a.part == b.part && detailOf(a) == detailOf(b) &&
-           a.from_s.has_value() == b.from_s.has_value();
+    const auto facts = [](const Finding& finding) {
+        return std::tie(finding.rule, finding.part, finding.lost, finding.channels,
+                        finding.accessory, finding.of_mean, finding.words);
+    };
+    return facts(a) == facts(b) && a.from_s.has_value() == b.from_s.has_value();
 }
 
 /// Neighbours under a second apart are one, as when the run is over.

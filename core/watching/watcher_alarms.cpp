@@ -146,11 +146,11 @@ void Watcher::Private::addSilent(double now_s, std::vector<Alarm>& alarms)
             last_s ? rules::longestGap_s(channel.pace_s()) + kOnItsWay_s : kUnheard_s;
         if (now_s - last_s.value_or(*known_since_s[i]) <= longest_s)
             continue;
+        const std::vector gap{LostSensor{channel.name(), LostSensor::How::gap}};
         const bool said =
             run &&
             std::any_of(standing.all().begin(), standing.all().end(), [&](const Standing& each) {
-                return each.finding.lost ==
-                           std::vector{LostSensor{channel.name(), LostSensor::How::gap}} &&
+                return each.finding.lost == gap &&
                        each.finding.to_s >= now_s - run->start_s - kRecent_s;
             });
         if (!said)
