@@ -5,6 +5,7 @@
 #include "app/cli/options.h"
 #include "app/wording/findings.h"
 #include "app/wording/numbers.h"
+#include "app/wording/run_under_way.h"
 #include "app/wording/units.h"
 #include "core/study/rule.h"
 #include "storage/sheet/run_columns.h"
@@ -246,7 +247,7 @@ void RecordDesk::dropFound()
 {
     if (const Outcome done = m_desk.forget(); !done)
         return m_voice.refuse(done.error());
-    m_voice.tell(m_io.language.say("that was no run; what was recorded stays"_t));
+    m_voice.tell(m_io.language.say(app::wording::wasNoRun()));
 }
 
 void RecordDesk::mark(const std::vector<std::string>& words)
