@@ -58,16 +58,8 @@ struct LedgerSources {
 [[nodiscard]] std::string ledgerJson(const core::Ledger& ledger, std::optional<double> watts_to_see,
                                      const LedgerSources& sources = {});
 
-/// How several studies are answered together.
-struct PooledAsked {
-    double confidence = 0.95;
-    double margin_pct = 1.0;
-    wording::ShownUnit unit = wording::ShownUnit::lPer100km;
-};
 /// "bothways.pooled/1".
-[[nodiscard]] std::string pooledJson(std::span<const StudyRow> studies,
-                                     const std::optional<core::Pooled>& pooled,
-                                     const PooledAsked& asked = {});
+[[nodiscard]] std::string pooledJson(const Several& together);
 
 /// "bothways.study/1": properties as `set` takes them, runs with the keys of the sheet's columns.
 [[nodiscard]] std::string studyJson(const core::Study& study);

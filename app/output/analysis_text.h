@@ -47,9 +47,8 @@ struct TextOptions {
 /// "8.31 L/100 km" without the device and with it; "-" where there is no effect.
 [[nodiscard]] std::pair<std::string, std::string>
 consumptionsOf(const Language& in, const StudyRow& study, wording::ShownUnit unit);
-[[nodiscard]] std::string pooledText(const Language& in, std::span<const StudyRow> studies,
-                                     const std::optional<core::Pooled>& pooled,
-                                     const PooledAsked& asked = {});
+[[nodiscard]] std::string pooledText(const Language& in, const Several& together,
+                                     wording::ShownUnit unit = wording::ShownUnit::lPer100km);
 /// The run list as the day was: blocks, pairs, discards with their reason, findings.
 [[nodiscard]] std::string runsText(const Language& in, const core::Study& study,
                                    const core::Analysis& analysis, const core::Screening& screening,

@@ -211,13 +211,13 @@ std::string ledgerJson(const core::Ledger& ledger, std::optional<double> watts_t
     return jsonText(json);
 }
 
-std::string pooledJson(std::span<const StudyRow> studies, const std::optional<core::Pooled>& pooled,
-                       const PooledAsked& asked)
+std::string pooledJson(const Several& together)
 {
+    const std::optional<core::Pooled>& pooled = together.pooled;
     Json json;
     json["schema"] = "bothways.pooled/1";
     json["studies"] = Json::array();
-    for (const StudyRow& row : studies) {
+    for (const StudyRow& row : together.studies) {
         const bool has = row.effect.has_value();
         json["studies"].push_back(
             {{"name", row.name},
@@ -244,10 +244,10 @@ std::string pooledJson(std::span<const StudyRow> studies, const std::optional<co
                   {"common", commonJson(pooled->common)},
                   {"agreement", agreementJson(pooled->agreement)}};
     answer["class"] =
-        core::name(pooled ? core::classOfPooled(*pooled, asked.confidence, asked.margin_pct)
+        core::name(pooled ? core::classOfPooled(*pooled, together.confidence, together.margin_pct)
                           : core::VerdictClass::none);
-    answer["margin_pct"] = asked.margin_pct;
-    answer["confidence"] = asked.confidence;
+    answer["margin_pct"] = together.margin_pct;
+    answer["confidence"] = together.confidence;
     return jsonText(json);
 }
 

@@ -218,14 +218,14 @@ std::pair<std::string, std::string> consumptionsOf(const Language& in, const Stu
             shown(*study.baseline_l_per_100km * std::exp(study.effect->effect_log))};
 }
 
-std::string pooledText(const Language& in, std::span<const StudyRow> studies,
-                       const std::optional<core::Pooled>& pooled, const PooledAsked& asked)
+std::string pooledText(const Language& in, const Several& together, wording::ShownUnit unit)
 {
+    const std::optional<core::Pooled>& pooled = together.pooled;
     TextTable table({in.say("study"_t), in.say("effect"_t), in.say("standard error"_t),
                      in.say("df##degrees of freedom"_t), in.say("without##the device"_t),
                      in.say("with##the device"_t), in.say("says##verdict"_t)});
-    for (const StudyRow& row : studies) {
-        const auto [without, with] = consumptionsOf(in, row, asked.unit);
+    for (const StudyRow& row : together.studies) {
+        const auto [without, with] = consumptionsOf(in, row, unit);
         if (!row.effect) {
             table.add({row.name, "-", "-", "-", without, with, wording::classWords(in, row.cls)});
             continue;
@@ -236,10 +236,12 @@ std::string pooledText(const Language& in, std::span<const StudyRow> studies,
                    shortest(in, row.effect->df), without, with, wording::classWords(in, row.cls)});
     }
     std::string text = table.text(0);
-    text += "\n" + wrapped(wording::pooledSentence(in, pooled, asked.confidence), 0) + "\n";
+    text += "\n" + wrapped(wording::pooledSentence(in, pooled, together.confidence), 0) + "\n";
     if (pooled)
-        text += wrapped(wording::pooledVerdict(in, pooled, asked.confidence, asked.margin_pct), 0) +
-                "\n";
+        text +=
+            wrapped(wording::pooledVerdict(in, pooled, together.confidence, together.margin_pct),
+                    0) +
+            "\n";
     if (pooled)
         text += wrapped(wording::pooledCaution(in, pooled), 0) + "\n";
     return text;

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "app/answer/several.h"
 #include "app/output/analysis_json.h"
 #include "app/wording/units.h"
 #include "core/effect/answer.h"
@@ -43,10 +44,9 @@ inline constexpr std::string_view kReportMark =
 
 /// What several studies say together.
 struct SeveralInput {
-    std::vector<StudyRow> studies;
+    Several together;
     std::vector<std::string> checksums; ///< of what was analysed, a study each
-    std::optional<core::Pooled> pooled;
-    PooledAsked asked;
+    wording::ShownUnit unit = wording::ShownUnit::lPer100km;
     /// What a reader has to know about single ones: runs that count twice, or although spoiled.
     std::vector<std::string> remarks = {};
     std::string madeBy = ReportInput::programAndLibraries({});

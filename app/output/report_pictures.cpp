@@ -205,10 +205,9 @@ Picture forestPicture(const Language& in, const Analysis& analysis)
     return forestOf(in, forestRows(in, analysis), analysis.options.margin_pct);
 }
 
-Picture studiesPicture(const Language& in, std::span<const StudyRow> studies,
-                       const std::optional<core::Pooled>& pooled, double confidence,
-                       double margin_pct)
+Picture studiesPicture(const Language& in, const Several& together)
 {
+    const std::optional<core::Pooled>& pooled = together.pooled;
     std::vector<ForestRow> rows;
     if (pooled && pooled->common)
         rows.push_back({wording::commonEffectName(in),
@@ -224,14 +223,14 @@ Picture studiesPicture(const Language& in, std::span<const StudyRow> studies,
                         pooled->high_log,
                         {},
                         {}});
-    for (const StudyRow& study : studies) {
+    for (const StudyRow& study : together.studies) {
         if (!study.effect)
             continue;
-        const core::EffectRange range = core::rangeOf(*study.effect, confidence);
+        const core::EffectRange range = core::rangeOf(*study.effect, together.confidence);
         rows.push_back(
             {study.name, study.effect->effect_log, range.low_log, range.high_log, {}, {}});
     }
-    return rows.empty() ? Picture{} : forestOf(in, rows, margin_pct);
+    return rows.empty() ? Picture{} : forestOf(in, rows, together.margin_pct);
 }
 
 Picture leaveOneOutPicture(const Language& in, const Analysis& analysis)

@@ -29,9 +29,7 @@ namespace bothways::app::report {
 [[nodiscard]] Picture forestPicture(const Language& in, const core::Analysis& analysis);
 
 /// The pooled effects and the studies, one under the other. Empty without any effect.
-[[nodiscard]] Picture studiesPicture(const Language& in, std::span<const StudyRow> studies,
-                                     const std::optional<core::Pooled>& pooled, double confidence,
-                                     double margin_pct);
+[[nodiscard]] Picture studiesPicture(const Language& in, const Several& together);
 
 /// The effect with each pair left out in turn. Empty without a headline.
 [[nodiscard]] Picture leaveOneOutPicture(const Language& in, const core::Analysis& analysis);

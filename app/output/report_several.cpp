@@ -27,8 +27,8 @@ Table studiesTable(const Language& in, const SeveralInput& given)
                  {in.say("says##verdict"_t)},
                  {"SHA-256"}},
                 {}};
-    for (std::size_t i = 0; i < given.studies.size(); ++i) {
-        const StudyRow& study = given.studies[i];
+    for (std::size_t i = 0; i < given.together.studies.size(); ++i) {
+        const StudyRow& study = given.together.studies[i];
         const std::string sum = i < given.checksums.size() ? given.checksums[i].substr(0, 12) : "";
         if (!study.effect) {
             addRow(table,
@@ -37,9 +37,9 @@ Table studiesTable(const Language& in, const SeveralInput& given)
                    RowTone::quiet);
             continue;
         }
-        const auto [without, with] = consumptionsOf(in, study, given.asked.unit);
+        const auto [without, with] = consumptionsOf(in, study, given.unit);
         const core::StudyEffect& effect = *study.effect;
-        const core::EffectRange range = core::rangeOf(effect, given.asked.confidence);
+        const core::EffectRange range = core::rangeOf(effect, given.together.confidence);
         const double low = core::pctFromLog(range.low_log);
         const double high = core::pctFromLog(range.high_log);
         const int decimals = decimalsFor(0.5 * (high - low));
@@ -57,18 +57,17 @@ Report makeReportOfSeveral(const SeveralInput& given)
 {
     const Language& in = given.language;
     Builder page(in);
-    page.paragraph(wording::pooledSentence(in, given.pooled, given.asked.confidence),
+    page.paragraph(wording::pooledSentence(in, given.together.pooled, given.together.confidence),
                    Tone::verdict);
-    page.paragraph(
-        wording::pooledVerdict(in, given.pooled, given.asked.confidence, given.asked.margin_pct));
-    page.paragraph(wording::pooledCaution(in, given.pooled));
+    page.paragraph(wording::pooledVerdict(in, given.together.pooled, given.together.confidence,
+                                          given.together.margin_pct));
+    page.paragraph(wording::pooledCaution(in, given.together.pooled));
     for (const std::string& remark : given.remarks)
         page.paragraph(remark);
-    page.figure(studiesPicture(in, given.studies, given.pooled, given.asked.confidence,
-                               given.asked.margin_pct),
+    page.figure(studiesPicture(in, given.together),
                 in.say("Each study with its {} interval, and what they say together. Grey band: "
                        "the margin. Line: no effect."_t,
-                       intervalPercent(in, given.asked.confidence)));
+                       intervalPercent(in, given.together.confidence)));
     page.heading(in.say("The studies"_t));
     page.table(studiesTable(in, given));
     page.heading(in.say("How they are pooled"_t));
@@ -79,8 +78,9 @@ Report makeReportOfSeveral(const SeveralInput& given)
         "that is known from few pairs."_t));
     page.heading(in.say("Made from"_t));
     page.paragraph(given.madeBy + ".", Tone::quiet);
-    return {
-        escaped(in.say("{} studies together"_t, given.studies.size())), {}, std::move(page).take()};
+    return {escaped(in.say("{} studies together"_t, given.together.studies.size())),
+            {},
+            std::move(page).take()};
 }
 
 } // namespace bothways::app::report

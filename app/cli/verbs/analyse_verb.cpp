@@ -99,11 +99,8 @@ Outcome analyseSeveral(const AnalyseOptions& options, Surroundings& io)
     if (!several)
         return several.error();
     const auto& [together, unit] = several.value();
-    const app::PooledAsked asked{together.confidence, together.margin_pct,
-                                 options.unit.value_or(unit)};
-    io.out << (options.json
-                   ? app::pooledJson(together.studies, together.pooled, asked)
-                   : app::pooledText(io.language, together.studies, together.pooled, asked));
+    io.out << (options.json ? app::pooledJson(together)
+                            : app::pooledText(io.language, together, options.unit.value_or(unit)));
     return Done{};
 }
 

@@ -129,10 +129,8 @@ Outcome reportSeveral(const ReportOptions& options, Surroundings& io)
         });
     if (!several)
         return several.error();
-    auto& [together, unit] = several.value();
-    given.studies = std::move(together.studies);
-    given.pooled = together.pooled;
-    given.asked = {together.confidence, together.margin_pct, options.unit.value_or(unit)};
+    given.together = std::move(several.value().together);
+    given.unit = options.unit.value_or(several.value().unit);
     const Outcome written = writeReport(options, app::reportOfSeveralHtml(given), inputs, io);
     if (written)
         for (const auto& [input, answer] : read)

@@ -42,7 +42,6 @@ public:
     void setUnits(const UnitsShown& units);
     void setTheme(const Theme& theme);
     [[nodiscard]] const std::optional<core::Pooled>& pooled() const { return m_several.pooled; }
-    [[nodiscard]] const std::vector<ComparedStudy>& studies() const { return m_studies; }
 
 signals:
     void addAsked();

@@ -217,7 +217,7 @@ TEST(PooledJson, ListsAStudyWithoutAVerdictWithNulls)
                                          "A",
                                          "B"},
                                         {"two", std::nullopt, VerdictClass::none}};
-    const Json json = Json::parse(pooledJson(rows, std::nullopt));
+    const Json json = Json::parse(pooledJson({rows, std::nullopt}));
     EXPECT_EQ(json["studies"].size(), 2U);
     EXPECT_TRUE(json["studies"][1]["effect_log"].is_null());
     EXPECT_EQ(json["studies"][0]["baseline"], "A");

@@ -159,12 +159,13 @@ TEST(PooledText, WarnsOfTheDrawer)
         {"one", core::StudyEffect{"one", 0.010, 0.002, 6.0}, VerdictClass::more},
         {"two", core::StudyEffect{"two", 0.012, 0.003, 9.0}, VerdictClass::more}};
     core::Pooled pooled{0.0107, 0.001, 0.0204, 1.0, 0.04, 0.0, 0.0, 0.3, {}, {}};
-    EXPECT_THAT(pooledText(Language::english(), rows, pooled), HasSubstr("drawer"));
-    EXPECT_THAT(pooledText(Language::english(), rows, std::nullopt), HasSubstr("Nothing to pool"));
+    EXPECT_THAT(pooledText(Language::english(), {rows, pooled}), HasSubstr("drawer"));
+    EXPECT_THAT(pooledText(Language::english(), {rows, std::nullopt}),
+                HasSubstr("Nothing to pool"));
     // With few studies the one effect for all leads.
     pooled.common = core::CommonEffect{0.011, 0.004, 0.018, 14.2, 0.004};
     pooled.agreement = {0.4, 1.0, 12.0, 0.54, core::CheckState::holds};
-    const std::string text = pooledText(Language::english(), rows, pooled);
+    const std::string text = pooledText(Language::english(), {rows, pooled});
     EXPECT_THAT(text, HasSubstr("One effect for all studies"));
     EXPECT_LT(text.find("One effect for all"), text.find("an effect of its own"));
     EXPECT_THAT(text, HasSubstr("The studies agree with that (F = 0.400, p = 0.54)."));

@@ -307,9 +307,9 @@ TEST(Report, PutsSeveralDaysSideBySide)
 TEST(ReportOfSeveral, SaysWhatEachComparesAndWhichCountsTwice)
 {
     app::SeveralInput given;
-    given.studies = {{"may", core::StudyEffect{"may", 0.01, 0.002, 6.0}, core::VerdictClass::more,
-                      8.4, false, "bare roof", "roof box"},
-                     {"june", std::nullopt, core::VerdictClass::none}};
+    given.together.studies = {{"may", core::StudyEffect{"may", 0.01, 0.002, 6.0},
+                               core::VerdictClass::more, 8.4, false, "bare roof", "roof box"},
+                              {"june", std::nullopt, core::VerdictClass::none}};
     given.remarks = {"june.csv holds the same as may.csv, and counts twice."};
     const std::string html = app::reportOfSeveralHtml(given);
     for (const char* words : {">roof box<", ">bare roof<", "as may.csv, and counts twice."})
@@ -323,12 +323,12 @@ TEST(ReportOfSeveral, DrawsNoEndWhereAnIntervalIsLongerThanThePicture)
     const core::StudyEffect one{"tyres", -0.0152, 0.0029, 9.0, 0.007};
     const core::StudyEffect other{"box", 0.0662, 0.0022, 9.0, 0.0055};
     app::SeveralInput given;
-    given.studies = {{"tyres", one, core::VerdictClass::less},
-                     {"box", other, core::VerdictClass::more}};
+    given.together.studies = {{"tyres", one, core::VerdictClass::less},
+                              {"box", other, core::VerdictClass::more}};
     const auto html = [&] { return app::reportOfSeveralHtml(given); };
     EXPECT_THAT(html(), Not(HasSubstr("arrowhead")));
-    given.pooled = core::pool(std::vector{one, other});
-    ASSERT_TRUE(given.pooled);
+    given.together.pooled = core::pool(std::vector{one, other});
+    ASSERT_TRUE(given.together.pooled);
     EXPECT_THAT(html(), HasSubstr("An arrowhead points to what is beyond the picture."));
     EXPECT_THAT(html(), HasSubstr("Grey band: the margin."));
     // Its row is the second, at 54 units: an arrowhead begins 6 units beside its tip.

@@ -515,7 +515,7 @@ TEST(GermanText, HasNoEnglishWordAndNoEnglishNumber)
          {analysisText(analysis, screening, options), screeningText(in, screening, false, study),
           runsText(in, study, analysis, screening), planText(in, plan, noises),
           plansText(in, plans, weakness), ledgerText(in, ledger, 250.5),
-          pooledText(in, rows, pooled), pooledText(in, rows, {}),
+          pooledText(in, {rows, pooled}), pooledText(in, {rows, {}}),
           measuredBesideLedger(in, analysis, ledger)}) {
         EXPECT_EQ(englishNumberIn(std::regex_replace(text, std::regex(R"(\w+\.\w+\))"), "")), "")
             << text;
